@@ -1,0 +1,3 @@
+/** iCalendar files: writing, reading back, publishing. Knows tasks, not how they came about. */
+@org.jspecify.annotations.NullMarked
+package org.oldwood.calendar;

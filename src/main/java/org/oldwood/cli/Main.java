@@ -1,0 +1,10 @@
+package org.oldwood.cli;
+
+/** Starts the program. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        System.out.println("oldwood");
+    }
+}

@@ -1,0 +1,70 @@
+package org.oldwood.crop;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * A crop's profile. What a craft needs to know of it stands in a section of its own, a file beside
+ * {@code crop.json}: {@code pruning}, {@code yield}, {@code cuttings}, {@code feeding}, {@code
+ * water}, {@code stages}.
+ *
+ * @param id {@code blackcurrant}
+ * @param name for one plant, {@code blackcurrant}
+ * @param plural for several, {@code blackcurrants}
+ * @param latin botanical name
+ * @param group botanical group, {@code ribes}, {@code rubus}, {@code vaccinium} or {@code lonicera}
+ * @param like the crop whose sections serve where this crop has none of its own
+ * @param forms the forms in which it is grown; the first is the default
+ * @param counted {@code bush} where bushes are counted singly, {@code row} where canes of a row are
+ */
+public record Crop(
+        String id,
+        String name,
+        String plural,
+        String latin,
+        String group,
+        Optional<String> like,
+        List<String> forms,
+        String counted,
+        Documents documents) {
+
+    static Crop read(String id, Documents documents) {
+        Fields fields = documents.fields("crops/" + id + "/crop.json");
+        Crop crop =
+                new Crop(
+                        id,
+                        fields.text("name"),
+                        fields.text("plural"),
+                        fields.text("latin"),
+                        fields.text("group"),
+                        fields.optionalText("like"),
+                        fields.texts("forms"),
+                        fields.oneOf("counted", List.of("bush", "row")),
+                        documents);
+        if (crop.forms.isEmpty()) {
+            fields.wrong("forms", "no-form", "must name at least one form", "");
+        }
+        fields.count("format", 1, 1);
+        fields.done();
+        return crop;
+    }
+
+    /** The default form. */
+    public String form() {
+        return forms.get(0);
+    }
+
+    public boolean inRows() {
+        return counted.equals("row");
+    }
+
+    /** This crop's section, or that of the crop it is like. Empty where neither has one. */
+    public Optional<Fields> section(String name) {
+        Optional<Fields> own = documents.optionalFields("crops/" + id + "/" + name + ".json");
+        return own.isPresent() || like.isEmpty()
+                ? own
+                : documents.optionalFields("crops/" + like.get() + "/" + name + ".json");
+    }
+}

@@ -1,0 +1,58 @@
+package org.oldwood.crop;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/** All sources by key, gathered from the files {@code sources/*.json}. */
+public final class Sources {
+    private final Map<String, Source> byKey;
+
+    private Sources(Map<String, Source> byKey) {
+        this.byKey = byKey;
+    }
+
+    public static Sources read(Documents documents) {
+        Map<String, Source> byKey = new TreeMap<>();
+        for (String name : documents.names("sources")) {
+            for (Fields fields : documents.fields("sources/" + name + ".json").objects("sources")) {
+                Source source = source(fields);
+                if (byKey.put(source.key(), source) != null) {
+                    fields.wrong(
+                            "key",
+                            "duplicate-source",
+                            "is used twice: " + source.key(),
+                            "Give each source its own key.");
+                }
+            }
+        }
+        return new Sources(byKey);
+    }
+
+    private static Source source(Fields fields) {
+        Source source =
+                new Source(
+                        fields.text("key"),
+                        fields.text("by", ""),
+                        fields.text("title"),
+                        fields.text("year", ""),
+                        fields.text("address", ""),
+                        fields.optionalOneOf("grade", List.of("A", "B", "C")).orElse(""),
+                        Seen.parse(fields.oneOf("seen", Seen.keys())),
+                        fields.text("note", ""));
+        fields.done();
+        return source;
+    }
+
+    public Optional<Source> find(String key) {
+        return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** All sources in the order of their keys. */
+    public List<Source> all() {
+        return List.copyOf(byKey.values());
+    }
+}

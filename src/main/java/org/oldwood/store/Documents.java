@@ -1,0 +1,143 @@
+package org.oldwood.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The JSON documents that Oldwood works by: crops, rules, materials, climates, sources. A garden's
+ * own folder is looked in first, then the bundled data; so a garden overrides or adds a document by
+ * laying a file of the same name in its folder. Each document is read at most once.
+ */
+public final class Documents {
+    private static final String BUNDLE = "/org/oldwood/";
+
+    private final @Nullable Path folder;
+    private final Problems problems;
+    private final Map<String, Optional<Json>> cache = new HashMap<>();
+
+    private Documents(@Nullable Path folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    /** The bundled documents alone. */
+    public static Documents bundled() {
+        return new Documents(null, new Problems());
+    }
+
+    /**
+     * The bundled documents, with those in {@code folder} before them. Problems go to {@code
+     * problems}.
+     */
+    public static Documents with(Path folder, Problems problems) {
+        return new Documents(folder, problems);
+    }
+
+    public Problems problems() {
+        return problems;
+    }
+
+    /**
+     * The document of that name, {@code crops/blackcurrant/crop.json} for example, if there is one.
+     */
+    public Optional<Json> read(String name) {
+        return cache.computeIfAbsent(name, this::load);
+    }
+
+    /** The keys of a document that must be there and be an object. */
+    public Fields fields(String name) {
+        Optional<Json> document = read(name);
+        if (document.isEmpty() && problems.isEmpty()) {
+            problems.add("missing-document", Place.of(name), "is not among the documents", "");
+        }
+        return Fields.of(document.orElse(new Json.Obj(Place.of(name), Map.of())), problems);
+    }
+
+    /** The keys of a document, if it is there. */
+    public Optional<Fields> optionalFields(String name) {
+        return read(name).map(json -> Fields.of(json, problems));
+    }
+
+    /**
+     * The names listed in {@code <kind>/index.json}, then those that the garden's own folder adds:
+     * files without {@code .json}, and folders.
+     */
+    public List<String> names(String kind) {
+        List<String> names = new ArrayList<>(bundledFields(kind + "/index.json").texts(kind));
+        for (String own : ownNames(kind)) {
+            if (!names.contains(own)) {
+                names.add(own);
+            }
+        }
+        return names;
+    }
+
+    private Fields bundledFields(String name) {
+        return Fields.of(
+                open(name)
+                        .orElseThrow(
+                                () -> new IllegalStateException("no bundled document " + name)),
+                problems);
+    }
+
+    private List<String> ownNames(String kind) {
+        if (folder == null || !Files.isDirectory(folder.resolve(kind))) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder.resolve(kind))) {
+            return files.map(path -> path.getFileName().toString())
+                    .filter(file -> !file.startsWith(".") && !file.equals("index.json"))
+                    .map(
+                            file ->
+                                    file.endsWith(".json")
+                                            ? file.substring(0, file.length() - 5)
+                                            : file)
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            problems.add(
+                    "unreadable-folder", Place.of(kind), "cannot be listed: " + e.getMessage(), "");
+            return List.of();
+        }
+    }
+
+    private Optional<Json> load(String name) {
+        if (folder != null) {
+            Path own = folder.resolve(name);
+            if (Files.isRegularFile(own)) {
+                return readOwn(own, name);
+            }
+        }
+        return open(name);
+    }
+
+    private Optional<Json> readOwn(Path own, String name) {
+        try (InputStream in = Files.newInputStream(own)) {
+            return JsonReader.read(in, name, problems);
+        } catch (IOException e) {
+            problems.add(
+                    "unreadable-file",
+                    Place.of(name),
+                    "cannot be read: " + e.getMessage(),
+                    "Check that the file may be read by you.");
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Json> open(String name) {
+        try (InputStream in = Documents.class.getResourceAsStream(BUNDLE + name)) {
+            return in == null ? Optional.empty() : JsonReader.read(in, name, problems);
+        } catch (IOException e) {
+            throw new IllegalStateException("the bundled document " + name + " cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,333 @@
+package org.oldwood.store;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads the keys of one JSON object. Each key asked for is remembered; {@link #done()} then reports
+ * the keys that nobody asked for. A wrong or missing value adds a problem and gives a harmless
+ * stand-in, so that one run finds every problem; {@link #ok()} tells whether what was read may be
+ * used.
+ */
+public final class Fields {
+    private final Json.Obj object;
+    private final Problems problems;
+    private final Set<String> asked = new HashSet<>();
+    private boolean ok = true;
+
+    public Fields(Json.Obj object, Problems problems) {
+        this.object = object;
+        this.problems = problems;
+    }
+
+    /** The keys of {@code value} if it is an object; otherwise a problem, and an empty object. */
+    public static Fields of(Json value, Problems problems) {
+        if (value instanceof Json.Obj object) {
+            return new Fields(object, problems);
+        }
+        Fields none = new Fields(new Json.Obj(value.place(), Map.of()), problems);
+        none.wrong(
+                value.place(),
+                "not-an-object",
+                "must be an object {…} but is " + value.shown(),
+                "");
+        return none;
+    }
+
+    public Place place() {
+        return object.place();
+    }
+
+    public Problems problems() {
+        return problems;
+    }
+
+    /** True as long as every value read was right. */
+    public boolean ok() {
+        return ok;
+    }
+
+    public boolean has(String key) {
+        return object.members().containsKey(key);
+    }
+
+    /** The keys in the order of the file. */
+    public List<String> keys() {
+        return List.copyOf(object.members().keySet());
+    }
+
+    /** The value as it stands, if the key is there. */
+    public Optional<Json> raw(String key) {
+        asked.add(key);
+        return Optional.ofNullable(object.members().get(key));
+    }
+
+    /** A text that must be there and must not be blank. */
+    public String text(String key) {
+        return optionalText(key).orElseGet(() -> missing(key, "a text", ""));
+    }
+
+    public String text(String key, String otherwise) {
+        return optionalText(key).orElse(otherwise);
+    }
+
+    /** A text that may be absent; when there, it must not be blank. */
+    public Optional<String> optionalText(String key) {
+        Json value = raw(key).orElse(null);
+        if (value == null) {
+            return Optional.empty();
+        }
+        if (value instanceof Json.Text text && !text.value().isBlank()) {
+            return Optional.of(text.value());
+        }
+        wrong(
+                value.place(),
+                "not-a-text",
+                "must be a text but is " + value.shown(),
+                "Write for example: \"" + key + "\": \"…\"");
+        return Optional.of("");
+    }
+
+    /** A number that must be there, from {@code least} to {@code most}, both included. */
+    public double number(String key, double least, double most) {
+        if (!has(key)) {
+            return missing(key, "a number from " + plain(least) + " to " + plain(most), least);
+        }
+        return optionalNumber(key, least, most).orElse(least);
+    }
+
+    public double number(String key, double least, double most, double otherwise) {
+        return optionalNumber(key, least, most).orElse(otherwise);
+    }
+
+    /** A number that may be absent, from {@code least} to {@code most}, both included. */
+    public OptionalDouble optionalNumber(String key, double least, double most) {
+        Json value = raw(key).orElse(null);
+        if (value == null) {
+            return OptionalDouble.empty();
+        }
+        if (value instanceof Json.Num num && num.value() >= least && num.value() <= most) {
+            return OptionalDouble.of(num.value());
+        }
+        wrong(
+                value.place(),
+                "number-out-of-range",
+                "must be a number from "
+                        + plain(least)
+                        + " to "
+                        + plain(most)
+                        + " but is "
+                        + value.shown(),
+                "Write for example: \"" + key + "\": " + plain(Math.max(least, Math.min(most, 1))));
+        return OptionalDouble.of(least);
+    }
+
+    /** A whole number that must be there, from {@code least} to {@code most}, both included. */
+    public int count(String key, int least, int most) {
+        return (int) whole(key, number(key, least, most));
+    }
+
+    public int count(String key, int least, int most, int otherwise) {
+        return (int) whole(key, number(key, least, most, otherwise));
+    }
+
+    private double whole(String key, double value) {
+        if (value != Math.rint(value)) {
+            wrong(at(key), "not-whole", "must be a whole number but is " + value, "");
+        }
+        return Math.rint(value);
+    }
+
+    public boolean flag(String key, boolean otherwise) {
+        Json value = raw(key).orElse(null);
+        if (value == null) {
+            return otherwise;
+        }
+        if (value instanceof Json.Bool bool) {
+            return bool.value();
+        }
+        wrong(
+                value.place(),
+                "not-true-or-false",
+                "must be true or false but is " + value.shown(),
+                "");
+        return otherwise;
+    }
+
+    /** An ISO date that must be there. */
+    public LocalDate date(String key) {
+        return optionalDate(key)
+                .orElseGet(() -> missing(key, "a date such as 2026-11-20", LocalDate.EPOCH));
+    }
+
+    public Optional<LocalDate> optionalDate(String key) {
+        Json value = raw(key).orElse(null);
+        if (value == null) {
+            return Optional.empty();
+        }
+        if (value instanceof Json.Text text) {
+            try {
+                return Optional.of(LocalDate.parse(text.value()));
+            } catch (DateTimeParseException e) {
+                // told below, together with values that are no text
+            }
+        }
+        wrong(
+                value.place(),
+                "not-a-date",
+                "must be a date that exists, written year-month-day, but is " + value.shown(),
+                "Write for example: \"" + key + "\": \"2026-11-20\"");
+        return Optional.of(LocalDate.EPOCH);
+    }
+
+    /** One of the {@code allowed} words; must be there. */
+    public String oneOf(String key, List<String> allowed) {
+        return optionalOneOf(key, allowed)
+                .orElseGet(
+                        () -> missing(key, "one of " + String.join(", ", allowed), allowed.get(0)));
+    }
+
+    public Optional<String> optionalOneOf(String key, List<String> allowed) {
+        Optional<String> value = optionalText(key);
+        if (value.isPresent() && !allowed.contains(value.get())) {
+            wrong(
+                    at(key),
+                    "unknown-word",
+                    "must be one of "
+                            + String.join(", ", allowed)
+                            + " but is \""
+                            + value.get()
+                            + "\"",
+                    Nearest.hint(value.get(), allowed));
+            return Optional.of(allowed.get(0));
+        }
+        return value;
+    }
+
+    /** The objects of a list; empty where the key is absent. */
+    public List<Fields> objects(String key) {
+        List<Fields> all = new ArrayList<>();
+        for (Json item : items(key)) {
+            Fields fields = of(item, problems);
+            ok &= fields.ok;
+            all.add(fields);
+        }
+        return all;
+    }
+
+    /** The object under a key, if the key is there. */
+    public Optional<Fields> object(String key) {
+        return raw(key).map(
+                        value -> {
+                            Fields fields = of(value, problems);
+                            ok &= fields.ok;
+                            return fields;
+                        });
+    }
+
+    /** The texts of a list, or one text alone; empty where the key is absent. */
+    public List<String> texts(String key) {
+        if (object.members().get(key) instanceof Json.Text) {
+            return List.of(text(key));
+        }
+        List<String> all = new ArrayList<>();
+        for (Json item : items(key)) {
+            if (item instanceof Json.Text text) {
+                all.add(text.value());
+            } else {
+                wrong(item.place(), "not-a-text", "must be a text but is " + item.shown(), "");
+            }
+        }
+        return all;
+    }
+
+    /** The numbers of a list; empty where the key is absent. */
+    public List<Double> numbers(String key) {
+        List<Double> all = new ArrayList<>();
+        for (Json item : items(key)) {
+            if (item instanceof Json.Num num) {
+                all.add(num.value());
+            } else {
+                wrong(item.place(), "not-a-number", "must be a number but is " + item.shown(), "");
+            }
+        }
+        return all;
+    }
+
+    /**
+     * The whole numbers under the keys of an object, in the order of the file; empty where the key
+     * is absent.
+     */
+    public Map<String, Integer> counts(String key, int least, int most) {
+        Map<String, Integer> all = new LinkedHashMap<>();
+        object(key)
+                .ifPresent(
+                        inner -> {
+                            for (String name : inner.keys()) {
+                                all.put(name, inner.count(name, least, most));
+                            }
+                            ok &= inner.ok;
+                        });
+        return all;
+    }
+
+    private List<Json> items(String key) {
+        Json value = raw(key).orElse(null);
+        if (value == null) {
+            return List.of();
+        }
+        if (value instanceof Json.Arr array) {
+            return array.items();
+        }
+        wrong(value.place(), "not-a-list", "must be a list […] but is " + value.shown(), "");
+        return List.of();
+    }
+
+    /** Says that something about this object is wrong. */
+    public void wrong(String key, String name, String message, String remedy) {
+        wrong(at(key), name, message, remedy);
+    }
+
+    private void wrong(Place place, String name, String message, String remedy) {
+        ok = false;
+        problems.add(name, place, message, remedy);
+    }
+
+    private Place at(String key) {
+        Json value = object.members().get(key);
+        return value == null ? object.place().at(key) : value.place();
+    }
+
+    private <T extends @Nullable Object> T missing(String key, String wanted, T standIn) {
+        wrong(object.place().at(key), "missing-key", "is missing; it must be " + wanted, "");
+        return standIn;
+    }
+
+    /** Reports every key that was never asked for. Call it once, when all keys have been read. */
+    public void done() {
+        for (Map.Entry<String, Json> member : object.members().entrySet()) {
+            if (!asked.contains(member.getKey())) {
+                wrong(
+                        member.getValue().place(),
+                        "unknown-key",
+                        "is not a key that is known here",
+                        Nearest.hint(member.getKey(), asked));
+            }
+        }
+    }
+
+    static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+}

@@ -1,0 +1,133 @@
+package org.oldwood.store;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads JSON into {@link Json} values that keep their place. Streams with Jackson; nothing is bound
+ * by reflection, so that a short command starts fast. Depth is limited to 100 levels, a string to 1
+ * MB.
+ */
+public final class JsonReader {
+    private static final JsonFactory FACTORY =
+            new JsonFactoryBuilder()
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder()
+                                    .maxNestingDepth(100)
+                                    .maxStringLength(1_000_000)
+                                    .build())
+                    .build();
+
+    private final JsonParser parser;
+    private final String file;
+    private final int lineOffset;
+
+    private JsonReader(JsonParser parser, String file, int lineOffset) {
+        this.parser = parser;
+        this.file = file;
+        this.lineOffset = lineOffset;
+    }
+
+    /** Reads a whole file; a problem is added and nothing returned where it is not JSON. */
+    public static Optional<Json> read(InputStream in, String file, Problems problems)
+            throws IOException {
+        try (JsonParser parser = FACTORY.createParser(in)) {
+            return new JsonReader(parser, file, 0).whole(problems);
+        }
+    }
+
+    /** Reads one line of a file of lines; {@code line} counts from 1. */
+    public static Optional<Json> readLine(String text, String file, int line, Problems problems) {
+        try (JsonParser parser = FACTORY.createParser(text)) {
+            return new JsonReader(parser, file, line - 1).whole(problems);
+        } catch (IOException e) {
+            throw new IllegalStateException("a string cannot fail to be read", e);
+        }
+    }
+
+    private Optional<Json> whole(Problems problems) throws IOException {
+        try {
+            if (parser.nextToken() == null) {
+                problems.add(
+                        "empty-file", Place.of(file), "holds nothing", "Write a JSON object: {…}");
+                return Optional.empty();
+            }
+            Json value = value("");
+            if (parser.nextToken() != null) {
+                problems.add(
+                        "more-after-end",
+                        here(""),
+                        "there is more text after the end of the value",
+                        "Keep one value only.");
+                return Optional.empty();
+            }
+            return Optional.of(value);
+        } catch (JsonProcessingException e) {
+            var at = e.getLocation();
+            int line = at == null ? 0 : at.getLineNr() + lineOffset;
+            int column = at == null ? 0 : at.getColumnNr();
+            problems.add(
+                    "not-json",
+                    new Place(file, line, column, ""),
+                    "is not JSON: " + firstSentence(e.getOriginalMessage()),
+                    "Check for a missing comma, quote or bracket at or before this place.");
+            return Optional.empty();
+        }
+    }
+
+    private static String firstSentence(String message) {
+        int end = message.indexOf('\n');
+        return end < 0 ? message : message.substring(0, end);
+    }
+
+    private Place here(String path) {
+        var at = parser.currentTokenLocation();
+        return new Place(file, at.getLineNr() + lineOffset, at.getColumnNr(), path);
+    }
+
+    private Json value(String path) throws IOException {
+        Place place = here(path);
+        JsonToken token = parser.currentToken();
+        return switch (token) {
+            case START_OBJECT -> object(place);
+            case START_ARRAY -> array(place);
+            case VALUE_STRING -> new Json.Text(place, parser.getText());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
+                    new Json.Num(place, parser.getDoubleValue(), parser.getText());
+            case VALUE_TRUE -> new Json.Bool(place, true);
+            case VALUE_FALSE -> new Json.Bool(place, false);
+            default -> new Json.Nothing(place);
+        };
+    }
+
+    private Json object(Place place) throws IOException {
+        Map<String, Json> members = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String key = parser.currentName();
+            parser.nextToken();
+            members.put(key, value(place.path().isEmpty() ? key : place.path() + "." + key));
+        }
+        return new Json.Obj(place, members);
+    }
+
+    private Json array(Place place) throws IOException {
+        List<Json> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(value(place.path() + "[" + items.size() + "]"));
+        }
+        return new Json.Arr(place, items);
+    }
+}

@@ -1,0 +1,54 @@
+package org.oldwood.store;
+
+import java.util.Collection;
+import java.util.Optional;
+
+/** Finds the word that was probably meant. */
+public final class Nearest {
+    private Nearest() {}
+
+    /** A sentence with the nearest of {@code known}, or with all of them where none is near. */
+    public static String hint(String seen, Collection<String> known) {
+        return to(seen, known)
+                .map(word -> "Did you mean \"" + word + "\"?")
+                .orElseGet(
+                        () ->
+                                known.isEmpty()
+                                        ? ""
+                                        : "Known here: "
+                                                + String.join(
+                                                        ", ", known.stream().sorted().toList()));
+    }
+
+    /** The nearest of {@code known}, if one is at most a third of its letters away. */
+    public static Optional<String> to(String seen, Collection<String> known) {
+        String best = "";
+        int least = Integer.MAX_VALUE;
+        for (String word : known.stream().sorted().toList()) {
+            int distance = distance(seen, word);
+            if (distance < least) {
+                least = distance;
+                best = word;
+            }
+        }
+        return least <= Math.max(1, best.length() / 3) ? Optional.of(best) : Optional.empty();
+    }
+
+    /** How many letters must be put in, taken out or changed (Levenshtein distance). */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

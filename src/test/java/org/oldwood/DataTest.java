@@ -1,0 +1,114 @@
+package org.oldwood;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Source;
+import org.oldwood.crop.Sources;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.Problems;
+
+/** Laws over the bundled data: it can be read, every source key resolves, and none is orphaned. */
+class DataTest {
+    private static final Path DATA = Path.of("src/main/resources/org/oldwood");
+
+    @Test
+    void every_document_is_json_without_duplicate_keys() throws IOException {
+        Problems problems = new Problems();
+        for (Path file : documents()) {
+            json(file, problems);
+        }
+        assertThat(problems.list()).isEmpty();
+    }
+
+    @Test
+    void every_source_key_resolves() throws IOException {
+        Set<String> unknown = new TreeSet<>(usedKeys());
+        unknown.removeAll(knownKeys());
+        assertThat(unknown).isEmpty();
+    }
+
+    @Test
+    void no_source_is_orphaned() throws IOException {
+        Set<String> orphans = new TreeSet<>(knownKeys());
+        orphans.removeAll(usedKeys());
+        orphans.removeAll(Set.of("common-practice", "memory", "oldwood"));
+        assertThat(orphans).isEmpty();
+    }
+
+    @Test
+    void every_crop_can_be_read() {
+        Documents documents = Documents.bundled();
+        Crops crops = new Crops(documents);
+        crops.ids().forEach(crops::get);
+        assertThat(documents.problems().list()).isEmpty();
+        assertThat(crops.ids()).contains("blackcurrant", "blueberry");
+    }
+
+    private static Set<String> knownKeys() {
+        Documents documents = Documents.bundled();
+        Set<String> keys = new TreeSet<>();
+        for (Source source : Sources.read(documents).all()) {
+            keys.add(source.key());
+        }
+        assertThat(documents.problems().list()).isEmpty();
+        return keys;
+    }
+
+    private static Set<String> usedKeys() throws IOException {
+        Set<String> keys = new TreeSet<>();
+        for (Path file : documents()) {
+            if (!file.startsWith(DATA.resolve("sources"))) {
+                gather(json(file, new Problems()), keys);
+            }
+        }
+        return keys;
+    }
+
+    private static void gather(Json value, Set<String> keys) {
+        if (value instanceof Json.Obj object) {
+            object.members()
+                    .forEach(
+                            (key, member) -> {
+                                if (key.equals("source")) {
+                                    texts(member, keys);
+                                }
+                                gather(member, keys);
+                            });
+        } else if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> gather(item, keys));
+        }
+    }
+
+    private static void texts(Json value, Set<String> keys) {
+        if (value instanceof Json.Text text) {
+            keys.add(text.value());
+        } else if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> texts(item, keys));
+        }
+    }
+
+    private static List<Path> documents() throws IOException {
+        try (Stream<Path> files = Files.walk(DATA)) {
+            return files.filter(path -> path.toString().endsWith(".json")).sorted().toList();
+        }
+    }
+
+    private static Json json(Path file, Problems problems) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return JsonReader.read(in, DATA.relativize(file).toString(), problems)
+                    .orElseThrow(() -> new AssertionError(problems.list().toString()));
+        }
+    }
+}
