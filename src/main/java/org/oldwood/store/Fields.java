@@ -3,14 +3,11 @@ package org.oldwood.store;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the keys of one JSON object. Each key asked for is remembered; {@link #done()} then reports
@@ -18,15 +15,9 @@ import org.jspecify.annotations.Nullable;
  * stand-in, so that one run finds every problem; {@link #ok()} tells whether what was read may be
  * used.
  */
-public final class Fields {
-    private final Json.Obj object;
-    private final Problems problems;
-    private final Set<String> asked = new HashSet<>();
-    private boolean ok = true;
-
+public final class Fields extends KeysAsked {
     public Fields(Json.Obj object, Problems problems) {
-        this.object = object;
-        this.problems = problems;
+        super(object, problems);
     }
 
     /** The keys of {@code value} if it is an object; otherwise a problem, and an empty object. */
@@ -41,34 +32,6 @@ public final class Fields {
                 "must be an object {…} but is " + value.shown(),
                 "");
         return none;
-    }
-
-    public Place place() {
-        return object.place();
-    }
-
-    public Problems problems() {
-        return problems;
-    }
-
-    /** True as long as every value read was right. */
-    public boolean ok() {
-        return ok;
-    }
-
-    public boolean has(String key) {
-        return object.members().containsKey(key);
-    }
-
-    /** The keys in the order of the file. */
-    public List<String> keys() {
-        return List.copyOf(object.members().keySet());
-    }
-
-    /** The value as it stands, if the key is there. */
-    public Optional<Json> raw(String key) {
-        asked.add(key);
-        return Optional.ofNullable(object.members().get(key));
     }
 
     /** A text that must be there and must not be blank. */
@@ -290,39 +253,6 @@ public final class Fields {
         }
         wrong(value.place(), "not-a-list", "must be a list […] but is " + value.shown(), "");
         return List.of();
-    }
-
-    /** Says that something about this object is wrong. */
-    public void wrong(String key, String name, String message, String remedy) {
-        wrong(at(key), name, message, remedy);
-    }
-
-    private void wrong(Place place, String name, String message, String remedy) {
-        ok = false;
-        problems.add(name, place, message, remedy);
-    }
-
-    private Place at(String key) {
-        Json value = object.members().get(key);
-        return value == null ? object.place().at(key) : value.place();
-    }
-
-    private <T extends @Nullable Object> T missing(String key, String wanted, T standIn) {
-        wrong(object.place().at(key), "missing-key", "is missing; it must be " + wanted, "");
-        return standIn;
-    }
-
-    /** Reports every key that was never asked for. Call it once, when all keys have been read. */
-    public void done() {
-        for (Map.Entry<String, Json> member : object.members().entrySet()) {
-            if (!asked.contains(member.getKey())) {
-                wrong(
-                        member.getValue().place(),
-                        "unknown-key",
-                        "is not a key that is known here",
-                        Nearest.hint(member.getKey(), asked));
-            }
-        }
     }
 
     static String plain(double value) {
