@@ -1,0 +1,58 @@
+package org.oldwood.crop;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A principal stage of growth, with its BBCH code. Listed in the order of one growing season, from
+ * the winter's rest before the crop to the leaf fall after it.
+ *
+ * <p>Source of the codes: BBCH Monograph, 2nd edition 2001, currants.
+ */
+public enum Stage {
+    /** Leaves are off, buds at rest: the season's beginning. */
+    DORMANT("00", "dormant"),
+    BUD_SWELL("03", "bud swell"),
+    BUD_BURST("07", "bud burst"),
+    FIRST_FLOWER("60", "first flower"),
+    FULL_FLOWER("65", "full flower"),
+    PETAL_FALL("69", "petal fall"),
+    RIPE("87", "ripe for picking"),
+    LEAF_FALL_BEGINS("93", "leaf fall begins"),
+    LEAF_FALL_DONE("97", "leaf fall done");
+
+    private final String bbch;
+    private final String words;
+
+    Stage(String bbch, String words) {
+        this.bbch = bbch;
+        this.words = words;
+    }
+
+    /** The two digits of the BBCH scale. */
+    public String bbch() {
+        return bbch;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** As it stands in the data and on the command line: {@code bud-swell}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static List<String> keys() {
+        return Stream.of(values()).map(Stage::key).toList();
+    }
+
+    /** The stage of a key or of two BBCH digits. */
+    public static Optional<Stage> find(String keyOrCode) {
+        return Stream.of(values())
+                .filter(stage -> stage.key().equals(keyOrCode) || stage.bbch.equals(keyOrCode))
+                .findFirst();
+    }
+}

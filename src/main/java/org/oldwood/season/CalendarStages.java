@@ -1,0 +1,94 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Seen;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.Hemisphere;
+import org.oldwood.garden.Season;
+import org.oldwood.store.Fields;
+
+/**
+ * Stage dates by month and hemisphere, from the {@code calendar} part of a crop's {@code stages}
+ * section: a temperate lowland date for the north, six months later in the south. Knows no climate;
+ * its ± says so.
+ */
+public final class CalendarStages implements Stages {
+    private final Map<String, Map<Stage, Row>> byCrop = new HashMap<>();
+
+    private record Row(MonthDay north, int plusMinusDays, List<String> sources, Seen seen) {}
+
+    @Override
+    public StageDate date(Crop crop, Season season, Stage stage) {
+        Map<Stage, Row> rows = byCrop.get(crop.id());
+        if (rows == null) {
+            rows = read(crop);
+            byCrop.put(crop.id(), rows);
+        }
+        Row row = rows.get(stage);
+        if (row == null) {
+            throw new IllegalStateException(
+                    "crop " + crop.id() + " has no calendar date for " + stage.key());
+        }
+        Season of = stage == Stage.LEAF_FALL_DONE && startsSeason(row) ? season.plus(1) : season;
+        LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
+        String words =
+                stage.words()
+                        + " by the calendar for the "
+                        + (season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern")
+                        + " half of the earth ("
+                        + row.seen.words()
+                        + ")";
+        return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
+    }
+
+    /**
+     * A leaf fall that ends after 1 November lies, by the nominal day, in the season that follows.
+     */
+    private static boolean startsSeason(Row row) {
+        return row.north.getMonthValue() >= 11;
+    }
+
+    private static Map<Stage, Row> read(Crop crop) {
+        Map<Stage, Row> rows = new EnumMap<>(Stage.class);
+        Optional<Fields> calendar =
+                crop.section("stages").flatMap(section -> section.object("calendar"));
+        if (calendar.isEmpty()) {
+            return rows;
+        }
+        for (Stage stage : Stage.values()) {
+            calendar.get().object(stage.key()).ifPresent(fields -> rows.put(stage, row(fields)));
+        }
+        return rows;
+    }
+
+    private static Row row(Fields fields) {
+        String text = fields.text("north");
+        MonthDay north = MonthDay.of(1, 1);
+        try {
+            north = MonthDay.parse("--" + text);
+        } catch (DateTimeParseException e) {
+            fields.wrong(
+                    "north",
+                    "not-a-month-day",
+                    "must be month-day, 03-15 for example, but is " + text,
+                    "");
+        }
+        Row row =
+                new Row(
+                        north,
+                        fields.count("plusMinusDays", 0, 120),
+                        fields.texts("source"),
+                        Seen.parse(fields.oneOf("seen", Seen.keys())));
+        fields.optionalText("note");
+        fields.done();
+        return row;
+    }
+}

@@ -1,0 +1,20 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The date of a stage and how sure it is.
+ *
+ * @param date the likeliest day
+ * @param plusMinusDays days to either side within which it should lie; 0 when it was seen
+ * @param basis how it is known
+ * @param words one sentence on what it was made from
+ * @param sources source keys
+ */
+public record StageDate(
+        LocalDate date, int plusMinusDays, Basis basis, String words, List<String> sources) {
+    public StageDate {
+        sources = List.copyOf(sources);
+    }
+}
