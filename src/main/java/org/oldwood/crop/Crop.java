@@ -1,7 +1,10 @@
 package org.oldwood.crop;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -18,6 +21,8 @@ import org.oldwood.store.Fields;
  * @param like the crop whose sections serve where this crop has none of its own
  * @param forms the forms in which it is grown; the first is the default
  * @param counted {@code bush} where bushes are counted singly, {@code row} where canes of a row are
+ * @param spacings how far plants stand apart, by form
+ * @param lives productive life in years, by form
  */
 public record Crop(
         String id,
@@ -28,6 +33,8 @@ public record Crop(
         Optional<String> like,
         List<String> forms,
         String counted,
+        Map<String, Spacing> spacings,
+        Map<String, Figure> lives,
         Documents documents) {
 
     static Crop read(String id, Documents documents) {
@@ -42,6 +49,8 @@ public record Crop(
                         fields.optionalText("like"),
                         fields.texts("forms"),
                         fields.oneOf("counted", List.of("bush", "row")),
+                        byForm(fields, "spacing", Spacing::read),
+                        byForm(fields, "life", Figure::of),
                         documents);
         if (crop.forms.isEmpty()) {
             fields.wrong("forms", "no-form", "must name at least one form", "");
@@ -49,6 +58,37 @@ public record Crop(
         fields.count("format", 1, 1);
         fields.done();
         return crop;
+    }
+
+    private static <T> Map<String, T> byForm(
+            Fields fields, String key, Function<Fields, T> reader) {
+        Map<String, T> all = new LinkedHashMap<>();
+        fields.object(key)
+                .ifPresent(
+                        forms -> {
+                            for (String form : forms.keys()) {
+                                forms.object(form).map(reader).ifPresent(it -> all.put(form, it));
+                            }
+                        });
+        return all;
+    }
+
+    /**
+     * How far plants of that form stand apart; that of the crop it is like where it has none of its
+     * own.
+     */
+    public Optional<Spacing> spacing(String form) {
+        return Optional.ofNullable(spacings.get(form))
+                .or(() -> like.map(other -> read(other, documents).spacings.get(form)));
+    }
+
+    /**
+     * Productive life in that form, years; that of the crop it is like where it has none of its
+     * own.
+     */
+    public Optional<Figure> life(String form) {
+        return Optional.ofNullable(lives.get(form))
+                .or(() -> like.map(other -> read(other, documents).lives.get(form)));
     }
 
     /** The default form. */

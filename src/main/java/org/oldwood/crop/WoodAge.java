@@ -1,0 +1,50 @@
+package org.oldwood.crop;
+
+import java.util.List;
+import org.oldwood.store.Fields;
+
+/**
+ * What a stem bears by its age at the winter before, against a stem of the best age. The first
+ * number stands for age 1; the last for all older stems.
+ *
+ * @param weights expected
+ * @param least at least
+ * @param most at most
+ */
+public record WoodAge(
+        List<Double> weights,
+        List<Double> least,
+        List<Double> most,
+        List<String> sources,
+        Seen seen,
+        String note) {
+
+    static WoodAge read(Fields fields) {
+        WoodAge wood =
+                new WoodAge(
+                        fields.numbers("weights"),
+                        fields.numbers("least"),
+                        fields.numbers("most"),
+                        fields.texts("source"),
+                        Seen.parse(fields.oneOf("seen", Seen.keys())),
+                        fields.text("note", ""));
+        fields.text("unit");
+        if (wood.weights.isEmpty()
+                || wood.least.size() != wood.weights.size()
+                || wood.most.size() != wood.weights.size()) {
+            fields.wrong(
+                    "weights",
+                    "uneven-wood-ages",
+                    "must have as many numbers as \"least\" and \"most\", and at least one",
+                    "");
+        }
+        fields.done();
+        return wood;
+    }
+
+    /** What a stem of that age bears; ages from 1. */
+    public Range of(int age) {
+        int at = Math.min(age, weights.size()) - 1;
+        return new Range(least.get(at), weights.get(at), most.get(at));
+    }
+}

@@ -1,0 +1,145 @@
+package org.oldwood.crop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.store.Fields;
+
+/**
+ * What a crop bears, from its {@code yield} section: the crop of a mature plant by form, and the
+ * share of it that comes year by year after planting. Sources differ widely; the range says so.
+ *
+ * @param mature kilograms a year of a mature plant, or of a metre of row, by form
+ * @param series shares of the full crop by year; of several that fit a form the first is the
+ *     default
+ * @param wood what a stem bears by its age, where stems are renewed by age
+ * @param frostYear share of a full crop left in a year of frost at bloom
+ * @param unpruned what print says of leaving the bush alone; empty where nothing was found
+ */
+public record Yield(
+        Map<String, Figure> mature,
+        List<Series> series,
+        Optional<WoodAge> wood,
+        Optional<Figure> frostYear,
+        String unpruned) {
+
+    /** The yield section of a crop, if it has one. */
+    public static Optional<Yield> read(Crop crop) {
+        return crop.section("yield").map(Yield::of);
+    }
+
+    private static Yield of(Fields fields) {
+        Map<String, Figure> mature = new LinkedHashMap<>();
+        fields.object("mature")
+                .ifPresent(
+                        forms -> {
+                            for (String form : forms.keys()) {
+                                mature.put(form, Figure.read(forms, form));
+                            }
+                        });
+        List<Series> series = new ArrayList<>();
+        for (Fields one : fields.objects("series")) {
+            series.add(Series.read(one));
+        }
+        Yield yield =
+                new Yield(
+                        mature,
+                        series,
+                        fields.object("wood").map(WoodAge::read),
+                        Figure.optional(fields, "frostYear"),
+                        fields.object("unpruned").map(Yield::words).orElse(""));
+        fields.count("format", 1, 1);
+        fields.done();
+        return yield;
+    }
+
+    private static String words(Fields fields) {
+        String words = fields.text("words");
+        fields.texts("source");
+        fields.oneOf("seen", Seen.keys());
+        fields.done();
+        return words;
+    }
+
+    /** The default series for a form. */
+    public Optional<Series> series(String form) {
+        return series.stream().filter(one -> one.suits(form)).findFirst();
+    }
+
+    /** The series of that id, if it suits the form. */
+    public Optional<Series> series(String form, String id) {
+        return series.stream().filter(one -> one.suits(form) && one.id().equals(id)).findFirst();
+    }
+
+    /**
+     * Kilograms to expect of one plant, or of one metre of row, in its {@code year}-th growing
+     * season in place (1 is the season of planting), by the default series. Empty where the form
+     * has no figures.
+     */
+    public Optional<Range> expected(String form, int year) {
+        Optional<Series> shares = series(form);
+        Figure full = mature.get(form);
+        return full == null || shares.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Range.of(full).times(shares.get().share(year)));
+    }
+
+    /**
+     * Shares of the full crop by year after planting.
+     *
+     * @param id short name
+     * @param forms the forms that it suits; all where empty
+     * @param words what kind of planting it tells of
+     * @param percent per cent of the full crop in years 1, 2, 3 …; the last goes on
+     */
+    public record Series(
+            String id,
+            List<String> forms,
+            String words,
+            List<Double> percent,
+            List<String> sources,
+            Seen seen,
+            String note) {
+
+        static Series read(Fields fields) {
+            Series series =
+                    new Series(
+                            fields.text("id"),
+                            fields.texts("forms"),
+                            fields.text("words"),
+                            fields.numbers("percent"),
+                            fields.texts("source"),
+                            Seen.parse(fields.oneOf("seen", Seen.keys())),
+                            fields.text("note", ""));
+            if (series.percent.isEmpty()) {
+                fields.wrong("percent", "empty-series", "must give at least one year", "");
+            }
+            fields.done();
+            return series;
+        }
+
+        boolean suits(String form) {
+            return forms.isEmpty() || forms.contains(form);
+        }
+
+        /** Share of the full crop, 0 to 1, in that year; 1 is the season of planting. */
+        public double share(int year) {
+            if (year < 1 || percent.isEmpty()) {
+                return 0;
+            }
+            return percent.get(Math.min(year, percent.size()) - 1) / 100;
+        }
+
+        /** The first year that brings the full crop. */
+        public int fullFrom() {
+            for (int year = 1; year <= percent.size(); year++) {
+                if (share(year) >= 1) {
+                    return year;
+                }
+            }
+            return percent.size();
+        }
+    }
+}
