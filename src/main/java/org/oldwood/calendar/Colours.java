@@ -1,0 +1,24 @@
+package org.oldwood.calendar;
+
+/**
+ * Colour names of CSS3 for calendars and items (RFC 7986, 5.9). Only looks: nothing is told by
+ * colour alone, and several clients ignore it.
+ */
+final class Colours {
+    static final String CALENDAR = "darkolivegreen";
+
+    private Colours() {}
+
+    static String of(String category) {
+        return switch (category) {
+            case "pruning" -> "sienna";
+            case "cuttings" -> "mediumseagreen";
+            case "feeding" -> "goldenrod";
+            case "mulching" -> "tan";
+            case "water" -> "steelblue";
+            case "harvest" -> "crimson";
+            case "health" -> "slategray";
+            default -> CALENDAR;
+        };
+    }
+}

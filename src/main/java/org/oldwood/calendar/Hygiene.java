@@ -1,0 +1,79 @@
+package org.oldwood.calendar;
+
+/**
+ * Makes people's text fit for a calendar: line ends become line feeds, control characters go, half
+ * characters become the replacement sign, ends are trimmed. Readers have been seen to drop an item
+ * or refuse a whole file for each of these.
+ */
+final class Hygiene {
+    private static final char REPLACEMENT = '\uFFFD';
+
+    private Hygiene() {}
+
+    /** Text of several lines. */
+    static String text(String raw) {
+        String trimmed = raw.strip();
+        return isClean(trimmed) ? trimmed : clean(trimmed).strip();
+    }
+
+    /** Text of one line: line ends and tabs become spaces. */
+    static String line(String raw) {
+        return text(raw).replace('\n', ' ').replace('\t', ' ');
+    }
+
+    /**
+     * One plain word: letters, digits and hyphens. A reader that splits categories at escaped
+     * commas, or a client that trims them, then has nothing to get wrong.
+     */
+    static String word(String raw) {
+        StringBuilder word = new StringBuilder();
+        raw.strip()
+                .codePoints()
+                .map(c -> Character.isLetterOrDigit(c) ? c : '-')
+                .forEach(word::appendCodePoint);
+        return word.toString();
+    }
+
+    private static boolean isClean(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (isLineEnd(c) ? c != '\n' : isUnwanted(c) || Character.isSurrogate(c)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        int i = 0;
+        while (i < text.length()) {
+            int c = text.codePointAt(i);
+            i += Character.charCount(c);
+            if (c == '\r' && i < text.length() && text.charAt(i) == '\n') {
+                continue;
+            }
+            if (c <= 0xFFFF && isLineEnd((char) c)) {
+                clean.append('\n');
+            } else if (c <= 0xFFFF && Character.isSurrogate((char) c)) {
+                clean.append(REPLACEMENT);
+            } else if (c > 0xFFFF || !isUnwanted((char) c)) {
+                clean.appendCodePoint(c);
+            }
+        }
+        return clean.toString();
+    }
+
+    /** Line feed, carriage return, next line, and the two separators of Unicode. */
+    private static boolean isLineEnd(char c) {
+        return c == '\n' || c == '\r' || c == '\u0085' || c == '\u2028' || c == '\u2029';
+    }
+
+    /** Controls other than tab (RFC 5545, 3.1: not in a text), byte order marks, non-characters. */
+    private static boolean isUnwanted(char c) {
+        return (c < ' ' && c != '\t' && c != '\n')
+                || (c >= '\u007F' && c <= '\u009F')
+                || c == '\uFEFF'
+                || c >= '\uFFFE';
+    }
+}

@@ -1,0 +1,28 @@
+package org.oldwood.calendar;
+
+/**
+ * The title of an item. Several clients show a cancelled item like any other, and an event cannot
+ * say that it is done; so the title says it.
+ */
+final class Title {
+    private static final String WITHDRAWN = "Withdrawn: ";
+    private static final String SKIPPED = "Skipped: ";
+    private static final String DONE = "Done: ";
+
+    private Title() {}
+
+    static String ofEvent(Item item) {
+        return item.progress().state() == Item.State.DONE
+                ? DONE + item.words().title()
+                : ofTodo(item);
+    }
+
+    static String ofTodo(Item item) {
+        String title = item.words().title();
+        return switch (item.progress().state()) {
+            case WITHDRAWN -> WITHDRAWN + title;
+            case SKIPPED -> SKIPPED + title;
+            case OPEN, DONE -> title;
+        };
+    }
+}

@@ -1,0 +1,132 @@
+package org.oldwood.calendar;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import biweekly.Biweekly;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import biweekly.component.VTodo;
+import biweekly.util.ICalDate;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A reader that shares no code with ours, biweekly, understands every item as it was meant. */
+class IndependentReaderTest {
+    private static final String HARD =
+            "Größe č 黒スグリ e\u0301 \uD83E\uDED0\uD83E\uDED0; comma, back\\slash \"quoted\": \\n";
+
+    @TempDir Path folder;
+
+    @Test
+    void agrees_on_every_event_and_todo_of_a_year() throws IOException {
+        List<Item> plan = year(2400);
+
+        Plans.export(folder).pairs(plan, folder, Export.Split.NONE);
+
+        Map<String, VEvent> events = byUid(read("events").getEvents(), e -> e.getUid().getValue());
+        Map<String, VTodo> todos = byUid(read("todos").getTodos(), t -> t.getUid().getValue());
+        assertThat(events).hasSize(2400);
+        assertThat(todos).hasSize(2400);
+        Uids uids = new Uids(Plans.GARDEN, Map.of());
+        for (Item item : plan) {
+            VEvent event = events.get(uids.event(item.identity()));
+            agreesOn(item, event.getSummary().getValue(), event.getDescription().getValue());
+            agreesOnDays(item, event);
+            VTodo todo = todos.get(uids.todo(item.identity()));
+            agreesOn(item, todo.getSummary().getValue(), todo.getDescription().getValue());
+            agreesOnDue(item, todo);
+        }
+    }
+
+    @Test
+    void the_raw_lines_keep_the_standard() throws IOException {
+        Plans.export(folder).pairs(year(60), folder, Export.Split.NONE);
+
+        for (String kind : List.of("events", "todos")) {
+            String raw = Files.readString(file(kind));
+            assertThat(raw).endsWith("END:VCALENDAR\r\n").doesNotContain("METHOD", "\uFEFF");
+            assertThat(raw.replace("\r\n", "")).doesNotContain("\n", "\r");
+            assertThat(raw.lines()).allMatch(line -> line.getBytes(UTF_8).length <= 75);
+            assertThat(raw.lines()).noneMatch(line -> line.isBlank());
+        }
+    }
+
+    private static void agreesOn(Item item, String title, String text) {
+        assertThat(title).isEqualTo(item.words().title());
+        assertThat(text)
+                .endsWith(item.words().text())
+                .contains(WindowWords.inWords(item.days().last()));
+    }
+
+    /** DTEND is not included: RFC 5545, 3.6.1. */
+    private static void agreesOnDays(Item item, VEvent event) {
+        boolean isSpan = item.days().count() <= 31;
+        LocalDate first = isSpan ? item.days().first() : item.days().best();
+        LocalDate last = isSpan ? item.days().last() : item.days().best();
+        assertThat(day(event.getDateStart().getValue())).isEqualTo(first);
+        assertThat(day(event.getDateEnd().getValue())).isEqualTo(last.plusDays(1));
+        assertThat(event.getTransparency().isTransparent()).isTrue();
+        assertThat(event.getAlarms()).hasSize(1);
+        assertThat(event.getAlarms().get(0).getTrigger().getDuration().getHours()).isEqualTo(8);
+    }
+
+    /** DUE is later than DTSTART, or stands alone: 3.8.2.3. */
+    private static void agreesOnDue(Item item, VTodo todo) {
+        assertThat(day(todo.getDateDue().getValue())).isEqualTo(item.days().last());
+        if (item.days().count() == 1) {
+            assertThat(todo.getDateStart()).isNull();
+        } else {
+            assertThat(day(todo.getDateStart().getValue())).isEqualTo(item.days().first());
+        }
+        assertThat(todo.getStatus().isNeedsAction()).isTrue();
+    }
+
+    private static LocalDate day(ICalDate date) {
+        assertThat(date.hasTime()).isFalse();
+        var raw = date.getRawComponents();
+        return LocalDate.of(raw.getYear(), raw.getMonth(), raw.getDate());
+    }
+
+    /** Windows of one day to ten weeks, over New Year and a leap day, with hard text. */
+    private static List<Item> year(int count) {
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            LocalDate first = LocalDate.of(2027, 11, 20).plusDays(i % 400);
+            LocalDate last = first.plusDays(i % 71);
+            items.add(
+                    new Item(
+                            "rule-" + i,
+                            new Item.Words(
+                                    i + " " + HARD.repeat(1 + i % 5),
+                                    "a".repeat(i % 80) + "\n\n" + HARD.repeat(i % 40) + ".",
+                                    "pruning",
+                                    "Row; A, " + i),
+                            "",
+                            new Item.Days(first, last, first.plusDays(i % 71 / 2)),
+                            Item.Progress.OPEN));
+        }
+        return items;
+    }
+
+    private ICalendar read(String kind) throws IOException {
+        return Biweekly.parse(Files.readString(file(kind))).first();
+    }
+
+    private Path file(String kind) {
+        return folder.resolve("school-terrace-" + kind + ".ics");
+    }
+
+    private static <T> Map<String, T> byUid(List<T> all, Function<T, String> uid) {
+        return all.stream().collect(Collectors.toMap(uid, item -> item));
+    }
+}

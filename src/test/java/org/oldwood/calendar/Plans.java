@@ -1,0 +1,45 @@
+package org.oldwood.calendar;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.UUID;
+
+/** Items and gardens for the tests of this package. */
+final class Plans {
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    static final UUID GARDEN = UUID.fromString("0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d11");
+
+    private Plans() {}
+
+    static Export.Garden garden(Path folder) {
+        return garden(folder, GARDEN);
+    }
+
+    static Export.Garden garden(Path folder, UUID id) {
+        return new Export.Garden(id, "School terrace", ZoneId.of("Europe/Berlin"), folder);
+    }
+
+    static Export export(Path folder) {
+        return export(folder, TODAY);
+    }
+
+    static Export export(Path folder, LocalDate today) {
+        return new Export(garden(folder), Layout.usual(), today);
+    }
+
+    static Item item(String identity, String first, String last) {
+        return item(identity, first, last, "Cut " + identity);
+    }
+
+    static Item item(String identity, String first, String last, String title) {
+        LocalDate start = LocalDate.parse(first);
+        return new Item(
+                identity,
+                new Item.Words(
+                        title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
+                "row-a",
+                new Item.Days(start, LocalDate.parse(last), start),
+                Item.Progress.OPEN);
+    }
+}
