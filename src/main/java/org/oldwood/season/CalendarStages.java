@@ -37,7 +37,7 @@ public final class CalendarStages implements Stages {
             throw new IllegalStateException(
                     "crop " + crop.id() + " has no calendar date for " + stage.key());
         }
-        Season of = stage == Stage.LEAF_FALL_DONE && startsSeason(row) ? season.plus(1) : season;
+        Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
         LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
         String words =
                 stage.words()

@@ -1,0 +1,41 @@
+package org.oldwood.garden;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A piece of ground with plants on it.
+ *
+ * @param id unique among the beds
+ * @param name for people
+ * @param areaM2 area, m²
+ * @param texture soil texture by name, {@code sandy-loam} for example; empty where not known
+ * @param rootableDepthCm depth that roots can use, cm
+ * @param stonesPercent stones by volume, %
+ * @param shade share of the day's sun that the bed misses, 0 to 1
+ * @param windy whether it lies open to the wind
+ * @param roof the roof whose water reaches it
+ * @param competing share of its water that roots of hedges or trees nearby take, 0 to 1
+ * @param tapLitresPerMinute what the tap or line gives, l/min
+ */
+public record Bed(
+        String id,
+        String name,
+        double areaM2,
+        Optional<String> texture,
+        OptionalDouble rootableDepthCm,
+        double stonesPercent,
+        double shade,
+        boolean windy,
+        Optional<Roof> roof,
+        double competing,
+        OptionalDouble tapLitresPerMinute) {
+
+    /**
+     * A roof that sheds its rain onto the bed.
+     *
+     * @param areaM2 plan area, m²
+     * @param surface its covering by name, {@code tiles} for example
+     */
+    public record Roof(double areaM2, String surface) {}
+}

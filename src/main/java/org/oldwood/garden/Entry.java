@@ -1,0 +1,70 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+
+/**
+ * One dated thing that happened. Never changed; a later entry may strike it out.
+ *
+ * @param id unique in the journal
+ * @param date the day it happened, in the garden's own time zone
+ * @param kind what happened
+ * @param values what it says, by key; the values have been checked against the kind's fields
+ * @param note free words; may be empty
+ * @param place where it stands
+ */
+public record Entry(
+        String id,
+        LocalDate date,
+        EntryKind kind,
+        Map<String, Json> values,
+        String note,
+        Place place) {
+
+    /** The text under a key, a plant's or a bed's id for example. */
+    public Optional<String> text(String key) {
+        return values.get(key) instanceof Json.Text text
+                ? Optional.of(text.value())
+                : Optional.empty();
+    }
+
+    /** The text under a key that this kind of entry must have. */
+    public String needed(String key) {
+        return text(key)
+                .orElseThrow(() -> new IllegalStateException(kind + " " + id + " has no " + key));
+    }
+
+    public OptionalDouble number(String key) {
+        return values.get(key) instanceof Json.Num num
+                ? OptionalDouble.of(num.value())
+                : OptionalDouble.empty();
+    }
+
+    public OptionalInt count(String key) {
+        return values.get(key) instanceof Json.Num num
+                ? OptionalInt.of((int) Math.rint(num.value()))
+                : OptionalInt.empty();
+    }
+
+    public boolean flag(String key) {
+        return values.get(key) instanceof Json.Bool bool && bool.value();
+    }
+
+    /** The ids under a key that holds a list. */
+    public List<String> ids(String key) {
+        return values.get(key) instanceof Json.Arr array
+                ? array.items().stream().map(item -> ((Json.Text) item).value()).toList()
+                : text(key).map(List::of).orElse(List.of());
+    }
+
+    /** The stems by age under {@code stems}; empty where the entry gives none. */
+    public StemAges stems() {
+        return values.get("stems") instanceof Json.Obj object ? StemAges.of(object) : StemAges.NONE;
+    }
+}

@@ -1,0 +1,64 @@
+package org.oldwood.garden;
+
+import java.util.List;
+
+/**
+ * One thing that a journal entry of some kind says.
+ *
+ * @param key its key in the file and, with {@code --} before it, on the command line
+ * @param type what its value is
+ * @param required whether the entry cannot do without it
+ * @param least the least number allowed, included; meaningless for texts
+ * @param most the greatest number allowed, included
+ * @param words the words allowed, for {@link Type#WORD}
+ * @param help what it means, with the unit
+ */
+public record EntryField(
+        String key,
+        Type type,
+        boolean required,
+        double least,
+        double most,
+        List<String> words,
+        String help) {
+
+    /** What a value is. The types that name something are checked against the garden. */
+    public enum Type {
+        NEW_ID,
+        NEW_IDS,
+        PLANT,
+        BED,
+        LOT,
+        CROP,
+        STAGE,
+        MATERIAL,
+        STEMS,
+        NUMBER,
+        COUNT,
+        WORD,
+        FLAG,
+        TEXT,
+        TASK,
+        ENTRY
+    }
+
+    static EntryField field(String key, Type type, String help) {
+        return new EntryField(key, type, false, 0, 0, List.of(), help);
+    }
+
+    static EntryField word(String key, String help, String... words) {
+        return new EntryField(key, Type.WORD, false, 0, 0, List.of(words), help);
+    }
+
+    static EntryField number(String key, double least, double most, String help) {
+        return new EntryField(key, Type.NUMBER, false, least, most, List.of(), help);
+    }
+
+    static EntryField count(String key, int least, int most, String help) {
+        return new EntryField(key, Type.COUNT, false, least, most, List.of(), help);
+    }
+
+    EntryField must() {
+        return new EntryField(key, type, true, least, most, words, help);
+    }
+}

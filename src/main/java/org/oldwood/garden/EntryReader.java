@@ -1,0 +1,130 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Stage;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+
+/**
+ * Reads one journal entry and checks it against its kind: known keys, right types and ranges.
+ * Whether the plants and beds it names exist is checked when the journal is added up ({@link
+ * GardenState}).
+ */
+public final class EntryReader {
+    private EntryReader() {}
+
+    /** The entry, or nothing where it has problems; all of them go to {@code problems}. */
+    public static Optional<Entry> read(Json json, Problems problems) {
+        int before = problems.count();
+        Fields fields = Fields.of(json, problems);
+        String id = fields.text("id");
+        LocalDate date = fields.date("date");
+        String kindKey = fields.text("entry");
+        EntryKind kind = EntryKind.find(kindKey).orElse(null);
+        if (kind == null) {
+            if (!kindKey.isEmpty()) {
+                fields.wrong(
+                        "entry",
+                        "unknown-entry",
+                        "is no kind of entry: \"" + kindKey + "\"",
+                        Nearest.hint(kindKey, EntryKind.keys()));
+            }
+            return Optional.empty();
+        }
+        Map<String, Json> values = new LinkedHashMap<>();
+        for (EntryField field : kind.fields()) {
+            read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
+        }
+        needOne(fields, kind, values);
+        String note = fields.text("note", "");
+        fields.done();
+        return problems.count() == before
+                ? Optional.of(new Entry(id, date, kind, values, note, fields.place()))
+                : Optional.empty();
+    }
+
+    private static void needOne(Fields fields, EntryKind kind, Map<String, Json> values) {
+        List<String> needed = kind.oneNeeded();
+        if (!needed.isEmpty() && needed.stream().noneMatch(values::containsKey)) {
+            fields.wrong(
+                    needed.get(0),
+                    "missing-key",
+                    "or "
+                            + String.join(" or ", needed.subList(1, needed.size()))
+                            + " is missing: "
+                            + kind.key()
+                            + " must say at least one",
+                    "");
+        }
+    }
+
+    private static Optional<Json> read(Fields fields, EntryField field, EntryKind kind) {
+        Optional<Json> raw = fields.raw(field.key());
+        if (raw.isEmpty()) {
+            if (field.required()) {
+                fields.wrong(
+                        field.key(),
+                        "missing-key",
+                        "is missing: " + kind.key() + " must say " + field.help(),
+                        "");
+            }
+            return raw;
+        }
+        check(fields, field);
+        return raw;
+    }
+
+    private static void check(Fields fields, EntryField field) {
+        String key = field.key();
+        switch (field.type()) {
+            case NUMBER -> fields.optionalNumber(key, field.least(), field.most());
+            case COUNT -> fields.count(key, (int) field.least(), (int) field.most());
+            case WORD -> fields.optionalOneOf(key, field.words());
+            case FLAG -> fields.flag(key, false);
+            case STAGE -> stage(fields, key);
+            case STEMS -> stems(fields, key);
+            case NEW_ID -> id(fields, key, fields.text(key));
+            case NEW_IDS -> fields.texts(key).forEach(text -> id(fields, key, text));
+            case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> fields.optionalText(key);
+        }
+    }
+
+    private static void stage(Fields fields, String key) {
+        String text = fields.text(key);
+        if (!text.isEmpty() && Stage.find(text).isEmpty()) {
+            fields.wrong(
+                    key,
+                    "unknown-stage",
+                    "is no stage: \"" + text + "\"",
+                    Nearest.hint(text, Stage.keys()));
+        }
+    }
+
+    private static void stems(Fields fields, String key) {
+        fields.counts(key, 0, 500)
+                .forEach(
+                        (age, count) -> {
+                            if (!age.matches("[0-9]{1,2}\\+?")) {
+                                fields.wrong(
+                                        key,
+                                        "not-an-age",
+                                        "must have ages as its keys, 0 to 99, the oldest with + if you lumped them, but has \""
+                                                + age
+                                                + "\"",
+                                        "Write for example: \"stems\": {\"1\": 5, \"2\": 4, \"3\": 4, \"4+\": 3}");
+                            }
+                        });
+    }
+
+    private static void id(Fields fields, String key, String text) {
+        if (!text.isEmpty() && !GardenReader.isId(text)) {
+            fields.wrong(key, "not-an-id", GardenReader.idRule(text), "");
+        }
+    }
+}

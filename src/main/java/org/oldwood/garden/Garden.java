@@ -1,0 +1,39 @@
+package org.oldwood.garden;
+
+import java.time.DayOfWeek;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.oldwood.store.Json;
+
+/**
+ * What is declared of a holding in {@code garden.json}.
+ *
+ * @param name for people
+ * @param id random, never changed: the tasks' identities are made from it
+ * @param site where it lies
+ * @param climate twelve monthly means, or the name of a bundled climate; read by the season engine
+ * @param beds the beds, in the order of the file
+ * @param workDays the days of the week on which one works; never empty
+ * @param minutesPerDay how long one works on such a day at most; 0 for no limit
+ * @param materials the materials one keeps, by id
+ * @param choices named schools and variants chosen for the whole garden, {@code renewal → gentle}
+ *     for example
+ */
+public record Garden(
+        String name,
+        UUID id,
+        Site site,
+        Optional<Json> climate,
+        List<Bed> beds,
+        Set<DayOfWeek> workDays,
+        int minutesPerDay,
+        List<String> materials,
+        Map<String, String> choices) {
+
+    public Hemisphere hemisphere() {
+        return site.hemisphere();
+    }
+}

@@ -1,0 +1,138 @@
+package org.oldwood.garden;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Crops;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Journal;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+
+/**
+ * A garden's folder: {@code garden.json}, {@code journal.jsonl}, and data of its own beside them.
+ */
+public final class GardenFolder {
+    public static final String GARDEN_FILE = "garden.json";
+    public static final String JOURNAL_FILE = "journal.jsonl";
+
+    private final Path folder;
+    private final Problems problems = new Problems();
+    private final List<Problem> notices = new ArrayList<>();
+    private final Documents documents;
+    private final Crops crops;
+    private final Garden garden;
+    private final List<Entry> journal;
+
+    private GardenFolder(Path folder) throws IOException {
+        this.folder = folder;
+        this.documents = Documents.with(folder, problems);
+        Optional<Garden> read = readGarden();
+        this.crops = new Crops(documents);
+        this.journal = readJournal();
+        this.garden = read.orElse(null) == null ? nothing() : read.get();
+    }
+
+    private Garden nothing() {
+        throw new RecordException(problems.list());
+    }
+
+    /**
+     * Opens the folder and reads it whole. Problems of the journal are kept in {@link #problems()}.
+     *
+     * @throws RecordException where there is no garden, or {@code garden.json} has problems
+     */
+    public static GardenFolder open(Path folder) throws IOException {
+        if (!Files.isRegularFile(folder.resolve(GARDEN_FILE))) {
+            throw new RecordException(
+                    new Problem(
+                            "no-garden",
+                            Place.of(folder.toString()),
+                            Files.isDirectory(folder)
+                                    ? "holds no " + GARDEN_FILE
+                                    : "is not a folder",
+                            "Name a garden's folder with --garden DIR, or begin one: oldwood start DIR --name \"Our garden\" --at 52,-2 --plants blackcurrant=4 --planted 2021"));
+        }
+        return new GardenFolder(folder);
+    }
+
+    private Optional<Garden> readGarden() throws IOException {
+        try (InputStream in = Files.newInputStream(folder.resolve(GARDEN_FILE))) {
+            return JsonReader.read(in, GARDEN_FILE, problems)
+                    .flatMap(json -> GardenReader.read(json, problems));
+        }
+    }
+
+    private List<Entry> readJournal() throws IOException {
+        Journal.Contents contents = new Journal(journalPath()).read();
+        contents.torn()
+                .ifPresent(
+                        line ->
+                                notices.add(
+                                        new Problem(
+                                                "torn-line",
+                                                Place.of(JOURNAL_FILE, line.number()),
+                                                "was not written to its end, so it never counted; the next entry sets it aside",
+                                                "Look at the line and note it again if you miss it: "
+                                                        + shortened(line.text()))));
+        List<Entry> entries = new ArrayList<>();
+        for (Journal.Line line : contents.lines()) {
+            JsonReader.readLine(line.text(), JOURNAL_FILE, line.number(), problems)
+                    .flatMap(json -> EntryReader.read(json, problems))
+                    .ifPresent(entries::add);
+        }
+        return entries;
+    }
+
+    private static String shortened(String text) {
+        return text.length() > 60 ? text.substring(0, 60) + "…" : text;
+    }
+
+    public Path path() {
+        return folder;
+    }
+
+    public Path journalPath() {
+        return folder.resolve(JOURNAL_FILE);
+    }
+
+    public Garden garden() {
+        return garden;
+    }
+
+    public Documents documents() {
+        return documents;
+    }
+
+    public Crops crops() {
+        return crops;
+    }
+
+    /** All entries that could be read, in the order of the file. */
+    public List<Entry> journal() {
+        return journal;
+    }
+
+    /** What is wrong with the records, so far as was read. */
+    public Problems problems() {
+        return problems;
+    }
+
+    /** Things to know that stop nothing, a torn last line for example. */
+    public List<Problem> notices() {
+        return notices;
+    }
+
+    /** The garden on a day. Problems of adding up go to {@link #problems()}. */
+    public GardenState on(LocalDate day) {
+        return new StateBuilder(garden, crops, problems).on(day, journal);
+    }
+}

@@ -1,0 +1,200 @@
+package org.oldwood.garden;
+
+import java.time.DayOfWeek;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.oldwood.garden.Bed.Roof;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.Problems;
+
+/** Reads {@code garden.json}. The format is described in {@code docs/record.md}. */
+public final class GardenReader {
+    /** The format version that this program writes. */
+    public static final int FORMAT = 1;
+
+    private static final String ID_PATTERN = "[a-z0-9](?:[a-z0-9-]{0,62}[a-z0-9])?";
+
+    private GardenReader() {}
+
+    /** The garden, or nothing where the file has problems; all of them go to {@code problems}. */
+    public static Optional<Garden> read(Json json, Problems problems) {
+        int before = problems.count();
+        Fields fields = Fields.of(json, problems);
+        fields.count("format", 1, FORMAT);
+        fields.optionalText("$schema");
+        Garden garden =
+                new Garden(
+                        fields.text("name"),
+                        id(fields),
+                        site(fields),
+                        fields.raw("climate"),
+                        beds(fields),
+                        workDays(fields),
+                        fields.count("minutesPerDay", 0, 1440, 0),
+                        fields.texts("materials"),
+                        choices(fields));
+        fields.done();
+        return problems.count() == before ? Optional.of(garden) : Optional.empty();
+    }
+
+    private static UUID id(Fields fields) {
+        String text = fields.text("id");
+        try {
+            if (text.length() == 36) {
+                return UUID.fromString(text);
+            }
+        } catch (IllegalArgumentException e) {
+            // told below
+        }
+        if (!text.isEmpty()) {
+            fields.wrong(
+                    "id",
+                    "not-a-uuid",
+                    "must be a random UUID but is \"" + text + "\"",
+                    "Take it from a copy of the file; a new id makes every task a new one in your calendars.");
+        }
+        return new UUID(0, 0);
+    }
+
+    private static Site site(Fields fields) {
+        Optional<Fields> found = fields.object("site");
+        if (found.isEmpty()) {
+            fields.wrong(
+                    "site",
+                    "missing-key",
+                    "is missing; it must hold latitude, longitude and zone",
+                    "");
+            return new Site(0, 0, 0, "UTC");
+        }
+        Fields site = found.get();
+        Site read =
+                new Site(
+                        site.number("latitude", -90, 90),
+                        site.number("longitude", -180, 180),
+                        site.number("heightM", -430, 6000, 0),
+                        site.text("zone", "UTC"));
+        site.done();
+        return read;
+    }
+
+    /**
+     * Says so where the time zone is not known; slow, so only {@code check} and writing ask for it.
+     */
+    public static void checkZone(Garden garden, String file, Problems problems) {
+        if (!ZoneId.getAvailableZoneIds().contains(garden.site().zoneName())) {
+            problems.add(
+                    "unknown-zone",
+                    org.oldwood.store.Place.of(file).at("site.zone"),
+                    "is not a time zone that is known: \"" + garden.site().zoneName() + "\"",
+                    "Write for example: \"zone\": \"Europe/London\"");
+        }
+    }
+
+    private static List<Bed> beds(Fields fields) {
+        List<Bed> beds = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (Fields bed : fields.objects("beds")) {
+            Bed read = bed(bed);
+            if (!ids.add(read.id())) {
+                bed.wrong(
+                        "id",
+                        "duplicate-id",
+                        "is used by two beds: " + read.id(),
+                        "Give each bed its own id.");
+            }
+            beds.add(read);
+        }
+        return beds;
+    }
+
+    private static Bed bed(Fields bed) {
+        String id = bed.text("id");
+        if (!id.isEmpty() && !isId(id)) {
+            bed.wrong("id", "not-an-id", idRule(id), "");
+        }
+        Bed read =
+                new Bed(
+                        id,
+                        bed.text("name", id),
+                        area(bed),
+                        bed.optionalText("texture"),
+                        bed.optionalNumber("rootableDepthCm", 5, 300),
+                        bed.number("stonesPercent", 0, 80, 0),
+                        bed.number("shade", 0, 1, 0),
+                        bed.flag("windy", false),
+                        bed.object("roof").map(GardenReader::roof),
+                        bed.number("competing", 0, 0.9, 0),
+                        bed.optionalNumber("tapLitresPerMinute", 0.1, 1000));
+        bed.done();
+        return read;
+    }
+
+    private static double area(Fields bed) {
+        OptionalDouble area = bed.optionalNumber("areaM2", 0.01, 100_000);
+        if (area.isEmpty()) {
+            bed.wrong(
+                    "areaM2",
+                    "missing-key",
+                    "is missing; it must be the bed's area in m²",
+                    "Write for example: \"areaM2\": 4");
+        }
+        return area.orElse(1);
+    }
+
+    private static Roof roof(Fields fields) {
+        Roof roof = new Roof(fields.number("areaM2", 0.1, 10_000), fields.text("surface"));
+        fields.done();
+        return roof;
+    }
+
+    private static Set<DayOfWeek> workDays(Fields fields) {
+        List<String> names =
+                Stream.of(DayOfWeek.values())
+                        .map(day -> day.name().toLowerCase(Locale.ROOT))
+                        .toList();
+        Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+        for (String word : fields.texts("workDays")) {
+            int at = names.indexOf(word);
+            if (at < 0) {
+                fields.wrong(
+                        "workDays",
+                        "unknown-word",
+                        "must name days of the week but has \"" + word + "\"",
+                        "Write for example: \"workDays\": [\"saturday\", \"sunday\"]");
+            } else {
+                days.add(DayOfWeek.of(at + 1));
+            }
+        }
+        return days.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : days;
+    }
+
+    private static Map<String, String> choices(Fields fields) {
+        Map<String, String> choices = new LinkedHashMap<>();
+        fields.object("choices")
+                .ifPresent(inner -> inner.keys().forEach(key -> choices.put(key, inner.text(key))));
+        return choices;
+    }
+
+    /** True of ids: small letters, digits and hyphens, at most 64, no hyphen at the ends. */
+    public static boolean isId(String text) {
+        return text.matches(ID_PATTERN);
+    }
+
+    static String idRule(String seen) {
+        return "must be made of small letters, digits and hyphens, at most 64, but is \""
+                + seen
+                + "\"";
+    }
+}

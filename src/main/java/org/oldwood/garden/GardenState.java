@@ -1,0 +1,48 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A garden on a day: the journal added up to that day, included. Always derived, never stored.
+ *
+ * @param garden what is declared
+ * @param date the day
+ * @param plants by id, in the order of planting; those that are gone stay, marked so
+ * @param beds by id, in the order of {@code garden.json}
+ * @param lots by id, in the order of striking
+ * @param entries all entries that count, oldest first
+ * @param finished the done or skipped entry of each task, by the task's id
+ * @param questions things noted that do not fit together; accepted all the same
+ */
+public record GardenState(
+        Garden garden,
+        LocalDate date,
+        Map<String, PlantState> plants,
+        Map<String, BedState> beds,
+        Map<String, LotState> lots,
+        List<Entry> entries,
+        Map<String, Entry> finished,
+        List<String> questions) {
+
+    /** The season that the day lies in. */
+    public Season season() {
+        return Season.containing(date, garden.hemisphere());
+    }
+
+    /** The plants that still stand. */
+    public Collection<PlantState> standing() {
+        return plants.values().stream().filter(plant -> plant.gone().isEmpty()).toList();
+    }
+
+    public Optional<PlantState> plant(String id) {
+        return Optional.ofNullable(plants.get(id));
+    }
+
+    public Optional<BedState> bed(String id) {
+        return Optional.ofNullable(beds.get(id));
+    }
+}

@@ -1,0 +1,33 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A lot of cuttings on a day.
+ *
+ * @param id unique among the lots
+ * @param crop the crop's id
+ * @param parent the bush they came from, where it is the garden's own
+ * @param method how they were made
+ * @param struck how many
+ * @param struckOn the day
+ * @param bed where they stand, if said
+ * @param entries all that was noted of the lot, oldest first, the strike included
+ */
+public record LotState(
+        String id,
+        String crop,
+        Optional<String> parent,
+        String method,
+        int struck,
+        LocalDate struckOn,
+        Optional<String> bed,
+        List<Entry> entries) {
+
+    /** The last entry of a kind. */
+    public Optional<Entry> last(EntryKind kind) {
+        return Entries.last(entries, kind);
+    }
+}

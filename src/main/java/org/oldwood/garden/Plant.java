@@ -1,0 +1,40 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One bush, or one row of canes.
+ *
+ * @param id unique among the plants
+ * @param crop the crop's id
+ * @param form how it is grown
+ * @param cultivar the variety, where known
+ * @param bed the bed's id
+ * @param bushes how many alike bushes this record stands for; 1 for most
+ * @param lengthM length of a row, m
+ * @param planted the day it was planted
+ * @param about how exact that day is: day, month or year
+ * @param lot the lot it came from, for own cuttings
+ */
+public record Plant(
+        String id,
+        String crop,
+        String form,
+        Optional<String> cultivar,
+        String bed,
+        int bushes,
+        OptionalDouble lengthM,
+        LocalDate planted,
+        String about,
+        Optional<String> lot) {
+
+    /**
+     * The season in which it was planted, as seen from {@code season}: 1 in its first, 2 in its
+     * second.
+     */
+    public int seasonsOld(Season season) {
+        return season.year() - Season.containing(planted, season.hemisphere()).year() + 1;
+    }
+}

@@ -1,0 +1,20 @@
+package org.oldwood.garden;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plant on a day.
+ *
+ * @param plant what it is
+ * @param stems its stems by the season they grew in; unknown where never counted
+ * @param entries all that was noted of it alone, oldest first
+ * @param gone the entry that ended it, if it is no more
+ */
+public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional<Entry> gone) {
+
+    /** The last entry of a kind. */
+    public Optional<Entry> last(EntryKind kind) {
+        return Entries.last(entries, kind);
+    }
+}

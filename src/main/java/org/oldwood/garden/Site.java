@@ -1,0 +1,22 @@
+package org.oldwood.garden;
+
+import java.time.ZoneId;
+
+/**
+ * Where a garden lies.
+ *
+ * @param latitude degrees, south negative, -90 to 90
+ * @param longitude degrees, west negative, -180 to 180
+ * @param heightM height above the sea, m
+ * @param zoneName the time zone in which its days are counted, {@code Europe/London} for example
+ */
+public record Site(double latitude, double longitude, double heightM, String zoneName) {
+    public Hemisphere hemisphere() {
+        return Hemisphere.of(latitude);
+    }
+
+    /** The zone; looked up when asked for, because the registry of zones is slow to load. */
+    public ZoneId zone() {
+        return ZoneId.of(zoneName);
+    }
+}

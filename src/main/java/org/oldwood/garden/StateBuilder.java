@@ -1,0 +1,330 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+
+/**
+ * Adds a journal up, entry by entry, in the order of dates; entries of one day in the order of the
+ * journal. Linear in entries. An entry that names something unknown becomes a problem and is passed
+ * over.
+ */
+public final class StateBuilder {
+    private final Garden garden;
+    private final Crops crops;
+    private final Problems problems;
+    private final Map<String, Open> plants = new LinkedHashMap<>();
+    private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
+    private final Map<String, LotState> lots = new LinkedHashMap<>();
+    private final Map<String, Entry> finished = new HashMap<>();
+    private final List<Entry> counting = new ArrayList<>();
+    private final List<String> questions = new ArrayList<>();
+
+    /** A plant while its history grows. */
+    private static final class Open {
+        final Plant plant;
+        final List<Entry> entries = new ArrayList<>();
+        Stems stems = Stems.UNKNOWN;
+        Optional<Entry> gone = Optional.empty();
+
+        Open(Plant plant) {
+            this.plant = plant;
+        }
+    }
+
+    public StateBuilder(Garden garden, Crops crops, Problems problems) {
+        this.garden = garden;
+        this.crops = crops;
+        this.problems = problems;
+        garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
+    }
+
+    /** The garden on the day: all entries dated up to it, included, less those struck out. */
+    public GardenState on(LocalDate day, List<Entry> journal) {
+        Set<String> struckOut = struckOut(journal);
+        List<Entry> ordered = new ArrayList<>();
+        for (Entry entry : journal) {
+            if (!entry.date().isAfter(day)
+                    && entry.kind() != EntryKind.STRUCK_OUT
+                    && !struckOut.contains(entry.id())) {
+                ordered.add(entry);
+            }
+        }
+        ordered.sort((a, b) -> a.date().compareTo(b.date()));
+        ordered.forEach(this::add);
+        return finish(day);
+    }
+
+    private Set<String> struckOut(List<Entry> journal) {
+        Set<String> known = new HashSet<>();
+        Set<String> out = new HashSet<>();
+        for (Entry entry : journal) {
+            if (!known.add(entry.id())) {
+                problem(
+                        entry,
+                        "duplicate-id",
+                        "the id " + entry.id() + " was used before",
+                        "Give this entry an id of its own, or take the line out if it stands twice.");
+            }
+            if (entry.kind() == EntryKind.STRUCK_OUT && !known.contains(entry.needed("wrong"))) {
+                problem(
+                        entry,
+                        "unknown-reference",
+                        "strikes out an entry that is not before it: " + entry.needed("wrong"),
+                        Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
+            } else if (entry.kind() == EntryKind.STRUCK_OUT) {
+                out.add(entry.needed("wrong"));
+            }
+        }
+        return out;
+    }
+
+    private void add(Entry entry) {
+        if (!namesKnown(entry)) {
+            return;
+        }
+        counting.add(entry);
+        switch (entry.kind()) {
+            case PLANTED ->
+                    plant(
+                            entry,
+                            entry.needed("plant"),
+                            entry.needed("crop"),
+                            entry.needed("bed"),
+                            Optional.empty());
+            case PLANTED_OUT -> plantOut(entry);
+            case STRUCK -> strike(entry);
+            case DONE, SKIPPED -> finished.put(entry.needed("task"), entry);
+            default -> note(entry);
+        }
+    }
+
+    private boolean namesKnown(Entry entry) {
+        boolean known = true;
+        for (EntryField field : entry.kind().fields()) {
+            Optional<String> name = entry.text(field.key());
+            if (name.isPresent()) {
+                known &= isKnown(entry, field, name.get());
+            }
+        }
+        return known;
+    }
+
+    private boolean isKnown(Entry entry, EntryField field, String name) {
+        return switch (field.type()) {
+            case PLANT -> known(entry, "plant", name, plants.keySet());
+            case BED -> known(entry, "bed", name, beds.keySet());
+            case LOT -> known(entry, "lot", name, lots.keySet());
+            case CROP -> known(entry, "crop", name, crops.ids());
+            default -> true;
+        };
+    }
+
+    private boolean known(
+            Entry entry, String what, String name, java.util.Collection<String> among) {
+        if (among.contains(name)) {
+            return true;
+        }
+        problem(
+                entry,
+                "unknown-" + what,
+                "there is no " + what + " \"" + name + "\" on " + entry.date(),
+                Nearest.hint(name, among.size() < 200 ? among : Set.of()));
+        return false;
+    }
+
+    private void plant(Entry entry, String id, String cropId, String bed, Optional<String> lot) {
+        if (plants.containsKey(id)) {
+            problem(
+                    entry,
+                    "duplicate-plant",
+                    "there is already a plant \"" + id + "\"",
+                    "Give the new plant another id.");
+            return;
+        }
+        Crop crop = crops.get(cropId);
+        String form = entry.text("form").orElse(crop.form());
+        if (!crop.forms().contains(form)) {
+            problem(
+                    entry,
+                    "unknown-form",
+                    crop.name() + " is not grown as \"" + form + "\"",
+                    Nearest.hint(form, crop.forms()));
+            return;
+        }
+        Plant plant =
+                new Plant(
+                        id,
+                        cropId,
+                        form,
+                        entry.text("cultivar"),
+                        bed,
+                        entry.count("bushes").orElse(1),
+                        entry.number("lengthM"),
+                        entry.date(),
+                        entry.text("about").orElse("day"),
+                        lot);
+        Open open = new Open(plant);
+        open.entries.add(entry);
+        plants.put(id, open);
+    }
+
+    private void plantOut(Entry entry) {
+        LotState lot = lots.get(entry.needed("lot"));
+        lot.entries().add(entry);
+        for (String id : entry.ids("plants")) {
+            plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot.id()));
+        }
+    }
+
+    private void strike(Entry entry) {
+        String id = entry.needed("lot");
+        if (lots.containsKey(id)) {
+            problem(
+                    entry,
+                    "duplicate-lot",
+                    "there is already a lot \"" + id + "\"",
+                    "Give the new lot another id.");
+            return;
+        }
+        Optional<String> parent = entry.text("parent");
+        String crop =
+                parent.map(plant -> plants.get(plant).plant.crop())
+                        .or(() -> entry.text("crop"))
+                        .orElseThrow();
+        List<Entry> entries = new ArrayList<>(List.of(entry));
+        lots.put(
+                id,
+                new LotState(
+                        id,
+                        crop,
+                        parent,
+                        entry.needed("method"),
+                        entry.count("number").orElse(1),
+                        entry.date(),
+                        entry.text("bed"),
+                        entries));
+    }
+
+    private void note(Entry entry) {
+        entry.text("lot").ifPresent(lot -> noteLot(lots.get(lot), entry));
+        Optional<String> plant = entry.text("plant");
+        if (plant.isPresent()) {
+            notePlant(plants.get(plant.get()), entry);
+        } else {
+            entry.text("bed").ifPresent(bed -> beds.get(bed).add(entry));
+        }
+    }
+
+    private void noteLot(LotState lot, Entry entry) {
+        for (String key : List.of("alive", "rooted", "number")) {
+            if (entry.count(key).orElse(0) > lot.struck()) {
+                questions.add(
+                        entry.place()
+                                + ": "
+                                + entry.count(key).orElse(0)
+                                + " cuttings "
+                                + key
+                                + " in lot "
+                                + lot.id()
+                                + ", but only "
+                                + lot.struck()
+                                + " were struck. Which is right?");
+            }
+        }
+        lot.entries().add(entry);
+    }
+
+    private void notePlant(Open plant, Entry entry) {
+        if (plant.gone.isPresent()) {
+            questions.add(
+                    entry.place()
+                            + ": "
+                            + entry.kind().key()
+                            + " of "
+                            + plant.plant.id()
+                            + " on "
+                            + entry.date()
+                            + ", but it was taken out on "
+                            + plant.gone.get().date()
+                            + ". Is it the right plant?");
+        }
+        plant.entries.add(entry);
+        int season = Season.containing(entry.date(), garden.hemisphere()).year();
+        switch (entry.kind()) {
+            case COUNTED -> count(plant, entry, season);
+            case PRUNED -> plant.stems = plant.stems.without(entry.stems(), season);
+            case GRUBBED, LOST -> plant.gone = Optional.of(entry);
+            default -> {
+                // other notes change no count
+            }
+        }
+    }
+
+    /**
+     * More stems of an age than there were a year younger cannot grow; the count is taken, and
+     * asked about.
+     */
+    private void count(Open plant, Entry entry, int season) {
+        StemAges before = plant.stems.ages(season);
+        entry.stems()
+                .counts()
+                .forEach(
+                        (age, now) -> {
+                            Integer then = before.counts().get(age);
+                            if (then != null
+                                    && age > 0
+                                    && now > then
+                                    && before.openFrom().isEmpty()) {
+                                questions.add(
+                                        entry.place()
+                                                + ": "
+                                                + plant.plant.id()
+                                                + " has "
+                                                + now
+                                                + " stems of "
+                                                + age
+                                                + " seasons, but the notes before leave only "
+                                                + then
+                                                + ". The new count is used; which is right?");
+                            }
+                        });
+        plant.stems = plant.stems.recounted(entry.stems(), season);
+    }
+
+    private void problem(Entry entry, String name, String message, String remedy) {
+        problems.add(name, entry.place(), message, remedy);
+    }
+
+    private GardenState finish(LocalDate day) {
+        Map<String, PlantState> byId = new LinkedHashMap<>();
+        Map<String, List<PlantState>> inBed = new HashMap<>();
+        for (Open open : plants.values()) {
+            PlantState state = new PlantState(open.plant, open.stems, open.entries, open.gone);
+            byId.put(open.plant.id(), state);
+            if (open.gone.isEmpty()) {
+                inBed.computeIfAbsent(open.plant.bed(), bed -> new ArrayList<>()).add(state);
+            }
+        }
+        Map<String, BedState> bedStates = new LinkedHashMap<>();
+        for (Bed bed : garden.beds()) {
+            bedStates.put(
+                    bed.id(),
+                    new BedState(
+                            bed,
+                            inBed.getOrDefault(bed.id(), List.of()),
+                            beds.getOrDefault(bed.id(), List.of())));
+        }
+        return new GardenState(garden, day, byId, bedStates, lots, counting, finished, questions);
+    }
+}

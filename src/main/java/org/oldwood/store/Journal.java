@@ -1,0 +1,226 @@
+package org.oldwood.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A file of lines that only grows. A line counts once its line end is on the disk: {@link #append}
+ * returns after that and not before. What a crash left of an unfinished last line is set aside in a
+ * file of its own, never swallowed and never fatal. Two writers are kept apart by a lock on a file
+ * beside the journal.
+ */
+public final class Journal {
+    private static final int LOCK_TRIES = 50;
+    private static final long LOCK_PAUSE_MS = 100;
+
+    private final Path file;
+
+    public Journal(Path file) {
+        this.file = file;
+    }
+
+    /**
+     * What the file holds.
+     *
+     * @param lines the whole lines, with their numbers from 1; blank ones left out
+     * @param torn the unfinished text after the last line end that is no JSON, if any
+     */
+    public record Contents(List<Line> lines, Optional<Line> torn) {}
+
+    /** A line and its number. */
+    public record Line(int number, String text) {}
+
+    /** Reads the file; one that is not there is empty. */
+    public Contents read() throws IOException {
+        if (!Files.exists(file)) {
+            return new Contents(List.of(), Optional.empty());
+        }
+        return contents(Files.readAllBytes(file));
+    }
+
+    private static Contents contents(byte[] bytes) {
+        List<Line> lines = new ArrayList<>();
+        int number = 0;
+        int start = bytes.length > 2 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB ? 3 : 0;
+        for (int i = start; i < bytes.length; i++) {
+            if (bytes[i] == '\n') {
+                number++;
+                add(lines, number, text(bytes, start, i));
+                start = i + 1;
+            }
+        }
+        if (start == bytes.length) {
+            return new Contents(lines, Optional.empty());
+        }
+        Line last = new Line(number + 1, text(bytes, start, bytes.length));
+        boolean whole = JsonReader.readLine(last.text, "", last.number, new Problems()).isPresent();
+        if (whole) {
+            lines.add(last);
+        }
+        return new Contents(
+                lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
+    }
+
+    private static void add(List<Line> lines, int number, String text) {
+        if (!text.isBlank()) {
+            lines.add(new Line(number, text));
+        }
+    }
+
+    private static String text(byte[] bytes, int from, int to) {
+        int end = to > from && bytes[to - 1] == '\r' ? to - 1 : to;
+        return new String(bytes, from, end - from, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Adds lines at the end and makes sure that they are on the disk. All of them are added or
+     * none.
+     *
+     * @param lines without line ends
+     * @throws RecordException where another program holds the lock for more than five seconds
+     */
+    public void append(List<String> lines) throws IOException {
+        try (FileChannel lockFile =
+                        FileChannel.open(
+                                lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                FileLock lock = lock(lockFile)) {
+            appendLocked(lines);
+        }
+    }
+
+    private Path lockPath() {
+        return file.resolveSibling("." + file.getFileName() + ".lock");
+    }
+
+    private FileLock lock(FileChannel channel) throws IOException {
+        for (int i = 0; i < LOCK_TRIES; i++) {
+            FileLock lock = tryLock(channel);
+            if (lock != null) {
+                return lock;
+            }
+            pause();
+        }
+        throw new RecordException(
+                new Problem(
+                        "busy",
+                        Place.of(String.valueOf(file.getFileName())),
+                        "is being written by another program",
+                        "Wait until that one has finished, then give the command again. Nothing was written."));
+    }
+
+    private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel)
+            throws IOException {
+        try {
+            return channel.tryLock();
+        } catch (OverlappingFileLockException e) {
+            return null;
+        }
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(LOCK_PAUSE_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void appendLocked(List<String> lines) throws IOException {
+        boolean fresh = !Files.exists(file);
+        try (FileChannel channel =
+                FileChannel.open(
+                        file,
+                        StandardOpenOption.CREATE,
+                        StandardOpenOption.READ,
+                        StandardOpenOption.WRITE)) {
+            long end = mendTail(channel);
+            ByteBuffer bytes =
+                    ByteBuffer.wrap(
+                            (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+            try {
+                write(channel, bytes, end);
+            } catch (IOException e) {
+                channel.truncate(end);
+                throw e;
+            }
+        }
+        if (fresh) {
+            syncFolder(file);
+        }
+    }
+
+    private static void write(FileChannel channel, ByteBuffer bytes, long end) throws IOException {
+        long at = end;
+        while (bytes.hasRemaining()) {
+            at += channel.write(bytes, at);
+        }
+        channel.force(true);
+    }
+
+    /**
+     * Ends a whole last line that lacks its line end; sets a torn one aside. Returns where to
+     * write.
+     */
+    private long mendTail(FileChannel channel) throws IOException {
+        long size = channel.size();
+        if (size == 0 || endsWithNewline(channel, size)) {
+            return size;
+        }
+        byte[] all = Files.readAllBytes(file);
+        Contents contents = contents(all);
+        if (contents.torn.isEmpty()) {
+            write(channel, ByteBuffer.wrap(new byte[] {'\n'}), size);
+            return size + 1;
+        }
+        int start = all.length;
+        while (start > 0 && all[start - 1] != '\n') {
+            start--;
+        }
+        setAside(java.util.Arrays.copyOfRange(all, start, all.length), contents.torn.get().number);
+        channel.truncate(start);
+        return start;
+    }
+
+    private static boolean endsWithNewline(FileChannel channel, long size) throws IOException {
+        ByteBuffer last = ByteBuffer.allocate(1);
+        channel.read(last, size - 1);
+        return last.get(0) == '\n';
+    }
+
+    private void setAside(byte[] torn, int line) throws IOException {
+        Path aside = file.resolveSibling(file.getFileName() + ".torn-line-" + line);
+        for (int i = 2; Files.exists(aside); i++) {
+            aside = file.resolveSibling(file.getFileName() + ".torn-line-" + line + "-" + i);
+        }
+        try (FileChannel channel =
+                FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            write(channel, ByteBuffer.wrap(torn), 0);
+        }
+        syncFolder(aside);
+    }
+
+    /**
+     * So that a new file's name survives a crash too; a system that cannot do it is no worse off.
+     */
+    static void syncFolder(Path file) {
+        Path parent = file.toAbsolutePath().getParent();
+        if (parent == null) {
+            return;
+        }
+        try (FileChannel folder = FileChannel.open(parent, StandardOpenOption.READ)) {
+            folder.force(true);
+        } catch (IOException e) {
+            // Windows does not open folders; the file itself is on the disk
+        }
+    }
+}
