@@ -42,7 +42,7 @@ public record EntryField(
         ENTRY
     }
 
-    static EntryField field(String key, Type type, String help) {
+    static EntryField says(String key, Type type, String help) {
         return new EntryField(key, type, false, 0, 0, List.of(), help);
     }
 
