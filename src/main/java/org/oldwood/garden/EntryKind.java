@@ -230,14 +230,14 @@ public enum EntryKind {
     /** Of these fields an entry must have at least one; empty where there is no such demand. */
     public List<String> oneNeeded() {
         return switch (this) {
-            case LOST -> List.field("lot", "plant");
-            case FED, VIGOUR -> List.field("bed", "plant");
-            case WATERED -> List.field("litres", "minutes");
-            case MOISTURE -> List.field("feel", "percent");
-            case SEEN -> List.field("crop", "plant");
-            case PICKED -> List.field("plant", "bed");
-            case STRUCK -> List.field("parent", "crop");
-            case CANES -> List.field("fresh", "fruited");
+            case LOST -> List.of("lot", "plant");
+            case FED, VIGOUR -> List.of("bed", "plant");
+            case WATERED -> List.of("litres", "minutes");
+            case MOISTURE -> List.of("feel", "percent");
+            case SEEN -> List.of("crop", "plant");
+            case PICKED -> List.of("plant", "bed");
+            case STRUCK -> List.of("parent", "crop");
+            case CANES -> List.of("fresh", "fruited");
             default -> List.of();
         };
     }
