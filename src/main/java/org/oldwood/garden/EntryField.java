@@ -10,12 +10,12 @@ import java.util.List;
  * @param required whether the entry cannot do without it
  * @param least the least number allowed, included; meaningless for texts
  * @param most the greatest number allowed, included
- * @param words the words allowed, for {@link Type#WORD}
+ * @param words the words allowed, for {@link Holds#WORD}
  * @param help what it means, with the unit
  */
 public record EntryField(
         String key,
-        Type type,
+        Holds type,
         boolean required,
         double least,
         double most,
@@ -23,7 +23,7 @@ public record EntryField(
         String help) {
 
     /** What a value is. The types that name something are checked against the garden. */
-    public enum Type {
+    public enum Holds {
         NEW_ID,
         NEW_IDS,
         PLANT,
@@ -42,20 +42,20 @@ public record EntryField(
         ENTRY
     }
 
-    static EntryField says(String key, Type type, String help) {
+    static EntryField says(String key, Holds type, String help) {
         return new EntryField(key, type, false, 0, 0, List.of(), help);
     }
 
     static EntryField word(String key, String help, String... words) {
-        return new EntryField(key, Type.WORD, false, 0, 0, List.of(words), help);
+        return new EntryField(key, Holds.WORD, false, 0, 0, List.of(words), help);
     }
 
     static EntryField number(String key, double least, double most, String help) {
-        return new EntryField(key, Type.NUMBER, false, least, most, List.of(), help);
+        return new EntryField(key, Holds.NUMBER, false, least, most, List.of(), help);
     }
 
     static EntryField count(String key, int least, int most, String help) {
-        return new EntryField(key, Type.COUNT, false, least, most, List.of(), help);
+        return new EntryField(key, Holds.COUNT, false, least, most, List.of(), help);
     }
 
     EntryField must() {

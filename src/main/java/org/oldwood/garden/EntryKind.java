@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.oldwood.garden.EntryField.Type;
+import org.oldwood.garden.EntryField.Holds;
 
 /**
  * The kinds of journal entry and what each says. Everything that reads, writes, asks for or
@@ -18,31 +18,31 @@ import org.oldwood.garden.EntryField.Type;
 public enum EntryKind {
     PLANTED(
             "a bush, or a row of canes, was set in a bed",
-            says("plant", Type.NEW_ID, "the new plant's id").must(),
-            says("crop", Type.CROP, "the crop").must(),
-            says("bed", Type.BED, "the bed it stands in").must(),
-            says("form", Type.TEXT, "how it is grown: stool, leg, cordon, cane-row, trained"),
-            says("cultivar", Type.TEXT, "the variety"),
+            says("plant", Holds.NEW_ID, "the new plant's id").must(),
+            says("crop", Holds.CROP, "the crop").must(),
+            says("bed", Holds.BED, "the bed it stands in").must(),
+            says("form", Holds.TEXT, "how it is grown: stool, leg, cordon, cane-row, trained"),
+            says("cultivar", Holds.TEXT, "the variety"),
             number("lengthM", 0.1, 1000, "length of a row, m"),
             count("bushes", 1, 10_000, "how many alike bushes this entry stands for"),
             word("about", "how exact the date is", "day", "month", "year")),
     COUNTED(
             "stems were counted by age",
-            says("plant", Type.PLANT, "the plant").must(),
-            says("stems", Type.STEMS, "stems by completed growing seasons: 1=5,2=4,3=4,4+=3")
+            says("plant", Holds.PLANT, "the plant").must(),
+            says("stems", Holds.STEMS, "stems by completed growing seasons: 1=5,2=4,3=4,4+=3")
                     .must(),
             count("weak", 0, 500, "of these, weak stems"),
             count("damaged", 0, 500, "of these, damaged, dead or diseased stems"),
             count("low", 0, 500, "of these, stems that lie on the ground")),
     CANES(
             "canes of a row were counted",
-            says("plant", Type.PLANT, "the row").must(),
+            says("plant", Holds.PLANT, "the row").must(),
             count("fresh", 0, 5000, "canes that grew this season and have not fruited"),
             count("fruited", 0, 5000, "canes that have fruited")),
     PRUNED(
             "wood was cut out",
-            says("plant", Type.PLANT, "the plant").must(),
-            says("stems", Type.STEMS, "stems taken out by age: 4+=3"),
+            says("plant", Holds.PLANT, "the plant").must(),
+            says("stems", Holds.STEMS, "stems taken out by age: 4+=3"),
             count("tips", 0, 500, "stems shortened at the tip"),
             count("diseased", 0, 500, "of the stems taken out, diseased ones"),
             count("minutes", 1, 1000, "how long it took, min"),
@@ -57,44 +57,44 @@ public enum EntryKind {
                     "down")),
     STRUCK(
             "cuttings were set to root",
-            says("lot", Type.NEW_ID, "the new lot's id").must(),
-            says("parent", Type.PLANT, "the bush they came from"),
-            says("crop", Type.CROP, "the crop, where the parent is not yours"),
+            says("lot", Holds.NEW_ID, "the new lot's id").must(),
+            says("parent", Holds.PLANT, "the bush they came from"),
+            says("crop", Holds.CROP, "the crop, where the parent is not yours"),
             says(
                             "method",
-                            Type.TEXT,
+                            Holds.TEXT,
                             "hardwood, disbudded, tip-layer, layer, sucker, root, softwood, division")
                     .must(),
             count("number", 1, 100_000, "how many were struck").must(),
-            says("bed", Type.BED, "the bed they stand in")),
+            says("bed", Holds.BED, "the bed they stand in")),
     CHECKED(
             "the living cuttings of a lot were counted",
-            says("lot", Type.LOT, "the lot").must(),
+            says("lot", Holds.LOT, "the lot").must(),
             count("alive", 0, 100_000, "how many are alive").must()),
     LIFTED(
             "the rooted cuttings of a lot were lifted",
-            says("lot", Type.LOT, "the lot").must(),
+            says("lot", Holds.LOT, "the lot").must(),
             count("rooted", 0, 100_000, "how many had rooted").must(),
             count("good", 0, 100_000, "of these, good enough to plant out")),
     PLANTED_OUT(
             "cuttings of a lot were planted to stay",
-            says("lot", Type.LOT, "the lot").must(),
-            says("bed", Type.BED, "the bed they were planted in").must(),
-            says("plants", Type.NEW_IDS, "the new plants' ids, with commas between").must(),
-            says("form", Type.TEXT, "how they will be grown")),
+            says("lot", Holds.LOT, "the lot").must(),
+            says("bed", Holds.BED, "the bed they were planted in").must(),
+            says("plants", Holds.NEW_IDS, "the new plants' ids, with commas between").must(),
+            says("form", Holds.TEXT, "how they will be grown")),
     LOST(
             "cuttings of a lot, or a plant, died",
-            says("lot", Type.LOT, "the lot"),
-            says("plant", Type.PLANT, "the plant"),
+            says("lot", Holds.LOT, "the lot"),
+            says("plant", Holds.PLANT, "the plant"),
             count("number", 1, 100_000, "how many of the lot"),
-            says("cause", Type.TEXT, "drought, frost, waterlogging, vine weevil, unknown …")),
+            says("cause", Holds.TEXT, "drought, frost, waterlogging, vine weevil, unknown …")),
     GRUBBED(
             "a plant was taken out for good",
-            says("plant", Type.PLANT, "the plant").must(),
-            says("cause", Type.TEXT, "why")),
+            says("plant", Holds.PLANT, "the plant").must(),
+            says("cause", Holds.TEXT, "why")),
     INSPECTED(
             "a plant's health was looked at",
-            says("plant", Type.PLANT, "the plant").must(),
+            says("plant", Holds.PLANT, "the plant").must(),
             word(
                             "finding",
                             "what was found",
@@ -109,40 +109,40 @@ public enum EntryKind {
                     .must()),
     VIGOUR(
             "how strongly the plants grow",
-            says("bed", Type.BED, "the bed"),
-            says("plant", Type.PLANT, "the plant"),
+            says("bed", Holds.BED, "the bed"),
+            says("plant", Holds.PLANT, "the plant"),
             word("growth", "how strong", "weak", "normal", "strong").must()),
     FED(
             "plant food was given",
-            says("bed", Type.BED, "the whole bed"),
-            says("plant", Type.PLANT, "one plant only"),
-            says("material", Type.MATERIAL, "what was given").must(),
+            says("bed", Holds.BED, "the whole bed"),
+            says("plant", Holds.PLANT, "one plant only"),
+            says("material", Holds.MATERIAL, "what was given").must(),
             number("grams", 0.1, 5_000_000, "how much in all, g").must()),
     LIMED(
             "lime was given",
-            says("bed", Type.BED, "the bed").must(),
-            says("material", Type.MATERIAL, "what was given").must(),
+            says("bed", Holds.BED, "the bed").must(),
+            says("material", Holds.MATERIAL, "what was given").must(),
             number("grams", 0.1, 50_000_000, "how much in all, g").must()),
     ACIDIFIED(
             "sulphur or another acidifier was given",
-            says("bed", Type.BED, "the bed").must(),
-            says("material", Type.MATERIAL, "what was given").must(),
+            says("bed", Holds.BED, "the bed").must(),
+            says("material", Holds.MATERIAL, "what was given").must(),
             number("grams", 0.1, 5_000_000, "how much in all, g").must()),
     MULCHED(
             "mulch was laid",
-            says("bed", Type.BED, "the bed").must(),
-            says("material", Type.MATERIAL, "what was laid").must(),
+            says("bed", Holds.BED, "the bed").must(),
+            says("material", Holds.MATERIAL, "what was laid").must(),
             number("depthCm", 0.1, 60, "how deep it lies now, cm").must(),
             word("under", "what was laid under it", "nothing", "paper", "card")),
     WATERED(
             "a bed or plant was watered",
-            says("bed", Type.BED, "the bed"),
-            says("plant", Type.PLANT, "one plant only"),
+            says("bed", Holds.BED, "the bed"),
+            says("plant", Holds.PLANT, "one plant only"),
             number("litres", 0.1, 1_000_000, "how much in all, l"),
             number("minutes", 0.1, 10_000, "how long the tap ran, min")),
     MOISTURE(
             "the soil's moisture was felt or measured",
-            says("bed", Type.BED, "the bed").must(),
+            says("bed", Holds.BED, "the bed").must(),
             word(
                     "feel",
                     "how it felt a hand deep",
@@ -156,7 +156,7 @@ public enum EntryKind {
             number("depthCm", 1, 120, "how deep, cm")),
     SOIL_TEST(
             "the soil was tested",
-            says("bed", Type.BED, "the bed").must(),
+            says("bed", Holds.BED, "the bed").must(),
             number("ph", 3, 10, "pH in water"),
             number("phosphorus", 0, 2000, "extractable P, mg/l"),
             number("potassium", 0, 5000, "extractable K, mg/l"),
@@ -164,31 +164,31 @@ public enum EntryKind {
             count("phosphorusIndex", 0, 9, "index of P"),
             count("potassiumIndex", 0, 9, "index of K"),
             count("magnesiumIndex", 0, 9, "index of Mg"),
-            says("freeLime", Type.FLAG, "true where vinegar makes it fizz"),
+            says("freeLime", Holds.FLAG, "true where vinegar makes it fizz"),
             word("by", "who measured", "laboratory", "kit", "meter")),
     SEEN(
             "a crop or plant reached a stage of growth",
-            says("crop", Type.CROP, "the crop"),
-            says("plant", Type.PLANT, "the plant, where it is not the whole crop"),
-            says("stage", Type.STAGE, "the stage, by name or BBCH code").must()),
+            says("crop", Holds.CROP, "the crop"),
+            says("plant", Holds.PLANT, "the plant, where it is not the whole crop"),
+            says("stage", Holds.STAGE, "the stage, by name or BBCH code").must()),
     PICKED(
             "fruit was picked",
-            says("plant", Type.PLANT, "the plant"),
-            says("crop", Type.CROP, "the crop, where the plants were picked together"),
-            says("bed", Type.BED, "the bed, where the plants were picked together"),
+            says("plant", Holds.PLANT, "the plant"),
+            says("crop", Holds.CROP, "the crop, where the plants were picked together"),
+            says("bed", Holds.BED, "the bed, where the plants were picked together"),
             number("kg", 0.001, 100_000, "how much, kg").must()),
     DONE(
             "a task was done",
-            says("task", Type.TASK, "the task's id").must(),
+            says("task", Holds.TASK, "the task's id").must(),
             number("amount", 0, 1e9, "how much was done, in the task's unit")),
     SKIPPED(
             "a task was left out on purpose",
-            says("task", Type.TASK, "the task's id").must(),
-            says("cause", Type.TEXT, "why")),
+            says("task", Holds.TASK, "the task's id").must(),
+            says("cause", Holds.TEXT, "why")),
     STRUCK_OUT(
             "an earlier entry was wrong and counts no more",
-            says("wrong", Type.ENTRY, "the id of the wrong entry").must(),
-            says("cause", Type.TEXT, "why"));
+            says("wrong", Holds.ENTRY, "the id of the wrong entry").must(),
+            says("cause", Holds.TEXT, "why"));
 
     private final String meaning;
 
