@@ -3,7 +3,6 @@ package org.oldwood.garden;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,7 @@ import org.oldwood.store.Problems;
 public final class StateBuilder {
     private final Garden garden;
     private final Crops crops;
-    private final Problems problems;
+    private final References references;
     private final Map<String, Open> plants = new LinkedHashMap<>();
     private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
     private final Map<String, LotState> lots = new LinkedHashMap<>();
@@ -45,13 +44,17 @@ public final class StateBuilder {
     public StateBuilder(Garden garden, Crops crops, Problems problems) {
         this.garden = garden;
         this.crops = crops;
-        this.problems = problems;
+        this.references =
+                new References(
+                        new References.Names(
+                                plants.keySet(), beds.keySet(), lots.keySet(), crops.ids()),
+                        problems);
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 
     /** The garden on the day: all entries dated up to it, included, less those struck out. */
     public GardenState on(LocalDate day, List<Entry> journal) {
-        Set<String> struckOut = struckOut(journal);
+        Set<String> struckOut = references.struckOut(journal);
         List<Entry> ordered = new ArrayList<>();
         for (Entry entry : journal) {
             if (!entry.date().isAfter(day)
@@ -65,32 +68,8 @@ public final class StateBuilder {
         return finish(day);
     }
 
-    private Set<String> struckOut(List<Entry> journal) {
-        Set<String> known = new HashSet<>();
-        Set<String> out = new HashSet<>();
-        for (Entry entry : journal) {
-            if (!known.add(entry.id())) {
-                problem(
-                        entry,
-                        "duplicate-id",
-                        "the id " + entry.id() + " was used before",
-                        "Give this entry an id of its own, or take the line out if it stands twice.");
-            }
-            if (entry.kind() == EntryKind.STRUCK_OUT && !known.contains(entry.needed("wrong"))) {
-                problem(
-                        entry,
-                        "unknown-reference",
-                        "strikes out an entry that is not before it: " + entry.needed("wrong"),
-                        Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
-            } else if (entry.kind() == EntryKind.STRUCK_OUT) {
-                out.add(entry.needed("wrong"));
-            }
-        }
-        return out;
-    }
-
     private void add(Entry entry) {
-        if (!namesKnown(entry)) {
+        if (!references.namesKnown(entry)) {
             return;
         }
         counting.add(entry);
@@ -109,43 +88,18 @@ public final class StateBuilder {
         }
     }
 
-    private boolean namesKnown(Entry entry) {
-        boolean known = true;
-        for (EntryField field : entry.kind().fields()) {
-            Optional<String> name = entry.text(field.key());
-            if (name.isPresent()) {
-                known &= isKnown(entry, field, name.get());
-            }
+    /** What is known to be there, because the entry's names were checked. */
+    private static <T> T known(Map<String, T> among, String id) {
+        T found = among.get(id);
+        if (found == null) {
+            throw new IllegalStateException("an unchecked name: " + id);
         }
-        return known;
-    }
-
-    private boolean isKnown(Entry entry, EntryField field, String name) {
-        return switch (field.type()) {
-            case PLANT -> known(entry, "plant", name, plants.keySet());
-            case BED -> known(entry, "bed", name, beds.keySet());
-            case LOT -> known(entry, "lot", name, lots.keySet());
-            case CROP -> known(entry, "crop", name, crops.ids());
-            default -> true;
-        };
-    }
-
-    private boolean known(
-            Entry entry, String what, String name, java.util.Collection<String> among) {
-        if (among.contains(name)) {
-            return true;
-        }
-        problem(
-                entry,
-                "unknown-" + what,
-                "there is no " + what + " \"" + name + "\" on " + entry.date(),
-                Nearest.hint(name, among.size() < 200 ? among : Set.of()));
-        return false;
+        return found;
     }
 
     private void plant(Entry entry, String id, String cropId, String bed, Optional<String> lot) {
         if (plants.containsKey(id)) {
-            problem(
+            references.problem(
                     entry,
                     "duplicate-plant",
                     "there is already a plant \"" + id + "\"",
@@ -155,7 +109,7 @@ public final class StateBuilder {
         Crop crop = crops.get(cropId);
         String form = entry.text("form").orElse(crop.form());
         if (!crop.forms().contains(form)) {
-            problem(
+            references.problem(
                     entry,
                     "unknown-form",
                     crop.name() + " is not grown as \"" + form + "\"",
@@ -180,7 +134,7 @@ public final class StateBuilder {
     }
 
     private void plantOut(Entry entry) {
-        LotState lot = lots.get(entry.needed("lot"));
+        LotState lot = known(lots, entry.needed("lot"));
         lot.entries().add(entry);
         for (String id : entry.ids("plants")) {
             plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot.id()));
@@ -190,7 +144,7 @@ public final class StateBuilder {
     private void strike(Entry entry) {
         String id = entry.needed("lot");
         if (lots.containsKey(id)) {
-            problem(
+            references.problem(
                     entry,
                     "duplicate-lot",
                     "there is already a lot \"" + id + "\"",
@@ -199,7 +153,7 @@ public final class StateBuilder {
         }
         Optional<String> parent = entry.text("parent");
         String crop =
-                parent.map(plant -> plants.get(plant).plant.crop())
+                parent.map(plant -> known(plants, plant).plant.crop())
                         .or(() -> entry.text("crop"))
                         .orElseThrow();
         List<Entry> entries = new ArrayList<>(List.of(entry));
@@ -217,12 +171,12 @@ public final class StateBuilder {
     }
 
     private void note(Entry entry) {
-        entry.text("lot").ifPresent(lot -> noteLot(lots.get(lot), entry));
+        entry.text("lot").ifPresent(lot -> noteLot(known(lots, lot), entry));
         Optional<String> plant = entry.text("plant");
         if (plant.isPresent()) {
-            notePlant(plants.get(plant.get()), entry);
+            notePlant(known(plants, plant.get()), entry);
         } else {
-            entry.text("bed").ifPresent(bed -> beds.get(bed).add(entry));
+            entry.text("bed").ifPresent(bed -> known(beds, bed).add(entry));
         }
     }
 
@@ -300,10 +254,6 @@ public final class StateBuilder {
                             }
                         });
         plant.stems = plant.stems.recounted(entry.stems(), season);
-    }
-
-    private void problem(Entry entry, String name, String message, String remedy) {
-        problems.add(name, entry.place(), message, remedy);
     }
 
     private GardenState finish(LocalDate day) {

@@ -57,7 +57,7 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
         int left = number;
         for (int season :
                 open ? by.headMap(grewIn + 1).keySet() : by.subMap(grewIn, grewIn + 1).keySet()) {
-            int there = by.get(season);
+            int there = by.getOrDefault(season, 0);
             int gone = Math.min(there, left);
             by.put(season, there - gone);
             left -= gone;

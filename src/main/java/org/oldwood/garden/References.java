@@ -1,0 +1,88 @@
+package org.oldwood.garden;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+
+/** Checks that what an entry names is there: plants, beds, lots, crops and other entries. */
+final class References {
+    private final Names names;
+    private final Problems problems;
+
+    /** The names known so far; live views that grow while the journal is added up. */
+    record Names(
+            Collection<String> plants,
+            Collection<String> beds,
+            Collection<String> lots,
+            Collection<String> crops) {}
+
+    References(Names names, Problems problems) {
+        this.names = names;
+        this.problems = problems;
+    }
+
+    Set<String> struckOut(List<Entry> journal) {
+        Set<String> known = new HashSet<>();
+        Set<String> out = new HashSet<>();
+        for (Entry entry : journal) {
+            if (!known.add(entry.id())) {
+                problem(
+                        entry,
+                        "duplicate-id",
+                        "the id " + entry.id() + " was used before",
+                        "Give this entry an id of its own, or take the line out if it stands twice.");
+            }
+            if (entry.kind() == EntryKind.STRUCK_OUT && !known.contains(entry.needed("wrong"))) {
+                problem(
+                        entry,
+                        "unknown-reference",
+                        "strikes out an entry that is not before it: " + entry.needed("wrong"),
+                        Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
+            } else if (entry.kind() == EntryKind.STRUCK_OUT) {
+                out.add(entry.needed("wrong"));
+            }
+        }
+        return out;
+    }
+
+    boolean namesKnown(Entry entry) {
+        boolean known = true;
+        for (EntryField field : entry.kind().fields()) {
+            Optional<String> name = entry.text(field.key());
+            if (name.isPresent()) {
+                known &= isKnown(entry, field, name.get());
+            }
+        }
+        return known;
+    }
+
+    private boolean isKnown(Entry entry, EntryField field, String name) {
+        return switch (field.type()) {
+            case PLANT -> known(entry, "plant", name, names.plants());
+            case BED -> known(entry, "bed", name, names.beds());
+            case LOT -> known(entry, "lot", name, names.lots());
+            case CROP -> known(entry, "crop", name, names.crops());
+            default -> true;
+        };
+    }
+
+    private boolean known(Entry entry, String what, String name, Collection<String> among) {
+        if (among.contains(name)) {
+            return true;
+        }
+        problem(
+                entry,
+                "unknown-" + what,
+                "there is no " + what + " \"" + name + "\" on " + entry.date(),
+                Nearest.hint(name, among.size() < 200 ? among : Set.of()));
+        return false;
+    }
+
+    void problem(Entry entry, String name, String message, String remedy) {
+        problems.add(name, entry.place(), message, remedy);
+    }
+}
