@@ -40,6 +40,12 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         return new CalendarState(Map.of(), Map.of());
     }
 
+    /** What is remembered in a garden's folder; empty where nothing is. */
+    static CalendarState of(Path folder, Problems problems) throws IOException {
+        Path file = folder.resolve(FILE);
+        return Files.exists(file) ? read(file, problems) : empty();
+    }
+
     /** A line that cannot be read is left out, with a problem that says what follows from it. */
     static CalendarState read(Path file, Problems problems) throws IOException {
         Map<String, Remembered> tasks = new LinkedHashMap<>();

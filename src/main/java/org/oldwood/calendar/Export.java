@@ -1,7 +1,6 @@
 package org.oldwood.calendar;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -107,12 +106,8 @@ public final class Export {
         }
 
         private CalendarState remembered() throws IOException {
-            Path file = garden.folder.resolve(CalendarState.FILE);
-            if (!Files.exists(file)) {
-                return CalendarState.empty();
-            }
             Problems problems = new Problems();
-            CalendarState state = CalendarState.read(file, problems);
+            CalendarState state = CalendarState.of(garden.folder, problems);
             problems.list().forEach(problem -> notices.add(problem.inWords()));
             return state;
         }

@@ -132,7 +132,12 @@ final class IcsWriter {
     }
 
     private void date(String name, LocalDate day) throws IOException {
-        long digits = day.getYear() * 10000L + day.getMonthValue() * 100L + day.getDayOfMonth();
-        lines.line(name + ";VALUE=DATE", Long.toString(digits));
+        lines.line(name + ";VALUE=DATE", digits(day));
+    }
+
+    /** A DATE value (RFC 5545, 3.3.4). */
+    static String digits(LocalDate day) {
+        return Long.toString(
+                day.getYear() * 10000L + day.getMonthValue() * 100L + day.getDayOfMonth());
     }
 }

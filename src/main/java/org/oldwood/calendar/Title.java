@@ -17,6 +17,11 @@ final class Title {
                 : ofTodo(item);
     }
 
+    /** Whether a title is one that we gave an item when we cancelled it. */
+    static boolean isOfCancelled(String title) {
+        return title.startsWith(WITHDRAWN) || title.startsWith(SKIPPED);
+    }
+
     static String ofTodo(Item item) {
         String title = item.words().title();
         return switch (item.progress().state()) {

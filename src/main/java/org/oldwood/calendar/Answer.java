@@ -1,0 +1,25 @@
+package org.oldwood.calendar;
+
+import java.time.LocalDate;
+
+/**
+ * What a calendar's user said of a task, to be recorded once they agree.
+ *
+ * @param identity of the task
+ * @param title as the plan has it
+ * @param what was said
+ * @param day when, in the garden's zone
+ * @param percent how much of it is done, from 0 to 100
+ * @param basis how the day is known
+ */
+public record Answer(
+        String identity, String title, What what, LocalDate day, int percent, String basis) {
+
+    /** The three things a to-do can say. */
+    public enum What {
+        DONE,
+        /** Some of it; the task stays open. */
+        UNDER_WAY,
+        SKIPPED
+    }
+}

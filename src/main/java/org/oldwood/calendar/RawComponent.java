@@ -1,0 +1,65 @@
+package org.oldwood.calendar;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A component as it stands in a file: its lines, and the components inside it. */
+record RawComponent(String name, List<RawProperty> properties, List<RawComponent> parts) {
+
+    static RawComponent named(String name) {
+        return new RawComponent(name, new ArrayList<>(), new ArrayList<>());
+    }
+
+    /** The value of the first property of that name, not unescaped. */
+    Optional<String> value(String property) {
+        return first(property).map(found -> found.value().strip());
+    }
+
+    Optional<RawProperty> first(String property) {
+        for (RawProperty one : properties) {
+            if (one.name().equals(property)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** RFC 5545, 3.8.4.7: UIDs are compared exactly. */
+    String uid() {
+        return value("UID").orElse("");
+    }
+
+    boolean isItem() {
+        return isEvent() || name.equals("VTODO");
+    }
+
+    boolean isEvent() {
+        return name.equals("VEVENT");
+    }
+
+    /** All items of a calendar, or of several. */
+    List<RawComponent> items() {
+        List<RawComponent> items = new ArrayList<>();
+        for (RawComponent part : parts) {
+            if (part.isItem()) {
+                items.add(part);
+            } else if (part.name.equals("VCALENDAR")) {
+                items.addAll(part.items());
+            }
+        }
+        return items;
+    }
+
+    void write(ContentLines lines) throws IOException {
+        lines.line("BEGIN", name);
+        for (RawProperty property : properties) {
+            lines.whole(property.line());
+        }
+        for (RawComponent part : parts) {
+            part.write(lines);
+        }
+        lines.line("END", name);
+    }
+}

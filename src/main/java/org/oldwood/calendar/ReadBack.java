@@ -1,0 +1,143 @@
+package org.oldwood.calendar;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.store.Problems;
+
+/**
+ * Finds in calendar files what was ticked off, skipped or begun there. Takes over neither dates nor
+ * texts, but tells where they were changed; leaves items alone that are not this garden's.
+ */
+public final class ReadBack {
+    private final Export.Garden garden;
+    private final LocalDate today;
+    private final Layout layout;
+    private final Map<String, Item> ours = new HashMap<>();
+    private final Map<String, Answer> answers = new LinkedHashMap<>();
+    private final List<String> notices = new ArrayList<>();
+    private final Problems problems = new Problems();
+
+    /** What was said, what was noticed besides, and what could not be read. */
+    public record Result(List<Answer> answers, List<String> notices, Problems problems) {}
+
+    /**
+     * @param plan the tasks as they stand now, with what the journal already knows of them
+     */
+    public ReadBack(Export.Garden garden, List<Item> plan, Layout layout, LocalDate today)
+            throws IOException {
+        this.garden = garden;
+        this.layout = layout;
+        this.today = today;
+        CalendarState state = CalendarState.of(garden.folder(), problems);
+        Uids uids = new Uids(garden.id(), state.adopted());
+        state.tasks().values().forEach(old -> know(old.item(), uids));
+        plan.forEach(item -> know(item, uids));
+    }
+
+    private void know(Item item, Uids uids) {
+        ours.put(uids.event(item.identity()), item);
+        ours.put(uids.todo(item.identity()), item);
+    }
+
+    /** Reads one more file. */
+    public ReadBack read(InputStream in, String name) throws IOException {
+        RawComponent file = RawReader.read(in, name, problems);
+        SeenReader reader = new SeenReader(garden.zone());
+        int strangers = 0;
+        for (RawComponent raw : file.items()) {
+            Item item = ours.get(raw.uid());
+            if (item == null) {
+                strangers++;
+            } else {
+                hear(item, raw, reader.read(raw));
+            }
+        }
+        if (strangers > 0) {
+            notices.add(
+                    name + ": " + strangers + " items are not this garden's and were left alone.");
+        }
+        return this;
+    }
+
+    public Result result() {
+        return new Result(List.copyOf(answers.values()), List.copyOf(notices), problems);
+    }
+
+    private void hear(Item item, RawComponent raw, Seen seen) {
+        noticeChanges(item, raw, seen);
+        answer(item, seen).ifPresent(answer -> keep(item.identity(), answer));
+    }
+
+    /** A task can be in several files; that it is done counts for more than that it is not. */
+    private void keep(String identity, Answer answer) {
+        answers.merge(
+                identity,
+                answer,
+                (one, other) -> other.what().compareTo(one.what()) < 0 ? other : one);
+    }
+
+    private Optional<Answer> answer(Item item, Seen seen) {
+        Item.State known = item.progress().state();
+        if (known == Item.State.DONE) {
+            return Optional.empty();
+        }
+        if (seen.isDone()) {
+            return Optional.of(said(item, Answer.What.DONE, seen));
+        }
+        if (known != Item.State.OPEN) {
+            return Optional.empty();
+        }
+        if (seen.status().equals("CANCELLED")) {
+            return Title.isOfCancelled(seen.title())
+                    ? Optional.empty()
+                    : Optional.of(said(item, Answer.What.SKIPPED, seen));
+        }
+        return seen.isUnderWay()
+                ? Optional.of(said(item, Answer.What.UNDER_WAY, seen))
+                : Optional.empty();
+    }
+
+    private Answer said(Item item, Answer.What what, Seen seen) {
+        String basis = "the day of reading, since the calendar names none";
+        LocalDate day = today;
+        if (what == Answer.What.DONE && seen.completed().isPresent()) {
+            day = seen.completed().get();
+            basis = "the day of completion in the calendar";
+        } else if (seen.modified().isPresent()) {
+            day = seen.modified().get();
+            basis = "the day the calendar's entry was last changed";
+        }
+        if (day.isAfter(today)) {
+            day = today;
+            basis = "the day of reading, since the calendar names a day still to come";
+        }
+        int percent = what == Answer.What.DONE ? 100 : seen.percent();
+        return new Answer(item.identity(), item.words().title(), what, day, percent, basis);
+    }
+
+    private void noticeChanges(Item item, RawComponent raw, Seen seen) {
+        Item.Days days = item.days();
+        LocalDate start = raw.isEvent() ? layout.eventStart(days) : days.first();
+        LocalDate end = raw.isEvent() ? layout.eventEnd(days) : layout.due(days);
+        boolean isMoved =
+                (!seen.start().isEmpty() && !IcsWriter.digits(start).equals(dateOf(seen.start())))
+                        || (!seen.end().isEmpty()
+                                && !IcsWriter.digits(end).equals(dateOf(seen.end())));
+        if (isMoved) {
+            notices.add(
+                    item.words().title()
+                            + ": has other dates in the calendar than in the plan; the plan's stay.");
+        }
+    }
+
+    private static String dateOf(String value) {
+        return value.length() > 8 ? value.substring(0, 8) : value;
+    }
+}

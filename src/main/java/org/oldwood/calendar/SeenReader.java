@@ -1,0 +1,165 @@
+package org.oldwood.calendar;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.Temporal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.data.ParserException;
+import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.property.DateProperty;
+import net.fortuna.ical4j.util.CompatibilityHints;
+
+/**
+ * Understands what a calendar says of an item: ical4j reads the values. Only the properties that
+ * matter here are given to it, and where it refuses them together they are tried one by one, so
+ * that a client's slip in one property does not lose the others.
+ */
+final class SeenReader {
+    private static final List<String> WANTED =
+            List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED", "SUMMARY");
+    private static final int DATE_LENGTH = "20270112".length();
+    private static final int FLOATING_LENGTH = "20270112T153000".length();
+    private static final int MOST_VALUE = 10_000;
+
+    private final ZoneId zone;
+
+    /** Days are those of the garden's zone. */
+    SeenReader(ZoneId zone) {
+        this.zone = zone;
+        CompatibilityHints.setHintEnabled(CompatibilityHints.KEY_RELAXED_PARSING, true);
+    }
+
+    Seen read(RawComponent item) {
+        List<RawProperty> given = wanted(item);
+        List<Property> properties = parsed(item.name(), given);
+        String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
+        return new Seen(
+                status,
+                day(item, properties, "COMPLETED"),
+                item.value("COMPLETED").isPresent(),
+                percent(properties),
+                day(item, properties, "LAST-MODIFIED"),
+                text(properties, "SUMMARY"),
+                item.value("DTSTART").orElse(""),
+                item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
+    }
+
+    private static List<RawProperty> wanted(RawComponent item) {
+        List<RawProperty> given = new ArrayList<>();
+        for (String name : WANTED) {
+            item.first(name).filter(p -> p.line().length() <= MOST_VALUE).ifPresent(given::add);
+        }
+        return given;
+    }
+
+    private static List<Property> parsed(String component, List<RawProperty> given) {
+        Optional<List<Property>> all = tryAll(component, given);
+        if (all.isPresent()) {
+            return all.get();
+        }
+        List<Property> good = new ArrayList<>();
+        for (RawProperty one : given) {
+            tryAll(component, List.of(one)).ifPresent(good::addAll);
+        }
+        return good;
+    }
+
+    /** The library throws unchecked exceptions of several kinds on bad values. */
+    private static Optional<List<Property>> tryAll(String component, List<RawProperty> given) {
+        StringBuilder text = new StringBuilder("BEGIN:VCALENDAR\r\nBEGIN:" + component + "\r\n");
+        given.forEach(property -> text.append(property.line()).append("\r\n"));
+        text.append("END:").append(component).append("\r\nEND:VCALENDAR\r\n");
+        try {
+            return new CalendarBuilder()
+                    .build(new StringReader(text.toString())).getComponents().stream()
+                            .findFirst()
+                            .map(Component::getProperties);
+        } catch (IOException | ParserException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static String text(List<Property> properties, String name) {
+        return find(properties, name).map(Property::getValue).orElse("");
+    }
+
+    private static Optional<Property> find(List<Property> properties, String name) {
+        return properties.stream().filter(p -> p.getName().equalsIgnoreCase(name)).findFirst();
+    }
+
+    private static int percent(List<Property> properties) {
+        try {
+            int percent = Integer.parseInt(text(properties, "PERCENT-COMPLETE").strip());
+            return Math.max(0, Math.min(100, percent));
+        } catch (NumberFormatException e) {
+            return 0;
+        }
+    }
+
+    /**
+     * A DATE or a time without zone, which the standard does not allow here but some write, is the
+     * day as it stands.
+     */
+    private Optional<LocalDate> day(RawComponent item, List<Property> properties, String name) {
+        String raw = item.value(name).orElse("");
+        if (raw.length() == DATE_LENGTH || isFloating(item, raw, name)) {
+            return dateOf(raw);
+        }
+        return find(properties, name)
+                .filter(DateProperty.class::isInstance)
+                .flatMap(property -> localDay(((DateProperty<?>) property)));
+    }
+
+    private static boolean isFloating(RawComponent item, String raw, String name) {
+        return raw.length() == FLOATING_LENGTH
+                && item.first(name).filter(p -> p.line().indexOf("TZID") < 0).isPresent();
+    }
+
+    private Optional<LocalDate> localDay(DateProperty<?> property) {
+        try {
+            return local(property.getDate());
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<LocalDate> local(Temporal time) {
+        if (time instanceof Instant instant) {
+            return Optional.of(instant.atZone(zone).toLocalDate());
+        }
+        if (time instanceof ZonedDateTime zoned) {
+            return local(zoned.toInstant());
+        }
+        if (time instanceof OffsetDateTime offset) {
+            return local(offset.toInstant());
+        }
+        if (time instanceof LocalDateTime floating) {
+            return Optional.of(floating.toLocalDate());
+        }
+        return time instanceof LocalDate date ? Optional.of(date) : Optional.empty();
+    }
+
+    private static Optional<LocalDate> dateOf(String digits) {
+        try {
+            return Optional.of(
+                    LocalDate.of(
+                            Integer.parseInt(digits, 0, 4, 10),
+                            Integer.parseInt(digits, 4, 6, 10),
+                            Integer.parseInt(digits, 6, 8, 10)));
+        } catch (NumberFormatException | DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+}
