@@ -1,10 +1,134 @@
 package org.oldwood.cli;
 
-/** Starts the program. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oldwood.store.Nearest;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/**
+ * Starts the program. Only the command named first is built, so that a run starts fast; the help
+ * builds all.
+ */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("oldwood");
+        // picocli formats numbers in the default locale; ours are the same everywhere
+        Locale.setDefault(Locale.ROOT);
+        Surroundings around =
+                new Surroundings(
+                        Path.of(""),
+                        System.getenv(),
+                        System.in,
+                        new FileOutputStream(FileDescriptor.out),
+                        new FileOutputStream(FileDescriptor.err));
+        System.exit(run(List.of(args), around));
     }
+
+    /** Runs one command line and returns its exit code. */
+    static int run(List<String> args, Surroundings around) {
+        Out out = new Out(around.out());
+        Out err = new Out(around.err());
+        Failures failures = new Failures(err);
+        try {
+            int code = execute(args, new Run(around, out, err), failures);
+            out.flush();
+            return code;
+        } catch (RuntimeException e) {
+            return failures.unexpected(e);
+        } finally {
+            err.flush();
+        }
+    }
+
+    /** Where one run reads and prints. */
+    private record Run(Surroundings around, Out out, Out err) {}
+
+    private static int execute(List<String> args, Run run, Failures failures) {
+        String first = args.isEmpty() ? "" : args.get(0);
+        if (first.isEmpty()) {
+            run.err.write(everything().getUsageMessage());
+            return Failures.WRONG_USAGE;
+        }
+        if (first.startsWith("-")) {
+            return top(first, run);
+        }
+        Optional<GardenCommand> command = Commands.make(first);
+        if (command.isEmpty()) {
+            run.err.hanging(
+                    "",
+                    2,
+                    "oldwood: there is no command \""
+                            + first
+                            + "\". "
+                            + Nearest.hint(first, Commands.names()));
+            run.err.line("Try: oldwood --help");
+            return Failures.WRONG_USAGE;
+        }
+        return execute(first, command.get(), args, run, failures);
+    }
+
+    private static int execute(
+            String name, GardenCommand command, List<String> args, Run run, Failures failures) {
+        command.attach(run.around, run.out, run.err);
+        CommandLine root = new CommandLine(new Top());
+        root.addSubcommand(name, command.commandLine(args.subList(1, args.size())));
+        Settings.apply(root, run.out, run.err);
+        root.setParameterExceptionHandler(failures::wrongUsage);
+        root.setExecutionExceptionHandler(
+                (thrown, line, parsed) -> failures.thrown(thrown, line, command));
+        return root.execute(args.toArray(String[]::new));
+    }
+
+    private static int top(String option, Run run) {
+        switch (option) {
+            case "--help", "-h" -> run.out.write(everything().getUsageMessage());
+            case "--version", "-V" -> run.out.line("oldwood " + version());
+            default -> {
+                run.err.line(
+                        "oldwood: the command comes first, but \"" + option + "\" stands there.");
+                run.err.line("Try: oldwood --help");
+                return Failures.WRONG_USAGE;
+            }
+        }
+        return 0;
+    }
+
+    /** The command line with all commands, for the help and for shell completion. */
+    static CommandLine everything() {
+        CommandLine root = new CommandLine(new Top());
+        for (String name : Commands.names()) {
+            root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine(List.of()));
+        }
+        return Settings.plain(root);
+    }
+
+    private static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
+    }
+
+    /** The program without a command. */
+    @Command(
+            name = "oldwood",
+            description = {
+                "From a record of currant, gooseberry, cane and blueberry bushes to dated,"
+                        + " measured, explained tasks.",
+                ""
+            },
+            synopsisSubcommandLabel = "COMMAND",
+            commandListHeading = "%nCommands:%n",
+            footer = {
+                "",
+                "oldwood COMMAND --help tells more of a command; oldwood --version the version.",
+                "",
+                "Example:",
+                "  oldwood sources"
+            })
+    private static final class Top {}
 }

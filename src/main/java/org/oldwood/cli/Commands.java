@@ -1,0 +1,28 @@
+package org.oldwood.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The commands by name: one line each, in the order in which the help lists them. */
+final class Commands {
+    private static final Map<String, Supplier<? extends GardenCommand>> TABLE =
+            new LinkedHashMap<>();
+
+    static {
+        TABLE.put("sources", SourcesCommand::new);
+    }
+
+    private Commands() {}
+
+    static List<String> names() {
+        return List.copyOf(TABLE.keySet());
+    }
+
+    /** A new command of that name; no other is made, so that a run starts fast. */
+    static Optional<GardenCommand> make(String name) {
+        return Optional.ofNullable(TABLE.get(name)).map(Supplier::get);
+    }
+}

@@ -1,0 +1,172 @@
+package org.oldwood.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.RecordException;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/**
+ * What all commands have in common. A command prints results to {@link #out()}, everything else to
+ * {@link #tell}; it lets {@link RecordException} through, and {@link Main} words it.
+ */
+abstract class GardenCommand implements Callable<Integer> {
+    @Spec @Nullable CommandSpec spec;
+
+    @Option(
+            names = "--garden",
+            paramLabel = "DIR",
+            description = "the garden's folder; the current folder otherwise")
+    Optional<Path> gardenDir = Optional.empty();
+
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            description = "work as on this day, year-month-day; today otherwise")
+    Optional<LocalDate> givenToday = Optional.empty();
+
+    @Option(names = "--json", description = "print JSON for other programs to read")
+    boolean json;
+
+    @Option(names = "--quiet", description = "say nothing on stderr but errors")
+    boolean quiet;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help and stop")
+    boolean helpAsked;
+
+    private @Nullable Surroundings surroundings;
+    private @Nullable Out out;
+    private @Nullable Out err;
+    private Optional<GardenFolder> opened = Optional.empty();
+
+    /** Does the work; returns 0, or 1 where the records have problems. */
+    abstract int run() throws IOException;
+
+    final void attach(Surroundings around, Out stdout, Out stderr) {
+        surroundings = around;
+        out = stdout;
+        err = stderr;
+    }
+
+    /** How the command line reads this command; one that has commands of its own adds them. */
+    CommandLine commandLine(List<String> arguments) {
+        return new CommandLine(this);
+    }
+
+    @Override
+    public final Integer call() throws IOException {
+        return run();
+    }
+
+    /** Standard output. */
+    final Out out() {
+        return attached(out);
+    }
+
+    /** Standard error; prefer {@link #tell} for what {@code --quiet} silences. */
+    final Out err() {
+        return attached(err);
+    }
+
+    final Surroundings around() {
+        return attached(surroundings);
+    }
+
+    private static <T> T attached(@Nullable T part) {
+        if (part == null) {
+            throw new IllegalStateException("the command was not attached to its surroundings");
+        }
+        return part;
+    }
+
+    /** Says something on standard error, unless {@code --quiet} was given. */
+    final void tell(String text) {
+        if (!quiet) {
+            err().paragraph(0, text);
+        }
+    }
+
+    /** A file or folder named on the command line. */
+    final Path path(Path named) {
+        return around().folder().resolve(named);
+    }
+
+    /**
+     * The folder that {@code --garden} names, or the current one; whether or not it is a garden.
+     */
+    final Path gardenPath() {
+        Path named = gardenDir.map(this::path).orElse(around().folder());
+        return named.toString().isEmpty() ? Path.of(".") : named;
+    }
+
+    /**
+     * The garden's folder, opened once.
+     *
+     * @throws RecordException where there is no garden, or its files have problems
+     */
+    final GardenFolder folder() throws IOException {
+        if (opened.isEmpty()) {
+            opened = Optional.of(GardenFolder.open(gardenPath()));
+        }
+        return opened.get();
+    }
+
+    /** The garden's folder for a command that works without one too; a named one must be there. */
+    final Optional<GardenFolder> folderIfAny() throws IOException {
+        boolean there =
+                gardenDir.isPresent()
+                        || java.nio.file.Files.exists(
+                                gardenPath().resolve(GardenFolder.GARDEN_FILE));
+        return there ? Optional.of(folder()) : Optional.empty();
+    }
+
+    /**
+     * The garden as on {@link #today()}.
+     *
+     * @throws RecordException where the records have problems
+     */
+    final GardenState state() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = folder.on(today());
+        stopOnProblems(folder);
+        return state;
+    }
+
+    /** Stops with all the problems met so far, if there are any. */
+    final void stopOnProblems(GardenFolder folder) {
+        if (!folder.problems().isEmpty()) {
+            throw new RecordException(folder.problems().list());
+        }
+    }
+
+    /** The day to work as on, in the garden's own time zone. */
+    final LocalDate today() {
+        return givenToday.orElseGet(
+                () ->
+                        Today.of(
+                                around().environment(),
+                                opened.map(folder -> folder.garden().site().zoneName())));
+    }
+
+    /** The command line was wrong: exit code 2. */
+    final ParameterException usage(String message) {
+        return new ParameterException(commandSpec().commandLine(), message);
+    }
+
+    final CommandSpec commandSpec() {
+        return attached(spec);
+    }
+}

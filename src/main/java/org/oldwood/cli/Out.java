@@ -1,0 +1,93 @@
+package org.oldwood.cli;
+
+import java.io.BufferedWriter;
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Consumer;
+import org.oldwood.store.JsonWriter;
+
+/**
+ * Where a command prints: UTF-8 and {@code \n} line ends on every machine, never a colour. Text is
+ * wrapped at {@link #WIDTH} columns.
+ */
+final class Out {
+    /** Columns that a line of wrapped text has at most. */
+    static final int WIDTH = 80;
+
+    private final Writer writer;
+
+    Out(OutputStream stream) {
+        writer = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
+    }
+
+    /** A line as it is, without the spaces at its end. */
+    Out line(String text) {
+        return write(text.stripTrailing() + "\n");
+    }
+
+    /** An empty line. */
+    Out line() {
+        return write("\n");
+    }
+
+    /** Text as it is; line ends are the caller's. */
+    Out write(String text) {
+        try {
+            writer.write(text);
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A paragraph, wrapped; every line starts with {@code indent} spaces. */
+    Out paragraph(int indent, String text) {
+        return hanging(" ".repeat(indent), indent, text);
+    }
+
+    /** A paragraph whose first line starts with {@code first}, the others with spaces. */
+    Out hanging(String first, int indent, String text) {
+        Wrap.lines(first, indent, text).forEach(this::line);
+        return this;
+    }
+
+    /** Rows in columns as wide as need be, two spaces apart; the last column is wrapped. */
+    Out columns(int indent, List<List<String>> rows) {
+        Wrap.columns(indent, rows).forEach(this::line);
+        return this;
+    }
+
+    /** One JSON value, indented, with a line end after it. */
+    Out json(Consumer<JsonWriter> value) {
+        JsonWriter json = JsonWriter.indented(new Unclosed(writer));
+        value.accept(json);
+        json.flush();
+        return line();
+    }
+
+    void flush() {
+        try {
+            writer.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Hands on to a writer that more will be written to. */
+    private static final class Unclosed extends FilterWriter {
+        Unclosed(Writer beneath) {
+            super(beneath);
+        }
+
+        @Override
+        public void close() throws IOException {
+            flush();
+        }
+    }
+}

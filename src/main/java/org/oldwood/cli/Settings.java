@@ -1,0 +1,38 @@
+package org.oldwood.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.time.LocalDate;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+
+/** How every command line is read and its help printed. */
+final class Settings {
+    private Settings() {}
+
+    /** No colours, no abbreviations, no files of arguments, 80 columns. */
+    static CommandLine plain(CommandLine line) {
+        return line.setExpandAtFiles(false)
+                .setUsageHelpWidth(Out.WIDTH)
+                .setUsageHelpAutoWidth(false)
+                .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
+                .registerConverter(LocalDate.class, new Today.Reader());
+    }
+
+    /** The same, printing to {@code out} and {@code err}. */
+    static void apply(CommandLine line, Out out, Out err) {
+        plain(line).setOut(printing(out)).setErr(printing(err));
+    }
+
+    private static PrintWriter printing(Out out) {
+        return new PrintWriter(
+                new StringWriter() {
+                    @Override
+                    public void flush() {
+                        out.write(toString().replace("\r\n", "\n"));
+                        getBuffer().setLength(0);
+                    }
+                },
+                true);
+    }
+}

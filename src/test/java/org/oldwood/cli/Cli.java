@@ -1,0 +1,53 @@
+package org.oldwood.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Runs the program inside a test, as from a shell in a folder. */
+public final class Cli {
+    private final Path folder;
+    private final Map<String, String> environment = new LinkedHashMap<>();
+    private String in = "";
+
+    private Cli(Path folder) {
+        this.folder = folder;
+    }
+
+    public static Cli in(Path folder) {
+        return new Cli(folder);
+    }
+
+    public Cli with(String variable, String value) {
+        environment.put(variable, value);
+        return this;
+    }
+
+    public Cli reading(String text) {
+        in = text;
+        return this;
+    }
+
+    /** What a run gave back. */
+    public record Result(int exit, String out, String err) {}
+
+    public Result run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit =
+                Main.run(
+                        List.of(args),
+                        new Surroundings(
+                                folder,
+                                environment,
+                                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
+                                out,
+                                err));
+        return new Result(
+                exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}
