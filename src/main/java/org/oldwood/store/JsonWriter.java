@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -16,6 +17,9 @@ import java.util.Collection;
  */
 public final class JsonWriter {
     private static final JsonFactory FACTORY = new JsonFactory();
+    private static final Separators COLONS =
+            Separators.createDefaultInstance()
+                    .withObjectFieldValueSpacing(Separators.Spacing.AFTER);
     private final JsonGenerator out;
 
     private JsonWriter(JsonGenerator out) {
@@ -28,7 +32,10 @@ public final class JsonWriter {
             JsonGenerator out = FACTORY.createGenerator(writer);
             DefaultIndenter lines = new DefaultIndenter("  ", "\n");
             out.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines));
+                    new DefaultPrettyPrinter()
+                            .withSeparators(COLONS)
+                            .withObjectIndenter(lines)
+                            .withArrayIndenter(lines));
             return new JsonWriter(out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
