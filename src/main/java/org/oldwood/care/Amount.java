@@ -1,0 +1,73 @@
+package org.oldwood.care;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much of a task to do.
+ *
+ * @param value the amount
+ * @param unit its unit: {@code stems}, {@code g}, {@code l}, {@code cuttings}
+ * @param words the amount for people, {@code 3 of the 4+ class and 1 weak one}
+ * @param lines further lines for the task's text; may be empty
+ * @param arithmetic how it was worked out, step by step
+ * @param sources source keys
+ * @param cautions caution ids beyond the rule's own
+ * @param tags of the material, for keep-apart
+ * @param minutes how long it should take, where figures say
+ */
+public record Amount(
+        double value,
+        String unit,
+        String words,
+        List<String> lines,
+        List<String> arithmetic,
+        List<String> sources,
+        List<String> cautions,
+        List<String> tags,
+        Optional<Double> minutes) {
+
+    public Amount {
+        lines = List.copyOf(lines);
+        arithmetic = List.copyOf(arithmetic);
+        sources = List.copyOf(sources);
+        cautions = List.copyOf(cautions);
+        tags = List.copyOf(tags);
+    }
+
+    /** An amount with its words, arithmetic and sources only. */
+    public static Amount of(
+            double value,
+            String unit,
+            String words,
+            List<String> arithmetic,
+            List<String> sources) {
+        return new Amount(
+                value,
+                unit,
+                words,
+                List.of(),
+                arithmetic,
+                sources,
+                List.of(),
+                List.of(),
+                Optional.empty());
+    }
+
+    public Amount withLines(List<String> more) {
+        return new Amount(value, unit, words, more, arithmetic, sources, cautions, tags, minutes);
+    }
+
+    public Amount withCautions(List<String> more) {
+        return new Amount(value, unit, words, lines, arithmetic, sources, more, tags, minutes);
+    }
+
+    public Amount withTags(List<String> more) {
+        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, more, minutes);
+    }
+
+    public Amount withMinutes(double each) {
+        return new Amount(
+                value, unit, words, lines, arithmetic, sources, cautions, tags, Optional.of(each));
+    }
+}

@@ -1,0 +1,134 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.season.StageDate;
+import org.oldwood.store.Fields;
+
+/**
+ * One end of a rule's window: so many days after a stage, a day of the year, a day that a craft
+ * works out, or the last entry of a kind.
+ *
+ * @param by {@code stage}, {@code day}, {@code fact} or {@code entry}
+ * @param name the stage's key, the northern month-day, the fact's name or the entry's kind
+ * @param plusDays days after it; negative for before
+ */
+public record Anchor(String by, String name, int plusDays) {
+    private static final List<String> KINDS = List.of("stage", "day", "fact", "entry");
+
+    static Anchor read(Fields rule, String key) {
+        Optional<Fields> found = rule.object(key);
+        if (found.isEmpty()) {
+            rule.wrong(
+                    key,
+                    "missing-key",
+                    "is missing; it must say when the window " + key,
+                    "Write for example: \""
+                            + key
+                            + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
+            return new Anchor("day", "01-01", 0);
+        }
+        Fields fields = found.get();
+        String by = KINDS.stream().filter(fields::has).findFirst().orElse("stage");
+        Anchor anchor = new Anchor(by, fields.text(by), fields.count("plusDays", -400, 4000, 0));
+        anchor.check(fields);
+        fields.done();
+        return anchor;
+    }
+
+    private void check(Fields fields) {
+        boolean right =
+                switch (by) {
+                    case "stage" -> Stage.find(name).isPresent();
+                    case "day" -> monthDay(name).isPresent();
+                    case "entry" -> EntryKind.find(name).isPresent();
+                    default -> true;
+                };
+        if (!right) {
+            fields.wrong(by, "unknown-anchor", "names no " + by + ": \"" + name + "\"", "");
+        }
+    }
+
+    private static Optional<MonthDay> monthDay(String text) {
+        try {
+            return Optional.of(MonthDay.parse("--" + text));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * A day and how it was found.
+     *
+     * @param day the day
+     * @param plusMinusDays how sure it is, days to either side
+     * @param words how it was found
+     */
+    record Found(LocalDate day, int plusMinusDays, String words, List<String> sources) {}
+
+    /** The day, or nothing where what it hangs on is not there. */
+    Optional<Found> find(Situation situation, Advisors advisors) {
+        return switch (by) {
+            case "stage" -> stage(situation);
+            case "day" ->
+                    monthDay(name)
+                            .map(
+                                    day ->
+                                            found(
+                                                    situation
+                                                            .season()
+                                                            .day(
+                                                                    day.getMonthValue(),
+                                                                    day.getDayOfMonth()),
+                                                    0,
+                                                    "by the calendar",
+                                                    List.of()));
+            case "entry" ->
+                    EntryKind.find(name)
+                            .flatMap(kind -> Entries.last(situation.subject().entries(), kind))
+                            .map(this::entry);
+            default -> fact(advisors.fact(name, Optional.empty(), situation));
+        };
+    }
+
+    private Optional<Found> stage(Situation situation) {
+        Optional<Crop> crop = situation.subject().crop();
+        if (crop.isEmpty()) {
+            return Optional.empty();
+        }
+        Stage stage = Stage.find(name).orElse(Stage.DORMANT);
+        StageDate date = situation.world().stages().date(crop.get(), situation.season(), stage);
+        String words =
+                crop.get().name()
+                        + ": "
+                        + date.words()
+                        + ", "
+                        + date.date()
+                        + (date.plusMinusDays() == 0 ? "" : " ± " + date.plusMinusDays() + " days");
+        return Optional.of(found(date.date(), date.plusMinusDays(), words, date.sources()));
+    }
+
+    private Found entry(Entry entry) {
+        return found(entry.date(), 0, entry.kind().key() + " on " + entry.date(), List.of());
+    }
+
+    private Optional<Found> fact(Fact fact) {
+        return fact.day().map(day -> found(day, 0, fact.words(), fact.sources()));
+    }
+
+    private Found found(LocalDate from, int plusMinus, String words, List<String> sources) {
+        String shift =
+                plusDays == 0
+                        ? ""
+                        : Math.abs(plusDays) + (plusDays > 0 ? " days after " : " days before ");
+        return new Found(from.plusDays(plusDays), plusMinus, shift + words, sources);
+    }
+}

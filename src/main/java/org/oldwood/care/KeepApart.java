@@ -1,0 +1,131 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.crop.Figure;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * Pairs of materials that must lie some days apart on one bed, and what was given or is planned
+ * where.
+ */
+public final class KeepApart {
+    private final List<Pair> pairs = new ArrayList<>();
+    private final Map<String, Set<String>> tagsOfMaterial = new HashMap<>();
+    private final Map<String, List<Given>> byBed = new HashMap<>();
+
+    /** A pair: after {@code first}, so many days until {@code then}. */
+    public record Pair(String id, String first, String then, Figure days, String reason) {}
+
+    /** Something given, or planned, on a bed. */
+    private record Given(LocalDate day, Set<String> tags, String words) {}
+
+    /**
+     * Two things that come too close.
+     *
+     * @param pair the pair that is broken
+     * @param other what lies too near, for people
+     * @param from the first day on which the later of the two may be given
+     */
+    public record Clash(Pair pair, String other, LocalDate from) {}
+
+    public static KeepApart read(Documents documents, GardenState state) {
+        KeepApart apart = new KeepApart();
+        documents
+                .optionalFields("keep-apart.json")
+                .ifPresent(fields -> fields.objects("apart").forEach(apart::readPair));
+        for (String kind : documents.names("materials")) {
+            Fields file = documents.fields("materials/" + kind + ".json");
+            file.objects(kind)
+                    .forEach(
+                            material ->
+                                    apart.tagsOfMaterial.put(
+                                            material.text("id"),
+                                            new HashSet<>(material.texts("tags"))));
+        }
+        state.beds().values().forEach(apart::readBed);
+        return apart;
+    }
+
+    private void readPair(Fields fields) {
+        pairs.add(
+                new Pair(
+                        fields.text("id"),
+                        fields.text("first"),
+                        fields.text("then"),
+                        Figure.read(fields, "days"),
+                        fields.text("reason")));
+    }
+
+    private void readBed(BedState bed) {
+        List<Entry> all = new ArrayList<>(bed.entries());
+        bed.plants().forEach(plant -> all.addAll(plant.entries()));
+        for (Entry entry : all) {
+            entry.text("material")
+                    .ifPresent(
+                            material ->
+                                    given(
+                                            bed.bed().id(),
+                                            entry.date(),
+                                            tags(entry, material),
+                                            entry.kind().key()
+                                                    + " "
+                                                    + material
+                                                    + " on "
+                                                    + entry.date()));
+        }
+    }
+
+    private Set<String> tags(Entry entry, String material) {
+        Set<String> known = tagsOfMaterial.getOrDefault(material, Set.of());
+        return known.isEmpty() && entry.kind() == EntryKind.LIMED ? Set.of("lime") : known;
+    }
+
+    /** Says that something with these tags is given on a bed. */
+    public void given(String bed, LocalDate day, Set<String> tags, String words) {
+        byBed.computeIfAbsent(bed, key -> new ArrayList<>()).add(new Given(day, tags, words));
+    }
+
+    /** What stands in the way of giving something with these tags on that day. */
+    public Optional<Clash> clash(String bed, LocalDate day, Set<String> tags) {
+        for (Given given : byBed.getOrDefault(bed, List.of())) {
+            for (Pair pair : pairs) {
+                Optional<Clash> clash = clash(pair, given, day, tags);
+                if (clash.isPresent()) {
+                    return clash;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {
+        int days = (int) Math.ceil(pair.days().is());
+        long after = ChronoUnit.DAYS.between(given.day, day);
+        boolean later =
+                given.tags.contains(pair.first)
+                        && tags.contains(pair.then)
+                        && after >= 0
+                        && after < days;
+        boolean earlier =
+                tags.contains(pair.first)
+                        && given.tags.contains(pair.then)
+                        && after <= 0
+                        && -after < days;
+        return later || earlier
+                ? Optional.of(new Clash(pair, given.words, given.day.plusDays(later ? days : 1)))
+                : Optional.empty();
+    }
+}

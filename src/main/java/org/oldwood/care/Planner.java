@@ -1,0 +1,267 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Season;
+import org.oldwood.season.Stages;
+import org.oldwood.store.Documents;
+
+/**
+ * Makes a year's plan: holds every rule against every subject it concerns, in the season of the day
+ * asked for and in the next one as far as a year reaches, and places what is due. The same record
+ * and day give the same plan. Linear in subjects.
+ */
+public final class Planner {
+    /** A plan reaches a year ahead: windows that open later belong to the next plan. */
+    private static final int HORIZON_MONTHS = 12;
+
+    private final Situation.World world;
+    private final Advisors advisors;
+    private final Rules rules;
+    private final Subjects subjects;
+    private final Judge judge;
+    private final Cautions cautions;
+
+    public Planner(
+            GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
+        this.world = new Situation.World(state, stages, crops, documents);
+        this.advisors = advisors;
+        this.rules = Rules.read(documents);
+        this.subjects = new Subjects(state, crops);
+        this.judge = new Judge(world, advisors);
+        this.cautions = Cautions.read(documents);
+    }
+
+    public Rules rules() {
+        return rules;
+    }
+
+    public Subjects subjects() {
+        return subjects;
+    }
+
+    /** The year's plan from the state's own day on. */
+    public Plan plan() {
+        LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
+        List<Task> tasks = new ArrayList<>();
+        List<String> notices = new ArrayList<>();
+        for (Rule rule : rules.all()) {
+            for (Subject subject : subjects.ofKind(rule.subject())) {
+                if (rule.concerns(subject)) {
+                    tasks.addAll(tasks(rule, subject, until, notices));
+                }
+            }
+        }
+        return new Placement(world, KeepApart.read(world.documents(), world.state()))
+                .place(tasks, until, notices);
+    }
+
+    /**
+     * The answers of this season and the next, the one that plans a task first, for {@code why}.
+     */
+    public List<Verdict> explain(Rule rule, Subject subject) {
+        Season now = world.state().season();
+        return List.of(judge.judge(rule, subject, now), judge.judge(rule, subject, now.plus(1)));
+    }
+
+    private List<Task> tasks(Rule rule, Subject subject, LocalDate until, List<String> notices) {
+        List<Task> tasks = new ArrayList<>();
+        Season now = world.state().season();
+        for (Season season : List.of(now, now.plus(1))) {
+            Verdict verdict = judge.judge(rule, subject, season);
+            if (verdict.due() && belongs(rule, verdict, season, until)) {
+                tasks.addAll(repeats(rule, verdict, until, notices));
+            }
+            if (!bySeason(rule) && !tasks.isEmpty()) {
+                break;
+            }
+        }
+        return tasks;
+    }
+
+    /**
+     * A window made of entries or of a craft's days is the same in every season: it belongs to the
+     * one it opens in.
+     */
+    private static boolean bySeason(Rule rule) {
+        return rule.opens().by().equals("stage") || rule.opens().by().equals("day");
+    }
+
+    private static boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
+        LocalDate first = verdict.window().orElseThrow().first();
+        return !first.isAfter(until) && (bySeason(rule) || season.contains(first));
+    }
+
+    private List<Task> repeats(Rule rule, Verdict verdict, LocalDate until, List<String> notices) {
+        Window whole = verdict.window().orElseThrow();
+        if (rule.repeatDays() == 0) {
+            return one(rule, verdict, whole, 1, notices).map(List::of).orElse(List.of());
+        }
+        List<Task> tasks = new ArrayList<>();
+        int ordinal = 1;
+        for (LocalDate first = whole.first();
+                !first.isAfter(whole.last());
+                first = first.plusDays(rule.repeatDays())) {
+            LocalDate last = first.plusDays(rule.repeatDays() - 1L);
+            Window part =
+                    new Window(
+                            first,
+                            last.isAfter(whole.last()) ? whole.last() : last,
+                            whole.plusMinusDays(),
+                            whole.words());
+            if (!part.last().isBefore(world.today()) && !first.isAfter(until)) {
+                one(rule, verdict, part, ordinal, notices).ifPresent(tasks::add);
+            }
+            ordinal++;
+        }
+        return tasks;
+    }
+
+    private Optional<Task> one(
+            Rule rule, Verdict verdict, Window window, int ordinal, List<String> notices) {
+        Situation situation = verdict.situation();
+        String id =
+                Task.id(
+                        rule,
+                        situation.subject(),
+                        situation.season(),
+                        ordinal,
+                        rule.repeatDays() > 0);
+        Optional<Entry> finished = finished(rule, situation, window, id);
+        if (finished.isEmpty() && window.last().isBefore(world.today())) {
+            notices.add(
+                    title(rule, situation)
+                            + ": its time ended on "
+                            + window.last()
+                            + ", and it is not noted as done. If it was done, note it with that date.");
+            return Optional.empty();
+        }
+        Optional<Amount> amount =
+                finished.isPresent()
+                        ? Optional.empty()
+                        : rule.amount().flatMap(name -> advisors.amount(name, situation));
+        if (finished.isEmpty()
+                && rule.amount().isPresent()
+                && amount.isEmpty()
+                && advisors.amountNames().contains(rule.amount().get())) {
+            return Optional.empty();
+        }
+        return Optional.of(task(id, rule, verdict, window, ordinal, amount, finished));
+    }
+
+    private Task task(
+            String id,
+            Rule rule,
+            Verdict verdict,
+            Window window,
+            int ordinal,
+            Optional<Amount> amount,
+            Optional<Entry> finished) {
+        Situation situation = verdict.situation();
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(new Reason(true, rule.reason(), rule.sources()));
+        reasons.addAll(verdict.reasons());
+        Set<String> sources = new LinkedHashSet<>(rule.sources());
+        verdict.reasons().forEach(reason -> sources.addAll(reason.sources()));
+        amount.ifPresent(found -> sources.addAll(found.sources()));
+        Task.State state =
+                finished.isEmpty()
+                        ? Task.State.OPEN
+                        : finished.get().kind() == EntryKind.SKIPPED
+                                ? Task.State.SKIPPED
+                                : Task.State.DONE;
+        LocalDate day = window.first().plusDays(Math.round((window.days() - 1) * rule.best()));
+        return new Task(
+                id,
+                rule,
+                situation.subject(),
+                situation.season(),
+                ordinal,
+                title(rule, situation),
+                window,
+                finished.map(Entry::date).orElse(day),
+                amount,
+                reasons,
+                warnings(rule, amount),
+                List.copyOf(sources),
+                state,
+                finished.map(Entry::date));
+    }
+
+    private List<String> warnings(Rule rule, Optional<Amount> amount) {
+        Set<String> ids = new LinkedHashSet<>(rule.cautions());
+        amount.ifPresent(found -> ids.addAll(found.cautions()));
+        return ids.stream()
+                .map(cautions::find)
+                .flatMap(Optional::stream)
+                .map(Cautions.Caution::line)
+                .toList();
+    }
+
+    /**
+     * An entry that says this task was done or skipped, by its id or by an entry of a kind that
+     * counts as doing it.
+     */
+    private Optional<Entry> finished(Rule rule, Situation situation, Window window, String id) {
+        Entry byId = world.state().finished().get(id);
+        if (byId != null) {
+            return Optional.of(byId);
+        }
+        LocalDate from =
+                rule.repeatDays() > 0
+                        ? window.first()
+                        : earliest(situation.season().start(), window.first());
+        LocalDate to =
+                rule.repeatDays() > 0 || !bySeason(rule)
+                        ? latest(window.last(), world.today())
+                        : situation.season().end();
+        for (String key : rule.doneBy()) {
+            for (Entry entry : situation.subject().entries()) {
+                if (entry.kind().key().equals(key)
+                        && !entry.date().isBefore(from)
+                        && !entry.date().isAfter(to)
+                        && fits(rule, entry)) {
+                    return Optional.of(entry);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static LocalDate earliest(LocalDate a, LocalDate b) {
+        return a.isBefore(b) ? a : b;
+    }
+
+    private static LocalDate latest(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    private static boolean fits(Rule rule, Entry entry) {
+        return rule.doneFields().entrySet().stream()
+                .allMatch(
+                        wanted ->
+                                entry.text(wanted.getKey())
+                                        .map(wanted.getValue()::equals)
+                                        .orElse(true));
+    }
+
+    private static String title(Rule rule, Situation situation) {
+        Subject subject = situation.subject();
+        int bushes = subject.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+        return rule.title()
+                .replace("{subject}", subject.words())
+                .replace("{crop}", subject.crop().map(crop -> crop.name()).orElse("bush"))
+                .replace("{crops}", subject.crop().map(crop -> crop.plural()).orElse("bushes"))
+                .replace("{bed}", subject.bed().map(bed -> bed.bed().name()).orElse("the garden"))
+                .replace("{count}", Integer.toString(bushes))
+                .replace("{season}", situation.season().label());
+    }
+}

@@ -1,0 +1,112 @@
+package org.oldwood.care;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+
+/** All subjects of a garden on a day, by kind, in the order of the record. Linear in plants. */
+public final class Subjects {
+    private final Map<String, List<Subject>> byKind = new LinkedHashMap<>();
+
+    public Subjects(GardenState state, Crops crops) {
+        List<Subject> plants = new ArrayList<>();
+        List<Subject> stands = new ArrayList<>();
+        List<Subject> beds = new ArrayList<>();
+        for (BedState bed : state.beds().values()) {
+            bed.plants()
+                    .forEach(
+                            plant ->
+                                    plants.add(
+                                            new Subject.OnePlant(
+                                                    plant, crops.get(plant.plant().crop()), bed)));
+            stands.addAll(stands(bed, crops));
+            beds.add(new Subject.WholeBed(bed, mainCrop(bed.plants(), crops)));
+        }
+        List<Subject> lots = new ArrayList<>();
+        for (LotState lot : state.lots().values()) {
+            lots.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)));
+        }
+        List<PlantState> standing = List.copyOf(state.standing());
+        byKind.put(
+                "garden",
+                List.of(
+                        new Subject.WholeGarden(
+                                state.garden().name(),
+                                mainCrop(standing, crops),
+                                standing,
+                                state.entries())));
+        byKind.put("bed", beds);
+        byKind.put("stand", stands);
+        byKind.put("plant", plants);
+        byKind.put("lot", lots);
+    }
+
+    public List<Subject> ofKind(String kind) {
+        return byKind.getOrDefault(kind, List.of());
+    }
+
+    /** The subject of an id, whatever its kind. */
+    public Optional<Subject> find(String id) {
+        return byKind.values().stream()
+                .flatMap(List::stream)
+                .filter(subject -> subject.id().equals(id))
+                .findFirst();
+    }
+
+    public List<String> ids() {
+        return byKind.values().stream().flatMap(List::stream).map(Subject::id).toList();
+    }
+
+    private static List<Subject> stands(BedState bed, Crops crops) {
+        Map<String, List<PlantState>> groups = new LinkedHashMap<>();
+        for (PlantState plant : bed.plants()) {
+            groups.computeIfAbsent(
+                            plant.plant().crop() + "." + plant.plant().form(),
+                            key -> new ArrayList<>())
+                    .add(plant);
+        }
+        List<Subject> stands = new ArrayList<>();
+        for (List<PlantState> group : groups.values()) {
+            PlantState first = group.get(0);
+            stands.add(
+                    new Subject.Stand(
+                            bed,
+                            crops.get(first.plant().crop()),
+                            first.plant().form(),
+                            group,
+                            together(bed, group)));
+        }
+        return stands;
+    }
+
+    /** What was noted of the bed and of each of the plants, by date. */
+    private static List<Entry> together(BedState bed, List<PlantState> plants) {
+        List<Entry> all = new ArrayList<>(bed.entries());
+        plants.forEach(plant -> all.addAll(plant.entries()));
+        all.sort(Comparator.comparing(Entry::date));
+        return all;
+    }
+
+    private static Optional<Crop> mainCrop(List<PlantState> plants, Crops crops) {
+        Map<String, Integer> counts = new TreeMap<>();
+        plants.forEach(
+                plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
+        return counts.entrySet().stream()
+                .max(
+                        Map.Entry.<String, Integer>comparingByValue()
+                                .thenComparing(
+                                        Map.Entry.<String, Integer>comparingByKey().reversed()))
+                .map(most -> crops.get(most.getKey()));
+    }
+}
