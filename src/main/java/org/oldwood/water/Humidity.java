@@ -1,0 +1,105 @@
+package org.oldwood.water;
+
+/** What is known of a day's humidity. Relative humidity in %, from 0 to 100. */
+public sealed interface Humidity {
+    /** Actual vapour pressure in kPa on a day with these extremes of temperature. */
+    double vapourPressure(double tmin, double tmax);
+
+    /** How the vapour pressure was found, as the end of a sentence; says so where it is a guess. */
+    String inWords();
+
+    /** Nothing was measured. */
+    static Humidity unknown() {
+        return new Unknown();
+    }
+
+    /** The day's lowest and highest relative humidity. */
+    record Extremes(double lowest, double highest) implements Humidity {
+        public Extremes {
+            checked(lowest);
+            checked(highest);
+            if (lowest > highest) {
+                throw new IllegalArgumentException(
+                        "the lowest relative humidity, " + lowest + " %, is above the highest, "
+                                + highest + " %");
+            }
+        }
+
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return Vapour.fromExtremes(tmin, tmax, lowest, highest);
+        }
+
+        @Override
+        public String inWords() {
+            return "humidity from its lowest and highest value (FAO-56 eq. 17)";
+        }
+    }
+
+    /** The day's highest relative humidity alone. */
+    record Highest(double percent) implements Humidity {
+        public Highest {
+            checked(percent);
+        }
+
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return Vapour.fromHighest(tmin, percent);
+        }
+
+        @Override
+        public String inWords() {
+            return "humidity from its highest value alone (FAO-56 eq. 18)";
+        }
+    }
+
+    /** The day's mean relative humidity. */
+    record Mean(double percent) implements Humidity {
+        public Mean {
+            checked(percent);
+        }
+
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return Vapour.fromMean(tmin, tmax, percent);
+        }
+
+        @Override
+        public String inWords() {
+            return "humidity from its mean (FAO-56 eq. 19)";
+        }
+    }
+
+    /** A vapour pressure that was measured or worked out elsewhere, kPa. */
+    record Pressure(double kilopascals) implements Humidity {
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return kilopascals;
+        }
+
+        @Override
+        public String inWords() {
+            return "vapour pressure as given";
+        }
+    }
+
+    /** Nothing was measured: the air is taken to reach its dew point at the night's minimum. */
+    record Unknown() implements Humidity {
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return Vapour.fromDewPoint(tmin);
+        }
+
+        @Override
+        public String inWords() {
+            return "humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)";
+        }
+    }
+
+    private static void checked(double percent) {
+        if (!(percent >= 0 && percent <= 100)) {
+            throw new IllegalArgumentException(
+                    "relative humidity must be from 0 to 100 % but is " + percent);
+        }
+    }
+}

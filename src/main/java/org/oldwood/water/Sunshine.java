@@ -1,0 +1,87 @@
+package org.oldwood.water;
+
+/** What is known of a day's sunshine. */
+public sealed interface Sunshine {
+    /**
+     * Solar radiation in MJ/m² a day, before it is held to the clear sky's.
+     *
+     * @param ra radiation at the top of the air, MJ/m² a day
+     */
+    double solar(double tmin, double tmax, double daylightHours, double ra);
+
+    /** How it was found, as the end of a sentence; says so where it is a guess. */
+    String inWords();
+
+    /** Nothing was measured, inland. */
+    static Sunshine unknown() {
+        return new FromTemperature(FromTemperature.INLAND);
+    }
+
+    /** Nothing was measured, at the coast. */
+    static Sunshine unknownAtTheCoast() {
+        return new FromTemperature(FromTemperature.COAST);
+    }
+
+    /** Hours of bright sunshine. */
+    record Hours(double hours) implements Sunshine {
+        public Hours {
+            if (!(hours >= 0 && hours <= 24)) {
+                throw new IllegalArgumentException(
+                        "hours of sunshine must be from 0 to 24 but are " + hours);
+            }
+        }
+
+        @Override
+        public double solar(double tmin, double tmax, double daylightHours, double ra) {
+            return Radiation.solarFromSunshine(hours, daylightHours, ra);
+        }
+
+        @Override
+        public String inWords() {
+            return "radiation from hours of sunshine (FAO-56 eq. 35)";
+        }
+    }
+
+    /** Solar radiation as measured, MJ/m² a day. */
+    record Measured(double megajoules) implements Sunshine {
+        public Measured {
+            if (!(megajoules >= 0 && megajoules <= 60)) {
+                throw new IllegalArgumentException(
+                        "solar radiation must be from 0 to 60 MJ/m² a day but is " + megajoules);
+            }
+        }
+
+        @Override
+        public double solar(double tmin, double tmax, double daylightHours, double ra) {
+            return megajoules;
+        }
+
+        @Override
+        public String inWords() {
+            return "radiation as measured";
+        }
+    }
+
+    /** Nothing was measured: radiation follows from the day's range of temperature. */
+    record FromTemperature(double adjustment) implements Sunshine {
+        /** kRs of equation 50 for places where land air rules, per square root of °C. */
+        public static final double INLAND = 0.16;
+
+        /** kRs of equation 50 for places on or near a coast, per square root of °C. */
+        public static final double COAST = 0.19;
+
+        @Override
+        public double solar(double tmin, double tmax, double daylightHours, double ra) {
+            return Radiation.solarFromRange(tmin, tmax, ra, adjustment);
+        }
+
+        @Override
+        public String inWords() {
+            return "sunshine not given: radiation from the range of temperature (FAO-56 eq. 50, "
+                    + (adjustment == COAST ? "coast" : "inland")
+                    + ", "
+                    + adjustment
+                    + ")";
+        }
+    }
+}
