@@ -11,11 +11,7 @@ package org.oldwood.water;
  * @param competing share of what is drawn from the bed that goes to roots of neighbours, 0 to 0.9
  */
 public record BedWater(
-        double totalAvailableMm,
-        double fraction,
-        double areaM2,
-        RoofWater roof,
-        double competing) {
+        double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
     /** Beyond this share a bed is the neighbour's. */
     public static final double MOST_COMPETING = 0.9;
 

@@ -54,8 +54,7 @@ public record EvapotranspirationDay(
         double ra = SkyRadiation.extraterrestrial(latitude, dayOfYear);
         double daylight = SkyRadiation.daylightHours(latitude, dayOfYear);
         double clear = Radiation.clearSky(heightM, ra);
-        double solar =
-                Math.min(clear, day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra));
+        double solar = Math.min(clear, day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra));
         double ea = day.humidity().vapourPressure(day.tmin(), day.tmax());
         double es = Vapour.meanSaturation(day.tmin(), day.tmax());
         double lost = Radiation.netLongwave(day.tmin(), day.tmax(), ea, solar, clear);

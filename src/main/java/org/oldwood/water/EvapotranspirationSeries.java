@@ -69,8 +69,7 @@ public final class EvapotranspirationSeries {
         double tmean = (tmin + tmax) / 2;
         double slope = Vapour.slope(tmean);
         double energy =
-                Radiation.netSolar(solar)
-                        - Radiation.netLongwave(tmin, tmax, ea, solar, clear);
+                Radiation.netSolar(solar) - Radiation.netLongwave(tmin, tmax, ea, solar, clear);
         double wind = DayWeather.WIND_NOT_KNOWN;
         return Math.max(
                 0,

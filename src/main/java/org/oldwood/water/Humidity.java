@@ -20,8 +20,11 @@ public sealed interface Humidity {
             checked(highest);
             if (lowest > highest) {
                 throw new IllegalArgumentException(
-                        "the lowest relative humidity, " + lowest + " %, is above the highest, "
-                                + highest + " %");
+                        "the lowest relative humidity, "
+                                + lowest
+                                + " %, is above the highest, "
+                                + highest
+                                + " %");
             }
         }
 

@@ -48,8 +48,8 @@ public record Outlook(OptionalInt likely, OptionalInt earliest) {
     }
 
     /**
-     * Days to either side of the likely day: from the dry case to it. Empty where the likely day
-     * is not known.
+     * Days to either side of the likely day: from the dry case to it. Empty where the likely day is
+     * not known.
      */
     public OptionalInt plusMinusDays() {
         return likely.isPresent() && earliest.isPresent()

@@ -51,8 +51,7 @@ public final class Radiation {
      */
     public static double netLongwave(
             double tmin, double tmax, double ea, double solar, double clearSky) {
-        double clearness =
-                clearSky == 0 ? POLAR_NIGHT_CLEARNESS : Math.min(1, solar / clearSky);
+        double clearness = clearSky == 0 ? POLAR_NIGHT_CLEARNESS : Math.min(1, solar / clearSky);
         double glow = STEFAN_BOLTZMANN * (fourth(tmax) + fourth(tmin)) / 2;
         return glow * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * clearness - 0.35);
     }

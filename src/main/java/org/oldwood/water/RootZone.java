@@ -40,8 +40,7 @@ public final class RootZone {
         if (depletionMm <= fraction * totalAvailableMm) {
             return 1;
         }
-        return Math.max(
-                0, (totalAvailableMm - depletionMm) / ((1 - fraction) * totalAvailableMm));
+        return Math.max(0, (totalAvailableMm - depletionMm) / ((1 - fraction) * totalAvailableMm));
     }
 
     /** Depletion that a measured water content means (87); may lie outside 0 to the total. */

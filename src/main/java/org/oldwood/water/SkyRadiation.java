@@ -43,8 +43,7 @@ public final class SkyRadiation {
         double path =
                 sunset * Math.sin(phi) * Math.sin(delta)
                         + Math.cos(phi) * Math.cos(delta) * Math.sin(sunset);
-        double daily =
-                24 * 60 / Math.PI * SOLAR_CONSTANT * inverseDistance(dayOfYear) * path;
+        double daily = 24 * 60 / Math.PI * SOLAR_CONSTANT * inverseDistance(dayOfYear) * path;
         return Math.max(0, daily);
     }
 

@@ -24,7 +24,9 @@ public final class Vapour {
         return 4098 * saturation(celsius) / (warmth * warmth);
     }
 
-    /** Actual vapour pressure from the dew point (equation 14), or from the night's minimum (48). */
+    /**
+     * Actual vapour pressure from the dew point (equation 14), or from the night's minimum (48).
+     */
     public static double fromDewPoint(double celsius) {
         return saturation(celsius);
     }

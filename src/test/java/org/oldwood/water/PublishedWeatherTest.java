@@ -84,8 +84,7 @@ class PublishedWeatherTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/wind-speed.csv", numLinesToSkip = 1)
     void wind_speed(ArgumentsAccessor row) {
-        Published.check(
-                row, Map.of("at-two-metres", in -> WindSpeed.atTwoMetres(in[0], in[1])));
+        Published.check(row, Map.of("at-two-metres", in -> WindSpeed.atTwoMetres(in[0], in[1])));
     }
 
     @ParameterizedTest(name = "{0}")

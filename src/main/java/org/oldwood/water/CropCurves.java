@@ -1,0 +1,104 @@
+package org.oldwood.water;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.Hemisphere;
+import org.oldwood.garden.Season;
+import org.oldwood.season.Stages;
+
+/**
+ * The crop coefficients of each crop on each day of the weather, worked out once for all beds.
+ * Coefficients follow the stage dates of each season.
+ */
+public final class CropCurves {
+    private final Weather weather;
+    private final Hemisphere hemisphere;
+    private final Stages stages;
+    private final Map<String, Curve> curves = new HashMap<>();
+    private final int[] seasons;
+
+    /**
+     * One crop's coefficients, day by day. Nobody may change the arrays.
+     *
+     * @see CropCurves#of
+     */
+    static final class Curve {
+        final double[] single;
+        final double[] basal;
+        final double bare;
+
+        Curve(int days, WaterFigures.Group group) {
+            single = new double[days];
+            basal = new double[days];
+            bare = group.single().initial();
+            Arrays.fill(single, group.single().initial());
+            Arrays.fill(basal, group.basal().initial());
+        }
+    }
+
+    public CropCurves(Weather weather, Hemisphere hemisphere, Stages stages) {
+        this.weather = weather;
+        this.hemisphere = hemisphere;
+        this.stages = stages;
+        seasons = new int[weather.days()];
+        fillSeasons();
+    }
+
+    private void fillSeasons() {
+        Season season = Season.containing(weather.first(), hemisphere);
+        LocalDate end = season.end();
+        for (int i = 0; i < seasons.length; i++) {
+            if (weather.index(end) < i) {
+                season = season.plus(1);
+                end = season.end();
+            }
+            seasons[i] = season.year();
+        }
+    }
+
+    /** The weather that the curves go with. */
+    public Weather weather() {
+        return weather;
+    }
+
+    /** The year that names the season of a day. */
+    int seasonYear(int day) {
+        return seasons[day];
+    }
+
+    Curve of(Crop crop, CropWater water) {
+        return curves.computeIfAbsent(crop.id(), id -> curve(crop, water));
+    }
+
+    private Curve curve(Crop crop, CropWater water) {
+        Curve curve = new Curve(weather.days(), water.group());
+        Season season = Season.containing(weather.first(), hemisphere).plus(-1);
+        Season last = Season.containing(weather.last(), hemisphere);
+        for (; season.compareTo(last) <= 0; season = season.plus(1)) {
+            grow(curve, crop, water, season);
+        }
+        return curve;
+    }
+
+    private void grow(Curve curve, Crop crop, CropWater water, Season season) {
+        int begins = weather.index(water.begins().in(season, crop, stages));
+        int full = after(begins, weather.index(water.fullLeaf().in(season, crop, stages)));
+        int declines = after(full, weather.index(water.declines().in(season, crop, stages)));
+        int ends = after(declines, weather.index(water.ends().in(season, crop, stages)));
+        CropCoefficient single = water.group().single();
+        CropCoefficient basal = water.group().basal();
+        int to = Math.min(ends, weather.days() - 1);
+        for (int day = Math.max(0, begins); day <= to; day++) {
+            curve.single[day] = single.on(day, begins, full, declines, ends);
+            curve.basal[day] = basal.on(day, begins, full, declines, ends);
+        }
+    }
+
+    /** Stages of a freak season may overlap; a phase is then a day long. */
+    private static int after(int earlier, int day) {
+        return Math.max(earlier + 1, day);
+    }
+}
