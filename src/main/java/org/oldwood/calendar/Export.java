@@ -9,10 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
-import org.oldwood.store.Place;
-import org.oldwood.store.Problem;
-import org.oldwood.store.Problems;
-import org.oldwood.store.RecordException;
 
 /** Writes a garden's plan as calendar files and remembers what was written. */
 public final class Export {
@@ -50,7 +46,7 @@ public final class Export {
     public Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
         Work work = new Work(plan);
         Map<String, List<Revision.Written>> groups = new TreeMap<>();
-        for (Revision.Written written : work.revision.written()) {
+        for (Revision.Written written : work.memory.written()) {
             groups.computeIfAbsent(group(written.item(), split), g -> new ArrayList<>())
                     .add(written);
         }
@@ -67,7 +63,7 @@ public final class Export {
     public Result feed(List<Item> plan, Path file) throws IOException {
         Work work = new Work(plan);
         List<Revision.Written> standing =
-                work.revision.written().stream()
+                work.memory.written().stream()
                         .filter(written -> !written.item().progress().state().isCancelled())
                         .toList();
         IcsWriter.Head head = new IcsWriter.Head(work.uids.calendar("feed"), garden.name, true);
@@ -89,27 +85,14 @@ public final class Export {
 
     /** One export under way. */
     private final class Work {
-        final Revision revision;
+        final Memory memory;
         final Uids uids;
-        final CalendarState before;
         final List<Path> files = new ArrayList<>();
         final List<Path> changed = new ArrayList<>();
-        final List<String> notices = new ArrayList<>();
 
         Work(List<Item> plan) throws IOException {
-            before = remembered();
-            if (plan.isEmpty()) {
-                throw new RecordException(emptyPlan());
-            }
-            revision = Revision.of(plan, before.tasks(), layout, today);
-            uids = new Uids(garden.id, before.adopted());
-        }
-
-        private CalendarState remembered() throws IOException {
-            Problems problems = new Problems();
-            CalendarState state = CalendarState.of(garden.folder, problems);
-            problems.list().forEach(problem -> notices.add(problem.inWords()));
-            return state;
+            memory = new Memory(garden, layout, today, plan);
+            uids = memory.uids();
         }
 
         void pair(Path folder, String group, List<Revision.Written> written) throws IOException {
@@ -149,19 +132,9 @@ public final class Export {
         }
 
         Result done() throws IOException {
-            if (!revision.after().equals(before.tasks())) {
-                new CalendarState(revision.after(), before.adopted())
-                        .write(garden.folder.resolve(CalendarState.FILE));
-            }
-            return new Result(List.copyOf(files), List.copyOf(changed), List.copyOf(notices));
+            memory.keep();
+            return new Result(
+                    List.copyOf(files), List.copyOf(changed), List.copyOf(memory.notices()));
         }
-    }
-
-    private Problem emptyPlan() {
-        return new Problem(
-                "empty-plan",
-                Place.of(garden.name),
-                "has no task to write, so the calendar files were left as they are",
-                "See what the record lacks with: oldwood check");
     }
 }

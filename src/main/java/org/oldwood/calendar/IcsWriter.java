@@ -12,6 +12,7 @@ import java.util.function.Function;
  * is. No METHOD: the file is no message (RFC 5546), and servers must not store one (RFC 4791, 4.1).
  */
 final class IcsWriter {
+    static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
     private static final String ALARM_AT_EIGHT = "PT8H";
 
     private final ContentLines lines;
@@ -34,7 +35,7 @@ final class IcsWriter {
     void begin() throws IOException {
         lines.line("BEGIN", "VCALENDAR");
         lines.line("VERSION", "2.0");
-        lines.line("PRODID", "-//Oldwood//Oldwood 1//EN");
+        lines.line("PRODID", PRODUCT);
         lines.line("CALSCALE", "GREGORIAN");
     }
 

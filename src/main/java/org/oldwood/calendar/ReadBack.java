@@ -1,5 +1,8 @@
 package org.oldwood.calendar;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
@@ -64,6 +67,11 @@ public final class ReadBack {
                     name + ": " + strangers + " items are not this garden's and were left alone.");
         }
         return this;
+    }
+
+    /** Reads text that came from a server. */
+    public ReadBack read(String text, String name) throws IOException {
+        return read(new ByteArrayInputStream(text.getBytes(UTF_8)), name);
     }
 
     public Result result() {

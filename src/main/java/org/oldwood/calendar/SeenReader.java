@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.temporal.Temporal;
 import java.util.ArrayList;
@@ -39,6 +40,11 @@ final class SeenReader {
     SeenReader(ZoneId zone) {
         this.zone = zone;
         CompatibilityHints.setHintEnabled(CompatibilityHints.KEY_RELAXED_PARSING, true);
+    }
+
+    /** Where only the state matters and no day does. */
+    static Seen plain(RawComponent item) {
+        return new SeenReader(ZoneOffset.UTC).read(item);
     }
 
     Seen read(RawComponent item) {
