@@ -1,0 +1,73 @@
+package org.oldwood.report;
+
+import org.oldwood.care.Amount;
+import org.oldwood.care.Plan;
+import org.oldwood.care.Reason;
+import org.oldwood.care.Task;
+import org.oldwood.store.JsonWriter;
+
+/**
+ * Plans and tasks as JSON. The shape is described in {@code docs/record.md}; keys are only ever
+ * added.
+ */
+public final class TaskJson {
+    private TaskJson() {}
+
+    public static void write(JsonWriter json, Plan plan) {
+        json.object()
+                .put("format", 1)
+                .put("from", plan.from().toString())
+                .put("until", plan.until().toString());
+        json.array("tasks");
+        plan.tasks().forEach(task -> write(json, task));
+        json.endArray().put("notices", plan.notices()).endObject();
+    }
+
+    public static void write(JsonWriter json, Task task) {
+        json.object()
+                .put("id", task.id())
+                .put("rule", task.rule().id())
+                .put("craft", task.rule().craft());
+        json.object("subject")
+                .put("kind", task.subject().kind())
+                .put("id", task.subject().id())
+                .put("words", task.subject().words());
+        task.subject().crop().ifPresent(crop -> json.put("crop", crop.id()));
+        task.subject().bed().ifPresent(bed -> json.put("bed", bed.bed().id()));
+        json.endObject().put("season", task.season().label()).put("title", task.title());
+        json.put("state", task.state().name().toLowerCase(java.util.Locale.ROOT));
+        json.object("window")
+                .put("first", task.window().first().toString())
+                .put("last", task.window().last().toString())
+                .put("plusMinusDays", task.window().plusMinusDays())
+                .put("words", task.window().words())
+                .endObject();
+        json.put("day", task.day().toString());
+        task.finished().ifPresent(day -> json.put("finished", day.toString()));
+        task.amount().ifPresent(amount -> write(json, amount));
+        task.minutes().ifPresent(minutes -> json.put("minutes", minutes));
+        json.put("text", task.rule().text());
+        json.array("reasons");
+        task.reasons().forEach(reason -> write(json, reason));
+        json.endArray().put("cautions", task.cautions()).put("sources", task.sources()).endObject();
+    }
+
+    private static void write(JsonWriter json, Amount amount) {
+        json.object("amount")
+                .put("value", amount.value())
+                .put("unit", amount.unit())
+                .put("words", amount.words())
+                .put("lines", amount.lines())
+                .put("arithmetic", amount.arithmetic())
+                .endObject();
+    }
+
+    /** A reason with its sources. */
+    public static void write(JsonWriter json, Reason reason) {
+        json.object()
+                .put("holds", reason.holds())
+                .put("words", reason.words())
+                .put("sources", reason.sources())
+                .endObject();
+    }
+}
