@@ -56,16 +56,9 @@ public final class Subjects {
         return byKind.getOrDefault(kind, List.of());
     }
 
-    /** The subject of an id, whatever its kind. */
-    public Optional<Subject> find(String id) {
-        return byKind.values().stream()
-                .flatMap(List::stream)
-                .filter(subject -> subject.id().equals(id))
-                .findFirst();
-    }
-
-    public List<String> ids() {
-        return byKind.values().stream().flatMap(List::stream).map(Subject::id).toList();
+    /** The subject of an id among those of a kind. */
+    public Optional<Subject> find(String id, String kind) {
+        return ofKind(kind).stream().filter(subject -> subject.id().equals(id)).findFirst();
     }
 
     private static List<Subject> stands(BedState bed, Crops crops) {

@@ -12,6 +12,9 @@ final class Commands {
             new LinkedHashMap<>();
 
     static {
+        TABLE.put("tasks", TasksCommand::new);
+        TABLE.put("calendar", CalendarCommand::new);
+        TABLE.put("why", WhyCommand::new);
         TABLE.put("sources", SourcesCommand::new);
     }
 
