@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
         description = "tell why a task is due: reasons, values, arithmetic, sources",
         footer = {
             "",
-            "Examples:",
+            "Example:",
             "  oldwood why count-stems@bc-1@2027 --garden demo-data/terrace-school",
             "  oldwood why --not winter-cut bc-1 --garden demo-data/terrace-school"
         })
