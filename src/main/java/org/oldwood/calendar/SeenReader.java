@@ -157,7 +157,11 @@ final class SeenReader {
         return time instanceof LocalDate date ? Optional.of(date) : Optional.empty();
     }
 
-    private static Optional<LocalDate> dateOf(String digits) {
+    /** The day with which a value of type DATE or DATE-TIME begins. */
+    static Optional<LocalDate> dateOf(String digits) {
+        if (digits.length() < DATE_LENGTH) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(
                     LocalDate.of(

@@ -22,6 +22,16 @@ final class Title {
         return title.startsWith(WITHDRAWN) || title.startsWith(SKIPPED);
     }
 
+    /** A title without what we put before it. */
+    static String bare(String title) {
+        for (String prefix : new String[] {WITHDRAWN, SKIPPED, DONE}) {
+            if (title.startsWith(prefix)) {
+                return title.substring(prefix.length());
+            }
+        }
+        return title;
+    }
+
     static String ofTodo(Item item) {
         String title = item.words().title();
         return switch (item.progress().state()) {

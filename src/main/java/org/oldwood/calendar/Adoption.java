@@ -1,0 +1,172 @@
+package org.oldwood.calendar;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.store.Problems;
+
+/**
+ * Takes over from an older calendar file what was lost: revision numbers and times where the UIDs
+ * are still ours, and the UIDs too where they are not (after the garden's id was lost), so that
+ * calendars that hold the old items see new versions of them and no second copies.
+ */
+public final class Adoption {
+    private static final DateTimeFormatter UTC =
+            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");
+
+    private final Export.Garden garden;
+    private final Layout layout;
+    private final List<Item> plan;
+    private final Map<String, Item> byUid = new HashMap<>();
+    private final Map<String, String> uids;
+    private final Map<String, Remembered> tasks;
+    private final Map<String, Found> found = new LinkedHashMap<>();
+    private final Problems problems = new Problems();
+    private int strangers;
+
+    /** What a file says of one task. */
+    private record Found(Stamp stamp, boolean isAsNow, boolean isSameDays) {
+        Found with(Found other) {
+            return new Found(
+                    new Stamp(
+                            Math.max(stamp.sequence(), other.stamp.sequence()),
+                            stamp.changed().isAfter(other.stamp.changed())
+                                    ? stamp.changed()
+                                    : other.stamp.changed()),
+                    isAsNow && other.isAsNow && stamp.equals(other.stamp),
+                    isSameDays && other.isSameDays);
+        }
+    }
+
+    /** How many tasks were found again, how many items belong to none, and what was unreadable. */
+    public record Result(int tasks, int strangers, Problems problems) {}
+
+    public Adoption(Export.Garden garden, Layout layout, List<Item> plan) throws IOException {
+        this.garden = garden;
+        this.layout = layout;
+        this.plan = plan;
+        CalendarState state = CalendarState.of(garden.folder(), problems);
+        this.uids = new HashMap<>(state.adopted());
+        this.tasks = new LinkedHashMap<>(state.tasks());
+        Uids ours = new Uids(garden.id(), state.adopted());
+        for (Item item : plan) {
+            byUid.put(ours.event(item.identity()), item);
+            byUid.put(ours.todo(item.identity()), item);
+        }
+    }
+
+    /** Reads an events file or a to-dos file; call it for both. */
+    public Adoption from(InputStream in, String name) throws IOException {
+        for (RawComponent raw : RawReader.read(in, name, problems).items()) {
+            Optional<Item> item = Optional.ofNullable(byUid.get(raw.uid())).or(() -> alike(raw));
+            if (item.isPresent()) {
+                take(item.get(), raw);
+            } else {
+                strangers++;
+            }
+        }
+        return this;
+    }
+
+    /** Remembers what was found, for the next export. */
+    public Result keep() throws IOException {
+        for (Item item : plan) {
+            Found now = found.get(item.identity());
+            if (now != null) {
+                Remembered same = Remembered.of(item, now.stamp, layout);
+                tasks.put(item.identity(), now.isAsNow ? same : other(same, now));
+            }
+        }
+        new CalendarState(tasks, uids).write(garden.folder().resolve(CalendarState.FILE));
+        return new Result(found.size(), strangers, problems);
+    }
+
+    private static Remembered other(Remembered same, Found now) {
+        return new Remembered(
+                same.item(),
+                now.stamp,
+                now.isSameDays ? same.shown() : "other",
+                Remembered.UNKNOWN);
+    }
+
+    /** The one task of that title whose window meets the item's days; none where two do. */
+    private Optional<Item> alike(RawComponent raw) {
+        String title = Title.bare(SeenReader.plain(raw).title());
+        Optional<LocalDate> day =
+                SeenReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
+        if (raw.uid().isEmpty() || day.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Item> alike =
+                plan.stream()
+                        .filter(item -> item.words().title().equals(title))
+                        .filter(item -> !day.get().isBefore(item.days().first().minusDays(1)))
+                        .filter(item -> !day.get().isAfter(item.days().last().plusDays(1)))
+                        .filter(item -> !uids.containsKey(Uids.name(item.identity(), kind(raw))))
+                        .toList();
+        if (alike.size() != 1) {
+            return Optional.empty();
+        }
+        uids.put(Uids.name(alike.get(0).identity(), kind(raw)), raw.uid());
+        return Optional.of(alike.get(0));
+    }
+
+    private static String kind(RawComponent raw) {
+        return raw.isEvent() ? "event" : "todo";
+    }
+
+    private void take(Item item, RawComponent raw) throws IOException {
+        Stamp stamp = new Stamp(sequence(raw), changed(raw));
+        RawComponent now = rendered(item, stamp, raw.isEvent());
+        boolean isSameDays =
+                List.of("DTSTART", "DTEND", "DUE").stream()
+                        .allMatch(name -> now.value(name).equals(raw.value(name)));
+        found.merge(item.identity(), new Found(stamp, now.equals(raw), isSameDays), Found::with);
+    }
+
+    private RawComponent rendered(Item item, Stamp stamp, boolean isEvent) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        IcsWriter writer = new IcsWriter(out, layout, new Uids(garden.id(), uids), garden.zone());
+        writer.begin();
+        if (isEvent) {
+            writer.event(item, stamp);
+        } else {
+            writer.todo(item, stamp);
+        }
+        writer.end();
+        return RawReader.read(
+                        new ByteArrayInputStream(out.toByteArray()), "rendered", new Problems())
+                .items()
+                .get(0);
+    }
+
+    private static int sequence(RawComponent raw) {
+        try {
+            int sequence = Integer.parseInt(raw.value("SEQUENCE").orElse("0"));
+            return Math.min(Math.max(sequence, 0), Integer.MAX_VALUE - 2);
+        } catch (NumberFormatException e) {
+            return 0;
+        }
+    }
+
+    private static Instant changed(RawComponent raw) {
+        String written = raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
+        try {
+            return LocalDateTime.parse(written, UTC).toInstant(ZoneOffset.UTC);
+        } catch (DateTimeParseException e) {
+            return Instant.EPOCH;
+        }
+    }
+}
