@@ -1,0 +1,122 @@
+package org.oldwood.feeding;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The published tables and limits of feeding that are not of one crop: {@code feeding.json}.
+ *
+ * @param soils which class a texture falls in
+ * @param index bounds of the soil index
+ * @param targetIndex the index to hold
+ * @param tables tables of need by id
+ * @param timings timings by id
+ * @param vigour factor of the nitrogen need by growth: weak, normal, strong
+ * @param youngSeasons seasons for which a plant counts as young
+ * @param youngTimes factor of the nitrogen need while young
+ * @param limits the single figures
+ */
+public record FeedingTables(
+        SoilClasses soils,
+        SoilIndex index,
+        Figure targetIndex,
+        Map<String, NeedTable> tables,
+        Map<String, Timing> timings,
+        Map<String, Double> vigour,
+        int youngSeasons,
+        double youngTimes,
+        Limits limits) {
+
+    /**
+     * Single figures.
+     *
+     * @param residualShare share of organic nitrogen that comes in the second year
+     * @param organicShareMost largest share of the nitrogen need to give as manure or compost
+     * @param dressingMostN largest single dressing of nitrogen, g/m²
+     * @param plantingYearMostN most nitrogen in the planting year, g/m²
+     * @param potashToMagnesiumMost largest ratio of soil K to Mg, mg/l
+     * @param soilTestEvery years between soil tests
+     * @param retestAfter days after lime, feed or manure before a test tells the truth
+     */
+    public record Limits(
+            Figure residualShare,
+            Figure organicShareMost,
+            Figure dressingMostN,
+            Figure plantingYearMostN,
+            Figure potashToMagnesiumMost,
+            Figure soilTestEvery,
+            Figure retestAfter) {
+        static Limits read(Fields fields) {
+            return new Limits(
+                    Figure.read(fields, "residualShare"),
+                    Figure.read(fields, "organicShareMost"),
+                    Figure.read(fields, "dressingMostN"),
+                    Figure.read(fields, "plantingYearMostN"),
+                    Figure.read(fields, "potashToMagnesiumMost"),
+                    Figure.read(fields, "soilTestEvery"),
+                    Figure.read(fields, "retestAfter"));
+        }
+    }
+
+    public static FeedingTables read(Documents documents) {
+        Fields fields = documents.fields("feeding.json");
+        fields.count("format", 1, 1);
+        Fields young = part(fields, "young");
+        FeedingTables all =
+                new FeedingTables(
+                        SoilClasses.read(part(fields, "soilClasses")),
+                        SoilIndex.read(part(fields, "index")),
+                        Figure.read(fields, "targetIndex"),
+                        tables(fields),
+                        timings(fields),
+                        vigour(part(fields, "vigour")),
+                        young.count("seasons", 0, 10),
+                        young.number("times", 0, 1),
+                        Limits.read(fields));
+        fields.done();
+        return all;
+    }
+
+    private static Fields part(Fields fields, String key) {
+        return fields.object(key)
+                .orElseThrow(() -> new IllegalStateException("feeding.json has no " + key));
+    }
+
+    private static Map<String, NeedTable> tables(Fields fields) {
+        Map<String, NeedTable> tables = new LinkedHashMap<>();
+        for (Fields inner : fields.objects("tables")) {
+            NeedTable table = NeedTable.read(inner);
+            tables.put(table.id(), table);
+        }
+        return tables;
+    }
+
+    private static Map<String, Timing> timings(Fields fields) {
+        Map<String, Timing> timings = new LinkedHashMap<>();
+        for (Fields inner : fields.objects("timings")) {
+            Timing timing = Timing.read(inner);
+            timings.put(timing.id(), timing);
+        }
+        return timings;
+    }
+
+    private static Map<String, Double> vigour(Fields fields) {
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (String growth : new String[] {"weak", "normal", "strong"}) {
+            factors.put(growth, fields.number(growth, 0, 3));
+        }
+        return factors;
+    }
+
+    /** The table of a known id. */
+    NeedTable table(String id) {
+        NeedTable table = tables.get(id);
+        if (table == null) {
+            throw new IllegalStateException("feeding.json has no table " + id);
+        }
+        return table;
+    }
+}

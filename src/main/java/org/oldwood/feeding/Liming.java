@@ -1,0 +1,94 @@
+package org.oldwood.feeding;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The published figures of liming: {@code liming.json}.
+ *
+ * @param factors t/ha of ground limestone per pH unit, by class of soil
+ * @param factorSources source keys of the factors
+ * @param gardenPh starting pH values of the American garden table
+ * @param gardenTable its g/m² to reach {@code gardenTarget}, by class of soil
+ * @param gardenTarget the pH it reaches
+ * @param figures the single figures by name
+ */
+public record Liming(
+        Map<String, Double> factors,
+        List<String> factorSources,
+        List<Double> gardenPh,
+        Map<String, List<Double>> gardenTable,
+        double gardenTarget,
+        Map<String, Figure> figures) {
+    private static final List<String> CLASSES = List.of("sands", "sandy-and-silt-loams", "clays");
+    private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
+    private static final List<String> FIGURES =
+            List.of(
+                    "subsoilFactor",
+                    "tableDepth",
+                    "deepest",
+                    "referenceNeutralising",
+                    "largestDoseSurface",
+                    "largestDoseDugIn",
+                    "deepHalfAbove",
+                    "monthsBetweenDoses",
+                    "neverLimeFrom",
+                    "harmfulBelow",
+                    "overLimedAbove",
+                    "leastUseful");
+
+    public static Liming read(Documents documents) {
+        Fields fields = documents.fields("liming.json");
+        Fields factor = part(fields, "factors");
+        Fields garden = part(fields, "gardenTable");
+        Map<String, Double> factors = new LinkedHashMap<>();
+        CLASSES.forEach(each -> factors.put(each, factor.number(each, 0, 50)));
+        Map<String, List<Double>> table = new LinkedHashMap<>();
+        GARDEN_CLASSES.forEach(each -> table.put(each, garden.numbers(each)));
+        Map<String, Figure> figures = new LinkedHashMap<>();
+        FIGURES.forEach(each -> figures.put(each, Figure.read(fields, each)));
+        return new Liming(
+                factors,
+                factor.texts("source"),
+                garden.numbers("startPh"),
+                table,
+                garden.number("target", 4, 8),
+                figures);
+    }
+
+    private static Fields part(Fields fields, String key) {
+        return fields.object(key)
+                .orElseThrow(() -> new IllegalStateException("liming.json has no " + key));
+    }
+
+    /** A single figure by its name in the document. */
+    public Figure figure(String name) {
+        Figure figure = figures.get(name);
+        if (figure == null) {
+            throw new IllegalArgumentException("liming.json has no figure " + name);
+        }
+        return figure;
+    }
+
+    /** The neutralising value for which the factors hold. */
+    NeutralisingValue reference() {
+        Figure reference = figure("referenceNeutralising");
+        return NeutralisingValue.of(reference.is(), reference.unit());
+    }
+
+    /**
+     * What the American garden table asks to reach its target, g/m² of ground limestone, read
+     * between its rows; empty outside them.
+     */
+    public OptionalDouble gardenTableGPerM2(String soilClass, double startPh) {
+        List<Double> row = gardenTable.getOrDefault(soilClass, List.of());
+        return row.isEmpty()
+                ? OptionalDouble.empty()
+                : Interpolation.inside(gardenPh, row, startPh);
+    }
+}

@@ -1,0 +1,51 @@
+package org.oldwood.feeding;
+
+/** Numbers and amounts as a gardener writes them. The same number always gives the same words. */
+public final class Words {
+    private Words() {}
+
+    /** At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}. */
+    public static String amount(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        double size = Math.abs(value);
+        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        return fixed(value, decimals);
+    }
+
+    /** With so many decimals at most; zeros at the end are left off. */
+    static String fixed(double value, int decimals) {
+        long scale = 1;
+        for (int i = 0; i < decimals; i++) {
+            scale *= 10;
+        }
+        long scaled = Math.round(Math.abs(value) * scale);
+        String whole = Long.toString(scaled / scale);
+        long rest = scaled % scale;
+        String sign = value < 0 && scaled > 0 ? "-" : "";
+        if (rest == 0) {
+            return sign + whole;
+        }
+        StringBuilder digits = new StringBuilder(Long.toString(rest));
+        while (digits.length() < decimals) {
+            digits.insert(0, '0');
+        }
+        while (digits.charAt(digits.length() - 1) == '0') {
+            digits.setLength(digits.length() - 1);
+        }
+        return sign + whole + "." + digits;
+    }
+
+    /** Grams below a kilogram, kilograms above: {@code 350 g}, {@code 1.46 kg}. */
+    public static String weight(double grams) {
+        return Math.abs(grams) < 1000
+                ? amount(grams) + " g"
+                : amount(grams / 1000) + " kg";
+    }
+
+    /** One of a thing, or several: {@code 1 bag}, {@code 3 bags}. */
+    public static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+}

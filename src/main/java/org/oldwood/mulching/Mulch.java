@@ -1,0 +1,74 @@
+package org.oldwood.mulching;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * A mulching material.
+ *
+ * @param id {@code straw}
+ * @param name for people
+ * @param tags what keep-apart pairs and exclusions look at
+ * @param depth the depth to hold once settled, cm
+ * @param density kg/m³ as laid
+ * @param layFactor how much deeper than the settled depth it is laid
+ * @param decayCmPerYear how fast the layer shrinks
+ * @param bale the bale in which it comes, for straw
+ * @param asFeed the feed whose nutrients it brings, for compost and manure
+ * @param nitrogenDrawdown true where it takes nitrogen from the soil that it touches
+ * @param acidSoil true where it suits crops of acid soils
+ * @param warning what to know of it; absent where nothing
+ * @param cautions ids of cautions to show
+ */
+public record Mulch(
+        String id,
+        String name,
+        List<String> tags,
+        Figure depth,
+        Figure density,
+        Figure layFactor,
+        Figure decayCmPerYear,
+        Optional<Bale> bale,
+        Optional<String> asFeed,
+        boolean nitrogenDrawdown,
+        boolean acidSoil,
+        Optional<String> warning,
+        List<String> cautions) {
+
+    /**
+     * A bale.
+     *
+     * @param kg its weight, kg
+     * @param volume its volume, m³
+     */
+    public record Bale(Figure kg, Figure volume) {
+        static Bale read(Fields fields) {
+            Bale bale = new Bale(Figure.read(fields, "kg"), Figure.read(fields, "volume"));
+            fields.done();
+            return bale;
+        }
+    }
+
+    static Mulch read(Fields fields) {
+        fields.flag("barrow", false);
+        Mulch mulch =
+                new Mulch(
+                        fields.text("id"),
+                        fields.text("name"),
+                        fields.texts("tags"),
+                        Figure.read(fields, "depth"),
+                        Figure.read(fields, "density"),
+                        Figure.read(fields, "layFactor"),
+                        Figure.read(fields, "decayCmPerYear"),
+                        fields.object("bale").map(Bale::read),
+                        fields.optionalText("asFeed"),
+                        fields.flag("nitrogenDrawdown", false),
+                        fields.flag("acidSoil", false),
+                        fields.optionalText("ph"),
+                        fields.texts("cautions"));
+        fields.done();
+        return mulch;
+    }
+}

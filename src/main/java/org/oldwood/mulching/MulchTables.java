@@ -1,0 +1,91 @@
+package org.oldwood.mulching;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/** The figures of mulching ({@code mulching.json}) and the materials for it. */
+public final class MulchTables {
+    private static final String ANY_GROUP = "otherwise";
+    private static final List<String> FIGURES =
+            List.of(
+                    "barrow",
+                    "bag",
+                    "extraNitrogen",
+                    "extraNitrogenBlueberry",
+                    "extraNitrogenSeasons",
+                    "topUpAt",
+                    "renewEvery",
+                    "nearWall",
+                    "layMost");
+
+    private final Map<String, Mulch> mulches = new LinkedHashMap<>();
+    private final Map<String, Underlay> underlays = new LinkedHashMap<>();
+    private final Map<String, Figure> gaps = new LinkedHashMap<>();
+    private final Map<String, Figure> figures = new LinkedHashMap<>();
+
+    private MulchTables() {}
+
+    public static MulchTables read(Documents documents) {
+        MulchTables all = new MulchTables();
+        Fields fields = documents.fields("mulching.json");
+        fields.object("collarGap")
+                .ifPresent(
+                        inner ->
+                                inner.keys()
+                                        .forEach(
+                                                key ->
+                                                        all.gaps.put(
+                                                                key, Figure.read(inner, key))));
+        FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
+        for (String name : documents.names("materials")) {
+            all.add(documents.fields("materials/" + name + ".json"));
+        }
+        return all;
+    }
+
+    private void add(Fields document) {
+        for (Fields fields : document.objects("mulches")) {
+            Mulch mulch = Mulch.read(fields);
+            mulches.put(mulch.id(), mulch);
+        }
+        for (Fields fields : document.objects("underlays")) {
+            Underlay underlay = Underlay.read(fields);
+            underlays.put(underlay.id(), underlay);
+        }
+    }
+
+    public Optional<Mulch> mulch(String id) {
+        return Optional.ofNullable(mulches.get(id));
+    }
+
+    public Optional<Underlay> underlay(String id) {
+        return Optional.ofNullable(underlays.get(id));
+    }
+
+    public List<Mulch> mulches() {
+        return List.copyOf(mulches.values());
+    }
+
+    /** The bare ring to leave round a stem, cm, by botanical group. */
+    public Figure collarGap(String group) {
+        Figure gap = gaps.getOrDefault(group, gaps.get(ANY_GROUP));
+        if (gap == null) {
+            throw new IllegalStateException("mulching.json has no collarGap for " + group);
+        }
+        return gap;
+    }
+
+    /** A single figure by its name in the document. */
+    public Figure figure(String name) {
+        Figure figure = figures.get(name);
+        if (figure == null) {
+            throw new IllegalArgumentException("mulching.json has no figure " + name);
+        }
+        return figure;
+    }
+}
