@@ -125,8 +125,7 @@ public record Feed(
         }
         Optional<Figure> figure = Figure.optional(inner, key);
         if (figure.isPresent() && (figure.get().is() < 0 || figure.get().is() > most)) {
-            inner.wrong(
-                    key, "number-out-of-range", "must be from 0 to " + most + " " + unit, "");
+            inner.wrong(key, "number-out-of-range", "must be from 0 to " + most + " " + unit, "");
         }
         return figure;
     }
@@ -135,7 +134,8 @@ public record Feed(
         Map<String, Figure> all = new LinkedHashMap<>();
         fields.object("handfulG")
                 .ifPresent(
-                        inner -> inner.keys().forEach(key -> all.put(key, Figure.read(inner, key))));
+                        inner ->
+                                inner.keys().forEach(key -> all.put(key, Figure.read(inner, key))));
         return all;
     }
 }

@@ -11,8 +11,7 @@ public final class FieldUnits {
     public static final double M2_PER_SQUARE_FOOT = METRES_PER_FOOT * METRES_PER_FOOT;
     public static final double M2_PER_SQUARE_YARD = 9 * M2_PER_SQUARE_FOOT;
     public static final double M2_PER_ACRE = 43560 * M2_PER_SQUARE_FOOT;
-    public static final double M3_PER_CUBIC_YARD =
-            27 * M2_PER_SQUARE_FOOT * METRES_PER_FOOT;
+    public static final double M3_PER_CUBIC_YARD = 27 * M2_PER_SQUARE_FOOT * METRES_PER_FOOT;
 
     private static final double M2_PER_HECTARE = 10_000;
     private static final double GRAMS_PER_KG = 1000;

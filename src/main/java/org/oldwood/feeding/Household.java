@@ -51,16 +51,15 @@ public final class Household {
     }
 
     /**
-     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is too
-     * small or too great for spoons and cups.
+     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is
+     * too small or too great for spoons and cups.
      */
     public static Optional<String> inWords(double grams, Optional<Figure> density) {
         if (density.isEmpty() || grams > BARROWS_FROM_KG * 1000) {
             return Optional.empty();
         }
         double kgPerLitre = density.get().is();
-        Vessel vessel =
-                millilitres(grams, kgPerLitre) >= CUPS_FROM_ML ? Vessel.CUP : Vessel.SPOON;
+        Vessel vessel = millilitres(grams, kgPerLitre) >= CUPS_FROM_ML ? Vessel.CUP : Vessel.SPOON;
         double rounded = Math.rint(count(grams, kgPerLitre, vessel) / vessel.step) * vessel.step;
         if (rounded == 0) {
             return Optional.empty();

@@ -73,8 +73,7 @@ public record Lime(
                         List.of(),
                         neutralising.seen(),
                         "from the bag");
-        return new Lime(
-                id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
+        return new Lime(id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
     }
 
     /** Grams in a litre, where the density was read. */

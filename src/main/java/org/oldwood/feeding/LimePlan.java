@@ -9,9 +9,9 @@ import java.util.Set;
 /**
  * How much of a liming material a piece of ground needs, split into doses that do no harm.
  *
- * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test, the
- * neutralising value of the material, and the largest single dose. Ground is never limed without a
- * test, nor from pH 7; a crop of acid soils only below its floor.
+ * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test,
+ * the neutralising value of the material, and the largest single dose. Ground is never limed
+ * without a test, nor from pH 7; a crop of acid soils only below its floor.
  */
 public final class LimePlan {
     private static final String NOT_FOR_GARDENS = "not-for-gardens";
@@ -38,17 +38,12 @@ public final class LimePlan {
 
     /** The plan for ground with that crop on it. */
     public static PhPlan of(
-            Liming tables,
-            SoilClasses soils,
-            LimeCase asked,
-            Lime lime,
-            FeedingProfile profile) {
+            Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
         return acidRefusal(asked, lime, profile)
                 .orElseGet(() -> new LimePlan(tables, soils, asked, lime).plan());
     }
 
-    private static Optional<PhPlan> acidRefusal(
-            LimeCase asked, Lime lime, FeedingProfile profile) {
+    private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
         if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) {
             return Optional.empty();
         }
@@ -237,8 +232,7 @@ public final class LimePlan {
     private double mostAtOnce() {
         String name = asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
         sources.addAll(tables.figure(name).sources());
-        double most =
-                lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
+        double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
         return lime.yearlyMost().isPresent() ? Math.min(most, lime.yearlyMost().get().is()) : most;
     }
 

@@ -1,12 +1,12 @@
 package org.oldwood.feeding;
 
 /**
- * Lime to raise the pH of a soil: a factor for the texture times the gap in pH, for ground limestone
- * worked into 20 cm.
+ * Lime to raise the pH of a soil: a factor for the texture times the gap in pH, for ground
+ * limestone worked into 20 cm.
  *
  * <p>Source: RB209 section 1 (AHDB 2023), Table 1.2 and pages 12-15; the factors stand in {@code
- * liming.json}. Checked against {@code reference/lime-requirement.csv}. Print differs by a factor of
- * two and more: garden tables, for a shallower layer, ask about half.
+ * liming.json}. Checked against {@code reference/lime-requirement.csv}. Print differs by a factor
+ * of two and more: garden tables, for a shallower layer, ask about half.
  */
 public final class LimeRequirement {
     private LimeRequirement() {}

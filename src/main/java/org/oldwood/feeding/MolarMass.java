@@ -68,7 +68,10 @@ public final class MolarMass {
         return grams * 2 * N / AMMONIUM_SULPHATE;
     }
 
-    /** Grams of pure calcium carbonate whose acid-neutralising power equals one gram of sulphur's acid. */
+    /**
+     * Grams of pure calcium carbonate whose acid-neutralising power equals one gram of sulphur's
+     * acid.
+     */
     public static double caco3ForSulphur(double s) {
         return s * CACO3 / S;
     }

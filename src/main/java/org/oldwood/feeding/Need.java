@@ -92,10 +92,7 @@ public record Need(
                     && table(profile, school, Nutrient.N).by().equals("age");
         }
 
-        Need sum(
-                String school,
-                Set<Nutrient> nutrients,
-                Function<Nutrient, NeedTable> tableOf) {
+        Need sum(String school, Set<Nutrient> nutrients, Function<Nutrient, NeedTable> tableOf) {
             Set<Nutrient> known = EnumSet.noneOf(Nutrient.class);
             known.addAll(nutrients);
             Nutrients need =
@@ -126,9 +123,7 @@ public record Need(
                                             + " "
                                             + table.unit()
                                             + " in print")
-                            + (table.seen() == Seen.READ
-                                    ? ""
-                                    : " (" + table.seen().words() + ")"));
+                            + (table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
             return gPerM2;
         }
 
@@ -147,7 +142,9 @@ public record Need(
             if (asked.soil().texture().isPresent()) {
                 String texture = asked.soil().texture().get();
                 SoilClasses.Row row =
-                        tables.soils().of(texture).orElseThrow(() -> unknownTexture(tables.soils(), texture));
+                        tables.soils()
+                                .of(texture)
+                                .orElseThrow(() -> unknownTexture(tables.soils(), texture));
                 double value = table.forSoil(row.nitrogen()).orElseThrow();
                 return new Looked(value, "soil " + texture + ", class " + row.nitrogen());
             }
@@ -190,8 +187,14 @@ public record Need(
 
         private double adjusted(double n, boolean byAge) {
             double now = n;
-            if (!byAge && asked.age().isPresent() && asked.age().getAsInt() <= tables.youngSeasons()) {
-                now = times(now, tables.youngTimes(), "season " + asked.age().getAsInt() + ", young");
+            if (!byAge
+                    && asked.age().isPresent()
+                    && asked.age().getAsInt() <= tables.youngSeasons()) {
+                now =
+                        times(
+                                now,
+                                tables.youngTimes(),
+                                "season " + asked.age().getAsInt() + ", young");
             }
             double factor = tables.vigour().getOrDefault(asked.growth(), 1.0);
             if (factor != 1.0) {

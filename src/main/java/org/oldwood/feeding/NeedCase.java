@@ -7,8 +7,8 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
 /**
- * What the need of a piece of ground depends on. What is not known is absent, and the reckoning says
- * what it took instead.
+ * What the need of a piece of ground depends on. What is not known is absent, and the reckoning
+ * says what it took instead.
  *
  * @param soil texture and soil indices
  * @param age seasons since planting, 1 in the first
@@ -81,8 +81,7 @@ public record NeedCase(
     }
 
     public static NeedCase of(Ground ground) {
-        return new NeedCase(
-                Soil.UNKNOWN, OptionalInt.empty(), Optional.empty(), "normal", ground);
+        return new NeedCase(Soil.UNKNOWN, OptionalInt.empty(), Optional.empty(), "normal", ground);
     }
 
     public NeedCase withSoil(Soil other) {

@@ -6,8 +6,8 @@ import org.oldwood.store.RecordException;
 
 /**
  * How much acid a liming material neutralises. Two scales are in print and are easily mixed up:
- * British bags give the percent of calcium oxide that does the same work (good limestone about 50 to
- * 55), American bags the percent of calcium carbonate (about 100). Kept on the second; made from
+ * British bags give the percent of calcium oxide that does the same work (good limestone about 50
+ * to 55), American bags the percent of calcium carbonate (about 100). Kept on the second; made from
  * either.
  *
  * @param percentCaCO3 percent of calcium carbonate that does the same work, more than 0, at most
@@ -47,7 +47,8 @@ public record NeutralisingValue(double percentCaCO3) {
         return switch (unit) {
             case "% CaO" -> ofCaO(percent);
             case "% CaCO3" -> ofCaCO3(percent);
-            default -> throw new IllegalArgumentException("no scale of neutralising value: " + unit);
+            default ->
+                    throw new IllegalArgumentException("no scale of neutralising value: " + unit);
         };
     }
 

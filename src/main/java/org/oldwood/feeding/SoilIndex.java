@@ -13,8 +13,7 @@ import org.oldwood.store.Fields;
  * @param potassium least mg/l of index 0, 1, 2 …
  * @param magnesium least mg/l of index 0, 1, 2 …
  */
-public record SoilIndex(
-        List<Double> phosphorus, List<Double> potassium, List<Double> magnesium) {
+public record SoilIndex(List<Double> phosphorus, List<Double> potassium, List<Double> magnesium) {
     static SoilIndex read(Fields fields) {
         return new SoilIndex(fields.numbers("P"), fields.numbers("K"), fields.numbers("Mg"));
     }

@@ -108,7 +108,8 @@ public final class SulphurPlan {
                         + Words.amount(gPerM2)
                         + " g/m² of sulphur");
         if (asked.givenSinceTest() > 0) {
-            lines.add("less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
+            lines.add(
+                    "less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
         }
         if (ph > table.figure("hardAbove").is()) {
             notes.add(

@@ -4,7 +4,9 @@ package org.oldwood.feeding;
 public final class Words {
     private Words() {}
 
-    /** At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}. */
+    /**
+     * At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}.
+     */
     public static String amount(double value) {
         if (value == 0) {
             return "0";
@@ -39,9 +41,7 @@ public final class Words {
 
     /** Grams below a kilogram, kilograms above: {@code 350 g}, {@code 1.46 kg}. */
     public static String weight(double grams) {
-        return Math.abs(grams) < 1000
-                ? amount(grams) + " g"
-                : amount(grams / 1000) + " kg";
+        return Math.abs(grams) < 1000 ? amount(grams) + " g" : amount(grams / 1000) + " kg";
     }
 
     /** One of a thing, or several: {@code 1 bag}, {@code 3 bags}. */

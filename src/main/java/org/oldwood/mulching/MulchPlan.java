@@ -79,8 +79,7 @@ public record MulchPlan(
                         + (mulch.layFactor().is() > 1
                                 ? ", laid " + number(lay) + " cm deep because it settles"
                                 : ""));
-        lines.add(
-                number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
+        lines.add(number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
         return new MulchPlan(
                 mulch,
                 covered,

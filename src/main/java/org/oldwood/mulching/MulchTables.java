@@ -38,9 +38,7 @@ public final class MulchTables {
                         inner ->
                                 inner.keys()
                                         .forEach(
-                                                key ->
-                                                        all.gaps.put(
-                                                                key, Figure.read(inner, key))));
+                                                key -> all.gaps.put(key, Figure.read(inner, key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
         for (String name : documents.names("materials")) {
             all.add(documents.fields("materials/" + name + ".json"));

@@ -21,8 +21,7 @@ class FeedArithmeticTest {
         if (row.get(4) != null) {
             feeds.add(Data.plain("second", row.getDouble(4), row.getDouble(5), row.getDouble(6)));
         }
-        Nutrients wanted =
-                new Nutrients(row.getDouble(7), row.getDouble(8), row.getDouble(9), 0);
+        Nutrients wanted = new Nutrients(row.getDouble(7), row.getDouble(8), row.getDouble(9), 0);
         List<Nutrient> exactly =
                 Stream.of(row.getString(10).split("\\+")).map(Nutrient::valueOf).toList();
 
@@ -49,8 +48,7 @@ class FeedArithmeticTest {
                         row.getDouble(6),
                         row.getDouble(7),
                         row.getDouble(8));
-        Nutrients need =
-                new Nutrients(row.getDouble(9), row.getDouble(10), row.getDouble(11), 0);
+        Nutrients need = new Nutrients(row.getDouble(9), row.getDouble(10), row.getDouble(11), 0);
 
         Nutrients computed =
                 switch (row.getString(1)) {
@@ -87,8 +85,7 @@ class FeedArithmeticTest {
                     case "small-open", "large-open" ->
                             Household.handfuls(
                                     grams, Data.feed(material).handfuls().get(vessel).is());
-                    default ->
-                            Household.count(grams, kgPerLitre, Household.Vessel.valueOf(vessel));
+                    default -> Household.count(grams, kgPerLitre, Household.Vessel.valueOf(vessel));
                 };
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
@@ -106,8 +103,7 @@ class FeedArithmeticTest {
 
     @Test
     void dolomite_by_the_cup_of_limestone_would_be_half_as_much_again() {
-        double cups =
-                Household.count(1000, density("ground-limestone"), Household.Vessel.CUP);
+        double cups = Household.count(1000, density("ground-limestone"), Household.Vessel.CUP);
         double asDolomite =
                 1000
                         * cups

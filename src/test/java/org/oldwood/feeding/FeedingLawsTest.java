@@ -93,7 +93,9 @@ class FeedingLawsTest {
             @ForAll @DoubleRange(min = 3.5, max = 6.9) double ph,
             @ForAll @DoubleRange(min = 0, max = 1) double lower,
             @ForAll("texture") String texture) {
-        double near = LimingTest.plan(LimingTest.asked(texture, ph, 6.5, true), "ground-limestone").gPerM2();
+        double near =
+                LimingTest.plan(LimingTest.asked(texture, ph, 6.5, true), "ground-limestone")
+                        .gPerM2();
         double far =
                 LimingTest.plan(
                                 LimingTest.asked(texture, Math.max(3, ph - lower), 6.5, true),

@@ -50,7 +50,8 @@ class LimingTest {
                         false,
                         0);
 
-        double tonnes = FieldUnits.tonnesPerHectareFromGPerM2(plan(asked, "ground-limestone").gPerM2());
+        double tonnes =
+                FieldUnits.tonnesPerHectareFromGPerM2(plan(asked, "ground-limestone").gPerM2());
 
         assertThat(tonnes).as(source).isCloseTo(expected, within(printedTo / 2 + 1e-9));
     }

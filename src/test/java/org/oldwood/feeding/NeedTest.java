@@ -40,10 +40,7 @@ class NeedTest {
                 when.equals("planting")
                         ? Need.beforePlanting(Data.TABLES, profile, asked)
                         : Need.of(
-                                Data.TABLES,
-                                profile,
-                                profile.school("rb209").orElseThrow(),
-                                asked);
+                                Data.TABLES, profile, profile.school("rb209").orElseThrow(), asked);
 
         assertThat(need.gPerM2().of(symbol(nutrient)))
                 .as(source)
@@ -105,8 +102,7 @@ class NeedTest {
     @Test
     void a_modern_cultivar_takes_its_own_row() {
         FeedingProfile profile = Data.profile("blackcurrant");
-        NeedCase onLoam =
-                TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
+        NeedCase onLoam = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
 
         Need old = Need.of(Data.TABLES, profile, profile.schools().get(0), onLoam);
         Need modern =
@@ -171,11 +167,9 @@ class NeedTest {
     @Test
     void an_unknown_texture_lists_the_known_ones() {
         FeedingProfile profile = Data.profile("gooseberry");
-        NeedCase gravel =
-                TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("gravel")));
+        NeedCase gravel = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("gravel")));
 
-        assertThatThrownBy(
-                        () -> Need.of(Data.TABLES, profile, profile.schools().get(0), gravel))
+        assertThatThrownBy(() -> Need.of(Data.TABLES, profile, profile.schools().get(0), gravel))
                 .isInstanceOf(RecordException.class)
                 .hasMessageContaining("sandy-loam");
     }

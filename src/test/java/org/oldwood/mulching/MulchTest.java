@@ -52,8 +52,7 @@ class MulchTest {
 
     private static MulchPlan plan(String mulch, double areaM2, double now, double wanted) {
         return MulchPlan.of(
-                TABLES.mulch(mulch).orElseThrow(),
-                new MulchPlan.Asked(areaM2, 0, 0, now, wanted));
+                TABLES.mulch(mulch).orElseThrow(), new MulchPlan.Asked(areaM2, 0, 0, now, wanted));
     }
 
     @Test
