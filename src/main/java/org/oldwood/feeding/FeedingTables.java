@@ -111,6 +111,15 @@ public record FeedingTables(
         return factors;
     }
 
+    /** The table that {@code ids} name for a nutrient. */
+    NeedTable table(Map<Nutrient, String> ids, Nutrient nutrient) {
+        String id = ids.get(nutrient);
+        if (id == null) {
+            throw new IllegalStateException("no table for " + nutrient + " among " + ids);
+        }
+        return table(id);
+    }
+
     /** The table of a known id. */
     NeedTable table(String id) {
         NeedTable table = tables.get(id);

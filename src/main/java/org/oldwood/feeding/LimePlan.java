@@ -158,9 +158,9 @@ public final class LimePlan {
     private double textureFactor() {
         if (asked.texture().isEmpty()) {
             notes.add("Texture not known: reckoned as sand, which needs least. Note the texture.");
-            return tables.factors().get("sands");
+            return tables.factor("sands");
         }
-        return tables.factors().get(row(asked.texture().get()).lime());
+        return tables.factor(row(asked.texture().get()).lime());
     }
 
     private SoilClasses.Row row(String texture) {

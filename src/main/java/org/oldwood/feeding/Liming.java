@@ -75,6 +75,15 @@ public record Liming(
         return figure;
     }
 
+    /** t/ha of ground limestone per pH unit for a class of soil. */
+    double factor(String soilClass) {
+        Double factor = factors.get(soilClass);
+        if (factor == null) {
+            throw new IllegalStateException("liming.json has no factor for " + soilClass);
+        }
+        return factor;
+    }
+
     /** The neutralising value for which the factors hold. */
     NeutralisingValue reference() {
         Figure reference = figure("referenceNeutralising");

@@ -48,7 +48,7 @@ public record Need(
         return reckoning.sum(
                 "before planting",
                 profile.planting().keySet(),
-                nutrient -> tables.table(profile.planting().get(nutrient)));
+                nutrient -> tables.table(profile.planting(), nutrient));
     }
 
     private static final class Reckoning {
@@ -79,12 +79,13 @@ public record Need(
 
         private NeedTable table(
                 FeedingProfile profile, FeedingProfile.School school, Nutrient nutrient) {
-            String usual = school.tables().get(nutrient);
-            boolean british = tables.table(usual).by().equals("soil");
-            return tables.table(
-                    nutrient == Nutrient.N && british
-                            ? asked.cultivar().flatMap(profile::nitrogenTableFor).orElse(usual)
-                            : usual);
+            NeedTable usual = tables.table(school.tables(), nutrient);
+            return nutrient == Nutrient.N && usual.by().equals("soil")
+                    ? asked.cultivar()
+                            .flatMap(profile::nitrogenTableFor)
+                            .map(tables::table)
+                            .orElse(usual)
+                    : usual;
         }
 
         private boolean nitrogenByAge(FeedingProfile profile, FeedingProfile.School school) {
