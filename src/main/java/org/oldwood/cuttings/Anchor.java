@@ -27,19 +27,19 @@ record Anchor(Optional<Stage> stage, int season, int plusDays) {
     }
 
     private static Anchor of(Fields fields) {
-        Optional<Stage> stage =
-                fields.optionalOneOf("stage", Stage.keys()).flatMap(Stage::find);
+        Optional<Stage> stage = fields.optionalOneOf("stage", Stage.keys()).flatMap(Stage::find);
         Anchor anchor =
                 new Anchor(
-                        stage, fields.count("season", -2, 5, 0), fields.count("plusDays", -200, 400, 0));
+                        stage,
+                        fields.count("season", -2, 5, 0),
+                        fields.count("plusDays", -200, 400, 0));
         fields.done();
         return anchor;
     }
 
     /** The day, with its ±, for a lot struck on {@code struck} whose seasons are {@code growth}. */
     Around day(LocalDate struck, Growth growth, int laterSeasons) {
-        return stage.map(
-                        s -> Around.of(growth.date(season + laterSeasons, s)).plusDays(plusDays))
+        return stage.map(s -> Around.of(growth.date(season + laterSeasons, s)).plusDays(plusDays))
                 .orElseGet(() -> new Around(struck.plusDays(plusDays), 0, "days after striking"));
     }
 }

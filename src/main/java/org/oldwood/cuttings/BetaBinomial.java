@@ -6,10 +6,10 @@ import org.apache.commons.numbers.gamma.LogBeta;
  * The number that live, out of {@code n}, when the rate itself is uncertain: the beta-binomial
  * distribution.
  *
- * <p>P(k) = C(n, k) B(k + a, n − k + b) / B(a, b), with C(n, k) = 1 / ((n + 1) B(n − k + 1, k + 1)).
- * Source of the formula: Skellam, A probability distribution derived from the binomial distribution
- * by regarding the probability of success as variable, J. R. Stat. Soc. B 10: 257-261, 1948 (from
- * memory). Checked against exact fractions, published cases and simulation in the tests.
+ * <p>P(k) = C(n, k) B(k + a, n − k + b) / B(a, b), with C(n, k) = 1 / ((n + 1) B(n − k + 1, k +
+ * 1)). Source of the formula: Skellam, A probability distribution derived from the binomial
+ * distribution by regarding the probability of success as variable, J. R. Stat. Soc. B 10: 257-261,
+ * 1948 (from memory). Checked against exact fractions, published cases and simulation in the tests.
  */
 final class BetaBinomial {
     private BetaBinomial() {}

@@ -16,8 +16,7 @@ import org.oldwood.crop.Yield;
  * @param words which course it is
  * @param sources of the percentages
  */
-public record CropCourse(
-        List<Double> percent, Range perPlant, String words, List<String> sources) {
+public record CropCourse(List<Double> percent, Range perPlant, String words, List<String> sources) {
     public CropCourse {
         percent = List.copyOf(percent);
         sources = List.copyOf(sources);

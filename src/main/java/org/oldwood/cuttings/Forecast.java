@@ -25,19 +25,20 @@ public record Forecast(
         Course course) {
 
     /** The forecast of a lot, by the survival of its crop and method. */
-    public static Forecast of(
-            LotCounts lot, Course course, Survival survival, Setting setting) {
+    public static Forecast of(LotCounts lot, Course course, Survival survival, Setting setting) {
         Timeline line = Timeline.of(lot, course, setting);
         LotPosition position = LotPosition.of(lot, line);
-        Spread plants =
-                survival.from(position.phase(), position.fraction()).from(lot.alive());
+        Spread plants = survival.from(position.phase(), position.fraction()).from(lot.alive());
         return new Forecast(
                 line,
                 lot.alive(),
                 position,
                 rooted(lot, survival, position),
                 plants,
-                crop(line.fullCrop(), 1, new Kilograms(plants, new PlantYield(course.crop().perPlant()))),
+                crop(
+                        line.fullCrop(),
+                        1,
+                        new Kilograms(plants, new PlantYield(course.crop().perPlant()))),
                 course);
     }
 

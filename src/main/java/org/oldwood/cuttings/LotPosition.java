@@ -16,7 +16,8 @@ record LotPosition(Phase phase, double fraction) {
     static LotPosition of(LotCounts lot, Timeline line) {
         LocalDate day = lot.countedOn();
         if (lot.plantedOutOn().isPresent()) {
-            LocalDate end = line.growth().stages().date(line.inPlace(), Stage.LEAF_FALL_BEGINS).date();
+            LocalDate end =
+                    line.growth().stages().date(line.inPlace(), Stage.LEAF_FALL_BEGINS).date();
             return new LotPosition(
                     Phase.PLANTING_OUT, fraction(lot.plantedOutOn().get(), day, end));
         }

@@ -22,7 +22,10 @@ public final class Milestones {
                         Step.KEEP_MOIST,
                         first,
                         later(line.tells(), line.struckOn()),
-                        line.growth().date(0, Stage.LEAF_FALL_BEGINS).date().isAfter(line.struckOn())
+                        line.growth()
+                                        .date(0, Stage.LEAF_FALL_BEGINS)
+                                        .date()
+                                        .isAfter(line.struckOn())
                                 ? Around.of(line.growth().date(0, Stage.LEAF_FALL_BEGINS))
                                 : line.rooted(),
                         List.of("common-practice")));

@@ -45,16 +45,13 @@ public record StrikePlan(
                         : new Around(setting.asOf(), 0, "at once: the window is open");
         Optional<Around> latest = windows.last(now, want.by());
         OptionalInt number =
-                latest.isEmpty()
-                        ? OptionalInt.empty()
-                        : fewest(want, course, survival, now);
-        double chance = number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
-        return new StrikePlan(
-                from, now.closes(), latest, now, now.firstPick(), number, chance);
+                latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
+        double chance =
+                number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
+        return new StrikePlan(from, now.closes(), latest, now, now.firstPick(), number, chance);
     }
 
-    private static OptionalInt fewest(
-            Want want, Course course, Survival survival, Timeline line) {
+    private static OptionalInt fewest(Want want, Course course, Survival survival, Timeline line) {
         return survival.whole()
                 .fewest(plants -> success(plants, want, course, line), want.sure(), MOST);
     }
@@ -69,8 +66,7 @@ public record StrikePlan(
     }
 
     /** The chance that {@code struck} cuttings meet the want. */
-    static double chance(
-            int struck, Want want, Course course, Survival survival, Timeline line) {
+    static double chance(int struck, Want want, Course course, Survival survival, Timeline line) {
         Spread plants = survival.whole().from(struck);
         double sum = 0;
         for (int k = 0; k <= plants.most(); k++) {
@@ -111,8 +107,7 @@ public record StrikePlan(
         /** The days of a lot struck when the window of that first growing season opens. */
         private Timeline at(Season first) {
             Anchor opens = course.method().times().window().value().from();
-            LocalDate day =
-                    opens.day(first.start(), new Growth(first, setting.stages()), 0).date();
+            LocalDate day = opens.day(first.start(), new Growth(first, setting.stages()), 0).date();
             return struck(day);
         }
 

@@ -78,8 +78,7 @@ public final class Survival {
         return -1;
     }
 
-    private void add(
-            Map<Phase, UncertainRate> learnt, Phase phase, double alive, double outOf) {
+    private void add(Map<Phase, UncertainRate> learnt, Phase phase, double alive, double outOf) {
         UncertainRate before = learnt.getOrDefault(phase, UncertainRate.CERTAIN);
         double counts = 1 / (1 + Math.max(0, outOf - 1) * rate(phase).correlation());
         learnt.put(phase, before.after(alive * counts, outOf * counts));

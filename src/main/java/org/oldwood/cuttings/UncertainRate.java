@@ -27,7 +27,9 @@ public record UncertainRate(double lived, double died) {
         }
     }
 
-    /** The rate of that mean, above 0 and at most 1, known as well as from {@code weight} plants. */
+    /**
+     * The rate of that mean, above 0 and at most 1, known as well as from {@code weight} plants.
+     */
     public static UncertainRate of(double mean, double weight) {
         return new UncertainRate(mean * weight, Math.max(0, (1 - mean) * weight));
     }

@@ -29,8 +29,7 @@ class BetaBinomialTest {
         "8,  335, 165, 83"
     })
     void agrees_with_every_path_of_the_urn(int n, int green, int brown, int per) {
-        UncertainRate rate =
-                new UncertainRate(green / (double) per, brown / (double) per);
+        UncertainRate rate = new UncertainRate(green / (double) per, brown / (double) per);
 
         double[] chances = BetaBinomial.chances(n, rate);
 
@@ -78,10 +77,7 @@ class BetaBinomialTest {
         assertThat(spread.mean()).isCloseTo(n * rate.mean(), within(1e-6));
         assertThat(variance(spread))
                 .isCloseTo(
-                        n
-                                * rate.mean()
-                                * (1 - rate.mean())
-                                * (1 + (n - 1) * rate.correlation()),
+                        n * rate.mean() * (1 - rate.mean()) * (1 + (n - 1) * rate.correlation()),
                         within(n * 1e-6));
     }
 
@@ -116,7 +112,9 @@ class BetaBinomialTest {
             counted += seen[k];
             // five standard errors of a share of 200,000
             double error = 5 * Math.sqrt(Math.max(1e-12, below * (1 - below)) / lots);
-            assertThat((double) counted / lots).as("at most %d", k).isCloseTo(below, within(error + 1e-5));
+            assertThat((double) counted / lots)
+                    .as("at most %d", k)
+                    .isCloseTo(below, within(error + 1e-5));
         }
     }
 }

@@ -50,7 +50,8 @@ class ForecastTest {
 
     @Property(tries = 60)
     void more_struck_never_means_fewer(
-            @ForAll @IntRange(min = 1, max = 120) int struck, @ForAll @IntRange(min = 1, max = 9) int more) {
+            @ForAll @IntRange(min = 1, max = 120) int struck,
+            @ForAll @IntRange(min = 1, max = 9) int more) {
         Forecast few = forecast(Crafted.lot(struck, STRUCK));
         Forecast many = forecast(Crafted.lot(struck + more, STRUCK));
 
@@ -82,8 +83,7 @@ class ForecastTest {
         double expected =
                 struck
                         * SURVIVAL.whole().mean()
-                        / SURVIVAL
-                                .from(after.position().phase(), after.position().fraction())
+                        / SURVIVAL.from(after.position().phase(), after.position().fraction())
                                 .mean();
         if (alive > expected + 1e-9) {
             assertThat(after.plants().mean()).isGreaterThan(before);

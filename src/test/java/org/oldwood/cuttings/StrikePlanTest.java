@@ -17,7 +17,8 @@ import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
 
 class StrikePlanTest {
-    private static final Course COURSE = Crafted.course("blackcurrant", "stool", "hardwood", "hard");
+    private static final Course COURSE =
+            Crafted.course("blackcurrant", "stool", "hardwood", "hard");
     private static final Survival SURVIVAL = Crafted.survival(COURSE);
 
     private static StrikePlan plan(Want want, String asOf) {

@@ -25,7 +25,9 @@ class SurvivalChainTest {
         Urn.Fraction[] exact =
                 Urn.chain(7, new int[] {154, 46, 10}, new int[] {9, 1, 1}, new int[] {95, 5, 10});
         for (int k = 0; k <= 7; k++) {
-            assertThat(spread.chance(k)).as("%d of 7", k).isCloseTo(exact[k].value(), within(1e-12));
+            assertThat(spread.chance(k))
+                    .as("%d of 7", k)
+                    .isCloseTo(exact[k].value(), within(1e-12));
         }
     }
 
@@ -68,7 +70,9 @@ class SurvivalChainTest {
         Spread spread = chain.from(n);
 
         assertThat(spread.atLeast(0)).isCloseTo(1, within(1e-9));
-        assertThat(spread.mean()).isCloseTo(n * chain.mean(), within(1e-7)).isBetween(0.0, (double) n);
+        assertThat(spread.mean())
+                .isCloseTo(n * chain.mean(), within(1e-7))
+                .isBetween(0.0, (double) n);
         assertThat(spread.quantile(0.1)).isBetween(0, n);
         assertThat(spread.quantile(0.1)).isLessThanOrEqualTo(spread.quantile(0.5));
         assertThat(spread.quantile(0.5)).isLessThanOrEqualTo(spread.quantile(0.9));
@@ -81,7 +85,8 @@ class SurvivalChainTest {
             @ForAll @IntRange(min = 1, max = 25) int wanted,
             @ForAll @DoubleRange(min = 0.5, max = 0.95) double sure) {
         SurvivalChain chain =
-                new SurvivalChain(List.of(UncertainRate.of(mean, weight), UncertainRate.of(0.9, 10)));
+                new SurvivalChain(
+                        List.of(UncertainRate.of(mean, weight), UncertainRate.of(0.9, 10)));
 
         int fewest = chain.fewest(k -> k >= wanted ? 1 : 0, sure, 3000).orElse(-1);
 

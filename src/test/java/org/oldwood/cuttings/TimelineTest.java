@@ -38,7 +38,8 @@ class TimelineTest {
         Timeline line = north(course, crop, struck);
 
         long months =
-                Math.round(ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
+                Math.round(
+                        ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
         assertThat(months).as(source).isBetween((long) lowMonths, (long) highMonths);
         assertThat(line.firstPick().label()).as(source).isEqualTo(firstSeason);
         assertThat(line.daysOutside()).isZero();
@@ -69,14 +70,14 @@ class TimelineTest {
         Timeline one = line(north, Hemisphere.NORTH);
         Timeline other = line(south, Hemisphere.SOUTH);
 
-        // Half years differ by a few days, so at the very edge of the window one may be a day outside.
+        // Half years differ by a few days, so at the very edge of the window one may be a day
+        // outside.
         boolean edge = (one.daysOutside() == 0) != (other.daysOutside() == 0);
         assertThat(Math.abs(one.daysOutside() - other.daysOutside()))
                 .isLessThanOrEqualTo(edge ? 25 : 4);
         if (one.daysOutside() == 0) {
             assertThat(one.liftFrom().date().plusMonths(6)).isEqualTo(other.liftFrom().date());
-            assertThat(other.firstPick().start())
-                    .isEqualTo(one.firstPick().start().plusMonths(6));
+            assertThat(other.firstPick().start()).isEqualTo(one.firstPick().start().plusMonths(6));
         }
     }
 
@@ -131,13 +132,12 @@ class TimelineTest {
 
     @Test
     void a_noted_planting_day_replaces_the_planned_one() {
-        LotCounts lot =
-                Crafted.lot(12, "2026-11-20").plantedOut(8, LocalDate.parse("2027-10-20"));
+        LotCounts lot = Crafted.lot(12, "2026-11-20").plantedOut(8, LocalDate.parse("2027-10-20"));
 
-        Timeline line =
-                Timeline.of(lot, BLACKCURRANT, Crafted.north("blackcurrant", "2029-01-01"));
+        Timeline line = Timeline.of(lot, BLACKCURRANT, Crafted.north("blackcurrant", "2029-01-01"));
 
-        assertThat(line.plantOut()).isEqualTo(new Around(LocalDate.parse("2027-10-20"), 0, "planted out"));
+        assertThat(line.plantOut())
+                .isEqualTo(new Around(LocalDate.parse("2027-10-20"), 0, "planted out"));
         assertThat(line.inPlace().label()).isEqualTo("2028");
     }
 

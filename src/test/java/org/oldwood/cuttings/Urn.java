@@ -4,10 +4,10 @@ import java.math.BigInteger;
 import java.util.Arrays;
 
 /**
- * The beta-binomial worked out another way, for tests: every path of Pólya's urn is walked, in exact
- * fractions. Draws from an urn with a green and b brown balls, each put back with one more of its
- * colour, give as many green ones as plants live under a Beta(a, b) rate (Eggenberger and Pólya,
- * 1923).
+ * The beta-binomial worked out another way, for tests: every path of Pólya's urn is walked, in
+ * exact fractions. Draws from an urn with a green and b brown balls, each put back with one more of
+ * its colour, give as many green ones as plants live under a Beta(a, b) rate (Eggenberger and
+ * Pólya, 1923).
  */
 final class Urn {
     private Urn() {}
