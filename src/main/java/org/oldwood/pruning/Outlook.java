@@ -1,0 +1,121 @@
+package org.oldwood.pruning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Range;
+import org.oldwood.crop.Yield;
+
+/**
+ * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning.
+ * Each growing season every stem turns a year older and new shoots come. Stems that are left do not
+ * die in this reckoning, and as many new shoots come as are given; an unpruned bush makes fewer in
+ * truth, for which no figure was found.
+ *
+ * @param winters one after the other, the coming one first
+ */
+public record Outlook(List<Winter> winters) {
+
+    /**
+     * One winter and the season after it.
+     *
+     * @param cut what comes out, with the stems before and after
+     * @param bearing stems that bear well in the season after
+     * @param bearingShare their share of the stems that stay, 0 to 1
+     * @param kg crop of the season after, kilograms a plant, or of the whole row; empty without
+     *     figures
+     */
+    public record Winter(Cut cut, int bearing, double bearingShare, Optional<Range> kg) {}
+
+    /**
+     * What the reckoning rests on.
+     *
+     * @param school the school whose aims are the measure
+     * @param form the form, whose yield figures are taken
+     * @param yield the crop's yield figures
+     * @param newShoots new stems a year; on a metre for rows
+     */
+    public record Basis(School school, String form, Optional<Yield> yield, Figure newShoots) {
+        double shoots(Bush bush, double figure) {
+            return newShoots.unit().endsWith("/m") ? figure * bush.metres() : figure;
+        }
+    }
+
+    /** The coming {@code seasons} winters of {@code start} under a habit. */
+    public static Outlook of(Bush start, Habit habit, Basis basis, int seasons) {
+        List<Winter> expected = run(start, habit, basis, seasons, basis.newShoots.is());
+        List<Winter> few = run(start, habit, basis, seasons, basis.newShoots.low());
+        List<Winter> many = run(start, habit, basis, seasons, basis.newShoots.high());
+        List<Winter> all = new ArrayList<>();
+        for (int i = 0; i < seasons; i++) {
+            Winter winter = expected.get(i);
+            Optional<Range> kg = winter.kg;
+            if (kg.isPresent()) {
+                double low = Math.min(kg.get().low(), few.get(i).kg.orElseThrow().low());
+                double high = Math.max(kg.get().high(), many.get(i).kg.orElseThrow().high());
+                kg = Optional.of(new Range(low, kg.get().is(), high));
+            }
+            all.add(new Winter(winter.cut, winter.bearing, winter.bearingShare, kg));
+        }
+        return new Outlook(List.copyOf(all));
+    }
+
+    private static List<Winter> run(
+            Bush start, Habit habit, Basis basis, int seasons, double newShoots) {
+        List<Winter> winters = new ArrayList<>();
+        int shoots = (int) Math.round(basis.shoots(start, newShoots));
+        Bush bush = start;
+        for (int i = 0; i < seasons; i++) {
+            Cut cut = habit.cut(bush, i);
+            winters.add(winter(cut, bush, basis));
+            bush = next(bush, cut, shoots, basis.school.fold());
+        }
+        return winters;
+    }
+
+    private static Winter winter(Cut cut, Bush bush, Basis basis) {
+        Stems after = cut.after();
+        int bearing = basis.school.bearing(after);
+        double share = after.total() == 0 ? 0 : (double) bearing / after.total();
+        return new Winter(cut, bearing, share, crop(after, bush, basis));
+    }
+
+    private static Optional<Range> crop(Stems after, Bush bush, Basis basis) {
+        if (basis.yield.isEmpty()) {
+            return Optional.empty();
+        }
+        Yield yield = basis.yield.get();
+        int year = bush.seasons().isPresent() ? bush.seasons().getAsInt() + 1 : GROWN;
+        Stems target = basis.school.target(bush);
+        boolean perMetre =
+                Optional.ofNullable(yield.mature().get(basis.form))
+                        .map(figure -> figure.unit().equals("kg/m"))
+                        .orElse(false);
+        Range factor = WoodCrop.factor(after, target, yield.wood());
+        return yield.expected(basis.form, year)
+                .map(full -> full.times(factor).times(perMetre ? bush.metres() : 1));
+    }
+
+    /** A bush of unknown planting year counts as grown up. */
+    private static final int GROWN = 99;
+
+    private static Bush next(Bush bush, Cut cut, int newShoots, int fold) {
+        OptionalInt seasons =
+                bush.seasons().isPresent()
+                        ? OptionalInt.of(bush.seasons().getAsInt() + 1)
+                        : OptionalInt.empty();
+        int renovation =
+                cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0
+                        ? bush.renovationWinter() + 1
+                        : 1;
+        return new Bush(
+                cut.after().aged(newShoots, fold),
+                Stems.NONE,
+                Stems.NONE,
+                seasons,
+                renovation,
+                bush.metres());
+    }
+}

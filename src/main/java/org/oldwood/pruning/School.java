@@ -1,0 +1,26 @@
+package org.oldwood.pruning;
+
+/**
+ * One published way of pruning a crop in a form. Schools differ in how old wood may grow, how many
+ * stems stay and how much may go in a year; they stand side by side and the grower chooses.
+ */
+public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
+    /** Its name, sources and work in words. */
+    Teaching teaching();
+
+    /** What comes out of this bush in the winter. */
+    Cut winter(Bush bush);
+
+    /** The structure that a plant of that age is meant to have after the winter's pruning. */
+    Stems target(Bush bush);
+
+    /** The age from which all stems are alike to this school; older ones need no class. */
+    int fold();
+
+    /** How many of these stems bear well in the coming season. */
+    int bearing(Stems stems);
+
+    default String id() {
+        return teaching().id();
+    }
+}

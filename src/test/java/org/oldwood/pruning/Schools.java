@@ -1,0 +1,43 @@
+package org.oldwood.pruning;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.store.Documents;
+
+/** The bundled ways of pruning, for tests. */
+final class Schools {
+    static final Documents DOCUMENTS = Documents.bundled();
+    static final Crops CROPS = new Crops(DOCUMENTS);
+
+    private Schools() {}
+
+    static FormPruning form(String crop, String form) {
+        return Pruning.read(CROPS.get(crop)).orElseThrow().form(form).orElseThrow();
+    }
+
+    static School school(String crop, String form, String id) {
+        return form(crop, form).school(id).orElseThrow();
+    }
+
+    static RenewalSchool stool(String crop, String id) {
+        return (RenewalSchool) school(crop, "stool", id);
+    }
+
+    /** Every way of renewal of every crop. */
+    static List<RenewalSchool> renewals() {
+        List<RenewalSchool> all = new ArrayList<>();
+        for (String id : CROPS.ids()) {
+            Crop crop = CROPS.get(id);
+            for (FormPruning form : Pruning.read(crop).orElseThrow().forms().values()) {
+                for (School school : form.schools()) {
+                    if (school instanceof RenewalSchool renewal) {
+                        all.add(renewal);
+                    }
+                }
+            }
+        }
+        return all;
+    }
+}
