@@ -83,7 +83,7 @@ class SpurCutTest {
 
     @Test
     void at_most_a_sixth_of_a_gooseberry_goes_in_a_winter() {
-        // skillinge-gooseberry: for an even crop
+        // swedish-gooseberry-renewal: for an even crop
         SpurSchool school = (SpurSchool) Schools.school("gooseberry", "leg", "fifteen-branches");
 
         Cut cut = school.winter(Bush.of(Stems.of(6, 3, 3, 3, 3, 6)));

@@ -76,7 +76,7 @@ class StoolRenewalTest {
 
     @Test
     void a_neglected_blackcurrant_gives_a_third_each_winter_for_three_winters() {
-        // growsonyou-7847: one third out each winter for three years
+        // unpruned-blackcurrant-2009: one third out each winter for three years
         RenewalSchool school = Schools.stool("blackcurrant", "half-young");
         Bush bush = Bush.of(Stems.ofOpen(6, 0, 0, 10));
         List<Integer> parts = new ArrayList<>();
@@ -93,7 +93,7 @@ class StoolRenewalTest {
 
     @Test
     void nearly_all_old_wood_never_goes_in_one_winter() {
-        // spectator-black-currants-1953: it went in one summer, and the next crop was small
+        // spectator-blackcurrants-1953: it went in one summer, and the next crop was small
         Cut cut =
                 Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(2, 0, 0, 12)));
 
