@@ -14,7 +14,7 @@ import org.oldwood.season.Stages;
  * Coefficients follow the stage dates of each season.
  */
 public final class CropCurves {
-    private final Weather weather;
+    private final WeatherSeries weather;
     private final Hemisphere hemisphere;
     private final Stages stages;
     private final Map<String, Curve> curves = new HashMap<>();
@@ -39,7 +39,7 @@ public final class CropCurves {
         }
     }
 
-    public CropCurves(Weather weather, Hemisphere hemisphere, Stages stages) {
+    public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages) {
         this.weather = weather;
         this.hemisphere = hemisphere;
         this.stages = stages;
@@ -60,7 +60,7 @@ public final class CropCurves {
     }
 
     /** The weather that the curves go with. */
-    public Weather weather() {
+    public WeatherSeries weather() {
         return weather;
     }
 

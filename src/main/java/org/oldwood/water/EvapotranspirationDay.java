@@ -1,6 +1,7 @@
 package org.oldwood.water;
 
 import java.util.List;
+import org.oldwood.season.DayLength;
 
 /**
  * One day's reference evapotranspiration with all its terms, for showing the arithmetic.
@@ -51,8 +52,8 @@ public record EvapotranspirationDay(
      */
     public static EvapotranspirationDay of(
             double latitude, double heightM, int dayOfYear, DayWeather day, double soilHeat) {
-        double ra = SkyRadiation.extraterrestrial(latitude, dayOfYear);
-        double daylight = SkyRadiation.daylightHours(latitude, dayOfYear);
+        double ra = Math.max(0, DayLength.radiationMj(latitude, dayOfYear));
+        double daylight = DayLength.hours(latitude, dayOfYear);
         double clear = Radiation.clearSky(heightM, ra);
         double solar = Math.min(clear, day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra));
         double ea = day.humidity().vapourPressure(day.tmin(), day.tmax());

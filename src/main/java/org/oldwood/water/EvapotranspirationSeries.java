@@ -1,6 +1,7 @@
 package org.oldwood.water;
 
 import java.time.LocalDate;
+import org.oldwood.season.DayLength;
 
 /**
  * Reference evapotranspiration of many days in a row of which only the temperatures are known, by
@@ -25,7 +26,7 @@ public final class EvapotranspirationSeries {
      */
     public EvapotranspirationSeries(double latitude, double heightM, double adjustment) {
         for (int day = 1; day <= DAYS; day++) {
-            ra[day] = SkyRadiation.extraterrestrial(latitude, day);
+            ra[day] = Math.max(0, DayLength.radiationMj(latitude, day));
         }
         gamma = AirPressure.psychrometric(AirPressure.kilopascals(heightM));
         clearShare = Radiation.clearSky(heightM, 1);

@@ -20,7 +20,7 @@ public record Outlook(OptionalInt likely, OptionalInt earliest) {
      * @param depletionMm depletion on the evening before the first of these days
      */
     public static Outlook of(
-            BedWater bed, Weather ahead, double[] coefficient, double depletionMm) {
+            BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm) {
         WaterDays mean =
                 new WaterAccount(bed).run(ahead, coefficient, new BedEvents(), depletionMm);
         WaterDays dry =
@@ -29,13 +29,13 @@ public record Outlook(OptionalInt likely, OptionalInt earliest) {
         return new Outlook(firstShort(mean), firstShort(dry));
     }
 
-    private static Weather rainless(Weather ahead) {
+    private static WeatherSeries rainless(WeatherSeries ahead) {
         double[] et0 = new double[ahead.days()];
         for (int i = 0; i < et0.length; i++) {
             et0[i] = ahead.et0(i);
         }
         double[] none = new double[et0.length];
-        return new Weather(ahead.first(), et0, none, none);
+        return new WeatherSeries(ahead.first(), et0, none, none);
     }
 
     private static OptionalInt firstShort(WaterDays days) {

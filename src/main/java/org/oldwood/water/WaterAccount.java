@@ -35,7 +35,7 @@ public final class WaterAccount {
      * @param events what the grower gave and noted
      * @param startMm depletion before the first day, 0 to the total available, mm
      */
-    public WaterDays run(Weather weather, double[] coefficient, BedEvents events, double startMm) {
+    public WaterDays run(WeatherSeries weather, double[] coefficient, BedEvents events, double startMm) {
         WaterDays days = new WaterDays(bed, weather, startMm);
         double depletion = startMm;
         for (int i = 0; i < weather.days(); i++) {
@@ -56,7 +56,7 @@ public final class WaterAccount {
         return days;
     }
 
-    private double gain(Weather weather, BedEvents events, int day) {
+    private double gain(WeatherSeries weather, BedEvents events, int day) {
         double rain = weather.rain(day);
         double shed = roofMmPerMm * Math.max(0, rain - bed.roof().firstFlushMm());
         return weather.soaked(day) + shed + events.wateredMm(day);

@@ -7,7 +7,7 @@ import java.util.List;
 /** A bed's account, day by day; every series in mm. Days are counted from 0. */
 public final class WaterDays {
     private final BedWater bed;
-    private final Weather weather;
+    private final WeatherSeries weather;
     private final double startMm;
     private final double[] gain;
     private final double[] demand;
@@ -37,7 +37,7 @@ public final class WaterDays {
         }
     }
 
-    WaterDays(BedWater bed, Weather weather, double startMm) {
+    WaterDays(BedWater bed, WeatherSeries weather, double startMm) {
         if (!(startMm >= 0 && startMm <= bed.totalAvailableMm())) {
             throw new IllegalArgumentException(
                     "the depletion at the start must be from 0 to "

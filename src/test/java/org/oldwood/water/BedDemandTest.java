@@ -95,7 +95,7 @@ class BedDemandTest {
     private static double[] series(
             Hemisphere hemisphere, LocalDate first, int planted, List<BedDemand.Laid> laid) {
         double[] none = new double[400];
-        CropCurves curves = new CropCurves(Weather.measured(first, none, none), hemisphere, STAGES);
+        CropCurves curves = new CropCurves(WeatherSeries.measured(first, none, none), hemisphere, STAGES);
         List<BedDemand.Planting> plantings =
                 List.of(new BedDemand.Planting(CROP, WATER, 1, planted));
         return BedDemand.series(curves, plantings, MULCH, laid, 1);
@@ -106,7 +106,7 @@ class BedDemandTest {
         double[] none = new double[800];
         CropCurves south =
                 new CropCurves(
-                        Weather.measured(LocalDate.of(2026, 4, 29), none, none),
+                        WeatherSeries.measured(LocalDate.of(2026, 4, 29), none, none),
                         Hemisphere.SOUTH,
                         STAGES);
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.season.DayLength;
 
 /** The weather calculators against FAO-56's worked examples and other published values. */
 class PublishedWeatherTest {
@@ -36,19 +37,6 @@ class PublishedWeatherTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "/reference/sky-radiation.csv", numLinesToSkip = 1)
-    void sky_radiation(ArgumentsAccessor row) {
-        Published.check(
-                row,
-                Map.of(
-                        "distance", in -> SkyRadiation.inverseDistance((int) in[1]),
-                        "declination", in -> SkyRadiation.declination((int) in[1]),
-                        "sunset", in -> SkyRadiation.sunsetAngle(in[0], (int) in[1]),
-                        "ra", in -> SkyRadiation.extraterrestrial(in[0], (int) in[1]),
-                        "hours", in -> SkyRadiation.daylightHours(in[0], (int) in[1])));
-    }
-
-    @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/radiation.csv", numLinesToSkip = 1)
     void radiation(ArgumentsAccessor row) {
         Published.check(
@@ -73,8 +61,8 @@ class PublishedWeatherTest {
         int day = (int) in[2];
         return Radiation.solarFromSunshine(
                 in[0],
-                SkyRadiation.daylightHours(in[1], day),
-                SkyRadiation.extraterrestrial(in[1], day));
+                DayLength.hours(in[1], day),
+                DayLength.radiationMj(in[1], day));
     }
 
     private static double lost(double[] in) {

@@ -25,7 +25,7 @@ class WaterAccountTest {
         BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0);
         WaterDays days =
                 new WaterAccount(bed, Convention.FULL_DEMAND)
-                        .run(new Weather(FIRST, et0, rain, rain), ones(8), new BedEvents(), 43.1);
+                        .run(new WeatherSeries(FIRST, et0, rain, rain), ones(8), new BedEvents(), 43.1);
 
         for (int i = 0; i < rows.size(); i++) {
             assertThat(days.depletion(i))
@@ -43,7 +43,7 @@ class WaterAccountTest {
                 new BedWater(RootZone.totalAvailable(0.25, 0.12, 0.6), 0.5, 4, RoofWater.NONE, 0);
         double[] kc = new double[rows.size()];
         Arrays.fill(kc, 1.05);
-        Weather weather = Weather.measured(FIRST, column(rows, 1), column(rows, 2));
+        WeatherSeries weather = WeatherSeries.measured(FIRST, column(rows, 1), column(rows, 2));
         WaterDays days = new WaterAccount(bed).run(weather, kc, new BedEvents(), 30);
 
         for (int i = 0; i < rows.size(); i++) {
@@ -58,7 +58,7 @@ class WaterAccountTest {
     @Test
     void a_roof_adds_its_litres_and_the_rest_runs_through() {
         BedWater bed = new BedWater(78, 0.5, 4, new RoofWater(20, 0.8, 0), 0);
-        Weather storm = Weather.measured(FIRST, new double[] {0}, new double[] {12});
+        WeatherSeries storm = WeatherSeries.measured(FIRST, new double[] {0}, new double[] {12});
 
         WaterDays days = new WaterAccount(bed).run(storm, ones(1), new BedEvents(), 39);
 
@@ -69,7 +69,7 @@ class WaterAccountTest {
 
     @Test
     void neighbours_roots_take_their_share_of_what_is_drawn() {
-        Weather day = Weather.measured(FIRST, new double[] {4}, new double[] {0});
+        WeatherSeries day = WeatherSeries.measured(FIRST, new double[] {4}, new double[] {0});
 
         WaterDays alone = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0), day);
         WaterDays beside = run(new BedWater(78, 0.5, 4, RoofWater.NONE, 0.2), day);
@@ -84,7 +84,7 @@ class WaterAccountTest {
         BedEvents events = new BedEvents();
         events.note(0, new MoistureNote(0.5, 0.75));
         BedWater bed = new BedWater(80, 0.5, 4, RoofWater.NONE, 0);
-        Weather day = Weather.measured(FIRST, new double[] {0}, new double[] {0});
+        WeatherSeries day = WeatherSeries.measured(FIRST, new double[] {0}, new double[] {0});
 
         WaterDays days = new WaterAccount(bed).run(day, ones(1), events, 0);
 
@@ -94,7 +94,7 @@ class WaterAccountTest {
         assertThat(correction.movedMm()).isCloseTo(30, within(1e-9));
     }
 
-    private static WaterDays run(BedWater bed, Weather weather) {
+    private static WaterDays run(BedWater bed, WeatherSeries weather) {
         return new WaterAccount(bed).run(weather, ones(1), new BedEvents(), 0);
     }
 

@@ -90,12 +90,12 @@ class WaterAdviceTest {
         assertThat(outlook.plusMinusDays()).isEmpty();
     }
 
-    private static Weather steady(double et0, double rain) {
+    private static WeatherSeries steady(double et0, double rain) {
         double[] demand = new double[60];
         double[] wet = new double[60];
         Arrays.fill(demand, et0);
         Arrays.fill(wet, rain);
-        return Weather.measured(FIRST, demand, wet);
+        return WeatherSeries.measured(FIRST, demand, wet);
     }
 
     @Test
@@ -117,7 +117,7 @@ class WaterAdviceTest {
         WaterDays days =
                 new WaterAccount(clay)
                         .run(
-                                Weather.measured(FIRST, new double[3], rain),
+                                WeatherSeries.measured(FIRST, new double[3], rain),
                                 WaterAccountTest.ones(3),
                                 new BedEvents(),
                                 0);

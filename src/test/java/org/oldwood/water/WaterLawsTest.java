@@ -56,7 +56,7 @@ class WaterLawsTest {
 
         WaterDays run(double[] withRain) {
             return new WaterAccount(bed)
-                    .run(Weather.measured(FIRST, et0, withRain), kc, events, start);
+                    .run(WeatherSeries.measured(FIRST, et0, withRain), kc, events, start);
         }
     }
 
@@ -130,7 +130,7 @@ class WaterLawsTest {
         MoistureNote note = MoistureNote.weighed(held, noteSpread, accountSpread);
         events.note(0, note);
         BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
-        Weather still = Weather.measured(FIRST, new double[1], new double[1]);
+        WeatherSeries still = WeatherSeries.measured(FIRST, new double[1], new double[1]);
 
         double after =
                 new WaterAccount(bed)

@@ -6,7 +6,7 @@ import java.time.LocalDate;
  * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the
  * arrays it is given; nobody may change them afterwards.
  */
-public final class Weather {
+public final class WeatherSeries {
     private final LocalDate first;
     private final double[] et0;
     private final double[] rain;
@@ -20,7 +20,7 @@ public final class Weather {
      * @param rain rain, mm a day, as many; what falls on roofs
      * @param soaked of the rain, what gets past leaves and litter to the roots, mm a day, as many
      */
-    public Weather(LocalDate first, double[] et0, double[] rain, double[] soaked) {
+    public WeatherSeries(LocalDate first, double[] et0, double[] rain, double[] soaked) {
         if (rain.length != et0.length || soaked.length != et0.length) {
             throw new IllegalArgumentException(
                     "evapotranspiration and rain must be given for the same days, but are for "
@@ -37,12 +37,12 @@ public final class Weather {
     }
 
     /** Measured days: a rain of less than a fifth of the evapotranspiration counts as none. */
-    public static Weather measured(LocalDate first, double[] et0, double[] rain) {
+    public static WeatherSeries measured(LocalDate first, double[] et0, double[] rain) {
         double[] soaked = new double[rain.length];
         for (int i = 0; i < rain.length; i++) {
             soaked[i] = EffectiveRain.daily(rain[i], et0[i]);
         }
-        return new Weather(first, et0, rain, soaked);
+        return new WeatherSeries(first, et0, rain, soaked);
     }
 
     public LocalDate first() {
