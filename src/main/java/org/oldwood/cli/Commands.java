@@ -15,6 +15,7 @@ final class Commands {
         TABLE.put("tasks", TasksCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
         TABLE.put("why", WhyCommand::new);
+        TABLE.put("et0", Et0Command::new);
         TABLE.put("sources", SourcesCommand::new);
     }
 

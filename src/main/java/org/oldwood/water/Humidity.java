@@ -1,5 +1,7 @@
 package org.oldwood.water;
 
+import java.util.OptionalDouble;
+
 /** What is known of a day's humidity. Relative humidity in %, from 0 to 100. */
 public sealed interface Humidity {
     /** Actual vapour pressure in kPa on a day with these extremes of temperature. */
@@ -11,6 +13,19 @@ public sealed interface Humidity {
     /** Nothing was measured. */
     static Humidity unknown() {
         return new Unknown();
+    }
+
+    /**
+     * The best that the two extremes allow. A lowest value alone has no published equation and
+     * counts as nothing.
+     */
+    static Humidity of(OptionalDouble lowest, OptionalDouble highest) {
+        if (highest.isEmpty()) {
+            return unknown();
+        }
+        return lowest.isPresent()
+                ? new Extremes(lowest.getAsDouble(), highest.getAsDouble())
+                : new Highest(highest.getAsDouble());
     }
 
     /** The day's lowest and highest relative humidity. */

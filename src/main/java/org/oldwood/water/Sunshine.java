@@ -1,5 +1,7 @@
 package org.oldwood.water;
 
+import java.util.OptionalDouble;
+
 /** What is known of a day's sunshine. */
 public sealed interface Sunshine {
     /**
@@ -20,6 +22,17 @@ public sealed interface Sunshine {
     /** Nothing was measured, at the coast. */
     static Sunshine unknownAtTheCoast() {
         return new FromTemperature(FromTemperature.COAST);
+    }
+
+    /** What was measured of it: radiation before hours of sunshine before nothing. */
+    static Sunshine of(OptionalDouble hours, OptionalDouble megajoules, boolean coast) {
+        if (megajoules.isPresent()) {
+            return new Measured(megajoules.getAsDouble());
+        }
+        if (hours.isPresent()) {
+            return new Hours(hours.getAsDouble());
+        }
+        return coast ? unknownAtTheCoast() : unknown();
     }
 
     /** Hours of bright sunshine. */

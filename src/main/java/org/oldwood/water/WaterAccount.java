@@ -35,7 +35,8 @@ public final class WaterAccount {
      * @param events what the grower gave and noted
      * @param startMm depletion before the first day, 0 to the total available, mm
      */
-    public WaterDays run(WeatherSeries weather, double[] coefficient, BedEvents events, double startMm) {
+    public WaterDays run(
+            WeatherSeries weather, double[] coefficient, BedEvents events, double startMm) {
         WaterDays days = new WaterDays(bed, weather, startMm);
         double depletion = startMm;
         for (int i = 0; i < weather.days(); i++) {

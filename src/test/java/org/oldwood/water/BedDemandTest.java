@@ -95,7 +95,8 @@ class BedDemandTest {
     private static double[] series(
             Hemisphere hemisphere, LocalDate first, int planted, List<BedDemand.Laid> laid) {
         double[] none = new double[400];
-        CropCurves curves = new CropCurves(WeatherSeries.measured(first, none, none), hemisphere, STAGES);
+        CropCurves curves =
+                new CropCurves(WeatherSeries.measured(first, none, none), hemisphere, STAGES);
         List<BedDemand.Planting> plantings =
                 List.of(new BedDemand.Planting(CROP, WATER, 1, planted));
         return BedDemand.series(curves, plantings, MULCH, laid, 1);

@@ -60,9 +60,7 @@ class PublishedWeatherTest {
     private static double sunshineAt(double[] in) {
         int day = (int) in[2];
         return Radiation.solarFromSunshine(
-                in[0],
-                DayLength.hours(in[1], day),
-                DayLength.radiationMj(in[1], day));
+                in[0], DayLength.hours(in[1], day), DayLength.radiationMj(in[1], day));
     }
 
     private static double lost(double[] in) {

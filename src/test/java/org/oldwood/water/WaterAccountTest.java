@@ -25,7 +25,11 @@ class WaterAccountTest {
         BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0);
         WaterDays days =
                 new WaterAccount(bed, Convention.FULL_DEMAND)
-                        .run(new WeatherSeries(FIRST, et0, rain, rain), ones(8), new BedEvents(), 43.1);
+                        .run(
+                                new WeatherSeries(FIRST, et0, rain, rain),
+                                ones(8),
+                                new BedEvents(),
+                                43.1);
 
         for (int i = 0; i < rows.size(); i++) {
             assertThat(days.depletion(i))

@@ -1,0 +1,190 @@
+package org.oldwood.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.Site;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+import org.oldwood.water.DayWeather;
+import org.oldwood.water.EvapotranspirationDay;
+import org.oldwood.water.Humidity;
+import org.oldwood.water.Sunshine;
+import org.oldwood.water.ThirstTable;
+import org.oldwood.water.WindSpeed;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows how thirsty the weather of a day, or of a file of days, is. Needs no garden. */
+@Command(
+        name = "et0",
+        description = {
+            "show the reference evapotranspiration of a day, or of a file of days, by FAO-56",
+            "",
+            "Humidity, wind and sunshine may be left out; what is taken instead is said.",
+            "A file has the columns date,tmin,tmax and any of rhmin,rhmax,wind,sun,radiation."
+        },
+        footer = {
+            "",
+            "Example:",
+            "  oldwood et0 --at 50.8,4.35 --altitude 100 --on 2026-07-06 --tmin 12.3 \\",
+            "    --tmax 21.5 --rh-min 63 --rh-max 84 --wind 2.078 --sun 9.25"
+        })
+final class Et0Command extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "a CSV file of days")
+    Optional<Path> file = Optional.empty();
+
+    @Option(
+            names = "--at",
+            paramLabel = "LAT,LON",
+            description = "where, in degrees, south and west negative; the garden's otherwise")
+    Optional<String> at = Optional.empty();
+
+    @Option(names = "--altitude", paramLabel = "M", description = "height above the sea, m")
+    Optional<Double> altitude = Optional.empty();
+
+    @Option(names = "--on", paramLabel = "DATE", description = "the day; today otherwise")
+    Optional<LocalDate> on = Optional.empty();
+
+    @Option(names = "--tmin", paramLabel = "C", description = "lowest temperature, °C")
+    Optional<Double> tmin = Optional.empty();
+
+    @Option(names = "--tmax", paramLabel = "C", description = "highest temperature, °C")
+    Optional<Double> tmax = Optional.empty();
+
+    @Option(names = "--rh-min", paramLabel = "%%", description = "lowest relative humidity, %%")
+    Optional<Double> rhMin = Optional.empty();
+
+    @Option(names = "--rh-max", paramLabel = "%%", description = "highest relative humidity, %%")
+    Optional<Double> rhMax = Optional.empty();
+
+    @Option(names = "--wind", paramLabel = "M/S", description = "wind, m/s")
+    Optional<Double> wind = Optional.empty();
+
+    @Option(
+            names = "--wind-height",
+            paramLabel = "M",
+            description = "height at which the wind was measured, m; 2 otherwise")
+    double windHeightM = 2;
+
+    @Option(names = "--sun", paramLabel = "H", description = "hours of bright sunshine")
+    Optional<Double> sun = Optional.empty();
+
+    @Option(names = "--radiation", paramLabel = "MJ", description = "solar radiation, MJ/m² a day")
+    Optional<Double> radiation = Optional.empty();
+
+    @Option(names = "--coast", description = "the place lies at a coast")
+    boolean coast;
+
+    @Override
+    int run() throws IOException {
+        Ground ground = ground();
+        if (file.isPresent()) {
+            return table(ground);
+        }
+        EvapotranspirationDay day = day(ground);
+        LocalDate date = on.orElseGet(this::today);
+        if (json) {
+            out().json(writer -> Et0Words.json(writer, date, day));
+        } else {
+            Et0Words.print(out(), date, day);
+        }
+        return 0;
+    }
+
+    /** Where the days are: degrees, south negative, and metres above the sea. */
+    private record Ground(double latitude, double heightM) {}
+
+    private Ground ground() throws IOException {
+        if (at.isPresent()) {
+            return new Ground(latitude(at.get()), altitude.orElse(0.0));
+        }
+        Optional<Site> site = folderIfAny().map(GardenFolder::garden).map(garden -> garden.site());
+        return site.map(place -> new Ground(place.latitude(), altitude.orElse(place.heightM())))
+                .orElseThrow(
+                        () ->
+                                usage(
+                                        "the place is not known: give --at LAT,LON, for example"
+                                                + " --at 50.8,4.35, or --garden DIR"));
+    }
+
+    private double latitude(String text) {
+        String[] parts = text.split(",", -1);
+        try {
+            double latitude = Double.parseDouble(parts[0].strip());
+            if (parts.length <= 2 && latitude >= -90 && latitude <= 90) {
+                return latitude;
+            }
+        } catch (NumberFormatException e) {
+            // told below
+        }
+        throw usage(
+                "--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but"
+                        + " is \""
+                        + text
+                        + "\"");
+    }
+
+    private EvapotranspirationDay day(Ground ground) {
+        if (tmin.isEmpty() || tmax.isEmpty()) {
+            throw usage(
+                    "give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of"
+                            + " days");
+        }
+        try {
+            DayWeather weather =
+                    new DayWeather(
+                            tmin.get(),
+                            tmax.get(),
+                            Humidity.of(number(rhMin), number(rhMax)),
+                            windAtTwoMetres(),
+                            Sunshine.of(number(sun), number(radiation), coast));
+            int dayOfYear = on.orElseGet(this::today).getDayOfYear();
+            return EvapotranspirationDay.of(ground.latitude, ground.heightM, dayOfYear, weather, 0);
+        } catch (IllegalArgumentException e) {
+            throw usage(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private OptionalDouble windAtTwoMetres() {
+        if (wind.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (!(windHeightM >= 0.5 && windHeightM <= 200)) {
+            throw usage("--wind-height must be from 0.5 to 200 m but is " + windHeightM);
+        }
+        return OptionalDouble.of(
+                windHeightM == 2 ? wind.get() : WindSpeed.atTwoMetres(wind.get(), windHeightM));
+    }
+
+    private static OptionalDouble number(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    private int table(Ground ground) throws IOException {
+        Path path = path(file.orElseThrow());
+        if (!Files.isRegularFile(path)) {
+            throw usage("there is no file " + file.orElseThrow());
+        }
+        Problems problems = new Problems();
+        List<ThirstTable.Row> rows =
+                ThirstTable.read(
+                        Files.readAllLines(path), file.orElseThrow().toString(), coast, problems);
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        Et0Words.Table table = new Et0Words.Table(ground.latitude, ground.heightM, rows);
+        if (json) {
+            out().json(table::json);
+        } else {
+            table.print(out());
+        }
+        return 0;
+    }
+}
