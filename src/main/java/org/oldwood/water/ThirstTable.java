@@ -109,7 +109,7 @@ public final class ThirstTable {
             wrong(
                     number,
                     "impossible-weather",
-                    e.getMessage(),
+                    String.valueOf(e.getMessage()),
                     "Look whether columns are swapped.");
         }
         return Optional.empty();
