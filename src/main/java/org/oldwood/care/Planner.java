@@ -72,6 +72,9 @@ public final class Planner {
         return List.of(judge.judge(rule, subject, now), judge.judge(rule, subject, now.plus(1)));
     }
 
+    /**
+     * This season's task, or where it is past or done the next one's, as far as the plan reaches.
+     */
     private List<Task> tasks(Rule rule, Subject subject, LocalDate until, List<String> notices) {
         List<Task> tasks = new ArrayList<>();
         Season now = world.state().season();
@@ -80,7 +83,8 @@ public final class Planner {
             if (verdict.due() && belongs(rule, verdict, season, until)) {
                 tasks.addAll(repeats(rule, verdict, until, notices));
             }
-            if (!bySeason(rule) && !tasks.isEmpty()) {
+            if (tasks.stream().anyMatch(task -> task.state() == Task.State.OPEN)
+                    || !bySeason(rule) && !tasks.isEmpty()) {
                 break;
             }
         }

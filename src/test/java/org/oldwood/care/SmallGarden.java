@@ -1,0 +1,90 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryReader;
+import org.oldwood.garden.Garden;
+import org.oldwood.garden.GardenReader;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.StateBuilder;
+import org.oldwood.season.CalendarStages;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.Problems;
+
+/** A garden of one bed for tests: what happened is given as journal lines with single quotes. */
+final class SmallGarden {
+    private final Documents documents = Documents.bundled();
+    private final Crops crops = new Crops(documents);
+    private final Garden garden;
+    private final List<Entry> journal = new ArrayList<>();
+
+    private SmallGarden(double latitude, String more) {
+        Problems problems = new Problems();
+        String json =
+                "{'format':1,'name':'Small','id':'6f1c1c58-3d0a-4b0e-9a49-0d7f4e6a2b11','site':{'latitude':"
+                        + latitude
+                        + ",'longitude':0},'beds':[{'id':'a','name':'Bed A','areaM2':12,'texture':'sandy-loam'}]"
+                        + more
+                        + "}";
+        garden =
+                JsonReader.readLine(json.replace('\'', '"'), "garden.json", 1, problems)
+                        .flatMap(read -> GardenReader.read(read, problems))
+                        .orElseThrow(() -> new AssertionError(problems.list().toString()));
+    }
+
+    static SmallGarden north() {
+        return new SmallGarden(52, "");
+    }
+
+    static SmallGarden south() {
+        return new SmallGarden(-42, "");
+    }
+
+    /** A northern garden with further keys of {@code garden.json}, beginning with a comma. */
+    static SmallGarden north(String more) {
+        return new SmallGarden(52, more);
+    }
+
+    SmallGarden note(String date, String rest) {
+        Problems problems = new Problems();
+        String json =
+                "{'id':'e-"
+                        + (journal.size() + 1)
+                        + "','date':'"
+                        + date
+                        + "','entry':"
+                        + rest
+                        + "}";
+        journal.add(
+                JsonReader.readLine(
+                                json.replace('\'', '"'),
+                                "journal.jsonl",
+                                journal.size() + 1,
+                                problems)
+                        .flatMap(read -> EntryReader.read(read, problems))
+                        .orElseThrow(() -> new AssertionError(problems.list().toString())));
+        return this;
+    }
+
+    GardenState on(String day) {
+        Problems problems = new Problems();
+        GardenState state =
+                new StateBuilder(garden, crops, problems).on(LocalDate.parse(day), journal);
+        if (!problems.isEmpty()) {
+            throw new AssertionError(problems.list().toString());
+        }
+        return state;
+    }
+
+    Planner planner(String day) {
+        return new Planner(on(day), new CalendarStages(), crops, documents, Advisors.standard());
+    }
+
+    Plan plan(String day) {
+        return planner(day).plan();
+    }
+}
