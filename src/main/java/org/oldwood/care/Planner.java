@@ -84,7 +84,7 @@ public final class Planner {
                 tasks.addAll(repeats(rule, verdict, until, notices));
             }
             if (tasks.stream().anyMatch(task -> task.state() == Task.State.OPEN)
-                    || !bySeason(rule) && !tasks.isEmpty()) {
+                    || (!bySeason(rule) && !tasks.isEmpty())) {
                 break;
             }
         }
