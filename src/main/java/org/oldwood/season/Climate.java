@@ -1,0 +1,137 @@
+package org.oldwood.season;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+
+/**
+ * A place's mean year: twelve monthly means of the days' greatest and least temperature, and rain
+ * where it is known.
+ *
+ * @param name for people: {@code Leuchars, Fife, Scotland (1991-2020)}, or {@code the garden's own
+ *     monthly means}
+ * @param latitude of the station, degrees, south negative; empty where the garden gave the means
+ * @param meanMaxC means of the days' greatest temperature, January first, °C
+ * @param meanMinC means of the days' least temperature, January first, °C
+ * @param rainMm monthly rain, mm; empty where not known
+ * @param sources source keys; empty for the garden's own means
+ * @param note what to know about these means
+ */
+public record Climate(
+        String name,
+        Optional<Double> latitude,
+        double[] meanMaxC,
+        double[] meanMinC,
+        Optional<double[]> rainMm,
+        List<String> sources,
+        String note) {
+
+    /** Means of the days' mean temperature, °C. */
+    public double[] meanC() {
+        double[] mean = new double[12];
+        for (int month = 0; month < 12; month++) {
+            mean[month] = (meanMaxC[month] + meanMinC[month]) / 2;
+        }
+        return mean;
+    }
+
+    /**
+     * The climate that a garden declares: the name of a bundled climate, or its own monthly means
+     * {@code {"meanMaxC": [12], "meanMinC": [12], "rainMm": [12]}}. Empty where it has problems.
+     */
+    public static Optional<Climate> of(Json declared, Documents documents, Problems problems) {
+        if (declared instanceof Json.Text text) {
+            return named(text, documents, problems);
+        }
+        Fields fields = Fields.of(declared, problems);
+        Climate climate = read(fields, "the garden's own monthly means");
+        fields.done();
+        return fields.ok() ? Optional.of(climate) : Optional.empty();
+    }
+
+    private static Optional<Climate> named(Json.Text name, Documents documents, Problems problems) {
+        List<String> known = documents.names("climates");
+        if (known.contains(name.value())) {
+            return Optional.of(bundled(name.value(), documents));
+        }
+        problems.add(
+                "unknown-climate",
+                name.place(),
+                "is not a climate that is known: \"" + name.value() + "\"",
+                Nearest.hint(name.value(), known)
+                        + " Or give twelve monthly means: \"climate\": {\"meanMaxC\": […],"
+                        + " \"meanMinC\": […], \"rainMm\": […]}");
+        return Optional.empty();
+    }
+
+    /** A climate among {@code climates/}, by its name. */
+    public static Climate bundled(String id, Documents documents) {
+        Fields fields = documents.fields("climates/" + id + ".json");
+        fields.count("format", 1, 1);
+        String years = fields.text("years", "");
+        String name = fields.text("name") + (years.isEmpty() ? "" : " (" + years + ")");
+        fields.optionalNumber("heightM", -430, 6000);
+        Climate climate = read(fields, name);
+        fields.done();
+        return climate;
+    }
+
+    private static Climate read(Fields fields, String name) {
+        Climate climate =
+                new Climate(
+                        name,
+                        fields.has("latitude")
+                                ? Optional.of(fields.number("latitude", -90, 90))
+                                : Optional.empty(),
+                        twelve(fields, "meanMaxC", -60, 60),
+                        twelve(fields, "meanMinC", -70, 45),
+                        fields.has("rainMm")
+                                ? Optional.of(twelve(fields, "rainMm", 0, 3000))
+                                : Optional.empty(),
+                        fields.texts("source"),
+                        fields.text("note", ""));
+        fields.optionalText("seen");
+        for (int month = 0; month < 12; month++) {
+            if (climate.meanMinC[month] > climate.meanMaxC[month]) {
+                fields.wrong(
+                        "meanMinC",
+                        "least-above-greatest",
+                        "is above the greatest in month "
+                                + (month + 1)
+                                + ": "
+                                + climate.meanMinC[month]
+                                + " over "
+                                + climate.meanMaxC[month],
+                        "Look whether the two rows are swapped.");
+                return climate;
+            }
+        }
+        return climate;
+    }
+
+    private static double[] twelve(Fields fields, String key, double least, double most) {
+        List<Double> numbers = fields.numbers(key);
+        boolean right = numbers.size() == 12;
+        for (double number : numbers) {
+            right &= number >= least && number <= most;
+        }
+        if (!right) {
+            fields.wrong(
+                    key,
+                    "not-twelve-means",
+                    "must be twelve monthly values, January first, from "
+                            + (int) least
+                            + " to "
+                            + (int) most
+                            + " but is "
+                            + numbers,
+                    "");
+            return new double[12];
+        }
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+}

@@ -1,0 +1,54 @@
+package org.oldwood.season;
+
+/**
+ * A value for every day of a year from twelve monthly means: straight lines between the middles of
+ * the months, their knots moved until each month's days average to the month's mean again. Plain
+ * interpolation would round off the summer and the winter. Method: our own.
+ */
+public final class MeanCurve {
+    private static final int PASSES = 60;
+    private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
+    private MeanCurve() {}
+
+    /** The 365 values, 1 January first; 29 February takes the value of the day before. */
+    public static double[] daily(double[] monthly) {
+        if (monthly.length != 12) {
+            throw new IllegalArgumentException("twelve monthly means, not " + monthly.length);
+        }
+        double[] knots = monthly.clone();
+        double[] days = lines(knots);
+        for (int pass = 0; pass < PASSES; pass++) {
+            int first = 0;
+            for (int month = 0; month < 12; month++) {
+                knots[month] += monthly[month] - mean(days, first, LENGTHS[month]);
+                first += LENGTHS[month];
+            }
+            days = lines(knots);
+        }
+        return days;
+    }
+
+    private static double mean(double[] days, int first, int length) {
+        double sum = 0;
+        for (int day = first; day < first + length; day++) {
+            sum += days[day];
+        }
+        return sum / length;
+    }
+
+    private static double[] lines(double[] knots) {
+        double[] days = new double[365];
+        double middle = LENGTHS[0] / 2.0;
+        for (int month = 0; month < 12; month++) {
+            int next = (month + 1) % 12;
+            double gap = (LENGTHS[month] + LENGTHS[next]) / 2.0;
+            double slope = (knots[next] - knots[month]) / gap;
+            for (int day = (int) Math.ceil(middle - 0.5); day + 0.5 < middle + gap; day++) {
+                days[day % 365] = knots[month] + slope * (day + 0.5 - middle);
+            }
+            middle += gap;
+        }
+        return days;
+    }
+}
