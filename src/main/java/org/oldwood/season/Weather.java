@@ -38,9 +38,7 @@ public final class Weather {
 
     /** The days from {@code first} to {@code last}, both included. */
     public Collection<WeatherDay> between(LocalDate first, LocalDate last) {
-        return first.isAfter(last)
-                ? List.of()
-                : days.subMap(first, last.plusDays(1)).values();
+        return first.isAfter(last) ? List.of() : days.subMap(first, last.plusDays(1)).values();
     }
 
     public boolean isEmpty() {

@@ -17,7 +17,8 @@ import org.oldwood.store.Problems;
 /** Gathers the rows of one weather file and judges them, each by itself and all together. */
 final class WeatherRows {
     private static final Set<String> NOT_MEASURED =
-            Set.of("", "na", "nan", "null", "-", "m", "99.9", "-99.9", "999.9", "-999.9", "999",
+            Set.of(
+                    "", "na", "nan", "null", "-", "m", "99.9", "-99.9", "999.9", "-999.9", "999",
                     "-999", "9999", "-9999", "9999.9", "-9999.9");
     private static final double COLDEST_C = -90;
     private static final double WARMEST_C = 57;
@@ -197,7 +198,11 @@ final class WeatherRows {
         WeatherUnits.suspicion(days.values(), odd, swapped, unit < 1)
                 .ifPresent(
                         words ->
-                                problems.add("wrong-units", Place.of(file), words.what(), words.remedy()));
+                                problems.add(
+                                        "wrong-units",
+                                        Place.of(file),
+                                        words.what(),
+                                        words.remedy()));
     }
 
     WeatherImport result(String format) {

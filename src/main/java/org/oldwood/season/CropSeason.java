@@ -1,0 +1,210 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
+
+/** Works out a crop's models in one season, without anything that was seen. */
+final class CropSeason {
+    private final Crop crop;
+    private final CropStages stages;
+    private final SeasonClimate season;
+    private final Stages calendar;
+    private final ChillModels chillModels;
+    private final StageModel model;
+    private final boolean shortOfChill;
+    private final Map<Stage, Modelled> done = new EnumMap<>(Stage.class);
+
+    CropSeason(
+            Crop crop,
+            CropStages stages,
+            SeasonClimate season,
+            Stages calendar,
+            ChillModels chillModels) {
+        this.crop = crop;
+        this.stages = stages;
+        this.season = season;
+        this.calendar = calendar;
+        this.chillModels = chillModels;
+        this.model = season.model(stages.chill(), chillModels);
+        this.shortOfChill =
+                stages.chill().map(need -> season.chill(need, chillModels).isShort()).orElse(false);
+    }
+
+    Map<Stage, Modelled> all() {
+        for (Stage stage : Stage.values()) {
+            if (stage != Stage.DORMANT) {
+                at(stage);
+            }
+        }
+        return done;
+    }
+
+    private Modelled at(Stage stage) {
+        Modelled known = done.get(stage);
+        if (known != null) {
+            return known;
+        }
+        Modelled found = stages.rules().containsKey(stage) ? byRule(stage) : byCalendar(stage, "");
+        done.put(stage, found);
+        return found;
+    }
+
+    private Modelled byRule(Stage stage) {
+        StageRule rule = stages.rules().get(stage);
+        if (rule instanceof StageRule.Heat heat) {
+            return dated(stage, model.heat(heat), heat, heatWords(heat), heat.sum());
+        }
+        if (rule instanceof StageRule.Days days) {
+            return byDays(stage, days);
+        }
+        if (rule instanceof StageRule.HeatAfter after) {
+            return byHeatAfter(stage, after);
+        }
+        if (rule instanceof StageRule.MeanRises rises) {
+            return dated(
+                    stage,
+                    model.meanRises(rises),
+                    rises,
+                    "the daily mean rises above " + number(rises.aboveC().is()) + " °C",
+                    rises.aboveC());
+        }
+        return byLeafFall(stage, (StageRule.LeafFall) java.util.Objects.requireNonNull(rule));
+    }
+
+    private static String heatWords(StageRule.Heat heat) {
+        return "warmth above "
+                + number(heat.baseC())
+                + " °C adds up to "
+                + number(heat.sum().is())
+                + " °C·d"
+                + (heat.dayLength() ? ", long days counting more" : "");
+    }
+
+    private Modelled byDays(Stage stage, StageRule.Days rule) {
+        Modelled of = at(rule.of());
+        long days = (long) rule.days().is();
+        String words =
+                Math.abs(days) + " days " + (days < 0 ? "before " : "after ") + rule.of().words();
+        return follows(
+                stage, of, of.date().plusDays(days), rule.plusMinus().is(), words, rule.days());
+    }
+
+    private Modelled byHeatAfter(Stage stage, StageRule.HeatAfter rule) {
+        Modelled of = at(rule.of());
+        LocalDate date = model.heatAfter(rule, rule.sum(), of.date());
+        double kinds = 0;
+        if (rule.early().isPresent() && rule.late().isPresent()) {
+            LocalDate early = model.heatAfter(rule, rule.early().get(), of.date());
+            LocalDate late = model.heatAfter(rule, rule.late().get(), of.date());
+            kinds = (late.toEpochDay() - early.toEpochDay()) / 2.0;
+        }
+        String words =
+                "warmth above "
+                        + number(rule.baseC())
+                        + " °C from "
+                        + rule.of().words()
+                        + " adds up to "
+                        + number(rule.sum().is())
+                        + " °C·d"
+                        + (kinds > 0 ? "; early and late cultivars differ" : "");
+        return follows(
+                stage, of, date, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
+    }
+
+    private Modelled follows(
+            Stage stage,
+            Modelled of,
+            LocalDate date,
+            double plusMinus,
+            String words,
+            Figure figure) {
+        List<String> sources = new ArrayList<>(of.sources());
+        figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
+        return new Modelled(
+                date,
+                Math.hypot(of.plusMinus(), plusMinus),
+                plusMinus,
+                of.basis(),
+                words(stage, words, of.basis()),
+                sources);
+    }
+
+    private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
+        Optional<LocalDate> began =
+                stage == Stage.LEAF_FALL_DONE
+                        ? Optional.of(at(Stage.LEAF_FALL_BEGINS).date())
+                        : Optional.empty();
+        String words =
+                "the daily mean falls below "
+                        + number(rule.belowC().is())
+                        + " °C"
+                        + rule.dayLengthBelowH()
+                                .map(h -> ", or the day gets shorter than " + number(h.is()) + " h")
+                                .orElse("")
+                        + rule.mostDaysAfterBegins()
+                                .map(
+                                        d ->
+                                                ", at the latest "
+                                                        + number(d.is())
+                                                        + " days after it began")
+                                .orElse("");
+        return dated(stage, model.leafFall(rule, began), rule, words, rule.belowC());
+    }
+
+    private Modelled dated(
+            Stage stage, Optional<LocalDate> date, StageRule rule, String words, Figure figure) {
+        if (date.isEmpty()) {
+            return byCalendar(stage, "; here it never comes that " + words);
+        }
+        boolean spring = stage.compareTo(Stage.RIPE) < 0;
+        double plusMinus =
+                shortOfChill && spring
+                        ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
+                        : rule.plusMinus().is();
+        return new Modelled(
+                date.get(),
+                plusMinus,
+                plusMinus,
+                Basis.MODELLED,
+                words(stage, words, Basis.MODELLED) + (shortOfChill && spring ? chill() : ""),
+                figure.sources());
+    }
+
+    private String chill() {
+        return stages.chill()
+                .map(
+                        need ->
+                                "; chill falls short, so buds may open late and unevenly: "
+                                        + season.chill(need, chillModels).inWords())
+                .orElse("");
+    }
+
+    private String words(Stage stage, String how, Basis basis) {
+        return stage.words() + ": " + how + (basis == Basis.MODELLED ? ", " + season.basis() : "");
+    }
+
+    private Modelled byCalendar(Stage stage, String why) {
+        StageDate date = calendar.date(crop, season.days().season(), stage);
+        return new Modelled(
+                date.date(),
+                date.plusMinusDays(),
+                date.plusMinusDays(),
+                Basis.CALENDAR,
+                date.words() + why,
+                date.sources());
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value)
+                ? Long.toString((long) value)
+                : String.format(Locale.ROOT, "%.1f", value);
+    }
+}

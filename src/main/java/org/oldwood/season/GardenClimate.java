@@ -1,0 +1,45 @@
+package org.oldwood.season;
+
+import org.oldwood.garden.Season;
+import org.oldwood.season.SeasonDays.Place;
+import org.oldwood.store.Documents;
+
+/** The climate and weather of one garden. */
+public final class GardenClimate {
+    private final Climate climate;
+    private final SeasonMethods methods;
+    private final Place place;
+
+    /**
+     * @param latitude the garden's, degrees, south negative
+     * @param weather measured days; may be none
+     */
+    public GardenClimate(double latitude, Climate climate, Weather weather, Documents documents) {
+        this.climate = climate;
+        this.methods = SeasonMethods.read(documents);
+        this.place =
+                new Place(
+                        latitude,
+                        MeanCurve.daily(climate.meanMinC()),
+                        MeanCurve.daily(climate.meanMaxC()),
+                        methods.spreadC(climate),
+                        weather);
+    }
+
+    public Climate climate() {
+        return climate;
+    }
+
+    public SeasonMethods methods() {
+        return methods;
+    }
+
+    SeasonClimate season(Season season) {
+        return new SeasonClimate(new SeasonDays(season, place), climate, methods);
+    }
+
+    /** The normal night's least temperature on a day of a year of 365, °C. */
+    double normalMinC(int day) {
+        return place.dailyMinC()[day % 365];
+    }
+}

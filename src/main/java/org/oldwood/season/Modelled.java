@@ -1,0 +1,26 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What the models say of a stage, before anything that was seen.
+ *
+ * @param date the day
+ * @param plusMinus one standard deviation, days
+ * @param own the part of it that is the stage's own, without that of the stage it follows
+ * @param basis modelled, or calendar where no model holds there
+ * @param words how it was come by
+ * @param sources source keys
+ */
+record Modelled(
+        LocalDate date,
+        double plusMinus,
+        double own,
+        Basis basis,
+        String words,
+        List<String> sources) {
+    Modelled {
+        sources = List.copyOf(sources);
+    }
+}

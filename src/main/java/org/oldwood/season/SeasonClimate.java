@@ -1,0 +1,75 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.season.ChillModels.ChillModel;
+import org.oldwood.season.CropStages.ChillNeed;
+
+/** One season's days at one garden, with the winter's chill and the day on which heat begins. */
+final class SeasonClimate {
+    private static final String PORTIONS = "dynamic";
+
+    private final SeasonDays days;
+    private final Climate climate;
+    private final SeasonMethods methods;
+    private final Map<String, Double> chill = new HashMap<>();
+    private final double warmestMonthC;
+
+    SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
+        this.days = days;
+        this.climate = climate;
+        this.methods = methods;
+        this.warmestMonthC = Arrays.stream(climate.meanC()).max().orElse(0);
+    }
+
+    SeasonDays days() {
+        return days;
+    }
+
+    /** What the dates of this season rest on, in words. */
+    String basis() {
+        String on = "on the climate of " + climate.name();
+        return days.measuredDays() == 0
+                ? on
+                : "on " + days.measuredDays() + " days of the garden's weather, else " + on;
+    }
+
+    StageModel model(Optional<ChillNeed> need, ChillModels models) {
+        LocalDate from =
+                need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
+        return new StageModel(days, methods, from, warmestMonthC);
+    }
+
+    double unmetPlusMinus() {
+        return methods.unmetPlusMinus().is();
+    }
+
+    LocalDate chillFrom() {
+        return StageModel.beforeHeat(days, methods.chillFrom(), methods.heatFrom());
+    }
+
+    /** Heat begins when the least chill that sources give is met, within bounds. */
+    private LocalDate heatFrom(ChillNeed need, ChillModels models) {
+        LocalDate from = days.on(methods.heatFrom());
+        LocalDate latest = from.plusDays((long) methods.mostHoldDays().is());
+        LocalDate met =
+                days.reaches(
+                        models.get(need.model()).begin(), chillFrom(), need.need().low(), latest);
+        return met.isBefore(from) ? from : met;
+    }
+
+    ChillReport chill(ChillNeed need, ChillModels models) {
+        ChillModel model = models.get(need.model());
+        return new ChillReport(
+                model.key(), model.name(), total(model), total(models.get(PORTIONS)), need.need());
+    }
+
+    private double total(ChillModel model) {
+        return chill.computeIfAbsent(
+                model.key(),
+                key -> days.hourly(model.begin(), chillFrom(), days.on(methods.chillTo())));
+    }
+}

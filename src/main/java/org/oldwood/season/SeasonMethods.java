@@ -1,0 +1,83 @@
+package org.oldwood.season;
+
+import java.time.MonthDay;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The figures that the season engine works by whatever the crop, from {@code season/methods.json}.
+ *
+ * @param heatFrom day of the northern year on which heat begins to count
+ * @param spreadLeastC spread of daily means about a normal day, least, °C
+ * @param spreadPerC and its share of the range of the monthly means
+ * @param chillFrom day of the northern year on which chill begins to count
+ * @param chillTo the last day on which it counts
+ * @param mostHoldDays how long heat is held back while chill is short
+ * @param unmetPlusMinus the ± of a date for which chill was not met
+ * @param leafFallFrom day of the northern year from which leaf fall may come
+ * @param meanOver days over which cool means are averaged
+ * @param run how many such days must follow one another
+ * @param nightSpreadC spread of least temperatures about the normal night
+ * @param shrink how many seasons of sightings weigh as much as the model
+ * @param carriedToAutumn how much of a spring's earliness reaches leaf fall
+ */
+public record SeasonMethods(
+        MonthDay heatFrom,
+        Figure spreadLeastC,
+        Figure spreadPerC,
+        MonthDay chillFrom,
+        MonthDay chillTo,
+        Figure mostHoldDays,
+        Figure unmetPlusMinus,
+        MonthDay leafFallFrom,
+        Figure meanOver,
+        Figure run,
+        Figure nightSpreadC,
+        Figure shrink,
+        Figure carriedToAutumn) {
+
+    public static SeasonMethods read(Documents documents) {
+        Fields fields = documents.fields("season/methods.json");
+        fields.count("format", 1, 1);
+        Fields heat = part(fields, "heat");
+        Fields spread = part(fields, "dayToDay");
+        Fields chill = part(fields, "chill");
+        Fields leaf = part(fields, "leafFall");
+        Fields frost = part(fields, "frost");
+        Fields seen = part(fields, "sightings");
+        SeasonMethods methods =
+                new SeasonMethods(
+                        CropStages.monthDay(heat, "from"),
+                        Figure.read(spread, "leastC"),
+                        Figure.read(spread, "perC"),
+                        CropStages.monthDay(chill, "from"),
+                        CropStages.monthDay(chill, "to"),
+                        Figure.read(chill, "mostHold"),
+                        Figure.read(chill, "unmetPlusMinus"),
+                        CropStages.monthDay(leaf, "from"),
+                        Figure.read(leaf, "meanOver"),
+                        Figure.read(leaf, "run"),
+                        Figure.read(frost, "nightSpread"),
+                        Figure.read(seen, "shrink"),
+                        Figure.read(seen, "carriedToAutumn"));
+        fields.done();
+        return methods;
+    }
+
+    private static Fields part(Fields fields, String key) {
+        return fields.object(key)
+                .orElseThrow(() -> new IllegalStateException("season/methods.json has no " + key));
+    }
+
+    /** Spread of the daily means about a normal day in a climate, °C. */
+    public double spreadC(Climate climate) {
+        double least = Double.MAX_VALUE;
+        double most = -Double.MAX_VALUE;
+        for (double mean : climate.meanC()) {
+            least = Math.min(least, mean);
+            most = Math.max(most, mean);
+        }
+        return spreadLeastC.is() + spreadPerC.is() * (most - least);
+    }
+}

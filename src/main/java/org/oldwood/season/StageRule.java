@@ -1,0 +1,73 @@
+package org.oldwood.season;
+
+import java.time.MonthDay;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
+
+/**
+ * How a crop comes to a stage. A crop's rules stand in its {@code stages} section under {@code
+ * models}; the kinds are these.
+ */
+public sealed interface StageRule {
+    /** This rule's own error, one standard deviation, days. */
+    Figure plusMinus();
+
+    /**
+     * Heat above a base adds up from the day on which heat begins to count.
+     *
+     * @param baseC base temperature, °C
+     * @param dayLength whether each day's heat is weighted by the square of (day length/12 h)
+     * @param sum the heat that the stage needs, °C·d
+     * @param window the stage is held between two days of the year, written for the north
+     * @param warmSummer what holds where summers are too warm for the sum
+     */
+    record Heat(
+            double baseC,
+            boolean dayLength,
+            Figure sum,
+            Figure plusMinus,
+            Optional<Window> window,
+            Optional<WarmSummer> warmSummer)
+            implements StageRule {}
+
+    /** A number of days after another stage, or before it where the number is negative. */
+    record Days(Stage of, Figure days, Figure plusMinus) implements StageRule {}
+
+    /**
+     * Heat above a base adds up from another stage on; the days it takes stay within the figure's
+     * range.
+     *
+     * @param early the sum for early cultivars, where they differ
+     * @param late the sum for late cultivars
+     */
+    record HeatAfter(
+            Stage of,
+            double baseC,
+            Figure sum,
+            Figure days,
+            Figure plusMinus,
+            Optional<Figure> early,
+            Optional<Figure> late)
+            implements StageRule {}
+
+    /** The daily mean rises to a temperature in spring. */
+    record MeanRises(Figure aboveC, Figure plusMinus) implements StageRule {}
+
+    /**
+     * The daily mean falls below a temperature in autumn, or the day gets shorter than a length, or
+     * so many days have passed since leaf fall began: whatever comes first.
+     */
+    record LeafFall(
+            Figure belowC,
+            Optional<Figure> dayLengthBelowH,
+            Optional<Figure> mostDaysAfterBegins,
+            Figure plusMinus)
+            implements StageRule {}
+
+    /** From a day to a day of the northern year, both included. */
+    record Window(MonthDay notBefore, MonthDay notAfter) {}
+
+    /** Where the warmest month's mean is above this, the day of the northern year that holds. */
+    record WarmSummer(Figure warmestMonthC, MonthDay then) {}
+}
