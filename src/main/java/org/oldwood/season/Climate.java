@@ -24,19 +24,15 @@ import org.oldwood.store.Problems;
 public record Climate(
         String name,
         Optional<Double> latitude,
-        double[] meanMaxC,
-        double[] meanMinC,
-        Optional<double[]> rainMm,
+        Months meanMaxC,
+        Months meanMinC,
+        Optional<Months> rainMm,
         List<String> sources,
         String note) {
 
     /** Means of the days' mean temperature, °C. */
-    public double[] meanC() {
-        double[] mean = new double[12];
-        for (int month = 0; month < 12; month++) {
-            mean[month] = (meanMaxC[month] + meanMinC[month]) / 2;
-        }
-        return mean;
+    public Months meanC() {
+        return meanMaxC.mean(meanMinC);
     }
 
     /**
@@ -95,17 +91,17 @@ public record Climate(
                         fields.texts("source"),
                         fields.text("note", ""));
         fields.optionalText("seen");
-        for (int month = 0; month < 12; month++) {
-            if (climate.meanMinC[month] > climate.meanMaxC[month]) {
+        for (int month = 1; month <= 12; month++) {
+            if (climate.meanMinC.in(month) > climate.meanMaxC.in(month)) {
                 fields.wrong(
                         "meanMinC",
                         "least-above-greatest",
                         "is above the greatest in month "
-                                + (month + 1)
+                                + month
                                 + ": "
-                                + climate.meanMinC[month]
+                                + climate.meanMinC.in(month)
                                 + " over "
-                                + climate.meanMaxC[month],
+                                + climate.meanMaxC.in(month),
                         "Look whether the two rows are swapped.");
                 return climate;
             }
@@ -113,7 +109,7 @@ public record Climate(
         return climate;
     }
 
-    private static double[] twelve(Fields fields, String key, double least, double most) {
+    private static Months twelve(Fields fields, String key, double least, double most) {
         List<Double> numbers = fields.numbers(key);
         boolean right = numbers.size() == 12;
         for (double number : numbers) {
@@ -130,8 +126,8 @@ public record Climate(
                             + " but is "
                             + numbers,
                     "");
-            return new double[12];
+            return Months.of(new double[12]);
         }
-        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+        return Months.of(numbers.stream().mapToDouble(Double::doubleValue).toArray());
     }
 }

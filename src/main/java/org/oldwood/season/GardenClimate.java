@@ -20,8 +20,8 @@ public final class GardenClimate {
         this.place =
                 new Place(
                         latitude,
-                        MeanCurve.daily(climate.meanMinC()),
-                        MeanCurve.daily(climate.meanMaxC()),
+                        MeanCurve.through(climate.meanMinC()),
+                        MeanCurve.through(climate.meanMaxC()),
                         methods.spreadC(climate),
                         weather);
     }
@@ -40,6 +40,6 @@ public final class GardenClimate {
 
     /** The normal night's least temperature on a day of a year of 365, °C. */
     double normalMinC(int day) {
-        return place.dailyMinC()[day % 365];
+        return place.dailyMinC().on(day % 365);
     }
 }

@@ -9,14 +9,16 @@ public final class MeanCurve {
     private static final int PASSES = 60;
     private static final int[] LENGTHS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
-    private MeanCurve() {}
+    private final double[] days;
 
-    /** The 365 values, 1 January first; 29 February takes the value of the day before. */
-    public static double[] daily(double[] monthly) {
-        if (monthly.length != 12) {
-            throw new IllegalArgumentException("twelve monthly means, not " + monthly.length);
-        }
-        double[] knots = monthly.clone();
+    private MeanCurve(double[] days) {
+        this.days = days;
+    }
+
+    /** The curve through twelve means. */
+    public static MeanCurve through(Months months) {
+        double[] monthly = months.toArray();
+        double[] knots = months.toArray();
         double[] days = lines(knots);
         for (int pass = 0; pass < PASSES; pass++) {
             int first = 0;
@@ -26,7 +28,12 @@ public final class MeanCurve {
             }
             days = lines(knots);
         }
-        return days;
+        return new MeanCurve(days);
+    }
+
+    /** The value of a day of a year of 365, 0 for 1 January. */
+    public double on(int day) {
+        return days[day];
     }
 
     private static double mean(double[] days, int first, int length) {

@@ -1,7 +1,6 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +21,7 @@ final class SeasonClimate {
         this.days = days;
         this.climate = climate;
         this.methods = methods;
-        this.warmestMonthC = Arrays.stream(climate.meanC()).max().orElse(0);
+        this.warmestMonthC = climate.meanC().most();
     }
 
     SeasonDays days() {

@@ -27,8 +27,8 @@ final class SeasonDays {
         this.spreadC = place.spreadC();
         for (int i = 0; i < DAYS; i++) {
             int day = normalDay(first.plusDays(i));
-            min[i] = place.dailyMinC()[day];
-            max[i] = place.dailyMaxC()[day];
+            min[i] = place.dailyMinC().on(day);
+            max[i] = place.dailyMaxC().on(day);
         }
         for (WeatherDay day : place.weather().between(first, first.plusDays(DAYS - 1L))) {
             if (day.minC().isPresent() && day.maxC().isPresent()) {
@@ -44,8 +44,8 @@ final class SeasonDays {
     /** A place's mean year, day by day, and what was measured there. */
     record Place(
             double latitude,
-            double[] dailyMinC,
-            double[] dailyMaxC,
+            MeanCurve dailyMinC,
+            MeanCurve dailyMaxC,
             double spreadC,
             Weather weather) {}
 

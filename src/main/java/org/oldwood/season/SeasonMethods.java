@@ -72,12 +72,7 @@ public record SeasonMethods(
 
     /** Spread of the daily means about a normal day in a climate, °C. */
     public double spreadC(Climate climate) {
-        double least = Double.MAX_VALUE;
-        double most = -Double.MAX_VALUE;
-        for (double mean : climate.meanC()) {
-            least = Math.min(least, mean);
-            most = Math.max(most, mean);
-        }
-        return spreadLeastC.is() + spreadPerC.is() * (most - least);
+        Months mean = climate.meanC();
+        return spreadLeastC.is() + spreadPerC.is() * (mean.most() - mean.least());
     }
 }

@@ -38,18 +38,18 @@ class ClimateTest {
     @Property(tries = 200)
     void a_daily_curve_reproduces_any_monthly_means(
             @ForAll @Size(12) List<@DoubleRange(min = -40, max = 40) Double> monthly) {
-        assertMeans(monthly.stream().mapToDouble(Double::doubleValue).toArray());
+        assertMeans(Months.of(monthly.stream().mapToDouble(Double::doubleValue).toArray()));
     }
 
     /** The first computation's values for Cambridge: 4.79, 5.82, 8.16 and 10.77 °C. */
     @Test
     void meets_the_first_computation_of_daily_means() {
-        double[] days = MeanCurve.daily(Climate.bundled("cambridge", DOCUMENTS).meanC());
+        MeanCurve days = MeanCurve.through(Climate.bundled("cambridge", DOCUMENTS).meanC());
 
-        assertThat(days[31]).isCloseTo(4.79, within(0.03));
-        assertThat(days[58]).isCloseTo(5.82, within(0.03));
-        assertThat(days[89]).isCloseTo(8.16, within(0.03));
-        assertThat(days[119]).isCloseTo(10.77, within(0.03));
+        assertThat(days.on(31)).isCloseTo(4.79, within(0.03));
+        assertThat(days.on(58)).isCloseTo(5.82, within(0.03));
+        assertThat(days.on(89)).isCloseTo(8.16, within(0.03));
+        assertThat(days.on(119)).isCloseTo(10.77, within(0.03));
     }
 
     @Test
@@ -83,17 +83,17 @@ class ClimateTest {
                 : problems.list().get(0).name() + " " + problems.list().get(0).inWords();
     }
 
-    private static void assertMeans(double[] monthly) {
-        double[] days = MeanCurve.daily(monthly);
+    private static void assertMeans(Months monthly) {
+        MeanCurve days = MeanCurve.through(monthly);
         int first = 0;
         for (int month = 1; month <= 12; month++) {
             int length = YearMonth.of(2027, month).lengthOfMonth();
             double mean =
                     IntStream.range(first, first + length)
-                            .mapToDouble(i -> days[i])
+                            .mapToDouble(i -> days.on(i))
                             .average()
                             .orElseThrow();
-            assertThat(mean).as("month " + month).isCloseTo(monthly[month - 1], within(0.005));
+            assertThat(mean).as("month " + month).isCloseTo(monthly.in(month), within(0.005));
             first += length;
         }
     }

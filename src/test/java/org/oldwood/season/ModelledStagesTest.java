@@ -118,8 +118,8 @@ class ModelledStagesTest {
                 new Climate(
                         "made up",
                         Optional.of(latitude),
-                        max,
-                        min,
+                        Months.of(max),
+                        Months.of(min),
                         Optional.empty(),
                         List.of(),
                         "");
@@ -141,12 +141,12 @@ class ModelledStagesTest {
         }
     }
 
-    private static double[] turned(double[] monthly) {
+    private static Months turned(Months monthly) {
         double[] turned = new double[12];
         for (int month = 0; month < 12; month++) {
-            turned[month] = monthly[(month + 6) % 12];
+            turned[month] = monthly.in((month + 6) % 12 + 1);
         }
-        return turned;
+        return Months.of(turned);
     }
 
     /** A warm spring moves bud burst, and the words count the days. */

@@ -1,0 +1,46 @@
+package org.oldwood.season;
+
+import java.util.Arrays;
+
+/** Twelve monthly values, January first. Immutable. */
+public final class Months {
+    private final double[] values;
+
+    private Months(double[] values) {
+        this.values = values;
+    }
+
+    public static Months of(double... values) {
+        if (values.length != 12) {
+            throw new IllegalArgumentException("twelve monthly values, not " + values.length);
+        }
+        return new Months(values.clone());
+    }
+
+    /** The value of a month, 1 to 12. */
+    public double in(int month) {
+        return values[month - 1];
+    }
+
+    public double most() {
+        return Arrays.stream(values).max().orElseThrow();
+    }
+
+    public double least() {
+        return Arrays.stream(values).min().orElseThrow();
+    }
+
+    /** Half way between these and others, month by month. */
+    public Months mean(Months others) {
+        double[] mean = new double[12];
+        for (int i = 0; i < 12; i++) {
+            mean[i] = (values[i] + others.values[i]) / 2;
+        }
+        return new Months(mean);
+    }
+
+    /** A copy, January first. */
+    public double[] toArray() {
+        return values.clone();
+    }
+}
