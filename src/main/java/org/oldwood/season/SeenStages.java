@@ -115,8 +115,8 @@ final class SeenStages {
     /** Whether the stage's own rule starts from that other stage. */
     private boolean follows(Stage stage, Stage before) {
         StageRule rule = stages.of(crop).rules().get(stage);
-        return rule instanceof StageRule.Days days && days.of() == before
-                || rule instanceof StageRule.HeatAfter after && after.of() == before;
+        return (rule instanceof StageRule.Days days && days.of() == before)
+                || (rule instanceof StageRule.HeatAfter after && after.of() == before);
     }
 
     private LocalDate afterSeen(Stage stage, Stage before, LocalDate corrected) {
@@ -160,13 +160,15 @@ final class SeenStages {
         if (own.isPresent()) {
             return own;
         }
-        for (int i = stage.ordinal() - 1; i > Stage.DORMANT.ordinal(); i--) {
-            Optional<Past> other = pastOf(Stage.values()[i], 0.5);
-            if (other.isPresent()) {
-                return other;
+        Optional<Past> nearest = Optional.empty();
+        for (Stage earlier : Stage.values()) {
+            if (earlier.compareTo(stage) >= 0) {
+                break;
             }
+            Optional<Past> other = pastOf(earlier, 0.5);
+            nearest = other.isPresent() ? other : nearest;
         }
-        return Optional.empty();
+        return nearest;
     }
 
     private Optional<Past> pastOf(Stage stage, double weight) {
