@@ -95,9 +95,10 @@ public final class WeatherReader {
         rows.decimalCommas(table.separator() != ',');
         for (int row = 1; row < table.rows().size(); row++) {
             int line = table.lines().get(row);
-            Optional<LocalDate> date = date(table.cell(row, columns.get("date")), line);
+            Optional<LocalDate> date =
+                    date(table.cell(row, columns.getOrDefault("date", -1)), line);
             if (ghcn) {
-                rows.station(table.cell(row, columns.get("station")), line);
+                rows.station(table.cell(row, columns.getOrDefault("station", -1)), line);
             }
             if (date.isPresent()) {
                 rows.day(
@@ -116,8 +117,8 @@ public final class WeatherReader {
 
     private static boolean hasDecimals(WeatherTable table, Map<String, Integer> columns) {
         for (int row = 1; row < table.rows().size(); row++) {
-            if (table.cell(row, columns.get("tmax")).indexOf('.') >= 0
-                    || table.cell(row, columns.get("tmin")).indexOf('.') >= 0) {
+            if (table.cell(row, columns.getOrDefault("tmax", -1)).indexOf('.') >= 0
+                    || table.cell(row, columns.getOrDefault("tmin", -1)).indexOf('.') >= 0) {
                 return true;
             }
         }

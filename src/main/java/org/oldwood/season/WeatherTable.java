@@ -99,9 +99,9 @@ record WeatherTable(char separator, List<List<String>> rows, List<Integer> lines
         return columns;
     }
 
-    /** The cell of a row; empty where the row is too short. */
+    /** The cell of a row; empty where there is no such column. */
     String cell(int row, int column) {
         List<String> cells = rows.get(row);
-        return column < cells.size() ? cells.get(column) : "";
+        return column >= 0 && column < cells.size() ? cells.get(column) : "";
     }
 }
