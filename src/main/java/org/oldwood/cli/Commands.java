@@ -12,11 +12,15 @@ final class Commands {
             new LinkedHashMap<>();
 
     static {
+        TABLE.put("start", StartCommand::new);
+        TABLE.put("note", NoteCommand::new);
+        TABLE.put("check", CheckCommand::new);
         TABLE.put("tasks", TasksCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
         TABLE.put("why", WhyCommand::new);
         TABLE.put("et0", Et0Command::new);
         TABLE.put("sources", SourcesCommand::new);
+        TABLE.put("completion", CompletionCommand::new);
     }
 
     private Commands() {}

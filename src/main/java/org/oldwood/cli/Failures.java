@@ -53,8 +53,9 @@ final class Failures {
     }
 
     /** What a command let through. */
-    int thrown(Exception thrown, CommandLine line, GardenCommand command) {
+    int thrown(Exception thrown, CommandLine line) {
         if (thrown instanceof RecordException records) {
+            GardenCommand command = line.getCommand();
             new ProblemWords(command.gardenPath())
                     .print(err, records.problems(), "; nothing was written.");
             return RECORD_PROBLEMS;

@@ -61,6 +61,15 @@ abstract class GardenCommand implements Callable<Integer> {
         err = stderr;
     }
 
+    /** Takes what was given to the command that this one belongs to. */
+    final void takeFrom(GardenCommand parent) {
+        attach(parent.around(), parent.out(), parent.err());
+        gardenDir = gardenDir.or(() -> parent.gardenDir);
+        givenToday = givenToday.or(() -> parent.givenToday);
+        json |= parent.json;
+        quiet |= parent.quiet;
+    }
+
     /** How the command line reads this command; one that has commands of its own adds them. */
     CommandLine commandLine(List<String> arguments) {
         return new CommandLine(this);
@@ -101,7 +110,7 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** A file or folder named on the command line. */
     final Path path(Path named) {
-        return around().folder().resolve(named);
+        return around().folder().resolve(named).normalize();
     }
 
     /**

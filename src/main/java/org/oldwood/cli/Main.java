@@ -80,8 +80,7 @@ public final class Main {
         root.addSubcommand(name, command.commandLine(args.subList(1, args.size())));
         Settings.apply(root, run.out, run.err);
         root.setParameterExceptionHandler(failures::wrongUsage);
-        root.setExecutionExceptionHandler(
-                (thrown, line, parsed) -> failures.thrown(thrown, line, command));
+        root.setExecutionExceptionHandler((thrown, line, parsed) -> failures.thrown(thrown, line));
         return root.execute(args.toArray(String[]::new));
     }
 
@@ -118,8 +117,7 @@ public final class Main {
             name = "oldwood",
             description = {
                 "From a record of currant, gooseberry, cane and blueberry bushes to dated,"
-                        + " measured, explained tasks.",
-                ""
+                        + " measured, explained tasks."
             },
             synopsisSubcommandLabel = "COMMAND",
             commandListHeading = "%nCommands:%n",

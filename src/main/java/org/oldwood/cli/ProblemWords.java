@@ -3,6 +3,7 @@ package org.oldwood.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,9 @@ import org.oldwood.store.Problem;
 
 /** Words problems for a terminal: place, message, the line they stand in, what to do instead. */
 final class ProblemWords {
+    /** Stands for a file's name where something was given on the command line itself. */
+    static final String COMMAND_LINE = "command line";
+
     private static final int SHOWN = 66;
 
     private final Path folder;
@@ -24,17 +28,35 @@ final class ProblemWords {
 
     /** Prints the problems in the order given, and how many there are. */
     void print(Out out, List<Problem> problems, String end) {
-        problems.forEach(problem -> print(out, problem));
+        inFileOrder(problems).forEach(problem -> print(out, problem));
         out.line(count(problems) + end);
     }
 
+    /** The files in the order met, the problems of each by their places. */
+    private static List<Problem> inFileOrder(List<Problem> problems) {
+        List<String> files =
+                problems.stream().map(problem -> problem.place().file()).distinct().toList();
+        Comparator<Problem> order =
+                Comparator.comparingInt(problem -> files.indexOf(problem.place().file()));
+        return problems.stream()
+                .sorted(
+                        order.thenComparingInt(problem -> problem.place().line())
+                                .thenComparingInt(problem -> problem.place().column()))
+                .toList();
+    }
+
     private static String count(List<Problem> problems) {
-        long files = problems.stream().map(problem -> problem.place().file()).distinct().count();
-        return problems.size()
-                + (problems.size() == 1 ? " problem" : " problems")
-                + " in "
-                + files
-                + (files == 1 ? " file" : " files");
+        String number = problems.size() + (problems.size() == 1 ? " problem" : " problems");
+        long files =
+                problems.stream()
+                        .map(problem -> problem.place().file())
+                        .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE))
+                        .distinct()
+                        .count();
+        if (files == 0) {
+            return number;
+        }
+        return number + " in " + files + (files == 1 ? " file" : " files");
     }
 
     void print(Out out, Problem problem) {

@@ -44,9 +44,12 @@ public final class EntryReader {
         needOne(fields, kind, values);
         String note = fields.text("note", "");
         fields.done();
-        return problems.count() == before
-                ? Optional.of(new Entry(id, date, kind, values, note, fields.place()))
-                : Optional.empty();
+        if (problems.count() > before) {
+            return Optional.empty();
+        }
+        Entry entry = new Entry(id, date, kind, values, note, fields.place());
+        EntryLimits.check(entry, problems);
+        return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }
 
     private static void needOne(Fields fields, EntryKind kind, Map<String, Json> values) {

@@ -32,7 +32,7 @@ public final class GardenFolder {
     private final Garden garden;
     private final List<Entry> journal;
 
-    private GardenFolder(Path folder) throws IOException {
+    private GardenFolder(Path folder) {
         this.folder = folder;
         this.documents = Documents.with(folder, problems);
         Optional<Garden> read = readGarden();
@@ -50,7 +50,7 @@ public final class GardenFolder {
      *
      * @throws RecordException where there is no garden, or {@code garden.json} has problems
      */
-    public static GardenFolder open(Path folder) throws IOException {
+    public static GardenFolder open(Path folder) {
         if (!Files.isRegularFile(folder.resolve(GARDEN_FILE))) {
             throw new RecordException(
                     new Problem(
@@ -64,15 +64,35 @@ public final class GardenFolder {
         return new GardenFolder(folder);
     }
 
-    private Optional<Garden> readGarden() throws IOException {
+    private void unreadable(String file) {
+        problems.add(
+                "unreadable-file",
+                Place.of(file),
+                "is there but cannot be read",
+                "Check that it is a file and that you may read it.");
+    }
+
+    private Optional<Garden> readGarden() {
         try (InputStream in = Files.newInputStream(folder.resolve(GARDEN_FILE))) {
             return JsonReader.read(in, GARDEN_FILE, problems)
                     .flatMap(json -> GardenReader.read(json, problems));
+        } catch (IOException e) {
+            unreadable(GARDEN_FILE);
+            return Optional.empty();
         }
     }
 
-    private List<Entry> readJournal() throws IOException {
-        Journal.Contents contents = new Journal(journalPath()).read();
+    private Journal.Contents journalLines() {
+        try {
+            return new Journal(journalPath()).read();
+        } catch (IOException e) {
+            unreadable(JOURNAL_FILE);
+            return new Journal.Contents(List.of(), Optional.empty());
+        }
+    }
+
+    private List<Entry> readJournal() {
+        Journal.Contents contents = journalLines();
         contents.torn()
                 .ifPresent(
                         line ->
@@ -81,8 +101,7 @@ public final class GardenFolder {
                                                 "torn-line",
                                                 Place.of(JOURNAL_FILE, line.number()),
                                                 "was not written to its end, so it never counted; the next entry sets it aside",
-                                                "Look at the line and note it again if you miss it: "
-                                                        + shortened(line.text()))));
+                                                "Look at the line, and note it again if you miss it.")));
         List<Entry> entries = new ArrayList<>();
         for (Journal.Line line : contents.lines()) {
             JsonReader.readLine(line.text(), JOURNAL_FILE, line.number(), problems)
@@ -90,10 +109,6 @@ public final class GardenFolder {
                     .ifPresent(entries::add);
         }
         return entries;
-    }
-
-    private static String shortened(String text) {
-        return text.length() > 60 ? text.substring(0, 60) + "…" : text;
     }
 
     public Path path() {

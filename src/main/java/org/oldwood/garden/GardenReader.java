@@ -90,14 +90,18 @@ public final class GardenReader {
     }
 
     /**
-     * Says so where the time zone is not known; slow, so only {@code check} and writing ask for it.
+     * Says so where the time zone of a garden's file is not known; slow, so only {@code check} asks
+     * for it.
      */
-    public static void checkZone(Garden garden, String file, Problems problems) {
-        if (!ZoneId.getAvailableZoneIds().contains(garden.site().zoneName())) {
+    public static void checkZone(Json json, Problems problems) {
+        if (json instanceof Json.Obj garden
+                && garden.members().get("site") instanceof Json.Obj site
+                && site.members().get("zone") instanceof Json.Text zone
+                && !ZoneId.getAvailableZoneIds().contains(zone.value())) {
             problems.add(
                     "unknown-zone",
-                    org.oldwood.store.Place.of(file).at("site.zone"),
-                    "is not a time zone that is known: \"" + garden.site().zoneName() + "\"",
+                    zone.place(),
+                    "is not a time zone that is known: \"" + zone.value() + "\"",
                     "Write for example: \"zone\": \"Europe/London\"");
         }
     }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
@@ -62,22 +63,24 @@ final class References {
 
     private boolean isKnown(Entry entry, EntryField field, String name) {
         return switch (field.type()) {
-            case PLANT -> known(entry, "plant", name, names.plants());
-            case BED -> known(entry, "bed", name, names.beds());
-            case LOT -> known(entry, "lot", name, names.lots());
-            case CROP -> known(entry, "crop", name, names.crops());
+            case PLANT -> known(entry, field, name, "plant", names.plants());
+            case BED -> known(entry, field, name, "bed", names.beds());
+            case LOT -> known(entry, field, name, "lot", names.lots());
+            case CROP -> known(entry, field, name, "crop", names.crops());
             default -> true;
         };
     }
 
-    private boolean known(Entry entry, String what, String name, Collection<String> among) {
+    private boolean known(
+            Entry entry, EntryField field, String name, String what, Collection<String> among) {
         if (among.contains(name)) {
             return true;
         }
-        problem(
-                entry,
+        Json value = entry.values().get(field.key());
+        problems.add(
                 "unknown-" + what,
-                "there is no " + what + " \"" + name + "\" on " + entry.date(),
+                value == null ? entry.place() : value.place(),
+                "names no " + what + " that is known on " + entry.date() + ": \"" + name + "\"",
                 Nearest.hint(name, among.size() < 200 ? among : Set.of()));
         return false;
     }

@@ -90,11 +90,47 @@ public final class Journal {
      * @throws RecordException where another program holds the lock for more than five seconds
      */
     public void append(List<String> lines) throws IOException {
-        try (FileChannel lockFile =
-                        FileChannel.open(
-                                lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock lock = lock(lockFile)) {
+        try (Writing writing = begin()) {
+            writing.append(lines);
+        }
+    }
+
+    /**
+     * Takes the lock, for one who reads first and then adds: what was read stays true until the
+     * lock is given back.
+     *
+     * @throws RecordException where another program holds the lock for more than five seconds
+     */
+    public Writing begin() throws IOException {
+        FileChannel channel =
+                FileChannel.open(lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try {
+            return new Writing(channel, lock(channel));
+        } catch (IOException | RuntimeException e) {
+            channel.close();
+            throw e;
+        }
+    }
+
+    /** The right to add lines, until it is closed. */
+    public final class Writing implements AutoCloseable {
+        private final FileChannel channel;
+        private final FileLock held;
+
+        private Writing(FileChannel channel, FileLock held) {
+            this.channel = channel;
+            this.held = held;
+        }
+
+        /** Adds all the lines or none, and makes sure that they are on the disk. */
+        public void append(List<String> lines) throws IOException {
             appendLocked(lines);
+        }
+
+        @Override
+        public void close() throws IOException {
+            held.release();
+            channel.close();
         }
     }
 
@@ -115,7 +151,7 @@ public final class Journal {
                         "busy",
                         Place.of(String.valueOf(file.getFileName())),
                         "is being written by another program",
-                        "Wait until that one has finished, then give the command again. Nothing was written."));
+                        "Wait until that one has finished, then give the command again."));
     }
 
     private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel)

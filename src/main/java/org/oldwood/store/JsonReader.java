@@ -79,10 +79,20 @@ public final class JsonReader {
             var at = e.getLocation();
             int line = at == null ? 0 : at.getLineNr() + lineOffset;
             int column = at == null ? 0 : at.getColumnNr();
+            Place place = new Place(file, line, column, "");
+            String message = firstSentence(e.getOriginalMessage());
+            if (message.startsWith("Duplicate field")) {
+                problems.add(
+                        "duplicate-key",
+                        place,
+                        "has the key " + message.substring(message.indexOf('\'')) + " twice",
+                        "Keep one of the two.");
+                return Optional.empty();
+            }
             problems.add(
                     "not-json",
-                    new Place(file, line, column, ""),
-                    "is not JSON: " + firstSentence(e.getOriginalMessage()),
+                    place,
+                    "is not JSON: " + message,
                     "Check for a missing comma, quote or bracket at or before this place.");
             return Optional.empty();
         }

@@ -1,0 +1,148 @@
+package org.oldwood.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Sources;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenReader;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Problem;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+import picocli.CommandLine.Command;
+
+/**
+ * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is
+ * well. Questions (things noted that do not fit together) are shown too, but stop nothing.
+ */
+@Command(
+        name = "check",
+        description = "show all that is wrong with the records; silent when all is well",
+        footer = {"", "Example:", "  oldwood check"})
+final class CheckCommand extends GardenCommand {
+    private static final List<String> DATA =
+            List.of("crops", "rules", "materials", "climates", "sources");
+
+    @Override
+    int run() throws IOException {
+        Problems problems = new Problems();
+        Optional<GardenFolder> opened = open(problems);
+        checkZone(problems);
+        List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
+        Documents documents = Documents.with(gardenPath(), problems);
+        ownDocuments(documents);
+        List<Problem> notices = opened.map(GardenFolder::notices).orElse(List.of());
+        if (json) {
+            out().json(writer -> write(writer, problems.list(), notices, questions));
+            return problems.isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
+        }
+        ProblemWords words = new ProblemWords(gardenPath());
+        notices.forEach(notice -> words.print(err(), notice));
+        questions.forEach(question -> err().hanging("", 2, question));
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        return 0;
+    }
+
+    /** A garden that cannot be opened has said why; the other files are looked at all the same. */
+    private Optional<GardenFolder> open(Problems problems) throws IOException {
+        try {
+            return Optional.of(folder());
+        } catch (RecordException e) {
+            if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
+                throw e;
+            }
+            e.problems().forEach(problems::add);
+            return Optional.empty();
+        }
+    }
+
+    private void checkZone(Problems problems) {
+        Documents own = Documents.with(gardenPath(), new Problems());
+        own.read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> GardenReader.checkZone(json, problems));
+    }
+
+    /** Adds the journal up; returns the questions. */
+    private List<String> adding(GardenFolder folder, Problems problems) {
+        GardenState state = folder.on(LocalDate.MAX);
+        problems.addAll(folder.problems());
+        future(folder, problems);
+        return state.questions();
+    }
+
+    private void future(GardenFolder folder, Problems problems) {
+        for (Entry entry : folder.journal()) {
+            if (entry.date().isAfter(today())) {
+                problems.add(
+                        "future-entry",
+                        entry.place(),
+                        "is dated "
+                                + entry.date()
+                                + ", which is still to come; today is "
+                                + today(),
+                        "Strike it out and note it again with the right date: oldwood note struck-out --wrong "
+                                + entry.id());
+            }
+        }
+    }
+
+    private void ownDocuments(Documents documents) throws IOException {
+        for (String kind : DATA) {
+            Path data = gardenPath().resolve(kind);
+            if (Files.isDirectory(data)) {
+                try (Stream<Path> files = Files.walk(data)) {
+                    files.filter(file -> file.toString().endsWith(".json"))
+                            .map(file -> name(gardenPath(), file))
+                            .sorted()
+                            .forEach(documents::read);
+                }
+            }
+        }
+        if (documents.problems().isEmpty()) {
+            Crops crops = new Crops(documents);
+            crops.ids().forEach(crops::get);
+            Sources.read(documents);
+        }
+    }
+
+    private static String name(Path folder, Path file) {
+        return folder.relativize(file).toString().replace('\\', '/');
+    }
+
+    private static void write(
+            JsonWriter json,
+            List<Problem> problems,
+            List<Problem> notices,
+            List<String> questions) {
+        json.object();
+        write(json.array("problems"), problems);
+        write(json.array("notices"), notices);
+        json.put("questions", questions).endObject();
+    }
+
+    private static void write(JsonWriter json, List<Problem> problems) {
+        for (Problem problem : problems) {
+            json.object()
+                    .put("name", problem.name())
+                    .put("file", problem.place().file())
+                    .put("line", problem.place().line())
+                    .put("column", problem.place().column())
+                    .put("path", problem.place().path())
+                    .put("message", problem.message())
+                    .put("remedy", problem.remedy())
+                    .endObject();
+        }
+        json.endArray();
+    }
+}

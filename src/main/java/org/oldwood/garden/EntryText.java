@@ -1,0 +1,96 @@
+package org.oldwood.garden;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+
+/**
+ * Turns what someone types on a command line or in a table's cell into the value that the journal
+ * holds, and back. What cannot be turned stays a text; reading the entry then says what is wrong
+ * with it.
+ */
+public final class EntryText {
+    private EntryText() {}
+
+    /** The value of a field; {@code place} is the entry's. */
+    public static Json value(EntryField field, String text, Place place) {
+        Place here = place.at(field.key());
+        return switch (field.type()) {
+            case NUMBER, COUNT -> number(text, here);
+            case FLAG -> flag(text, here);
+            case STEMS -> stems(text, here);
+            case NEW_IDS ->
+                    new Json.Arr(
+                            here, parts(text).map(id -> (Json) new Json.Text(here, id)).toList());
+            default -> new Json.Text(here, text);
+        };
+    }
+
+    private static Json number(String text, Place place) {
+        return isNumber(text)
+                ? new Json.Num(place, Double.parseDouble(text), text)
+                : new Json.Text(place, text);
+    }
+
+    /** Numbers as JSON has them: no exponent, no sign but the minus, a point before decimals. */
+    private static boolean isNumber(String text) {
+        return text.matches("-?(0|[1-9][0-9]{0,14})(\\.[0-9]{1,15})?");
+    }
+
+    private static Json flag(String text, Place place) {
+        return text.equals("true") || text.equals("false")
+                ? new Json.Bool(place, text.equals("true"))
+                : new Json.Text(place, text);
+    }
+
+    /** From {@code 1=5,2=4,4+=3}; spaces or semicolons may stand instead of commas. */
+    private static Json stems(String text, Place place) {
+        Map<String, Json> counts = new LinkedHashMap<>();
+        for (String part : parts(text).toList()) {
+            int sign = part.indexOf('=');
+            if (sign < 1 || counts.containsKey(part.substring(0, sign))) {
+                return new Json.Text(place, text);
+            }
+            String age = part.substring(0, sign);
+            counts.put(age, number(part.substring(sign + 1), place.at(age)));
+        }
+        return new Json.Obj(place, counts);
+    }
+
+    private static Stream<String> parts(String text) {
+        return Stream.of(text.split("[,; ]+")).filter(part -> !part.isEmpty());
+    }
+
+    /** What an entry says, as one would type it: {@code plant bc-1, stems 1=5,2=4,4+=3}. */
+    public static String inWords(Entry entry) {
+        StringBuilder words = new StringBuilder();
+        for (EntryField field : entry.kind().fields()) {
+            Optional.ofNullable(entry.values().get(field.key()))
+                    .ifPresent(
+                            value ->
+                                    words.append(words.isEmpty() ? "" : ", ")
+                                            .append(field.key())
+                                            .append(' ')
+                                            .append(typed(value)));
+        }
+        return entry.note().isEmpty() ? words.toString() : words + " (" + entry.note() + ")";
+    }
+
+    private static String typed(Json value) {
+        if (value instanceof Json.Obj object) {
+            List<String> parts =
+                    object.members().entrySet().stream()
+                            .map(member -> member.getKey() + "=" + typed(member.getValue()))
+                            .toList();
+            return String.join(",", parts);
+        }
+        if (value instanceof Json.Arr array) {
+            return String.join(",", array.items().stream().map(EntryText::typed).toList());
+        }
+        return value instanceof Json.Text text ? text.value() : value.shown();
+    }
+}

@@ -1,0 +1,63 @@
+package org.oldwood.garden;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Place;
+
+/**
+ * Makes journal entries to be written. An entry's id is {@code e-} and the first 12 hexadecimal
+ * digits of SHA-256 over the id before it and its own content, so that the same notes in the same
+ * order have the same ids, and the same note twice has two.
+ */
+public final class EntryWriter {
+    private static final int ID_DIGITS = 12;
+
+    private EntryWriter() {}
+
+    /**
+     * The JSON object of a new entry, with its id; not yet checked.
+     *
+     * @param previousId the id of the entry before it; empty for the first
+     * @param values what it says, by key, in any order; {@code note} may be among them
+     */
+    public static Json.Obj entry(
+            String previousId,
+            LocalDate date,
+            EntryKind kind,
+            Map<String, Json> values,
+            Place place) {
+        Map<String, Json> content = new LinkedHashMap<>();
+        content.put("date", new Json.Text(place.at("date"), date.toString()));
+        content.put("entry", new Json.Text(place.at("entry"), kind.key()));
+        for (EntryField field : kind.fields()) {
+            Json value = values.get(field.key());
+            if (value != null) {
+                content.put(field.key(), value);
+            }
+        }
+        values.forEach(content::putIfAbsent);
+        Map<String, Json> members = new LinkedHashMap<>();
+        members.put(
+                "id", new Json.Text(place.at("id"), id(previousId, new Json.Obj(place, content))));
+        members.putAll(content);
+        return new Json.Obj(place, members);
+    }
+
+    private static String id(String previousId, Json content) {
+        try {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            sha.update(previousId.getBytes(StandardCharsets.UTF_8));
+            byte[] sum = sha.digest(JsonWriter.line(content).getBytes(StandardCharsets.UTF_8));
+            return "e-" + HexFormat.of().formatHex(sum).substring(0, ID_DIGITS);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

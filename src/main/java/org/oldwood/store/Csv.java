@@ -1,0 +1,186 @@
+package org.oldwood.store;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A table written as comma-separated values (RFC 4180): the first line names the columns; a cell in
+ * double quotes may hold commas, line ends and doubled quotes. Blank lines and lines that begin
+ * with {@code #} are passed over.
+ *
+ * @param columns the names in the first line
+ * @param rows the lines after it
+ */
+public record Csv(List<String> columns, List<Row> rows) {
+
+    /**
+     * One line.
+     *
+     * @param place its place in the file
+     * @param cells by column; blank ones are left out
+     */
+    public record Row(Place place, Map<String, String> cells) {
+        public Optional<String> cell(String column) {
+            return Optional.ofNullable(cells.get(column));
+        }
+    }
+
+    /** Reads the text of a file; lines that do not fit the columns become problems. */
+    public static Csv read(String text, String file, Problems problems) {
+        List<Line> lines = new Scan(text, file, problems).lines();
+        if (lines.isEmpty()) {
+            problems.add(
+                    "empty-file",
+                    Place.of(file),
+                    "holds no line",
+                    "The first line names the columns, with commas between.");
+            return new Csv(List.of(), List.of());
+        }
+        List<String> columns = lines.get(0).cells.stream().map(String::strip).toList();
+        checkColumns(columns, Place.of(file, lines.get(0).number), problems);
+        List<Row> rows = new ArrayList<>();
+        for (Line line : lines.subList(1, lines.size())) {
+            rows.add(row(line, columns, file, problems));
+        }
+        return new Csv(columns, rows);
+    }
+
+    private static void checkColumns(List<String> columns, Place place, Problems problems) {
+        for (int i = 0; i < columns.size(); i++) {
+            String column = columns.get(i);
+            if (columns.indexOf(column) < i || column.isEmpty()) {
+                problems.add(
+                        "bad-column",
+                        place,
+                        column.isEmpty()
+                                ? "column " + (i + 1) + " has no name"
+                                : "names the column \"" + column + "\" twice",
+                        "");
+            }
+        }
+        if (columns.size() == 1 && columns.get(0).contains(";")) {
+            problems.add(
+                    "bad-column",
+                    place,
+                    "has semicolons between its cells",
+                    "Save the table with commas between the cells.");
+        }
+    }
+
+    private static Row row(Line line, List<String> columns, String file, Problems problems) {
+        Place place = Place.of(file, line.number);
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < line.cells.size(); i++) {
+            String cell = line.cells.get(i).strip();
+            if (i < columns.size() && !cell.isEmpty()) {
+                cells.put(columns.get(i), cell);
+            }
+        }
+        if (line.cells.size() > columns.size()) {
+            problems.add(
+                    "too-many-cells",
+                    place,
+                    "has "
+                            + line.cells.size()
+                            + " cells, but there are "
+                            + columns.size()
+                            + " columns",
+                    "Put a cell that holds a comma in double quotes: \"1=5,2=4\"");
+        }
+        return new Row(place, cells);
+    }
+
+    private record Line(int number, List<String> cells) {}
+
+    /** Cuts a text into lines and cells. */
+    private static final class Scan {
+        private final String text;
+        private final String file;
+        private final Problems problems;
+        private final List<Line> lines = new ArrayList<>();
+        private final StringBuilder cell = new StringBuilder();
+        private List<String> cells = new ArrayList<>();
+        private int number = 1;
+        private int began = 1;
+        private boolean quoted;
+
+        Scan(String text, String file, Problems problems) {
+            this.text = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            this.file = file;
+            this.problems = problems;
+        }
+
+        List<Line> lines() {
+            for (int i = 0; i < text.length(); i++) {
+                i = quoted ? inQuotes(i) : outside(i);
+            }
+            if (quoted) {
+                problems.add(
+                        "open-quote",
+                        Place.of(file, began),
+                        "begins a cell with a double quote that is never closed",
+                        "Close it, or write two double quotes for one that belongs to the text.");
+            }
+            if (!cells.isEmpty() || !cell.isEmpty()) {
+                endLine();
+            }
+            return lines;
+        }
+
+        private int inQuotes(int i) {
+            char c = text.charAt(i);
+            if (c == '\n') {
+                number++;
+            }
+            if (c != '"') {
+                cell.append(c);
+                return i;
+            }
+            boolean doubled = i + 1 < text.length() && text.charAt(i + 1) == '"';
+            if (doubled) {
+                cell.append('"');
+                return i + 1;
+            }
+            quoted = false;
+            return i;
+        }
+
+        private int outside(int i) {
+            char c = text.charAt(i);
+            switch (c) {
+                case ',' -> endCell();
+                case '\n' -> endLine();
+                case '\r' -> {
+                    // part of a line end
+                }
+                case '"' -> {
+                    quoted = cell.toString().isBlank();
+                    if (!quoted) {
+                        cell.append(c);
+                    }
+                }
+                default -> cell.append(c);
+            }
+            return i;
+        }
+
+        private void endCell() {
+            cells.add(cell.toString());
+            cell.setLength(0);
+        }
+
+        private void endLine() {
+            endCell();
+            boolean blank = cells.stream().allMatch(String::isBlank);
+            if (!blank && !cells.get(0).startsWith("#")) {
+                lines.add(new Line(began, cells));
+            }
+            cells = new ArrayList<>();
+            number++;
+            began = number;
+        }
+    }
+}
