@@ -102,7 +102,7 @@ final class NewGarden {
         }
         values.put("about", text("year"));
         Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
-        previousId = ((Json.Text) entry.members().get("id")).value();
+        previousId = EntryWriter.idOf(entry);
         journal.add(JsonWriter.line(entry));
     }
 

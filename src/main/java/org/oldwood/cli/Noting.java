@@ -63,7 +63,7 @@ final class Noting {
             Json.Obj object =
                     EntryWriter.entry(
                             previous, draft.date(), draft.kind(), draft.values(), draft.place());
-            previous = ((Json.Text) object.members().get("id")).value();
+            previous = EntryWriter.idOf(object);
             objects.add(object);
             EntryReader.read(object, problems).ifPresent(entries::add);
             if (draft.date().isAfter(command.today())) {

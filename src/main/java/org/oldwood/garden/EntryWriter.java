@@ -50,6 +50,14 @@ public final class EntryWriter {
         return new Json.Obj(place, members);
     }
 
+    /** The id of an entry's object made here. */
+    public static String idOf(Json.Obj entry) {
+        if (entry.members().get("id") instanceof Json.Text id) {
+            return id.value();
+        }
+        throw new IllegalArgumentException("an entry without an id: " + JsonWriter.line(entry));
+    }
+
     private static String id(String previousId, Json content) {
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
