@@ -51,6 +51,11 @@ public record StrikePlan(
         return new StrikePlan(from, now.closes(), latest, now, now.firstPick(), number, chance);
     }
 
+    /** The fewest to strike for {@code wanted} plants; empty where more than {@link #MOST}. */
+    public static OptionalInt fewest(int wanted, double sure, Survival survival) {
+        return survival.whole().fewest(plants -> plants >= wanted ? 1 : 0, sure, MOST);
+    }
+
     private static OptionalInt fewest(Want want, Course course, Survival survival, Timeline line) {
         return survival.whole()
                 .fewest(plants -> success(plants, want, course, line), want.sure(), MOST);

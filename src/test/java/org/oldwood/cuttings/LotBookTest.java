@@ -1,0 +1,112 @@
+package org.oldwood.cuttings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LotState;
+import org.oldwood.season.CalendarStages;
+
+class LotBookTest {
+    private static final String GARDEN =
+            """
+            {"format": 1, "name": "Test", "id": "5f0c9f0e-6b1d-4c55-9d11-0a4f7c3f2a10",
+             "site": {"latitude": 52, "longitude": -2, "heightM": 60, "zone": "Europe/London"},
+             "beds": [{"id": "n", "name": "nursery", "areaM2": 20, "texture": "loam"}]}
+            """;
+    private static final String PLANTED =
+            """
+            {"id": "e1", "date": "2015-11-20", "entry": "planted", "plant": "bc-1", "crop": "blackcurrant", "bed": "n"}
+            """;
+
+    @TempDir Path folder;
+
+    private LotBook book(String day, String... lines) throws IOException {
+        Files.writeString(folder.resolve("garden.json"), GARDEN);
+        StringBuilder journal = new StringBuilder(PLANTED);
+        int id = 2;
+        for (String line : lines) {
+            journal.append("{\"id\": \"e").append(id++).append("\", ").append(line).append("}\n");
+        }
+        Files.writeString(folder.resolve("journal.jsonl"), journal);
+        GardenFolder garden = GardenFolder.open(folder);
+        state = garden.on(LocalDate.parse(day));
+        assertThat(garden.problems().list()).isEmpty();
+        return new LotBook(state, garden.crops(), new CalendarStages());
+    }
+
+    private GardenState state;
+
+    private LotState lot(String id) {
+        return state.lots().get(id);
+    }
+
+    private static String struck(String lot, String on, int number) {
+        return "\"date\": \"%s\", \"entry\": \"struck\", \"lot\": \"%s\", \"parent\": \"bc-1\", \"method\": \"hardwood\", \"number\": %d, \"bed\": \"n\""
+                .formatted(on, lot, number);
+    }
+
+    @Test
+    void counts_follow_the_journal() throws IOException {
+        LotBook book =
+                book(
+                        "2028-01-01",
+                        struck("a", "2026-11-20", 12),
+                        "\"date\": \"2027-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 10",
+                        "\"date\": \"2027-08-01\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 1, \"cause\": \"drought\"",
+                        "\"date\": \"2027-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 9, \"good\": 8");
+
+        LotCounts counts = book.counts(lot("a"));
+
+        assertThat(counts.alive()).isEqualTo(8);
+        assertThat(counts.liftedOn()).contains(LocalDate.parse("2027-11-12"));
+        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean())
+                .isCloseTo(8 * 0.95, within(1e-9));
+    }
+
+    @Test
+    void a_lot_of_the_past_teaches_the_next() throws IOException {
+        String past = struck("a", "2024-11-20", 20);
+        String next = struck("b", "2026-11-20", 12);
+        LotBook book =
+                book(
+                        "2026-12-01",
+                        past,
+                        "\"date\": \"2025-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 19",
+                        "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 19, \"good\": 19",
+                        next);
+
+        double taught = book.forecast(lot("b")).orElseThrow().plants().mean();
+
+        assertThat(taught).isGreaterThan(12 * 0.77 * 0.9 * 0.95);
+        assertThat(taught).isLessThan(12 * 0.95);
+    }
+
+    @Test
+    void reversion_once_found_bars_the_bush_for_good() throws IOException {
+        LotBook book =
+                book(
+                        "2026-12-01",
+                        "\"date\": \"2025-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"reversion\"",
+                        "\"date\": \"2026-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"healthy\"");
+
+        assertThat(book.health(state.plant("bc-1").orElseThrow()).orElseThrow().fit()).isFalse();
+    }
+
+    @Test
+    void an_old_bush_never_inspected_is_warned_about() throws IOException {
+        LotBook book = book("2026-12-01");
+
+        ParentHealth health = book.health(state.plant("bc-1").orElseThrow()).orElseThrow();
+
+        assertThat(health.fit()).isTrue();
+        assertThat(health.warnings().get(0).words()).contains("11 years old");
+    }
+}
