@@ -41,6 +41,7 @@ final class CuttingsAdvisor implements Advisor {
         return List.of("cuttings-to-take", LAYERS, "lot-expected", "lift", "plant-out");
     }
 
+    @SuppressWarnings("ReferenceEquality") // one plan has one world; comparing its parts is slow
     private LotBook book(Situation s) {
         LotBook now = book;
         if (now == null || world != s.world()) {
