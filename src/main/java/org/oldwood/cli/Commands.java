@@ -19,6 +19,10 @@ final class Commands {
         TABLE.put("calendar", CalendarCommand::new);
         TABLE.put("why", WhyCommand::new);
         TABLE.put("et0", Et0Command::new);
+        TABLE.put("stages", StagesCommand::new);
+        TABLE.put("chill", ChillCommand::new);
+        TABLE.put("heat", HeatCommand::new);
+        TABLE.put("weather", WeatherCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);
     }

@@ -1,5 +1,8 @@
 package org.oldwood.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 import org.oldwood.care.Advisors;
 import org.oldwood.care.Planner;
@@ -7,8 +10,12 @@ import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.report.TaskWords;
-import org.oldwood.season.CalendarStages;
+import org.oldwood.season.GardenStages;
 import org.oldwood.season.Stages;
+import org.oldwood.season.Weather;
+import org.oldwood.season.WeatherFile;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
 
 /** Wires a garden's state to its stage dates, rules and crafts. */
 final class Planning {
@@ -16,7 +23,26 @@ final class Planning {
 
     /** The stage dates of a garden. */
     static Stages stages(GardenFolder folder, GardenState state) {
-        return new CalendarStages();
+        return GardenStages.of(
+                state, weather(folder, state.date()), folder.documents(), folder.problems());
+    }
+
+    /**
+     * The garden's weather.csv, read; none where there is no such file.
+     *
+     * @throws RecordException where it has problems
+     */
+    static Weather weather(GardenFolder folder, LocalDate today) {
+        Problems problems = new Problems();
+        try {
+            Weather weather = WeatherFile.read(folder.path(), today, problems);
+            if (!problems.isEmpty()) {
+                throw new RecordException(problems.list());
+            }
+            return weather;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static Planner planner(GardenFolder folder, GardenState state) {

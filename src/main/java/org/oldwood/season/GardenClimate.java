@@ -38,6 +38,11 @@ public final class GardenClimate {
         return new SeasonClimate(new SeasonDays(season, place), climate, methods);
     }
 
+    /** The normal day's greatest temperature on a day of a year of 365, °C. */
+    double normalMaxC(int day) {
+        return place.dailyMaxC().on(day % 365);
+    }
+
     /** The normal night's least temperature on a day of a year of 365, °C. */
     double normalMinC(int day) {
         return place.dailyMinC().on(day % 365);

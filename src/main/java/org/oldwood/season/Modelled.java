@@ -23,4 +23,14 @@ record Modelled(
     Modelled {
         sources = List.copyOf(sources);
     }
+
+    static Modelled of(StageDate date) {
+        return new Modelled(
+                date.date(),
+                date.plusMinusDays(),
+                date.plusMinusDays(),
+                date.basis(),
+                date.words(),
+                date.sources());
+    }
 }

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Season;
@@ -20,14 +22,35 @@ public final class ModelledStages implements Stages {
     private final Map<Season, SeasonClimate> seasons = new HashMap<>();
     private final Map<String, Map<Stage, Modelled>> modelled = new HashMap<>();
     private final Map<String, Map<Stage, StageDate>> dates = new HashMap<>();
-    private final GardenClimate climate;
+    private final Optional<GardenClimate> climate;
+    private final Documents documents;
+    private final SeasonMethods methods;
+    private @Nullable ChillModels chillModels;
     private final Sightings sightings;
-    private final ChillModels chillModels;
 
     public ModelledStages(GardenClimate climate, Sightings sightings, Documents documents) {
+        this(Optional.of(climate), sightings, documents);
+    }
+
+    /**
+     * Without a climate the calendar takes the models' place; what was seen moves it all the same.
+     */
+    public ModelledStages(
+            Optional<GardenClimate> climate, Sightings sightings, Documents documents) {
         this.climate = climate;
         this.sightings = sightings;
-        this.chillModels = ChillModels.read(documents);
+        this.documents = documents;
+        this.methods = SeasonMethods.read(documents);
+    }
+
+    /** Read when first asked for: a garden without a climate does without. */
+    private ChillModels chillModels() {
+        ChillModels read = chillModels;
+        if (read == null) {
+            read = ChillModels.read(documents);
+            chillModels = read;
+        }
+        return read;
     }
 
     @Override
@@ -63,10 +86,29 @@ public final class ModelledStages implements Stages {
         String key = crop.id() + " " + season.year();
         Map<Stage, Modelled> found = modelled.get(key);
         if (found == null) {
-            found = new CropSeason(crop, of(crop), season(season), calendar, chillModels).all();
+            found =
+                    climate.isEmpty()
+                            ? byCalendar(crop, season)
+                            : new CropSeason(
+                                            crop,
+                                            of(crop),
+                                            season(climate.get(), season),
+                                            calendar,
+                                            chillModels())
+                                    .all();
             modelled.put(key, found);
         }
         return new EnumMap<>(found);
+    }
+
+    private Map<Stage, Modelled> byCalendar(Crop crop, Season season) {
+        Map<Stage, Modelled> found = new EnumMap<>(Stage.class);
+        for (Stage stage : Stage.values()) {
+            if (stage != Stage.DORMANT) {
+                found.put(stage, Modelled.of(calendar.date(crop, season, stage)));
+            }
+        }
+        return found;
     }
 
     CropStages of(Crop crop) {
@@ -78,10 +120,10 @@ public final class ModelledStages implements Stages {
         return found;
     }
 
-    SeasonClimate season(Season season) {
+    SeasonClimate season(GardenClimate at, Season season) {
         SeasonClimate found = seasons.get(season);
         if (found == null) {
-            found = climate.season(season);
+            found = at.season(season);
             seasons.put(season, found);
         }
         return found;
@@ -92,18 +134,21 @@ public final class ModelledStages implements Stages {
     }
 
     SeasonMethods methods() {
-        return climate.methods();
+        return methods;
     }
 
-    /** The chill of a crop in a season, and what it wants; empty where its need is not known. */
-    public java.util.Optional<ChillReport> chill(Crop crop, Season season) {
-        return of(crop).chill().map(need -> season(season).chill(need, chillModels));
+    /** The chill of a crop in a season, and what it wants; empty where either is not known. */
+    public Optional<ChillReport> chill(Crop crop, Season season) {
+        return climate.flatMap(
+                at -> of(crop).chill().map(need -> season(at, season).chill(need, chillModels())));
     }
 
-    /** The heat rule's day from another day on, for stages that follow one that was seen. */
-    LocalDate after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
-        return season(season)
-                .model(of(crop).chill(), chillModels)
-                .heatAfter(rule, rule.sum(), from);
+    /** The heat rule's day from another day on; empty where there is no climate. */
+    Optional<LocalDate> after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
+        return climate.map(
+                at ->
+                        season(at, season)
+                                .model(of(crop).chill(), chillModels())
+                                .heatAfter(rule, rule.sum(), from));
     }
 }

@@ -123,13 +123,11 @@ final class SeenStages {
         LocalDate on = seenOn(before);
         LocalDate expected =
                 modelledAt(before).date().plusDays(Math.round(corrected(before, past(before))));
-        LocalDate moved;
+        long early = on.toEpochDay() - expected.toEpochDay();
+        LocalDate moved = corrected.plusDays(Math.round(early * carried(before, stage)));
         if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule
                 && rule.of() == before) {
-            moved = stages.after(crop, season, rule, on);
-        } else {
-            long early = on.toEpochDay() - expected.toEpochDay();
-            moved = corrected.plusDays(Math.round(early * carried(before, stage)));
+            moved = stages.after(crop, season, rule, on).orElse(moved);
         }
         return moved.isAfter(on) ? moved : on.plusDays(1);
     }
