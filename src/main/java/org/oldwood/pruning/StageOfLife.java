@@ -3,7 +3,7 @@ package org.oldwood.pruning;
 /** Where a plant stands in its life, as far as its pruning goes. */
 public enum StageOfLife {
     /** Planted, and no growing season completed yet. */
-    FIRST_YEAR("first-year"),
+    FIRST_YEAR("planting-year"),
     /** Its structure is being built up. */
     YOUNG("young"),
     /** In bearing, with its wood in order. */
@@ -19,7 +19,7 @@ public enum StageOfLife {
         this.words = words;
     }
 
-    /** {@code first-year}, {@code young}, {@code bearing}, {@code neglected}, {@code ageing}. */
+    /** {@code planting-year}, {@code young}, {@code bearing}, {@code neglected}, {@code ageing}. */
     public String words() {
         return words;
     }
