@@ -62,7 +62,7 @@ public final class Fields extends KeysAsked {
 
     /** A number that must be there, from {@code least} to {@code most}, both included. */
     public double number(String key, double least, double most) {
-        if (!has(key)) {
+        if (raw(key).isEmpty()) {
             return missing(key, "a number from " + plain(least) + " to " + plain(most), least);
         }
         return optionalNumber(key, least, most).orElse(least);
