@@ -3,11 +3,9 @@ package org.oldwood.care;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.Crops;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.CalendarStages;
@@ -93,7 +90,7 @@ class RuleWindowsTest {
     }
 
     private static Map<String, Window> windows(LocalDate day, int latitude) throws IOException {
-        GardenFolder garden = garden(latitude);
+        GardenFolder garden = AllCropsGarden.at(folder, latitude, "2016-06-10");
         GardenState state = garden.on(day);
         Situation.World world =
                 new Situation.World(
@@ -114,40 +111,5 @@ class RuleWindowsTest {
             }
         }
         return windows;
-    }
-
-    /** One bed for each crop and form, planted years ago. */
-    private static GardenFolder garden(int latitude) throws IOException {
-        Path path = Files.createDirectories(folder.resolve("at" + latitude));
-        List<String> beds = new ArrayList<>();
-        List<String> journal = new ArrayList<>();
-        Crops crops = new Crops(Documents.bundled());
-        for (Crop crop : crops.ids().stream().map(crops::get).toList()) {
-            for (String form : crop.forms()) {
-                String id = crop.id() + "-" + form;
-                beds.add("{\"id\": \"" + id + "\", \"areaM2\": 4}");
-                journal.add(
-                        "{\"id\": \"e-"
-                                + id
-                                + "\", \"date\": \"2016-01-10\", \"entry\": \"planted\", \"plant\": \""
-                                + id
-                                + "-1\", \"crop\": \""
-                                + crop.id()
-                                + "\", \"bed\": \""
-                                + id
-                                + "\", \"form\": \""
-                                + form
-                                + "\", \"lengthM\": 3}");
-            }
-        }
-        Files.writeString(
-                path.resolve("garden.json"),
-                "{\"format\": 1, \"name\": \"All crops\", \"id\": \"3f2c9a34-7d0e-4a3e-9d7a-0c9a51d4e6b2\", \"site\": {\"latitude\": "
-                        + latitude
-                        + ", \"longitude\": 0, \"zone\": \"UTC\"}, \"beds\": ["
-                        + String.join(", ", beds)
-                        + "]}");
-        Files.writeString(path.resolve("journal.jsonl"), String.join("\n", journal) + "\n");
-        return GardenFolder.open(path);
     }
 }
