@@ -106,7 +106,9 @@ class RuleSituationsTest {
                                 .filter(one -> isOf(one, crop) && hasItsWindow(rule, one))
                                 .findFirst()
                                 .orElseThrow(
-                                        () -> new AssertionError("no " + crop + " for " + rule.id()));
+                                        () ->
+                                                new AssertionError(
+                                                        "no " + crop + " for " + rule.id()));
         return new Judge(world, new Advisors(List.of(new Told(facts))))
                 .judge(rule, subject, state.season())
                 .due();
