@@ -109,9 +109,19 @@ class RuleSituationsTest {
                                         () ->
                                                 new AssertionError(
                                                         "no " + crop + " for " + rule.id()));
-        return new Judge(world, new Advisors(List.of(new Told(facts))))
+        Map<String, String> told = new HashMap<>(facts);
+        tellDay(told, rule.opens(), DAY);
+        tellDay(told, rule.closes(), DAY.plusDays(30));
+        return new Judge(world, new Advisors(List.of(new Told(told))))
                 .judge(rule, subject, state.season())
                 .due();
+    }
+
+    /** A window's end that a craft works out gets a day. */
+    private static void tellDay(Map<String, String> told, Anchor end, LocalDate day) {
+        if (end.by().equals("fact")) {
+            told.put(end.name(), day.toString());
+        }
     }
 
     private static boolean isOf(Subject subject, String crop) {
@@ -160,6 +170,9 @@ class RuleSituationsTest {
             String value = values.getOrDefault(of.map(arg -> name + ":" + arg).orElse(name), "?");
             if (value.equals("?")) {
                 return Fact.unknown(name, "not told");
+            }
+            if (name.endsWith("-date")) {
+                return Fact.day(name, LocalDate.parse(value), value);
             }
             return Character.isDigit(value.charAt(0)) || value.charAt(0) == '-'
                     ? Fact.number(name, Double.parseDouble(value), value)
