@@ -1,0 +1,163 @@
+package org.oldwood.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.Hemisphere;
+import org.oldwood.garden.Season;
+import org.oldwood.store.Documents;
+
+/**
+ * Observed dates against modelled ones. The table is written into the documents; rows that miss
+ * stay, with their reason. {@code -Dgolden.update=true} writes it anew.
+ */
+class ObservedStagesTest {
+    private static final Path PAGE = Path.of("docs/validation-season.md");
+    private static final String BEGIN = "<!-- observed stages: written by ObservedStagesTest -->";
+    private static final Path REFERENCE = Path.of("src/test/resources/reference");
+    private static final Documents DOCUMENTS = Documents.bundled();
+    private static final Crops CROPS = new Crops(DOCUMENTS);
+
+    @Test
+    void the_page_shows_the_present_errors() throws IOException {
+        String table = table();
+        String page = Files.readString(PAGE);
+        String wanted = page.substring(0, page.indexOf(BEGIN)) + table;
+        if (Boolean.getBoolean("golden.update")) {
+            Files.writeString(PAGE, wanted);
+        }
+
+        assertThat(Files.readString(PAGE)).isEqualTo(wanted);
+    }
+
+    /** First flower has the most rows: its mean error must stay within the ± that is promised. */
+    @Test
+    void first_flower_is_met_within_a_week_on_the_average() throws IOException {
+        List<Integer> errors = new ArrayList<>();
+        for (String[] row : rows("observed-stages.csv")) {
+            if (row[2].equals("first-flower")) {
+                errors.add(Math.abs(error(row)));
+            }
+        }
+        assertThat(errors).hasSizeGreaterThan(12);
+        assertThat(errors.stream().mapToInt(each -> each).average().orElseThrow()).isLessThan(4);
+    }
+
+    private static String table() throws IOException {
+        Map<Stage, List<Integer>> all = new EnumMap<>(Stage.class);
+        StringBuilder text = new StringBuilder(BEGIN).append("\n\n");
+        text.append(
+                "| Stage | Crop | Seen | Day | Modelled | Error, d | Set from it | Source | If it misses |\n");
+        text.append("|---|---|---|---|---|---|---|---|---|\n");
+        for (String[] row : rows("observed-stages.csv")) {
+            Stage stage = Stage.find(row[2]).orElseThrow();
+            StageDate date = modelled(row);
+            int error = error(row);
+            all.computeIfAbsent(stage, each -> new ArrayList<>()).add(Math.abs(error));
+            text.append(
+                    String.format(
+                                    Locale.ROOT,
+                                    "| %s | %s | %s | %02d-%02d | %s ± %d | %+d | %s | %s (%s) | %s |%n",
+                                    stage.words(),
+                                    row[1],
+                                    row[5],
+                                    Integer.parseInt(row[3]),
+                                    Integer.parseInt(row[4]),
+                                    date.date().toString().substring(5),
+                                    date.plusMinusDays(),
+                                    error,
+                                    row[8],
+                                    row[6],
+                                    row[7],
+                                    row.length > 9 ? row[9] : "")
+                            .replace("\r", ""));
+        }
+        text.append(
+                "\n| Stage | Rows | Mean absolute error, d | Largest, d |\n|---|---|---|---|\n");
+        all.forEach(
+                (stage, errors) ->
+                        text.append(
+                                String.format(
+                                                Locale.ROOT,
+                                                "| %s | %d | %.1f | %d |%n",
+                                                stage.words(),
+                                                errors.size(),
+                                                errors.stream()
+                                                        .mapToInt(each -> each)
+                                                        .average()
+                                                        .orElse(0),
+                                                errors.stream()
+                                                        .mapToInt(each -> each)
+                                                        .max()
+                                                        .orElse(0))
+                                        .replace("\r", "")));
+        return text.toString();
+    }
+
+    private static int error(String[] row) throws IOException {
+        LocalDate date = modelled(row).date();
+        LocalDate seen =
+                LocalDate.of(date.getYear(), Integer.parseInt(row[3]), Integer.parseInt(row[4]));
+        long days = date.toEpochDay() - seen.toEpochDay();
+        if (days > 182) {
+            days = date.toEpochDay() - seen.plusYears(1).toEpochDay();
+        }
+        return (int) days;
+    }
+
+    private static StageDate modelled(String[] row) throws IOException {
+        Climate climate = climate(row[0]);
+        double latitude = climate.latitude().orElseThrow();
+        Stages stages =
+                new ModelledStages(
+                        new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
+                        Sightings.none(),
+                        DOCUMENTS);
+        return stages.date(
+                CROPS.get(row[1]),
+                new Season(2027, Hemisphere.of(latitude)),
+                Stage.find(row[2]).orElseThrow());
+    }
+
+    private static Climate climate(String place) throws IOException {
+        for (String[] row : rows("normals.csv")) {
+            if (row[0].equals(place)) {
+                return new Climate(
+                        place,
+                        Optional.of(Double.parseDouble(row[1])),
+                        months(row[2]),
+                        months(row[3]),
+                        Optional.empty(),
+                        List.of(),
+                        "");
+            }
+        }
+        return Climate.bundled(place, DOCUMENTS);
+    }
+
+    private static Months months(String text) {
+        return Months.of(Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray());
+    }
+
+    private static List<String[]> rows(String file) throws IOException {
+        try (Stream<String> lines = Files.lines(REFERENCE.resolve(file))) {
+            return lines.filter(line -> !line.startsWith("#"))
+                    .skip(1)
+                    .map(line -> line.split(";", -1))
+                    .toList();
+        }
+    }
+}
