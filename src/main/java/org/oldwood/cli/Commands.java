@@ -23,6 +23,7 @@ final class Commands {
         TABLE.put("chill", ChillCommand::new);
         TABLE.put("heat", HeatCommand::new);
         TABLE.put("weather", WeatherCommand::new);
+        TABLE.put("prune", PruneCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);
     }
