@@ -16,8 +16,9 @@ final class Colours {
             case "feeding" -> "goldenrod";
             case "mulching" -> "tan";
             case "water" -> "steelblue";
-            case "harvest" -> "crimson";
-            case "health" -> "slategray";
+            case "soil" -> "saddlebrown";
+            case "picking" -> "crimson";
+            case "season" -> "slategray";
             default -> CALENDAR;
         };
     }

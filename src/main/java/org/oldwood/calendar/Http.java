@@ -2,6 +2,7 @@ package org.oldwood.calendar;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.IOException;
 import java.net.ConnectException;
 import java.net.InetAddress;
 import java.net.URI;
@@ -28,6 +29,7 @@ import org.oldwood.store.RecordException;
  */
 final class Http {
     private static final int MOST_REDIRECTS = 3;
+    private static final int TRIES = 3;
 
     private final URI base;
     private final Optional<Login> login;
@@ -181,8 +183,31 @@ final class Http {
         return request.build();
     }
 
-    /** One deadline for the whole answer: a server that drips octets is given up too. */
+    /**
+     * A server may close a connection that we still hold open; then the request is sent again. That
+     * is safe: nothing is written without a condition (RFC 4791, 5.3.2).
+     */
     private HttpResponse<byte[]> exchange(HttpRequest request) {
+        for (int tried = 1; ; tried++) {
+            try {
+                return once(request);
+            } catch (ExecutionException e) {
+                if (tried == TRIES || !isBrokenOff(e.getCause())) {
+                    throw failed(request.uri(), e.getCause());
+                }
+            }
+        }
+    }
+
+    private static boolean isBrokenOff(@Nullable Throwable cause) {
+        return cause instanceof IOException
+                && !(cause instanceof HttpTimeoutException
+                        || cause instanceof SSLException
+                        || cause instanceof ConnectException);
+    }
+
+    /** One deadline for the whole answer: a server that drips octets is given up too. */
+    private HttpResponse<byte[]> once(HttpRequest request) throws ExecutionException {
         CompletableFuture<HttpResponse<byte[]>> answer =
                 client.sendAsync(request, info -> new BoundedBody(limits.mostBytes));
         try {
@@ -194,8 +219,6 @@ final class Http {
             answer.cancel(true);
             Thread.currentThread().interrupt();
             throw problem(request.uri(), "stopped", "was not waited for", "");
-        } catch (ExecutionException e) {
-            throw failed(request.uri(), e.getCause());
         }
     }
 

@@ -85,4 +85,9 @@ public record Item(String identity, Words words, String bed, Days days, Progress
     public Item with(Progress other) {
         return new Item(identity, words, bed, days, other);
     }
+
+    /** The same task, shown on other days. */
+    Item on(Days other) {
+        return new Item(identity, words, bed, other, progress);
+    }
 }

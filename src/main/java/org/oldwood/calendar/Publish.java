@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.calendar.Collection.Stored;
 import org.oldwood.store.Problems;
 
@@ -75,11 +77,13 @@ public final class Publish {
     /** What the collections hold, for {@link ReadBack}. */
     public static List<String> fetch(Export.Garden garden, List<Item> plan, Target target)
             throws IOException {
-        Uids uids =
-                new Uids(garden.id(), CalendarState.of(garden.folder(), new Problems()).adopted());
+        CalendarState state = CalendarState.of(garden.folder(), new Problems());
+        Uids uids = new Uids(garden.id(), state.adopted());
+        Set<String> identities = new LinkedHashSet<>(state.tasks().keySet());
+        plan.forEach(item -> identities.add(item.identity()));
         List<String> wanted = new ArrayList<>();
-        plan.forEach(item -> wanted.add(uids.event(item.identity())));
-        plan.forEach(item -> wanted.add(uids.todo(item.identity())));
+        identities.forEach(identity -> wanted.add(uids.event(identity)));
+        identities.forEach(identity -> wanted.add(uids.todo(identity)));
         List<String> objects = new ArrayList<>();
         for (URI address : List.of(target.events, target.todos).stream().distinct().toList()) {
             Http http = new Http(address, target.login, target.allowsPlain, Http.Limits.USUAL);

@@ -47,7 +47,7 @@ final class Revision {
             if (!planned.add(item.identity())) {
                 throw new IllegalArgumentException("two tasks are called " + item.identity());
             }
-            revision.write(item);
+            revision.write(revision.steady(item));
         }
         for (Remembered old : before.values()) {
             if (!planned.contains(old.item().identity())) {
@@ -68,6 +68,29 @@ final class Revision {
     /** What to remember for the next time. */
     Map<String, Remembered> after() {
         return after;
+    }
+
+    /**
+     * A task left undone on its best day is planned for a later one every day anew. What was shown
+     * stays, or every calendar would change daily.
+     */
+    private Item steady(Item item) {
+        Remembered old = before.get(item.identity());
+        boolean isOpen =
+                old != null
+                        && old.item().progress().state() == Item.State.OPEN
+                        && item.progress().state() == Item.State.OPEN;
+        if (!isOpen) {
+            return item;
+        }
+        Item.Days was = old.item().days();
+        Item.Days is = item.days();
+        boolean isPutOff =
+                was.first().equals(is.first())
+                        && was.last().equals(is.last())
+                        && !was.best().isAfter(today)
+                        && !is.best().isBefore(today);
+        return isPutOff ? item.on(was) : item;
     }
 
     private void write(Item item) {

@@ -1,20 +1,18 @@
 package org.oldwood.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.Item;
-import org.oldwood.calendar.Layout;
-import org.oldwood.calendar.TaskItems;
-import org.oldwood.care.Plan;
-import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
-import org.oldwood.report.TaskWords;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the year's tasks as iCalendar files. */
@@ -46,19 +44,12 @@ final class CalendarCommand extends GardenCommand {
     Optional<Path> feed = Optional.empty();
 
     @Option(
-            names = "--event-days",
-            paramLabel = "DAYS",
-            description = "what an event covers: ${COMPLETION-CANDIDATES}")
-    EventDays eventDays = EventDays.usual;
+            names = "--adopt",
+            paramLabel = "FILE",
+            description = "take over UIDs and revisions from an older file, if the memory was lost")
+    List<Path> adopt = new ArrayList<>();
 
-    @Option(
-            names = "--due",
-            paramLabel = "DAY",
-            description = "what a to-do's due day is: ${COMPLETION-CANDIDATES}")
-    Due due = Due.last;
-
-    @Option(names = "--no-reminder", description = "write no reminders")
-    boolean noReminder;
+    @Mixin CalendarLooks looks = new CalendarLooks();
 
     /** How to split the plan over files. */
     enum Part {
@@ -67,47 +58,31 @@ final class CalendarCommand extends GardenCommand {
         craft
     }
 
-    /** What an event covers. */
-    enum EventDays {
-        usual,
-        window,
-        day
-    }
-
-    /** What a to-do's due day is. */
-    enum Due {
-        last,
-        after
+    @Override
+    CommandLine commandLine(List<String> arguments) {
+        return new CommandLine(this)
+                .addSubcommand("read", new CalendarReadCommand(this))
+                .addSubcommand("publish", new CalendarPublishCommand(this));
     }
 
     @Override
     int run() throws IOException {
-        GardenFolder folder = folder();
-        GardenState state = state();
-        Plan plan = Planning.planner(folder, state).plan();
-        stopOnProblems(folder);
-        TaskWords words = Planning.words(folder);
-        List<Item> items = TaskItems.of(plan.tasks(), TaskWords::headline, words::lines);
-        Garden garden = folder.garden();
-        Export export =
-                new Export(
-                        new Export.Garden(
-                                garden.id(), garden.name(), garden.site().zone(), folder.path()),
-                        layout(),
-                        today());
+        CalendarItems calendar = CalendarItems.of(this);
+        adopt(calendar);
+        Export export = new Export(calendar.garden(), looks.layout(), today());
         Export.Result result =
                 feed.isPresent()
-                        ? export.feed(items, path(feed.get()))
-                        : export.pairs(items, target(folder), split());
+                        ? export.feed(calendar.items(), path(feed.get()))
+                        : export.pairs(calendar.items(), target(folder()), split());
         result.files()
                 .forEach(
                         file ->
                                 tell(
                                         (result.changed().contains(file) ? "Wrote " : "Unchanged: ")
                                                 + file));
-        folder.notices().forEach(problem -> tell("Note: " + problem.inWords()));
+        folder().notices().forEach(problem -> tell("Note: " + problem.inWords()));
         result.notices().forEach(notice -> tell("Note: " + notice));
-        Planning.tellNotices(this, plan.notices());
+        Planning.tellNotices(this, calendar.plan().notices());
         return 0;
     }
 
@@ -125,16 +100,23 @@ final class CalendarCommand extends GardenCommand {
         };
     }
 
-    private Layout layout() {
-        Layout.EventDays days =
-                switch (eventDays) {
-                    case usual -> Layout.EventDays.USUAL;
-                    case window -> Layout.EventDays.SPAN;
-                    case day -> Layout.EventDays.BEST_DAY;
-                };
-        return new Layout(
-                days,
-                due == Due.last ? Layout.Due.LAST_DAY : Layout.Due.DAY_AFTER,
-                noReminder ? Layout.Alarms.NONE : Layout.Alarms.MORNING);
+    private void adopt(CalendarItems calendar) throws IOException {
+        if (adopt.isEmpty()) {
+            return;
+        }
+        Adoption adoption = new Adoption(calendar.garden(), looks.layout(), calendar.items());
+        for (Path file : adopt) {
+            try (InputStream in = Files.newInputStream(path(file))) {
+                adoption.from(in, file.toString());
+            }
+        }
+        Adoption.Result result = adoption.keep();
+        result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
+        tell(
+                "Took over "
+                        + result.tasks()
+                        + " tasks; "
+                        + result.strangers()
+                        + " items belong to no task.");
     }
 }

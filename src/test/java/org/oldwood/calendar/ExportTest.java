@@ -65,6 +65,19 @@ class ExportTest {
     }
 
     @Test
+    void a_task_left_undone_does_not_change_every_day() throws IOException {
+        Map<String, String> first = written(Plans.TODAY, due("2026-11-25"));
+
+        assertThat(written(Plans.TODAY.plusDays(1), due("2026-11-26"))).isEqualTo(first);
+        assertThat(written(Plans.TODAY.plusDays(2), due("2026-11-27"))).isEqualTo(first);
+    }
+
+    private static Item due(String best) {
+        LocalDate day = LocalDate.parse(best);
+        return CUT.on(new Item.Days(LocalDate.of(2026, 11, 1), LocalDate.of(2027, 2, 15), day));
+    }
+
+    @Test
     void a_second_change_on_one_day_is_still_later_than_the_first() throws IOException {
         written(Plans.TODAY, CUT);
         written(Plans.TODAY, Plans.item("cut", "2027-01-20", "2027-02-09"));
