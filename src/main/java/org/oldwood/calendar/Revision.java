@@ -76,11 +76,9 @@ final class Revision {
      */
     private Item steady(Item item) {
         Remembered old = before.get(item.identity());
-        boolean isOpen =
-                old != null
-                        && old.item().progress().state() == Item.State.OPEN
-                        && item.progress().state() == Item.State.OPEN;
-        if (!isOpen) {
+        if (old == null
+                || old.item().progress().state() != Item.State.OPEN
+                || item.progress().state() != Item.State.OPEN) {
             return item;
         }
         Item.Days was = old.item().days();
