@@ -104,13 +104,6 @@ public final class Publish {
         return out.toString(UTF_8);
     }
 
-    /** Our version of an item, and its title as people know it. */
-    private record Ours(RawComponent item, String title) {
-        String uid() {
-            return item.uid();
-        }
-    }
-
     /** One run. */
     private final class Work {
         final Memory memory;

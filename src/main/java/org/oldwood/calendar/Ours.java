@@ -1,0 +1,8 @@
+package org.oldwood.calendar;
+
+/** Our version of an item, and its title as people know it. */
+record Ours(RawComponent item, String title) {
+    String uid() {
+        return item.uid();
+    }
+}
