@@ -1,0 +1,79 @@
+package org.oldwood.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalInt;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Season;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.water.BedAccount;
+import org.oldwood.water.Dose;
+import org.oldwood.water.GardenWater;
+import org.oldwood.water.Outlook;
+
+/** The water of the beds for other programs. */
+final class WaterJson {
+    private WaterJson() {}
+
+    static void write(JsonWriter json, GardenState state, GardenWater water, List<BedState> beds) {
+        json.object().put("date", state.date().toString());
+        water.lacking().ifPresent(words -> json.put("lacking", words));
+        json.array("beds");
+        for (BedState bed : beds) {
+            water.account(bed).ifPresent(account -> bed(json, state, water, account));
+        }
+        json.endArray().endObject();
+    }
+
+    private static void bed(
+            JsonWriter json, GardenState state, GardenWater water, BedAccount account) {
+        int today = account.index(state.date());
+        double total = account.soil().water().totalAvailableMm();
+        json.object()
+                .put("bed", account.state().bed().id())
+                .put("texture", account.soil().soil().id())
+                .put("rootDepthM", round(account.soil().rootDepthM()))
+                .put("totalAvailableMm", round(total))
+                .put("heldMm", round(total - account.days().depletion(today)))
+                .put("heldShare", round(account.days().heldShare(today)))
+                .put("short", account.days().isShort(today))
+                .put("daysShortThisSeason", account.daysShort(state.season().start(), state.date()))
+                .put("standingDays", round(account.standingDays()));
+        Season mean = WaterCompare.meanSeason(state);
+        json.put(
+                        "daysShortMeanSeason",
+                        account.daysShort(WaterCompare.from(mean), WaterCompare.to(mean)))
+                .put(
+                        "meanHeldShare",
+                        round(account.meanHeld(WaterCompare.from(mean), WaterCompare.to(mean))));
+        Outlook outlook = account.outlook(state.season().plus(1).end());
+        day(json, "nextWatering", state.date(), outlook.likely());
+        day(json, "shortWithoutRain", state.date(), outlook.earliest());
+        outlook.plusMinusDays().ifPresent(days -> json.put("plusMinusDays", days));
+        dose(json, "refillNow", account.refill(state.date()), account);
+        dose(json, "refillWhenShort", account.refillWhenShort(), account);
+        account.drift(water.data().figures())
+                .ifPresent(drift -> json.put("driftMmPerWeek", round(drift.mmPerWeek())));
+        json.put("takenForGranted", account.soil().remarks());
+        json.put("sources", account.soil().sources());
+        json.endObject();
+    }
+
+    private static void day(JsonWriter json, String key, LocalDate today, OptionalInt days) {
+        days.ifPresent(ahead -> json.put(key, today.plusDays(ahead + 1L).toString()));
+    }
+
+    private static void dose(JsonWriter json, String key, Dose dose, BedAccount account) {
+        json.object(key)
+                .put("mm", round(dose.mm()))
+                .put("litres", round(dose.litres()))
+                .put("litresEach", round(dose.litresEach()))
+                .put("each", account.soil().each())
+                .endObject();
+    }
+
+    private static double round(double value) {
+        return Math.rint(value * 1000) / 1000;
+    }
+}

@@ -1,0 +1,187 @@
+package org.oldwood.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command {@code water}: what beds hold, compared, with and without climate and weather. */
+class WaterCommandTest {
+    @TempDir Path folder;
+
+    private static final String CLIMATE = "\"climate\": \"cambridge\",";
+
+    @BeforeEach
+    void garden() throws IOException {
+        garden(CLIMATE);
+        journal("");
+    }
+
+    private void garden(String climate) throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "Hedge rows", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                 "site": {"latitude": 52.2, "longitude": 0.1, "heightM": 20, "zone": "Europe/London"},
+                 %s
+                 "beds": [
+                  {"id": "dry", "name": "By the hedge", "areaM2": 4, "texture": "sand", "competing": 0.3},
+                  {"id": "damp", "name": "By the shed", "areaM2": 4, "texture": "silt-loam",
+                   "roof": {"areaM2": 12, "surface": "tiles"}, "tapLitresPerMinute": 10},
+                  {"id": "empty", "name": "Empty", "areaM2": 2}]}
+                """
+                        .formatted(climate));
+    }
+
+    private void journal(String more) throws IOException {
+        Files.writeString(
+                folder.resolve("journal.jsonl"),
+                """
+                {"id":"e1","date":"2020-11-15","entry":"planted","plant":"a","crop":"blackcurrant","bed":"dry","bushes":3}
+                {"id":"e2","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
+                """
+                        + more);
+    }
+
+    private Cli.Result run(String... args) {
+        Cli.Result run = Cli.in(folder).run(args);
+        return new Cli.Result(run.exit(), run.out().replaceAll("\\s+", " "), run.err());
+    }
+
+    private Cli.Result july(String... args) {
+        String[] all = new String[args.length + 2];
+        System.arraycopy(args, 0, all, 0, args.length);
+        all[args.length] = "--today";
+        all[args.length + 1] = "2026-07-10";
+        return run(all);
+    }
+
+    @Test
+    void tells_what_each_bed_holds_and_when_to_water() {
+        Cli.Result run = july("water");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains("By the hedge (dry)", "Water now: ", "l per bush", "No plant stands here")
+                .contains("2026-07-10 >", "Do not let it run short now");
+    }
+
+    @Test
+    void one_bed_or_a_clear_word_where_there_is_none() {
+        assertThat(july("water", "damp").out()).contains("damp").doesNotContain("By the hedge");
+        Cli.Result wrong = july("water", "dmap");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("there is no bed", "damp");
+    }
+
+    @Test
+    void the_damp_bed_stands_first_in_the_comparison() {
+        String out = july("water", "--compare").out();
+
+        assertThat(out.indexOf("damp")).isBetween(1, out.indexOf("dry") - 1);
+        assertThat(out).contains("30 %", "Mean season 2027");
+    }
+
+    @Test
+    void without_a_climate_it_says_what_to_give_and_the_common_guide() throws IOException {
+        garden("");
+
+        Cli.Result run = july("water");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains("cannot be said", "give garden.json a \"climate\"", "25 mm/wk");
+    }
+
+    @Test
+    void a_watering_and_a_wet_note_leave_more_in_the_ground() throws IOException {
+        double before = held();
+        journal(
+                """
+                {"id":"e3","date":"2026-07-09","entry":"watered","bed":"damp","minutes":3}
+                """);
+        double watered = held();
+        journal(
+                """
+                {"id":"e3","date":"2026-07-09","entry":"moisture","bed":"damp","feel":"field-capacity"}
+                """);
+
+        assertThat(watered).isGreaterThan(before);
+        assertThat(held()).isGreaterThan(before);
+        assertThat(july("water", "damp").out()).contains("mm wetter than the account");
+    }
+
+    private double held() {
+        String json = july("water", "damp", "--json").out();
+        String after = json.substring(json.indexOf("\"heldMm\": ") + 10);
+        return Double.parseDouble(after.substring(0, after.indexOf(',')));
+    }
+
+    @Test
+    void measured_rain_counts_before_the_means() throws IOException {
+        double mean = held();
+        StringBuilder dry = new StringBuilder("date,tmin,tmax,rain\n");
+        for (int day = 1; day <= 30; day++) {
+            dry.append(String.format("2026-06-%02d,12,26,0%n", day));
+        }
+        Files.writeString(folder.resolve("weather.csv"), dry);
+
+        assertThat(held()).isLessThan(mean);
+    }
+
+    @Test
+    void notes_that_pull_one_way_are_told() throws IOException {
+        journal(
+                """
+                {"id":"m1","date":"2026-05-20","entry":"moisture","bed":"damp","feel":"dry"}
+                {"id":"m2","date":"2026-06-05","entry":"moisture","bed":"damp","feel":"dry"}
+                {"id":"m3","date":"2026-06-20","entry":"moisture","bed":"damp","feel":"dry"}
+                """);
+
+        assertThat(july("water", "damp").out())
+                .contains("Your last 3 notes all found it drier", "mm a week");
+    }
+
+    @Test
+    void the_feel_of_soil_is_shown_without_a_garden() {
+        Cli.Result run = run("water", "--feel", "--garden", folder.toString());
+
+        assertThat(run.out()).contains("On sandy loams", "slightly-moist (25-50 %)", "nrcs-feel");
+    }
+
+    @Test
+    void the_south_has_the_same_summer_half_a_year_later() throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                Files.readString(folder.resolve("garden.json"))
+                        .replace("52.2", "-42.9")
+                        .replace("\"cambridge\"", "\"hobart\""));
+
+        Cli.Result run = run("water", "dry", "--today", "2027-01-10");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains("Water now: ");
+    }
+
+    @Test
+    void the_plan_waters_what_would_run_short_with_litres() {
+        Cli.Result run = run("tasks", "--craft", "water", "--json", "--today", "2026-11-25");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains("water-short", "runs short about", "l per bush");
+    }
+
+    @Test
+    void without_a_climate_the_plan_says_what_is_lacking() throws IOException {
+        garden("");
+
+        Cli.Result run = run("why", "--not", "water-short", "dry", "--today", "2026-11-25");
+
+        assertThat(run.out() + run.err()).contains("climate is not known");
+    }
+}
