@@ -22,7 +22,12 @@ public final class Advisors {
     /** Those of this program. A craft adds itself here. */
     public static Advisors standard() {
         return new Advisors(
-                List.of(new RecordFacts(), new StemFacts(), new PruningAdvisor(), new CuttingsAdvisor(), new WaterFacts()));
+                List.of(
+                        new RecordFacts(),
+                        new StemFacts(),
+                        new PruningAdvisor(),
+                        new CuttingsAdvisor(),
+                        new WaterFacts()));
     }
 
     private static void claim(Map<String, Advisor> among, String name, Advisor advisor) {
