@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.oldwood.care.Rules;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Sources;
 import org.oldwood.garden.Entry;
@@ -78,6 +79,7 @@ final class CheckCommand extends GardenCommand {
         GardenState state = folder.on(LocalDate.MAX);
         problems.addAll(folder.problems());
         future(folder, problems);
+        new MaterialNames(folder.documents()).check(state.entries(), problems);
         return state.questions();
     }
 
@@ -113,6 +115,7 @@ final class CheckCommand extends GardenCommand {
             Crops crops = new Crops(documents);
             crops.ids().forEach(crops::get);
             Sources.read(documents);
+            Rules.read(documents);
         }
     }
 

@@ -84,6 +84,9 @@ final class Noting {
         all.addAll(entries);
         Added before = added(folder, folder.journal());
         Added after = added(folder, all);
+        if (entries.stream().anyMatch(entry -> entry.values().containsKey("material"))) {
+            new MaterialNames(folder.documents()).check(entries, problems);
+        }
         after.problems.list().stream()
                 .filter(problem -> !before.problems.list().contains(problem))
                 .forEach(problems::add);

@@ -27,7 +27,11 @@ import picocli.CommandLine.Parameters;
             "A ± is one standard deviation. Note a stage with oldwood note seen; it moves the later",
             "ones of this season, and a little the next season's."
         },
-        footer = {"", "Example:", "  oldwood stages blackcurrant --garden my-garden"})
+        footer = {
+            "",
+            "Example:",
+            "  oldwood stages blackcurrant --garden demo-data/terrace-school"
+        })
 final class StagesCommand extends GardenCommand {
     @Parameters(
             arity = "0..1",

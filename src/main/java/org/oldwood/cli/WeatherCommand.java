@@ -26,7 +26,11 @@ import picocli.CommandLine.Parameters;
             "Reads the columns date,tmin,tmax,rain in °C and mm, or NOAA GHCN-Daily CSV in tenths.",
             "A file with any problem is not taken over at all."
         },
-        footer = {"", "Example:", "  oldwood weather add station.csv --garden my-garden"})
+        footer = {
+            "",
+            "Example:",
+            "  oldwood weather add station.csv --garden demo-data/terrace-school"
+        })
 final class WeatherCommand extends GardenCommand {
     private static final int SHOWN = 20;
 
