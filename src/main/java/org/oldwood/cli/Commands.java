@@ -16,6 +16,7 @@ final class Commands {
         TABLE.put("note", NoteCommand::new);
         TABLE.put("check", CheckCommand::new);
         TABLE.put("tasks", TasksCommand::new);
+        TABLE.put("cuttings", CuttingsCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
         TABLE.put("why", WhyCommand::new);
         TABLE.put("water", WaterCommand::new);

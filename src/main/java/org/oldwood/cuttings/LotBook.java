@@ -72,23 +72,8 @@ public final class LotBook {
      */
     public Optional<Course> course(String crop, String form, Optional<String> method) {
         return courses.computeIfAbsent(
-                crop + " " + form + " " + method.orElse(""), key -> makeCourse(crop, form, method));
-    }
-
-    private Optional<Course> makeCourse(String crop, String form, Optional<String> method) {
-        Optional<Propagation> all = propagation(crop);
-        Optional<Method> chosen =
-                all.flatMap(
-                        known ->
-                                method.isPresent()
-                                        ? known.method(method.get(), form)
-                                        : known.methodFor(form));
-        Optional<PlantingOut.Cut> cut =
-                all.flatMap(known -> known.plantingOut().cutsFor(form).stream().findFirst());
-        Optional<CropCourse> yields = CropCourse.of(crops.get(crop), form);
-        return chosen.isPresent() && cut.isPresent() && yields.isPresent()
-                ? Optional.of(new Course(chosen.get(), cut.get(), yields.get(), 0))
-                : Optional.empty();
+                crop + " " + form + " " + method.orElse(""),
+                key -> Course.of(crops.get(crop), form, method, Optional.empty()));
     }
 
     /** The course that a lot is on. */

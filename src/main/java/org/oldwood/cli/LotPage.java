@@ -1,0 +1,44 @@
+package org.oldwood.cli;
+
+import java.util.List;
+import org.oldwood.crop.Crop;
+import org.oldwood.cuttings.Forecast;
+import org.oldwood.cuttings.HealthSigns;
+import org.oldwood.cuttings.LotCounts;
+import org.oldwood.cuttings.Propagation;
+import org.oldwood.report.LotWords;
+
+/** Prints a lot of cuttings, in short or in full. */
+final class LotPage {
+    private LotPage() {}
+
+    static void summary(Out out, Forecast forecast) {
+        out.paragraph(
+                2,
+                "expected: "
+                        + LotWords.plants(forecast)
+                        + "; first pick "
+                        + forecast.line().firstPick().label()
+                        + ", full crop "
+                        + forecast.line().fullCrop().label());
+    }
+
+    static void full(Out out, Crop crop, LotCounts counts, Forecast forecast) {
+        out.paragraph(0, forecast.course().method().name() + ", " + crop.name());
+        out.paragraph(2, LotWords.stands(counts));
+        summary(out, forecast);
+        out.line().columns(2, LotWords.timeline(forecast));
+        out.line().columns(2, LotWords.crops(forecast)).line();
+        LotWords.grounds(forecast).forEach(line -> out.hanging("  - ", 4, line));
+        LotWords.warnings(forecast).forEach(line -> out.hanging("  ! ", 4, line));
+        local(crop).forEach(line -> out.hanging("  ! ", 4, line));
+    }
+
+    /** What local rules to check. */
+    static List<String> local(Crop crop) {
+        return Propagation.of(crop)
+                .map(Propagation::health)
+                .map(HealthSigns::local)
+                .orElse(List.of());
+    }
+}

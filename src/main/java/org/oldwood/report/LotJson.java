@@ -1,0 +1,90 @@
+package org.oldwood.report;
+
+import java.util.List;
+import org.oldwood.cuttings.Around;
+import org.oldwood.cuttings.Forecast;
+import org.oldwood.cuttings.LotBook;
+import org.oldwood.cuttings.LotCounts;
+import org.oldwood.cuttings.Milestone;
+import org.oldwood.cuttings.Milestones;
+import org.oldwood.cuttings.SeasonCrop;
+import org.oldwood.cuttings.StrikePlan;
+import org.oldwood.garden.LotState;
+import org.oldwood.store.JsonWriter;
+
+/** Writes lots of cuttings for programs, keys in a fixed order. */
+public final class LotJson {
+    private LotJson() {}
+
+    /** All lots of which something is known. */
+    public static void lots(JsonWriter json, LotBook book, List<LotState> lots) {
+        json.object().array("lots");
+        for (LotState lot : lots) {
+            book.forecast(lot)
+                    .ifPresent(it -> lot(json, lot.id(), lot.crop(), book.counts(lot), it));
+        }
+        json.endArray().endObject();
+    }
+
+    /** One lot as an object. */
+    public static void lot(
+            JsonWriter json, String id, String crop, LotCounts counts, Forecast forecast) {
+        json.object().put("lot", id).put("crop", crop);
+        json.put("method", forecast.course().method().id());
+        json.put("cut", forecast.course().cut().id());
+        json.put("struck", (long) counts.struck()).put("struckOn", counts.struckOn().toString());
+        json.put("alive", (long) counts.alive()).put("countedOn", counts.countedOn().toString());
+        json.put("daysOutsideWindow", forecast.line().daysOutside());
+        json.object("plants").put("expected", round(forecast.plants().mean()));
+        json.put("p10", (long) forecast.plants().quantile(0.1));
+        json.put("p50", (long) forecast.plants().quantile(0.5));
+        json.put("p90", (long) forecast.plants().quantile(0.9)).endObject();
+        json.put("firstPick", forecast.line().firstPick().label());
+        json.put("fullCrop", forecast.line().fullCrop().label());
+        steps(json, forecast);
+        crops(json, forecast);
+        json.put("warnings", LotWords.warnings(forecast));
+        json.endObject();
+    }
+
+    private static void steps(JsonWriter json, Forecast forecast) {
+        json.array("steps");
+        for (Milestone step : Milestones.of(forecast.line(), forecast.course())) {
+            json.object().put("step", step.step().key()).put("season", step.season().label());
+            json.put("from", step.from().date().toString()).put("to", step.to().date().toString());
+            json.put("plusMinusDays", (long) step.from().plusMinusDays());
+            json.put("sources", step.sources()).endObject();
+        }
+        json.endArray();
+    }
+
+    private static void crops(JsonWriter json, Forecast forecast) {
+        json.array("crops");
+        for (SeasonCrop crop : forecast.crops()) {
+            json.object().put("season", crop.season().label()).put("share", round(crop.share()));
+            json.put("expectedKg", round(crop.expectedKg())).put("p10Kg", round(crop.lowKg()));
+            json.put("p50Kg", round(crop.middleKg())).put("p90Kg", round(crop.highKg()));
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    /** A plan to strike as an object. */
+    public static void plan(JsonWriter json, StrikePlan plan) {
+        json.object().put("tooLate", plan.isTooLate()).put("earliest", plan.earliest().label());
+        plan.number().ifPresent(number -> json.put("strike", (long) number));
+        json.put("chance", round(plan.chance()));
+        day(json, "strikeFrom", plan.strikeFrom());
+        day(json, "strikeBy", plan.strikeBy());
+        plan.latest().ifPresent(latest -> day(json, "latest", latest));
+        json.endObject();
+    }
+
+    private static void day(JsonWriter json, String key, Around day) {
+        json.put(key, day.date().toString());
+    }
+
+    private static double round(double value) {
+        return Math.rint(value * 1000) / 1000;
+    }
+}

@@ -1,0 +1,140 @@
+package org.oldwood.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.oldwood.cuttings.Around;
+import org.oldwood.cuttings.Forecast;
+import org.oldwood.cuttings.LotCounts;
+import org.oldwood.cuttings.Method;
+import org.oldwood.cuttings.Milestone;
+import org.oldwood.cuttings.Milestones;
+import org.oldwood.cuttings.SeasonCrop;
+import org.oldwood.cuttings.Step;
+
+/** Words lots of cuttings for people. */
+public final class LotWords {
+    private LotWords() {}
+
+    /** Where a lot stands: {@code 12 struck 20 Nov 2026; 10 alive on 1 Jun 2027}. */
+    public static String stands(LotCounts counts) {
+        String struck = counts.struck() + " struck " + Dates.shortDay(counts.struckOn());
+        if (counts.plantedOutOn().isPresent()) {
+            return struck
+                    + "; "
+                    + counts.alive()
+                    + " planted out "
+                    + Dates.shortDay(counts.plantedOutOn().get());
+        }
+        String how = counts.liftedOn().isPresent() ? " lifted " : " alive on ";
+        return counts.wasCounted()
+                ? struck + "; " + counts.alive() + how + Dates.shortDay(counts.countedOn())
+                : struck + "; never counted";
+    }
+
+    /** What comes next after {@code day}, or that all has come. */
+    public static String next(Forecast forecast, java.time.LocalDate day) {
+        return Milestones.of(forecast.line(), forecast.course()).stream()
+                .filter(it -> it.step() != Step.STRIKE && !it.to().date().isBefore(day))
+                .findFirst()
+                .map(it -> it.step().words() + " " + when(it))
+                .orElse("nothing more: it bears its full crop");
+    }
+
+    /** How many plants: {@code 7.9 plants (10 % 6, 50 % 8, 90 % 10)}. */
+    public static String plants(Forecast forecast) {
+        return number(forecast.plants().mean())
+                + " plants (10 % "
+                + forecast.plants().quantile(0.1)
+                + ", 50 % "
+                + forecast.plants().quantile(0.5)
+                + ", 90 % "
+                + forecast.plants().quantile(0.9)
+                + ")";
+    }
+
+    /** The life of a lot, a row a step: season, step, when. */
+    public static List<List<String>> timeline(Forecast forecast) {
+        List<List<String>> rows = new ArrayList<>();
+        String last = "";
+        for (Milestone step : Milestones.of(forecast.line(), forecast.course())) {
+            String season = step.season().label();
+            rows.add(List.of(season.equals(last) ? "" : season, step.step().words(), when(step)));
+            last = season;
+        }
+        return rows;
+    }
+
+    /** The crop of each season, a row a season. */
+    public static List<List<String>> crops(Forecast forecast) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));
+        for (SeasonCrop crop : forecast.crops()) {
+            rows.add(
+                    List.of(
+                            crop.season().label(),
+                            Math.round(crop.share() * 100) + " %",
+                            number(crop.expectedKg()) + " kg",
+                            number(crop.lowKg()) + " kg",
+                            number(crop.middleKg()) + " kg",
+                            number(crop.highKg()) + " kg"));
+        }
+        return rows;
+    }
+
+    /** What to beware of: a strike outside its window, and the method's own cautions. */
+    public static List<String> warnings(Forecast forecast) {
+        List<String> lines = new ArrayList<>();
+        long outside = forecast.line().daysOutside();
+        if (outside != 0) {
+            lines.add(
+                    "Struck "
+                            + Math.abs(outside)
+                            + " days "
+                            + (outside < 0
+                                    ? "before the window opens (" + around(forecast.line().opens())
+                                    : "after the window closed ("
+                                            + around(forecast.line().closes()))
+                            + "): fewer may root than the rates say.");
+        }
+        lines.addAll(forecast.course().method().cautions());
+        return lines;
+    }
+
+    /** On what the first crop depends, with the rates and how each was seen. */
+    public static List<String> grounds(Forecast forecast) {
+        List<String> lines = new ArrayList<>();
+        for (Method.PhaseFigures pair : forecast.course().method().phases().figures()) {
+            lines.add(
+                    pair.phase().words()
+                            + ": "
+                            + pair.percent().inWords()
+                            + " live ("
+                            + pair.percent().seen().words()
+                            + "; worth "
+                            + pair.weight().inWords()
+                            + "), "
+                            + String.join(", ", pair.percent().sources()));
+        }
+        lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
+        lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));
+        return lines;
+    }
+
+    private static String when(Milestone step) {
+        return step.from().equals(step.to())
+                ? around(step.from())
+                : around(step.from()) + " to " + around(step.to());
+    }
+
+    /** {@code 10 Nov 2027 ± 21 days}. */
+    public static String around(Around day) {
+        return Dates.shortDay(day.date())
+                + (day.plusMinusDays() == 0 ? "" : " ± " + day.plusMinusDays() + " days");
+    }
+
+    /** One decimal, the same in every locale. */
+    public static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}
