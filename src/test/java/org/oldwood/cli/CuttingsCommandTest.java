@@ -27,8 +27,7 @@ class CuttingsCommandTest {
 
         assertThat(result.err()).isEmpty();
         assertThat(result.exit()).isZero();
-        assertThat(result.out())
-                .contains("7.9 plants", "first pick 2029", "10 Nov 2027");
+        assertThat(result.out()).contains("7.9 plants", "first pick 2029", "10 Nov 2027");
     }
 
     @Test
