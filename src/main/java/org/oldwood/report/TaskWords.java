@@ -20,7 +20,17 @@ public final class TaskWords {
 
     /** The title, with the amount where there is one. */
     public static String headline(Task task) {
-        return task.title() + task.amount().map(amount -> ": " + amount.words()).orElse("");
+        return task.title() + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
+    }
+
+    /** The amount in words, with its number in front where the words do not say it. */
+    public static String inWords(Amount amount) {
+        String number =
+                amount.value() == Math.rint(amount.value())
+                        ? Long.toString((long) amount.value())
+                        : Double.toString(amount.value());
+        boolean said = amount.value() == 0 || amount.words().contains(number);
+        return said ? amount.words() : number + " " + amount.unit() + ", " + amount.words();
     }
 
     /** {@code from 24 Nov 2026 to 3 Mar 2027, both included}. */
@@ -42,7 +52,7 @@ public final class TaskWords {
     /** The lines of a calendar's description. */
     public List<String> lines(Task task) {
         List<String> lines = new ArrayList<>();
-        task.amount().ifPresent(amount -> lines.add("How much: " + amount.words()));
+        task.amount().ifPresent(amount -> lines.add("How much: " + inWords(amount)));
         task.amount().map(Amount::lines).ifPresent(lines::addAll);
         if (!task.rule().text().isEmpty()) {
             lines.add("How: " + task.rule().text());
