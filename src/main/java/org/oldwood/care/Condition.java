@@ -70,6 +70,9 @@ public record Condition(
     }
 
     private boolean inRange(double value) {
+        if (!words.isEmpty() && words.contains(plain(value)) == not) {
+            return false;
+        }
         boolean high = atLeast.isEmpty() || value >= atLeast.getAsDouble();
         boolean low = atMost.isEmpty() || value <= atMost.getAsDouble();
         return high && low;

@@ -45,9 +45,17 @@ final class Judge {
                             + first.get().day());
         }
         Window window = window(first.get(), last.get());
-        LocalDate day = window.first().isAfter(world.today()) ? window.first() : world.today();
+        LocalDate day = within(window);
         Situation situation = new Situation(world, subject, season, day);
         return new Verdict(rule, situation, Optional.of(window), reasons(rule, situation), "");
+    }
+
+    /** Today, as far as it lies in the window. */
+    private LocalDate within(Window window) {
+        if (window.first().isAfter(world.today())) {
+            return window.first();
+        }
+        return window.last().isBefore(world.today()) ? window.last() : world.today();
     }
 
     private static Window window(Anchor.Found first, Anchor.Found last) {

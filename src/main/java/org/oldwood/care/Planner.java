@@ -79,7 +79,7 @@ public final class Planner {
         List<Task> tasks = new ArrayList<>();
         Season now = world.state().season();
         for (Season season : List.of(now, now.plus(1))) {
-            Verdict verdict = judge.judge(rule, subject, season);
+            Verdict verdict = verdict(rule, subject, season);
             if (verdict.due() && belongs(rule, verdict, season, until)) {
                 tasks.addAll(repeats(rule, verdict, until, notices));
             }
@@ -89,6 +89,36 @@ public final class Planner {
             }
         }
         return tasks;
+    }
+
+    /**
+     * On the subject as it is; where an entry this season may have done the work, as it was before
+     * it.
+     */
+    private Verdict verdict(Rule rule, Subject subject, Season season) {
+        Verdict now = judge.judge(rule, subject, season);
+        if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
+            return now;
+        }
+        String id = Task.id(rule, subject, season, 1, false);
+        return finished(rule, now.situation(), now.window().get(), id)
+                .map(
+                        done ->
+                                judge.judge(
+                                        rule,
+                                        Earlier.before(subject, done, season.hemisphere()),
+                                        season))
+                .filter(Verdict::due)
+                .map(
+                        then ->
+                                new Verdict(
+                                        rule,
+                                        new Situation(
+                                                world, subject, season, then.situation().day()),
+                                        then.window(),
+                                        then.reasons(),
+                                        ""))
+                .orElse(now);
     }
 
     /**
@@ -141,8 +171,11 @@ public final class Planner {
                         rule.repeatDays() > 0);
         Optional<Entry> finished = finished(rule, situation, window, id);
         if (finished.isEmpty() && window.last().isBefore(world.today())) {
+            if (rule.doneBy().isEmpty()) {
+                return Optional.empty();
+            }
             notices.add(
-                    title(rule, situation)
+                    Titles.of(rule, situation)
                             + ": its time ended on "
                             + window.last()
                             + ", and it is not noted as done. If it was done, note it with that date.");
@@ -189,7 +222,7 @@ public final class Planner {
                 situation.subject(),
                 situation.season(),
                 ordinal,
-                title(rule, situation),
+                Titles.of(rule, situation),
                 window,
                 finished.map(Entry::date).orElse(day),
                 amount,
@@ -255,17 +288,5 @@ public final class Planner {
                                 entry.text(wanted.getKey())
                                         .map(wanted.getValue()::equals)
                                         .orElse(true));
-    }
-
-    private static String title(Rule rule, Situation situation) {
-        Subject subject = situation.subject();
-        int bushes = subject.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
-        return rule.title()
-                .replace("{subject}", subject.words())
-                .replace("{crop}", subject.crop().map(crop -> crop.name()).orElse("bush"))
-                .replace("{crops}", subject.crop().map(crop -> crop.plural()).orElse("bushes"))
-                .replace("{bed}", subject.bed().map(bed -> bed.bed().name()).orElse("the garden"))
-                .replace("{count}", Integer.toString(bushes))
-                .replace("{season}", situation.season().label());
     }
 }

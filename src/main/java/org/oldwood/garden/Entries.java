@@ -21,4 +21,14 @@ public final class Entries {
     public static List<Entry> all(List<Entry> entries, EntryKind kind) {
         return entries.stream().filter(entry -> entry.kind() == kind).toList();
     }
+
+    /**
+     * The entries that stand before one of them; those of earlier days where it is not among them.
+     */
+    public static List<Entry> before(List<Entry> entries, Entry entry) {
+        int at = entries.indexOf(entry);
+        return at >= 0
+                ? List.copyOf(entries.subList(0, at))
+                : entries.stream().filter(each -> each.date().isBefore(entry.date())).toList();
+    }
 }

@@ -17,4 +17,14 @@ public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional
     public Optional<Entry> last(EntryKind kind) {
         return Entries.last(entries, kind);
     }
+
+    /** The plant as it was just before one of its entries. */
+    public PlantState before(Entry entry, Hemisphere hemisphere) {
+        List<Entry> earlier = Entries.before(entries, entry);
+        Stems then = Stems.UNKNOWN;
+        for (Entry each : earlier) {
+            then = then.after(each, hemisphere);
+        }
+        return new PlantState(plant, then, earlier, Optional.empty());
+    }
 }

@@ -217,7 +217,7 @@ public final class StateBuilder {
         int season = Season.containing(entry.date(), garden.hemisphere()).year();
         switch (entry.kind()) {
             case COUNTED -> count(plant, entry, season);
-            case PRUNED -> plant.stems = plant.stems.without(entry.stems(), season);
+            case PRUNED -> plant.stems = plant.stems.after(entry, garden.hemisphere());
             case GRUBBED, LOST -> plant.gone = Optional.of(entry);
             default -> {
                 // other notes change no count
@@ -253,7 +253,7 @@ public final class StateBuilder {
                                                 + ". The new count is used; which is right?");
                             }
                         });
-        plant.stems = plant.stems.recounted(entry.stems(), season);
+        plant.stems = plant.stems.after(entry, garden.hemisphere());
     }
 
     private GardenState finish(LocalDate day) {

@@ -78,4 +78,17 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
     public boolean known() {
         return !bySeason.isEmpty();
     }
+
+    /**
+     * The stems after an entry: counted anew, or less what was cut out. Other entries change
+     * nothing.
+     */
+    Stems after(Entry entry, Hemisphere hemisphere) {
+        int season = Season.containing(entry.date(), hemisphere).year();
+        return switch (entry.kind()) {
+            case COUNTED -> recounted(entry.stems(), season);
+            case PRUNED -> without(entry.stems(), season);
+            default -> this;
+        };
+    }
 }

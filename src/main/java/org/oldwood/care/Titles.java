@@ -1,0 +1,18 @@
+package org.oldwood.care;
+
+/** Fills a rule's title with its subject's names. */
+final class Titles {
+    private Titles() {}
+
+    static String of(Rule rule, Situation situation) {
+        Subject subject = situation.subject();
+        int bushes = subject.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+        return rule.title()
+                .replace("{subject}", subject.words())
+                .replace("{crop}", subject.crop().map(crop -> crop.name()).orElse("bush"))
+                .replace("{crops}", subject.crop().map(crop -> crop.plural()).orElse("bushes"))
+                .replace("{bed}", subject.bed().map(bed -> bed.bed().name()).orElse("the garden"))
+                .replace("{count}", Integer.toString(bushes))
+                .replace("{season}", situation.season().label());
+    }
+}
