@@ -213,7 +213,7 @@ final class CuttingsCommand extends GardenCommand {
         return 0;
     }
 
-    private void tell(Crop crop, LotBook book, LotState lot) throws IOException {
+    private void tell(Crop crop, LotBook book, LotState lot) {
         Optional<Forecast> forecast = book.forecast(lot);
         out().line(lot.id() + "  " + crop.name() + ", " + lot.method());
         if (forecast.isEmpty()) {
@@ -227,9 +227,7 @@ final class CuttingsCommand extends GardenCommand {
             out().paragraph(2, "next: " + LotWords.next(forecast.get(), today()));
             LotPage.summary(out(), forecast.get());
         }
-        lot.parent()
-                .flatMap(state()::plant)
-                .flatMap(book::health)
+        book.parentHealth(lot)
                 .map(ParentHealth::warnings)
                 .orElse(List.of())
                 .forEach(it -> tell("Parent " + lot.parent().orElse("") + ": " + it.words()));

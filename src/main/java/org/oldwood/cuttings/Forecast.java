@@ -12,7 +12,7 @@ import org.oldwood.garden.Season;
  * @param position how far it had come when that was counted
  * @param rooted how many will have rooted; fixed once that was counted
  * @param plants how many will stand where they are to stay
- * @param fullCrop one season's full crop of them, kg
+ * @param kg one season's full crop of them; its tenths are worked out when asked for
  * @param course what is chosen for it
  */
 public record Forecast(
@@ -21,7 +21,7 @@ public record Forecast(
         LotPosition position,
         Spread rooted,
         Spread plants,
-        SeasonCrop fullCrop,
+        Kilograms kg,
         Course course) {
 
     /** The forecast of a lot, by the survival of its crop and method. */
@@ -35,10 +35,7 @@ public record Forecast(
                 position,
                 rooted(lot, survival, position),
                 plants,
-                crop(
-                        line.fullCrop(),
-                        1,
-                        new Kilograms(plants, new PlantYield(course.crop().perPlant()))),
+                new Kilograms(plants, new PlantYield(course.crop().perPlant())),
                 course);
     }
 
@@ -51,30 +48,41 @@ public record Forecast(
         return rest.from(lot.alive());
     }
 
-    private static SeasonCrop crop(Season season, double share, Kilograms kg) {
+    /** The full crop of all plants, in the first season that bears it. */
+    public SeasonCrop fullCrop() {
         return new SeasonCrop(
-                season, share, kg.mean(), kg.quantile(0.1), kg.quantile(0.5), kg.quantile(0.9));
+                line.fullCrop(),
+                1,
+                kg.mean(),
+                kg.quantile(0.1),
+                kg.quantile(0.5),
+                kg.quantile(0.9));
     }
 
     /** The crop of a season: the full crop's figures times that season's share. */
     public SeasonCrop crop(Season season) {
+        return crop(season, fullCrop());
+    }
+
+    private SeasonCrop crop(Season season, SeasonCrop full) {
         double share = course.share(line.seasonInPlace(season));
         return new SeasonCrop(
                 season,
                 share,
-                fullCrop.expectedKg() * share,
-                fullCrop.lowKg() * share,
-                fullCrop.middleKg() * share,
-                fullCrop.highKg() * share);
+                full.expectedKg() * share,
+                full.lowKg() * share,
+                full.middleKg() * share,
+                full.highKg() * share);
     }
 
     /** The crop of each season from the first in place to the first full one. */
     public List<SeasonCrop> crops() {
+        SeasonCrop full = fullCrop();
         List<SeasonCrop> crops = new ArrayList<>();
         for (Season season = line.inPlace();
                 season.compareTo(line.fullCrop()) <= 0;
                 season = season.plus(1)) {
-            crops.add(crop(season));
+            crops.add(crop(season, full));
         }
         return List.copyOf(crops);
     }

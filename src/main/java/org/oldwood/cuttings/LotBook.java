@@ -114,6 +114,11 @@ public final class LotBook {
                                         setting(lot.crop())));
     }
 
+    /** Whether a lot's parent is fit to be one; empty where the parent is not the garden's own. */
+    public Optional<ParentHealth> parentHealth(LotState lot) {
+        return lot.parent().flatMap(state::plant).flatMap(this::health);
+    }
+
     /** Whether a bush is fit to be a parent; empty where nothing is known of its crop. */
     public Optional<ParentHealth> health(PlantState plant) {
         return propagation(plant.plant().crop())
