@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.care.Advisors;
 import org.oldwood.care.Planner;
 import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.report.TaskWords;
+import org.oldwood.season.GardenClimate;
 import org.oldwood.season.GardenStages;
 import org.oldwood.season.Stages;
 import org.oldwood.season.Weather;
@@ -43,6 +45,15 @@ final class Planning {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The garden's climate, where it declares one. */
+    static Optional<GardenClimate> climate(GardenFolder folder, GardenState state) {
+        return GardenStages.climate(
+                state.garden(),
+                weather(folder, state.date()),
+                folder.documents(),
+                folder.problems());
     }
 
     static Planner planner(GardenFolder folder, GardenState state) {

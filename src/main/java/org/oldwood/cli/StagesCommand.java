@@ -9,6 +9,7 @@ import org.oldwood.crop.Stage;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Season;
+import org.oldwood.season.GardenClimate;
 import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 import org.oldwood.store.JsonWriter;
@@ -49,7 +50,13 @@ final class StagesCommand extends GardenCommand {
         if (json) {
             out().json(writer -> write(writer, crops, state.season(), stages));
         } else {
-            crops.forEach(crop -> tellOf(crop, state.season(), stages));
+            Optional<GardenClimate> climate = Planning.climate(folder, state);
+            for (Crop crop : crops) {
+                tellOf(crop, state.season(), stages);
+                climate.map(at -> FrostLines.of(at, crop, state.season(), stages))
+                        .ifPresent(lines -> lines.forEach(line -> out().hanging("  ", 4, line)));
+                out().line();
+            }
         }
         return 0;
     }
@@ -91,7 +98,6 @@ final class StagesCommand extends GardenCommand {
                             date.words()));
         }
         out().columns(2, rows);
-        out().line();
     }
 
     private static void write(JsonWriter json, List<Crop> crops, Season season, Stages stages) {

@@ -59,7 +59,7 @@ final class SeenStages {
         Optional<Past> past = past(stage);
         double days = corrected(stage, past);
         StringBuilder words = new StringBuilder(model.words());
-        past.ifPresent(each -> words.append(pastWords(each)));
+        past.ifPresent(each -> words.append(pastWords(each, Math.round(days))));
         Optional<Stage> before = lastSeenBefore(stage);
         double plusMinus = model.plusMinus() * narrowed(past);
         LocalDate date = model.date().plusDays(Math.round(days));
@@ -82,14 +82,14 @@ final class SeenStages {
         return past.isPresent() || before.isPresent() ? Basis.MODELLED : model.basis();
     }
 
-    private static String pastWords(Past past) {
-        long days = Math.round(past.days());
+    private static String pastWords(Past past, long days) {
         String how =
                 days == 0
                         ? "; not moved by what was seen of "
                         : "; "
                                 + Math.abs(days)
-                                + (days < 0 ? " days earlier" : " days later")
+                                + (Math.abs(days) == 1 ? " day" : " days")
+                                + (days < 0 ? " earlier" : " later")
                                 + " for ";
         return how
                 + past.from().words()
