@@ -59,11 +59,16 @@ final class FrostLines {
         if (stage.compareTo(Stage.PETAL_FALL) >= 0) {
             return from.plusDays(AFTER_PETAL_FALL);
         }
-        LocalDate next = stages.date(crop, season, Stage.values()[next(stage)]).date().minusDays(1);
+        LocalDate next = stages.date(crop, season, next(stage)).date().minusDays(1);
         return next.isBefore(from) ? from : next;
     }
 
-    private static int next(Stage stage) {
-        return List.of(Stage.values()).indexOf(stage) + 1;
+    private static Stage next(Stage stage) {
+        for (Stage each : Stage.values()) {
+            if (each.compareTo(stage) > 0) {
+                return each;
+            }
+        }
+        return stage;
     }
 }
