@@ -27,7 +27,10 @@ public final class Advisors {
                         new StemFacts(),
                         new PruningAdvisor(),
                         new CuttingsAdvisor(),
-                        new WaterFacts()));
+                        new WaterFacts(),
+                        new FeedAdvisor(),
+                        new SoilAdvisor(),
+                        new MulchAdvisor()));
     }
 
     private static void claim(Map<String, Advisor> among, String name, Advisor advisor) {

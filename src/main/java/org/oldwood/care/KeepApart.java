@@ -22,6 +22,9 @@ import org.oldwood.store.Fields;
  * where.
  */
 public final class KeepApart {
+    private static final List<String> LISTS =
+            List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
+
     private final List<Pair> pairs = new ArrayList<>();
     private final Map<String, Set<String>> tagsOfMaterial = new HashMap<>();
     private final Map<String, List<Given>> byBed = new HashMap<>();
@@ -48,12 +51,15 @@ public final class KeepApart {
                 .ifPresent(fields -> fields.objects("apart").forEach(apart::readPair));
         for (String kind : documents.names("materials")) {
             Fields file = documents.fields("materials/" + kind + ".json");
-            file.objects(kind)
-                    .forEach(
-                            material ->
-                                    apart.tagsOfMaterial.put(
-                                            material.text("id"),
-                                            new HashSet<>(material.texts("tags"))));
+            for (String list : LISTS) {
+                file.objects(list)
+                        .forEach(
+                                material ->
+                                        apart.tagsOfMaterial
+                                                .computeIfAbsent(
+                                                        material.text("id"), id -> new HashSet<>())
+                                                .addAll(material.texts("tags")));
+            }
         }
         state.beds().values().forEach(apart::readBed);
         return apart;

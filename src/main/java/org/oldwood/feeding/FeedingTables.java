@@ -1,6 +1,7 @@
 package org.oldwood.feeding;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Documents;
@@ -18,6 +19,8 @@ import org.oldwood.store.Fields;
  * @param youngSeasons seasons for which a plant counts as young
  * @param youngTimes factor of the nitrogen need while young
  * @param limits the single figures
+ * @param usual feeds to reckon with where the grower names none
+ * @param doubts when an entry is questioned
  */
 public record FeedingTables(
         SoilClasses soils,
@@ -28,7 +31,21 @@ public record FeedingTables(
         Map<String, Double> vigour,
         int youngSeasons,
         double youngTimes,
-        Limits limits) {
+        Limits limits,
+        Usual usual,
+        Doubts doubts) {
+
+    /**
+     * Feeds to reckon with where the grower names none.
+     *
+     * @param feeds ids, the favourite first
+     * @param acidSoilFeeds ids for crops of acid soils
+     */
+    public record Usual(List<String> feeds, List<String> acidSoilFeeds) {
+        public List<String> forCrop(boolean acidSoil) {
+            return acidSoil ? acidSoilFeeds : feeds;
+        }
+    }
 
     /**
      * Single figures.
@@ -75,9 +92,15 @@ public record FeedingTables(
                         vigour(part(fields, "vigour")),
                         young.count("seasons", 0, 10),
                         young.number("times", 0, 1),
-                        Limits.read(fields));
+                        Limits.read(fields),
+                        usual(part(fields, "usual")),
+                        Doubts.read(part(fields, "doubt")));
         fields.done();
         return all;
+    }
+
+    private static Usual usual(Fields fields) {
+        return new Usual(fields.texts("feeds"), fields.texts("acidSoilFeeds"));
     }
 
     private static Fields part(Fields fields, String key) {

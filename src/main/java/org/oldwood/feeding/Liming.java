@@ -17,6 +17,8 @@ import org.oldwood.store.Fields;
  * @param gardenTable its g/m² to reach {@code gardenTarget}, by class of soil
  * @param gardenTarget the pH it reaches
  * @param figures the single figures by name
+ * @param usualLime the lime to reckon with where the grower names none
+ * @param usualAcidifier the acidifier to reckon with where the grower names none
  */
 public record Liming(
         Map<String, Double> factors,
@@ -24,7 +26,9 @@ public record Liming(
         List<Double> gardenPh,
         Map<String, List<Double>> gardenTable,
         double gardenTarget,
-        Map<String, Figure> figures) {
+        Map<String, Figure> figures,
+        String usualLime,
+        String usualAcidifier) {
     private static final List<String> CLASSES = List.of("sands", "sandy-and-silt-loams", "clays");
     private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
     private static final List<String> FIGURES =
@@ -58,7 +62,9 @@ public record Liming(
                 garden.numbers("startPh"),
                 table,
                 garden.number("target", 4, 8),
-                figures);
+                figures,
+                part(fields, "usual").text("lime"),
+                part(fields, "usual").text("acidifier"));
     }
 
     private static Fields part(Fields fields, String key) {
@@ -85,7 +91,7 @@ public record Liming(
     }
 
     /** The neutralising value for which the factors hold. */
-    NeutralisingValue reference() {
+    public NeutralisingValue reference() {
         Figure reference = figure("referenceNeutralising");
         return NeutralisingValue.of(reference.is(), reference.unit());
     }

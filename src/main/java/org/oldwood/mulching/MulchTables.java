@@ -23,10 +23,13 @@ public final class MulchTables {
                     "nearWall",
                     "layMost");
 
+    private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay");
+
     private final Map<String, Mulch> mulches = new LinkedHashMap<>();
     private final Map<String, Underlay> underlays = new LinkedHashMap<>();
     private final Map<String, Figure> gaps = new LinkedHashMap<>();
     private final Map<String, Figure> figures = new LinkedHashMap<>();
+    private final Map<String, String> usual = new LinkedHashMap<>();
 
     private MulchTables() {}
 
@@ -39,6 +42,10 @@ public final class MulchTables {
                                 inner.keys()
                                         .forEach(
                                                 key -> all.gaps.put(key, Figure.read(inner, key))));
+        fields.object("usual")
+                .ifPresent(
+                        inner ->
+                                USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
         for (String name : documents.names("materials")) {
             all.add(documents.fields("materials/" + name + ".json"));
@@ -76,6 +83,18 @@ public final class MulchTables {
             throw new IllegalStateException("mulching.json has no collarGap for " + group);
         }
         return gap;
+    }
+
+    /**
+     * The id of what to reckon with where the grower names nothing: {@code mulch}, {@code
+     * acidSoilMulch} or {@code underlay}.
+     */
+    public String usual(String what) {
+        String id = usual.get(what);
+        if (id == null) {
+            throw new IllegalArgumentException("mulching.json has no usual " + what);
+        }
+        return id;
     }
 
     /** A single figure by its name in the document. */

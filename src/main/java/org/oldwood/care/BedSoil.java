@@ -1,0 +1,160 @@
+package org.oldwood.care;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.feeding.Acidifier;
+import org.oldwood.feeding.FeedingProfile;
+import org.oldwood.feeding.Lime;
+import org.oldwood.feeding.LimeCase;
+import org.oldwood.feeding.LimePlan;
+import org.oldwood.feeding.NeutralisingValue;
+import org.oldwood.feeding.PhPlan;
+import org.oldwood.feeding.SulphurPlan;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+
+/**
+ * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where a
+ * crop of acid soils stands in the bed its own guard holds for all of it.
+ *
+ * @param profile what that crop asks for; absent in an empty bed
+ * @param asked the bed as the plans see it, with what was given since the test taken off
+ * @param material the lime that the grower keeps, or the usual one
+ * @param acidifier the acidifier that the grower keeps, or the usual one
+ * @param lime the plan for lime
+ * @param sulphur the plan for the acidifier
+ */
+record BedSoil(
+        Optional<FeedingProfile> profile,
+        LimeCase asked,
+        Lime material,
+        Acidifier acidifier,
+        PhPlan lime,
+        PhPlan sulphur) {
+    private static final double NEUTRAL_ENOUGH = 6.5;
+
+    static BedSoil of(FeedingBooks books, Situation s) {
+        BedState bed = s.subject().bed().orElseThrow();
+        Optional<FeedingProfile> profile = mostAcid(books, s, bed);
+        List<String> kept = s.world().state().garden().materials();
+        Lime lime =
+                FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
+                        .filter(each -> !each.is("ash"))
+                        .findFirst()
+                        .orElseGet(
+                                () ->
+                                        books.materials()
+                                                .lime(books.liming().usualLime())
+                                                .orElseThrow());
+        Acidifier acidifier =
+                FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream()
+                        .findFirst()
+                        .orElseGet(
+                                () ->
+                                        books.materials()
+                                                .acidifier(books.liming().usualAcidifier())
+                                                .orElseThrow());
+        Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
+        LimeCase forLime = asked(books, bed, profile, ph, limeSince(books, bed, ph));
+        LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
+        return new BedSoil(
+                profile,
+                forLime,
+                lime,
+                acidifier,
+                profile.map(
+                                each ->
+                                        LimePlan.of(
+                                                books.liming(),
+                                                books.tables().soils(),
+                                                forLime,
+                                                lime,
+                                                each))
+                        .orElseGet(
+                                () ->
+                                        LimePlan.of(
+                                                books.liming(),
+                                                books.tables().soils(),
+                                                forLime,
+                                                lime)),
+                SulphurPlan.of(
+                        books.sulphur(),
+                        books.tables().soils(),
+                        forSulphur,
+                        acidifier,
+                        ph.map(SoilRecord.Ph::freeLime).orElse(false)));
+    }
+
+    private static Optional<FeedingProfile> mostAcid(
+            FeedingBooks books, Situation s, BedState bed) {
+        return bed.plants().stream()
+                .map(plant -> s.world().crops().get(plant.plant().crop()))
+                .distinct()
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(profile -> profile.targetPh().is()));
+    }
+
+    private static LimeCase asked(
+            FeedingBooks books,
+            BedState bed,
+            Optional<FeedingProfile> profile,
+            Optional<SoilRecord.Ph> ph,
+            double given) {
+        return new LimeCase(
+                bed.bed().texture().filter(each -> books.tables().soils().of(each).isPresent()),
+                ph.map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty()),
+                profile.map(each -> each.targetPh().is()).orElse(NEUTRAL_ENOUGH),
+                new LimeCase.Layer(
+                        books.liming().figure("tableDepth").is(), bed.bed().stonesPercent()),
+                bed.bed().areaM2(),
+                !bed.plants().isEmpty(),
+                given);
+    }
+
+    /** g/m² given since the test, as ground limestone. */
+    private static double limeSince(
+            FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+        NeutralisingValue limestone = books.liming().reference();
+        double sum = 0;
+        for (Entry entry : since(bed, EntryKind.LIMED, ph)) {
+            double gPerM2 = entry.number("grams").orElse(0) / bed.bed().areaM2();
+            sum +=
+                    entry.text("material")
+                            .flatMap(books.materials()::lime)
+                            .map(lime -> limestone.inPlaceOf(gPerM2, lime.value()))
+                            .orElse(gPerM2);
+        }
+        return sum;
+    }
+
+    /** g/m² given since the test, as elemental sulphur. */
+    private static double sulphurSince(
+            FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+        double sum = 0;
+        for (Entry entry : since(bed, EntryKind.ACIDIFIED, ph)) {
+            double gPerM2 = entry.number("grams").orElse(0) / bed.bed().areaM2();
+            sum +=
+                    gPerM2
+                            / entry.text("material")
+                                    .flatMap(books.materials()::acidifier)
+                                    .map(each -> each.timesSulphur().is())
+                                    .orElse(1.0);
+        }
+        return sum;
+    }
+
+    private static List<Entry> since(
+            BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
+        return bed.entries().stream()
+                .filter(
+                        entry ->
+                                entry.kind() == kind
+                                        && ph.isPresent()
+                                        && !entry.date().isBefore(ph.get().date()))
+                .toList();
+    }
+}

@@ -1,0 +1,117 @@
+package org.oldwood.care;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.feeding.FeedPlan;
+import org.oldwood.feeding.Recipe;
+import org.oldwood.feeding.Words;
+
+/**
+ * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
+ * Facts: {@code feed-due}, the nutrients due in g/m² together. Amounts: {@code feed-first} and {@code
+ * feed-second}.
+ */
+final class FeedAdvisor implements Advisor {
+    private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
+
+    private @Nullable FeedingBooks books;
+
+    @Override
+    public List<String> facts() {
+        return List.of("feed-due");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return DRESSINGS;
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        Optional<StandFeed> stand = StandFeed.of(books(s), s);
+        if (stand.isEmpty()) {
+            return Fact.unknown(name, "no figures of its food are known");
+        }
+        double due = stand.get().balance().due().sum();
+        return new Fact(
+                name,
+                OptionalDouble.of(due),
+                Optional.empty(),
+                Optional.empty(),
+                "needs "
+                        + FeedPlan.inWords(stand.get().balance().need())
+                        + " g/m² in season "
+                        + s.season().label()
+                        + "; given "
+                        + FeedPlan.inWords(stand.get().balance().given())
+                        + "; due "
+                        + FeedPlan.inWords(stand.get().balance().due()),
+                stand.get().need().sources());
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        FeedingBooks read = books(s);
+        return StandFeed.of(read, s)
+                .flatMap(
+                        stand ->
+                                amount(
+                                        s,
+                                        stand,
+                                        stand.dressing(read, DRESSINGS.indexOf(name))));
+    }
+
+    private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
+        if (plan.due().sum() <= 0) {
+            return Optional.empty();
+        }
+        List<String> lines = new ArrayList<>(plan.measures());
+        lines.addAll(plan.notes());
+        lines.addAll(stand.assumed());
+        List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
+        arithmetic.add("this dressing: " + FeedPlan.inWords(plan.due()) + " g/m²");
+        arithmetic.addAll(plan.lines());
+        String words =
+                plan.parts().isEmpty()
+                        ? FeedPlan.inWords(plan.due())
+                                + " g/m² on "
+                                + Words.amount(plan.ground().areaM2())
+                                + " m², of a material that you do not keep yet"
+                        : plan.words();
+        return Optional.of(
+                Amount.of(plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
+                        .withLines(lines)
+                        .withCautions(plan.cautions())
+                        .withTags(plan.tags()));
+    }
+
+    /** What the whole year's food of a stand takes. */
+    static List<Purchase> buys(FeedingBooks books, Situation s) {
+        List<Purchase> all = new ArrayList<>();
+        StandFeed.of(books, s)
+                .map(stand -> stand.wholeYear(books))
+                .ifPresent(plan -> plan.parts().forEach(part -> all.add(purchase(part))));
+        return all;
+    }
+
+    private static Purchase purchase(Recipe.Part part) {
+        return new Purchase(
+                part.feed().id(),
+                part.feed().name(),
+                part.amount(),
+                "g",
+                part.feed().pack().isPresent()
+                        ? OptionalDouble.of(part.feed().pack().get().is() * 1000)
+                        : OptionalDouble.empty());
+    }
+
+    private FeedingBooks books(Situation s) {
+        FeedingBooks read =
+                books == null ? new FeedingBooks(s.world().documents()) : books;
+        books = read;
+        return read;
+    }
+}

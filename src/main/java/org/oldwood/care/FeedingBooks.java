@@ -1,0 +1,93 @@
+package org.oldwood.care;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Crop;
+import org.oldwood.feeding.Feed;
+import org.oldwood.feeding.FeedingProfile;
+import org.oldwood.feeding.FeedingTables;
+import org.oldwood.feeding.Liming;
+import org.oldwood.feeding.Materials;
+import org.oldwood.feeding.SulphurTable;
+import org.oldwood.mulching.MulchTables;
+import org.oldwood.store.Documents;
+
+/**
+ * The tables and materials of feeding, liming and mulching, each read when it is first asked for, and
+ * what of them the grower keeps.
+ */
+public final class FeedingBooks {
+    private final Documents documents;
+    private final Map<String, Optional<FeedingProfile>> profiles = new HashMap<>();
+    private @Nullable FeedingTables tables;
+    private @Nullable Materials materials;
+    private @Nullable Liming liming;
+    private @Nullable SulphurTable sulphur;
+    private @Nullable MulchTables mulches;
+
+    public FeedingBooks(Documents documents) {
+        this.documents = documents;
+    }
+
+    private static <T> T once(@Nullable T known, Supplier<T> read) {
+        return known == null ? read.get() : known;
+    }
+
+    public FeedingTables tables() {
+        FeedingTables read = once(tables, () -> FeedingTables.read(documents));
+        tables = read;
+        return read;
+    }
+
+    public Materials materials() {
+        Materials read = once(materials, () -> Materials.read(documents));
+        materials = read;
+        return read;
+    }
+
+    public Liming liming() {
+        Liming read = once(liming, () -> Liming.read(documents));
+        liming = read;
+        return read;
+    }
+
+    public SulphurTable sulphur() {
+        SulphurTable read = once(sulphur, () -> SulphurTable.read(documents));
+        sulphur = read;
+        return read;
+    }
+
+    public MulchTables mulches() {
+        MulchTables read = once(mulches, () -> MulchTables.read(documents));
+        mulches = read;
+        return read;
+    }
+
+    /** The crop's asks of soil and food. */
+    Optional<FeedingProfile> profile(Crop crop) {
+        return profiles.computeIfAbsent(crop.id(), id -> FeedingProfile.of(crop));
+    }
+
+    /** Materials to reckon with, and whether the grower named them. */
+    record Kept<T>(List<T> materials, boolean named) {}
+
+    /** The feeds that the grower keeps; where none is named, usual ones. */
+    Kept<Feed> feeds(List<String> ids, boolean acidSoil) {
+        Kept<Feed> own = kept(ids, materials()::feed);
+        return own.materials().isEmpty()
+                ? new Kept<>(
+                        kept(tables().usual().forCrop(acidSoil), materials()::feed).materials(),
+                        false)
+                : own;
+    }
+
+    static <T> Kept<T> kept(List<String> ids, Function<String, Optional<T>> find) {
+        List<T> found = ids.stream().map(find).flatMap(Optional::stream).toList();
+        return new Kept<>(found, !found.isEmpty());
+    }
+}

@@ -1,0 +1,164 @@
+package org.oldwood.care;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.feeding.Words;
+
+/**
+ * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code
+ * mulch-depth} (cm, by the last note less settling and decay), {@code mulch-due} (yes where the layer
+ * has shrunk enough to be topped up). Amount: {@code mulch}.
+ */
+final class MulchAdvisor implements Advisor {
+    private static final double WHOLE_BALES_FROM = 0.05;
+
+    private @Nullable FeedingBooks books;
+
+    @Override
+    public List<String> facts() {
+        return List.of("mulch-depth", "mulch-due");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of("mulch");
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Fact.unknown(name, "it lies in no bed");
+        }
+        BedMulch mulch = BedMulch.of(books(s), s);
+        if (mulch.layer().isEmpty()) {
+            return Fact.unknown(name, "no mulch was noted; note mulched with its depth");
+        }
+        String words =
+                "about "
+                        + Words.amount(mulch.depthNow())
+                        + " cm of mulch by "
+                        + s.day()
+                        + " ("
+                        + mulch.layer().get().mulch().name()
+                        + ", "
+                        + Words.amount(mulch.layer().get().laidCm())
+                        + " cm on "
+                        + mulch.layer().get().laid()
+                        + ")";
+        return name.equals("mulch-depth")
+                ? Fact.number(name, mulch.depthNow(), words)
+                : Fact.yes(name, mulch.topUpDue(), words);
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Optional.empty();
+        }
+        BedMulch mulch = BedMulch.of(books(s), s);
+        if (mulch.plan().cubicMetres() <= 0) {
+            return Optional.empty();
+        }
+        List<String> lines = new ArrayList<>();
+        loads(mulch).ifPresent(lines::add);
+        lines.add(
+                "Paper under it: "
+                        + Words.count(mulch.sheets(), "sheet", "sheets")
+                        + " of "
+                        + mulch.underlay().name()
+                        + " ("
+                        + Words.amount(mulch.underlay().layers().is())
+                        + " on one another), overlapping "
+                        + Words.amount(mulch.underlay().overlap().is())
+                        + " cm, wetted.");
+        mulch.nextTopUp()
+                .ifPresent(day -> lines.add("It will want topping up from about " + day + "."));
+        lines.addAll(mulch.notes());
+        return Optional.of(
+                Amount.of(
+                                mulch.plan().litres(),
+                                "l",
+                                words(mulch),
+                                mulch.plan().lines(),
+                                mulch.sources())
+                        .withLines(lines)
+                        .withCautions(mulch.plan().mulch().cautions())
+                        .withTags(mulch.plan().mulch().tags()));
+    }
+
+    private static String words(BedMulch mulch) {
+        return Words.amount(mulch.plan().litres())
+                + " l of "
+                + mulch.plan().mulch().name()
+                + ", laid "
+                + Words.amount(mulch.plan().layCm())
+                + " cm deep on "
+                + Words.amount(mulch.plan().coveredM2())
+                + " m²";
+    }
+
+    private Optional<String> loads(BedMulch mulch) {
+        Optional<Double> bales = mulch.plan().bales();
+        if (bales.isPresent()) {
+            return Optional.of(
+                    "About "
+                            + Words.count(
+                                    (long) Math.ceil(bales.get() - WHOLE_BALES_FROM),
+                                    "bale",
+                                    "bales")
+                            + " of "
+                            + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
+                            + ", "
+                            + Words.amount(mulch.plan().kg())
+                            + " kg.");
+        }
+        double litres = mulch.barrowLitres();
+        return Optional.of(
+                "About "
+                        + Words.count(
+                                (long) Math.ceil(mulch.plan().loads(litres) - WHOLE_BALES_FROM),
+                                "barrow",
+                                "barrows")
+                        + " of "
+                        + Words.amount(litres)
+                        + " l, "
+                        + Words.amount(mulch.plan().kg())
+                        + " kg.");
+    }
+
+    /** What a new layer takes. */
+    static List<Purchase> buys(FeedingBooks books, Situation s) {
+        BedMulch mulch = BedMulch.of(books, s);
+        if (mulch.plan().cubicMetres() <= 0) {
+            return List.of();
+        }
+        OptionalDouble pack =
+                OptionalDouble.of(
+                        mulch.plan().bales().isPresent()
+                                ? mulch.plan().litres() / mulch.plan().bales().get()
+                                : mulch.barrowLitres());
+        return List.of(
+                new Purchase(
+                        mulch.plan().mulch().id(),
+                        mulch.plan().mulch().name(),
+                        mulch.plan().litres(),
+                        "l",
+                        pack),
+                new Purchase(
+                        mulch.underlay().id(),
+                        mulch.underlay().name(),
+                        mulch.sheets(),
+                        "sheets",
+                        OptionalDouble.empty()));
+    }
+
+    private FeedingBooks books(Situation s) {
+        FeedingBooks read =
+                books == null ? new FeedingBooks(s.world().documents()) : books;
+        books = read;
+        return read;
+    }
+}

@@ -1,0 +1,184 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Figure;
+import org.oldwood.feeding.Acidifier;
+import org.oldwood.feeding.FeedingProfile;
+import org.oldwood.feeding.Household;
+import org.oldwood.feeding.Lime;
+import org.oldwood.feeding.PhPlan;
+import org.oldwood.feeding.Portion;
+import org.oldwood.feeding.Words;
+
+/**
+ * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the
+ * next dose takes. Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code
+ * lime} and {@code acidify}.
+ */
+final class SoilAdvisor implements Advisor {
+    private static final double DAYS_PER_YEAR = 365.25;
+    private static final int MONTHS_PER_YEAR = 12;
+
+    private @Nullable FeedingBooks books;
+
+    @Override
+    public List<String> facts() {
+        return List.of("target-ph", "ph-gap");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of("lime", "acidify");
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        Optional<Figure> target = s.subject().crop().flatMap(books(s)::profile).map(FeedingProfile::targetPh);
+        if (target.isEmpty()) {
+            return Fact.unknown(name, "the pH that these crops want is not known");
+        }
+        if (name.equals("target-ph")) {
+            return Fact.number(
+                    name,
+                    target.get().is(),
+                    "these crops want pH " + Words.amount(target.get().is()));
+        }
+        Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
+        if (ph.isEmpty()) {
+            return Fact.unknown(name, "the pH was never measured; note soil-test with its pH");
+        }
+        double gap = Math.round((target.get().is() - ph.get().ph()) * 100) / 100.0;
+        return new Fact(
+                name,
+                OptionalDouble.of(gap),
+                Optional.empty(),
+                Optional.empty(),
+                "pH "
+                        + Words.amount(ph.get().ph())
+                        + " on "
+                        + ph.get().date()
+                        + ", wanted "
+                        + Words.amount(target.get().is())
+                        + ": "
+                        + Words.amount(Math.abs(gap))
+                        + (gap >= 0 ? " too low" : " too high"),
+                target.get().sources());
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Optional.empty();
+        }
+        FeedingBooks read = books(s);
+        BedSoil soil = BedSoil.of(read, s);
+        return name.equals("lime")
+                ? amount(s, soil.lime(), Stuff.of(soil.material()))
+                : amount(s, soil.sulphur(), Stuff.of(soil.acidifier()));
+    }
+
+    /** What is told of a lime and of an acidifier alike. */
+    private record Stuff(
+            String name, Optional<Figure> density, List<String> tags, List<String> cautions) {
+        static Stuff of(Lime lime) {
+            return new Stuff(lime.name(), lime.density(), lime.tags(), lime.cautions());
+        }
+
+        static Stuff of(Acidifier acidifier) {
+            return new Stuff(
+                    acidifier.name(),
+                    acidifier.density(),
+                    acidifier.tags(),
+                    acidifier.cautions());
+        }
+    }
+
+    private Optional<Amount> amount(Situation s, PhPlan plan, Stuff stuff) {
+        if (plan.nothingToDo()) {
+            return Optional.empty();
+        }
+        double grams = Portion.roundedDown(plan.dosesGrams().get(0));
+        List<String> lines = new ArrayList<>();
+        Household.inWords(grams, stuff.density).ifPresent(lines::add);
+        if (plan.dosesGrams().size() > 1) {
+            lines.add(
+                    "The first of "
+                            + plan.dosesGrams().size()
+                            + " doses, "
+                            + Words.amount(plan.monthsBetween())
+                            + " months apart or more; "
+                            + Words.weight(plan.totalGrams())
+                            + " in all.");
+        }
+        lines.addAll(plan.notes());
+        staleTest(s).ifPresent(lines::add);
+        String words =
+                Words.weight(grams)
+                        + " of "
+                        + stuff.name
+                        + " ("
+                        + Words.amount(grams / area(s))
+                        + " g/m²)";
+        return Optional.of(
+                Amount.of(grams, "g", words, plan.lines(), plan.sources())
+                        .withLines(lines)
+                        .withCautions(stuff.cautions)
+                        .withTags(stuff.tags));
+    }
+
+    private static double area(Situation s) {
+        return s.subject().bed().orElseThrow().bed().areaM2();
+    }
+
+    private Optional<String> staleTest(Situation s) {
+        Figure every = books(s).tables().limits().soilTestEvery();
+        Optional<LocalDate> tested = s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
+        return tested.filter(
+                        day ->
+                                ChronoUnit.DAYS.between(day, s.day())
+                                        > every.is() * DAYS_PER_YEAR)
+                .map(
+                        day ->
+                                "The test of "
+                                        + day
+                                        + " is older than "
+                                        + every.inWords()
+                                        + ": test again first.");
+    }
+
+    /** What lime or acidifier takes in a year: the doses that fall within twelve months. */
+    static List<Purchase> buys(FeedingBooks books, String name, Situation s) {
+        BedSoil soil = BedSoil.of(books, s);
+        boolean liming = name.equals("lime");
+        PhPlan plan = liming ? soil.lime() : soil.sulphur();
+        double grams = 0;
+        for (int i = 0; i < plan.dosesGrams().size(); i++) {
+            grams += i * plan.monthsBetween() < MONTHS_PER_YEAR ? plan.dosesGrams().get(i) : 0;
+        }
+        Optional<Figure> pack = liming ? soil.material().pack() : soil.acidifier().pack();
+        return grams <= 0
+                ? List.of()
+                : List.of(
+                        new Purchase(
+                                plan.material(),
+                                liming ? soil.material().name() : soil.acidifier().name(),
+                                grams,
+                                "g",
+                                pack.isPresent()
+                                        ? OptionalDouble.of(pack.get().is() * 1000)
+                                        : OptionalDouble.empty()));
+    }
+
+    private FeedingBooks books(Situation s) {
+        FeedingBooks read =
+                books == null ? new FeedingBooks(s.world().documents()) : books;
+        books = read;
+        return read;
+    }
+}
