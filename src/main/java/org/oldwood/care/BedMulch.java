@@ -26,7 +26,7 @@ import org.oldwood.mulching.Underlay;
  * @param day the day for which it was reckoned
  * @param notes what to know
  */
-record BedMulch(
+public record BedMulch(
         Optional<MulchLayer> layer,
         double depthNow,
         MulchPlan plan,
@@ -35,8 +35,9 @@ record BedMulch(
         double topUpAt,
         LocalDate day,
         List<String> notes) {
+    private static final double BARE_BELOW_CM = 1;
 
-    static BedMulch of(FeedingBooks books, Situation s) {
+    public static BedMulch of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
         Optional<MulchLayer> layer =
                 Entries.last(bed.entries(), EntryKind.MULCHED)
@@ -117,22 +118,24 @@ record BedMulch(
                 .orElse(0);
     }
 
-    long sheets() {
-        return plan.sheets(underlay);
+    /** Sheets of paper under the new layer; none where mulch still lies there. */
+    public long sheets() {
+        return depthNow >= BARE_BELOW_CM ? 0 : plan.sheets(underlay);
     }
 
     /** True where the layer has shrunk so far that it should be topped up. */
-    boolean topUpDue() {
+    public boolean topUpDue() {
         return depthNow <= plan.depthWantedCm() * topUpAt;
     }
 
     /** About when the new layer will want topping up. */
-    Optional<LocalDate> nextTopUp() {
+    public Optional<LocalDate> nextTopUp() {
         double laid = plan.depthWantedCm() * plan.mulch().layFactor().is();
         return new MulchLayer(plan.mulch(), laid, day).reaches(plan.depthWantedCm() * topUpAt);
     }
 
-    List<String> sources() {
+    /** Source keys. */
+    public List<String> sources() {
         return plan.mulch().depth().sources();
     }
 }

@@ -27,7 +27,7 @@ import org.oldwood.garden.EntryKind;
  * @param lime the plan for lime
  * @param sulphur the plan for the acidifier
  */
-record BedSoil(
+public record BedSoil(
         Optional<FeedingProfile> profile,
         LimeCase asked,
         Lime material,
@@ -36,7 +36,7 @@ record BedSoil(
         PhPlan sulphur) {
     private static final double NEUTRAL_ENOUGH = 6.5;
 
-    static BedSoil of(FeedingBooks books, Situation s) {
+    public static BedSoil of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
         Optional<FeedingProfile> profile = mostAcid(books, s, bed);
         List<String> kept = s.world().state().garden().materials();
@@ -88,7 +88,7 @@ record BedSoil(
                         ph.map(SoilRecord.Ph::freeLime).orElse(false)));
     }
 
-    private static Optional<FeedingProfile> mostAcid(
+    static Optional<FeedingProfile> mostAcid(
             FeedingBooks books, Situation s, BedState bed) {
         return bed.plants().stream()
                 .map(plant -> s.world().crops().get(plant.plant().crop()))

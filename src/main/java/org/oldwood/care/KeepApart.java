@@ -104,6 +104,12 @@ public final class KeepApart {
         byBed.computeIfAbsent(bed, key -> new ArrayList<>()).add(new Given(day, tags, words));
     }
 
+    /** Everything that an entry of this kind and material stands too close to. */
+    Optional<Clash> clash(String bed, Entry entry) {
+        return entry.text("material")
+                .flatMap(material -> clash(bed, entry.date(), tags(entry, material)));
+    }
+
     /** What stands in the way of giving something with these tags on that day. */
     public Optional<Clash> clash(String bed, LocalDate day, Set<String> tags) {
         for (Given given : byBed.getOrDefault(bed, List.of())) {

@@ -38,7 +38,7 @@ final class MulchAdvisor implements Advisor {
         }
         String words =
                 "about "
-                        + Words.amount(mulch.depthNow())
+                        + Words.fixed(mulch.depthNow(), 1)
                         + " cm of mulch by "
                         + s.day()
                         + " ("
@@ -64,18 +64,16 @@ final class MulchAdvisor implements Advisor {
         }
         List<String> lines = new ArrayList<>();
         loads(mulch).ifPresent(lines::add);
-        lines.add(
-                "Paper under it: "
-                        + Words.count(mulch.sheets(), "sheet", "sheets")
-                        + " of "
-                        + mulch.underlay().name()
-                        + " ("
-                        + Words.amount(mulch.underlay().layers().is())
-                        + " on one another), overlapping "
-                        + Words.amount(mulch.underlay().overlap().is())
-                        + " cm, wetted.");
+        if (mulch.sheets() > 0) {
+            lines.add(paper(mulch));
+        }
         mulch.nextTopUp()
-                .ifPresent(day -> lines.add("It will want topping up from about " + day + "."));
+                .ifPresent(
+                        day ->
+                                lines.add(
+                                        "By about "
+                                                + day
+                                                + " it will have shrunk to two thirds; look then."));
         lines.addAll(mulch.notes());
         return Optional.of(
                 Amount.of(
@@ -89,9 +87,21 @@ final class MulchAdvisor implements Advisor {
                         .withTags(mulch.plan().mulch().tags()));
     }
 
+    private static String paper(BedMulch mulch) {
+        return "Paper under it: "
+                + Words.count(mulch.sheets(), "sheet", "sheets")
+                + " of "
+                + mulch.underlay().name()
+                + " ("
+                + Words.amount(mulch.underlay().layers().is())
+                + " on one another), overlapping "
+                + Words.amount(mulch.underlay().overlap().is())
+                + " cm, wetted.";
+    }
+
     private static String words(BedMulch mulch) {
-        return Words.amount(mulch.plan().litres())
-                + " l of "
+        return mulch.plan().volumeWords()
+                + " of "
                 + mulch.plan().mulch().name()
                 + ", laid "
                 + Words.amount(mulch.plan().layCm())

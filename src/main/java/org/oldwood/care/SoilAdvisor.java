@@ -39,7 +39,11 @@ final class SoilAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<Figure> target = s.subject().crop().flatMap(books(s)::profile).map(FeedingProfile::targetPh);
+        Optional<Figure> target = 
+                s.subject()
+                        .bed()
+                        .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
+                        .map(FeedingProfile::targetPh);
         if (target.isEmpty()) {
             return Fact.unknown(name, "the pH that these crops want is not known");
         }

@@ -31,7 +31,9 @@ public final class Household {
     }
 
     private static final double CUPS_FROM_ML = 200;
-    private static final double BARROWS_FROM_KG = 10;
+    private static final double LITRES_FROM_ML = 2000;
+    private static final double ML_PER_LITRE = 1000;
+    private static final double LEAST_HANDFUL = 0.75;
 
     private Household() {}
 
@@ -55,10 +57,14 @@ public final class Household {
      * too small or too great for spoons and cups.
      */
     public static Optional<String> inWords(double grams, Optional<Figure> density) {
-        if (density.isEmpty() || grams > BARROWS_FROM_KG * 1000) {
+        if (density.isEmpty()) {
             return Optional.empty();
         }
         double kgPerLitre = density.get().is();
+        double ml = millilitres(grams, kgPerLitre);
+        if (ml >= LITRES_FROM_ML) {
+            return Optional.of("about " + Words.fixed(ml / ML_PER_LITRE, 1) + " l");
+        }
         Vessel vessel = millilitres(grams, kgPerLitre) >= CUPS_FROM_ML ? Vessel.CUP : Vessel.SPOON;
         double rounded = Math.rint(count(grams, kgPerLitre, vessel) / vessel.step) * vessel.step;
         if (rounded == 0) {
@@ -71,10 +77,11 @@ public final class Household {
                         + (rounded <= 1 ? vessel.one : vessel.many));
     }
 
-    /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where less than half a handful. */
+    /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where much less than one. */
     public static Optional<String> inHandfuls(double grams, String hand, Figure gramsEach) {
-        long rounded = Math.round(handfuls(grams, gramsEach.is()));
-        return rounded == 0
+        double count = handfuls(grams, gramsEach.is());
+        long rounded = Math.round(count);
+        return count < LEAST_HANDFUL
                 ? Optional.empty()
                 : Optional.of(
                         "about "

@@ -17,7 +17,7 @@ public final class Words {
     }
 
     /** With so many decimals at most; zeros at the end are left off. */
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         long scale = 1;
         for (int i = 0; i < decimals; i++) {
             scale *= 10;

@@ -112,6 +112,13 @@ public record MulchPlan(
         return cubicMetres * LITRES_PER_M3;
     }
 
+    /** {@code 850 l}, {@code 2.3 m³}. */
+    public String volumeWords() {
+        return litres() < LITRES_PER_M3
+                ? Math.round(litres()) + " l"
+                : number(Math.round(cubicMetres * 10) / 10.0) + " m³";
+    }
+
     /** Barrows or bags of so many litres, not rounded. */
     public double loads(double litresEach) {
         return litres() / litresEach;
