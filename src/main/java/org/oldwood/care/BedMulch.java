@@ -73,8 +73,7 @@ public record BedMulch(
     }
 
     /** The first mulch kept that no crop in the bed forbids; else the usual one. */
-    private static Mulch chosen(
-            FeedingBooks books, Situation s, BedState bed, List<String> notes) {
+    private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
         List<FeedingProfile> profiles =
                 crops(s, bed).stream().map(books::profile).flatMap(Optional::stream).toList();
         List<String> kept = s.world().state().garden().materials();

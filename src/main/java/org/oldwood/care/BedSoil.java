@@ -17,8 +17,8 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 
 /**
- * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where a
- * crop of acid soils stands in the bed its own guard holds for all of it.
+ * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where
+ * a crop of acid soils stands in the bed its own guard holds for all of it.
  *
  * @param profile what that crop asks for; absent in an empty bed
  * @param asked the bed as the plans see it, with what was given since the test taken off
@@ -88,8 +88,7 @@ public record BedSoil(
                         ph.map(SoilRecord.Ph::freeLime).orElse(false)));
     }
 
-    static Optional<FeedingProfile> mostAcid(
-            FeedingBooks books, Situation s, BedState bed) {
+    static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {
         return bed.plants().stream()
                 .map(plant -> s.world().crops().get(plant.plant().crop()))
                 .distinct()
@@ -116,8 +115,7 @@ public record BedSoil(
     }
 
     /** g/m² given since the test, as ground limestone. */
-    private static double limeSince(
-            FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+    private static double limeSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
         NeutralisingValue limestone = books.liming().reference();
         double sum = 0;
         for (Entry entry : since(bed, EntryKind.LIMED, ph)) {
@@ -147,8 +145,7 @@ public record BedSoil(
         return sum;
     }
 
-    private static List<Entry> since(
-            BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
+    private static List<Entry> since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
         return bed.entries().stream()
                 .filter(
                         entry ->

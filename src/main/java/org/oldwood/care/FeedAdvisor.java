@@ -11,8 +11,8 @@ import org.oldwood.feeding.Words;
 
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
- * Facts: {@code feed-due}, the nutrients due in g/m² together. Amounts: {@code feed-first} and {@code
- * feed-second}.
+ * Facts: {@code feed-due}, the nutrients due in g/m² together. Amounts: {@code feed-first} and
+ * {@code feed-second}.
  */
 final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
@@ -56,12 +56,7 @@ final class FeedAdvisor implements Advisor {
     public Optional<Amount> amount(String name, Situation s) {
         FeedingBooks read = books(s);
         return StandFeed.of(read, s)
-                .flatMap(
-                        stand ->
-                                amount(
-                                        s,
-                                        stand,
-                                        stand.dressing(read, DRESSINGS.indexOf(name))));
+                .flatMap(stand -> amount(s, stand, stand.dressing(read, DRESSINGS.indexOf(name))));
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
@@ -109,8 +104,7 @@ final class FeedAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read =
-                books == null ? new FeedingBooks(s.world().documents()) : books;
+        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
         books = read;
         return read;
     }

@@ -9,8 +9,8 @@ import org.oldwood.feeding.Words;
 
 /**
  * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code
- * mulch-depth} (cm, by the last note less settling and decay), {@code mulch-due} (yes where the layer
- * has shrunk enough to be topped up). Amount: {@code mulch}.
+ * mulch-depth} (cm, by the last note less settling and decay), {@code mulch-due} (yes where the
+ * layer has shrunk enough to be topped up). Amount: {@code mulch}.
  */
 final class MulchAdvisor implements Advisor {
     private static final double WHOLE_BALES_FROM = 0.05;
@@ -166,8 +166,7 @@ final class MulchAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read =
-                books == null ? new FeedingBooks(s.world().documents()) : books;
+        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
         books = read;
         return read;
     }

@@ -17,9 +17,9 @@ import org.oldwood.feeding.Portion;
 import org.oldwood.feeding.Words;
 
 /**
- * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the
- * next dose takes. Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code
- * lime} and {@code acidify}.
+ * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur
+ * the next dose takes. Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts:
+ * {@code lime} and {@code acidify}.
  */
 final class SoilAdvisor implements Advisor {
     private static final double DAYS_PER_YEAR = 365.25;
@@ -39,7 +39,7 @@ final class SoilAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<Figure> target = 
+        Optional<Figure> target =
                 s.subject()
                         .bed()
                         .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
@@ -96,10 +96,7 @@ final class SoilAdvisor implements Advisor {
 
         static Stuff of(Acidifier acidifier) {
             return new Stuff(
-                    acidifier.name(),
-                    acidifier.density(),
-                    acidifier.tags(),
-                    acidifier.cautions());
+                    acidifier.name(), acidifier.density(), acidifier.tags(), acidifier.cautions());
         }
     }
 
@@ -142,11 +139,10 @@ final class SoilAdvisor implements Advisor {
 
     private Optional<String> staleTest(Situation s) {
         Figure every = books(s).tables().limits().soilTestEvery();
-        Optional<LocalDate> tested = s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
+        Optional<LocalDate> tested =
+                s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
         return tested.filter(
-                        day ->
-                                ChronoUnit.DAYS.between(day, s.day())
-                                        > every.is() * DAYS_PER_YEAR)
+                        day -> ChronoUnit.DAYS.between(day, s.day()) > every.is() * DAYS_PER_YEAR)
                 .map(
                         day ->
                                 "The test of "
@@ -180,8 +176,7 @@ final class SoilAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read =
-                books == null ? new FeedingBooks(s.world().documents()) : books;
+        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
         books = read;
         return read;
     }

@@ -77,8 +77,7 @@ public record StandFeed(
         Asking asking = new Asking(books, s, bed);
         NeedCase asked = asking.about(plants, ground);
         FeedingProfile.School school =
-                Optional.ofNullable(
-                                s.world().state().garden().choices().get(SCHOOL_CHOICE))
+                Optional.ofNullable(s.world().state().garden().choices().get(SCHOOL_CHOICE))
                         .flatMap(profile::school)
                         .orElseGet(() -> profile.schools().get(0));
         Need need = asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
@@ -87,8 +86,7 @@ public record StandFeed(
         for (PlantState plant : plants) {
             given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
         }
-        Balance balance =
-                Balance.of(need.gPerM2(), Applications.counting(given, s.season()));
+        Balance balance = Balance.of(need.gPerM2(), Applications.counting(given, s.season()));
         FeedingBooks.Kept<Feed> kept =
                 books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(
@@ -107,8 +105,7 @@ public record StandFeed(
 
     private static Timing timing(FeedingBooks books, FeedingProfile profile) {
         return Optional.ofNullable(books.tables().timings().get(profile.timing()))
-                .orElseThrow(
-                        () -> new IllegalStateException("no timing " + profile.timing()));
+                .orElseThrow(() -> new IllegalStateException("no timing " + profile.timing()));
     }
 
     private static boolean sand(FeedingBooks books, BedState bed) {
@@ -129,7 +126,9 @@ public record StandFeed(
     public FeedPlan dressing(FeedingBooks books, int which) {
         boolean slow = onlySlow();
         List<Timing.Dressing> dressings =
-                slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : timing.on(sand);
+                slow
+                        ? List.of(new Timing.Dressing("first", "in one dressing", 1))
+                        : timing.on(sand);
         Nutrients due =
                 slow && which > 0 && !begun
                         ? Nutrients.NONE
@@ -221,9 +220,7 @@ public record StandFeed(
         }
 
         private static OptionalInt index(
-                Optional<Entry> test,
-                String element,
-                DoubleToIntFunction ofMgPerLitre) {
+                Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {
             if (test.isEmpty()) {
                 return OptionalInt.empty();
             }
@@ -235,8 +232,9 @@ public record StandFeed(
         }
 
         OptionalDouble ph() {
-            return SoilRecord.ph(bed).map(each -> OptionalDouble.of(each.ph())).orElse(
-                    OptionalDouble.empty());
+            return SoilRecord.ph(bed)
+                    .map(each -> OptionalDouble.of(each.ph()))
+                    .orElse(OptionalDouble.empty());
         }
 
         private static Optional<String> cultivar(List<PlantState> plants) {

@@ -3,11 +3,11 @@ package org.oldwood.feeding;
 import java.util.List;
 
 /**
- * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after the
- * first dressing its share should have been given, after the last all of it. A dressing supposes that
- * those before it were given. Phosphate, potash and magnesia all go with the first, for their time
- * does not matter on plants that stand (RB209 section 7). No single dressing of nitrogen passes its
- * ceiling.
+ * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after
+ * the first dressing its share should have been given, after the last all of it. A dressing
+ * supposes that those before it were given. Phosphate, potash and magnesia all go with the first,
+ * for their time does not matter on plants that stand (RB209 section 7). No single dressing of
+ * nitrogen passes its ceiling.
  */
 public final class Dressings {
     private Dressings() {}
@@ -33,9 +33,7 @@ public final class Dressings {
         double need = balance.need().n();
         double supposed = Math.max(given, need * before);
         double n = Math.min(mostN, Math.max(0, need * until - supposed));
-        return which == 0 || begun
-                ? balance.due().withN(n)
-                : Nutrients.NONE.withN(n);
+        return which == 0 || begun ? balance.due().withN(n) : Nutrients.NONE.withN(n);
     }
 
     private static double shareUntil(List<Timing.Dressing> dressings, int which) {

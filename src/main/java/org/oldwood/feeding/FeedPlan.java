@@ -41,8 +41,7 @@ public record FeedPlan(
             Choice choice,
             NeedCase.Ground ground) {
         double share = tables.limits().organicShareMost().is();
-        Recipe recipe =
-                Recipe.best(due, choice.allowed(), feed -> most(feed, needN * share));
+        Recipe recipe = Recipe.best(due, choice.allowed(), feed -> most(feed, needN * share));
         List<Recipe.Part> parts = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         Nutrients gives = Nutrients.NONE;
@@ -113,8 +112,7 @@ public record FeedPlan(
         List<String> parts = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
             if (Math.abs(nutrients.of(nutrient)) >= 0.05) {
-                parts.add(
-                        nutrient.symbol() + " " + Words.fixed(nutrients.of(nutrient), 1));
+                parts.add(nutrient.symbol() + " " + Words.fixed(nutrients.of(nutrient), 1));
             }
         }
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);
@@ -160,8 +158,7 @@ public record FeedPlan(
 
     private Optional<String> each(double grams) {
         if (ground.bushes() > 1) {
-            return Optional.of(
-                    Words.weight(Portion.rounded(grams / ground.bushes())) + " a bush");
+            return Optional.of(Words.weight(Portion.rounded(grams / ground.bushes())) + " a bush");
         }
         return ground.rowM() > 0
                 ? Optional.of(

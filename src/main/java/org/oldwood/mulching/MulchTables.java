@@ -43,9 +43,7 @@ public final class MulchTables {
                                         .forEach(
                                                 key -> all.gaps.put(key, Figure.read(inner, key))));
         fields.object("usual")
-                .ifPresent(
-                        inner ->
-                                USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
+                .ifPresent(inner -> USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
         for (String name : documents.names("materials")) {
             all.add(documents.fields("materials/" + name + ".json"));

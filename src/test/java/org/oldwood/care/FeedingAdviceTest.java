@@ -98,7 +98,8 @@ class FeedingAdviceTest {
     @Test
     void blueberries_never_get_nitrate() {
         TestGarden garden =
-                new TestGarden(52, ", \"materials\": [\"ammonium-nitrate\", \"ammonium-sulphate\"]");
+                new TestGarden(
+                        52, ", \"materials\": [\"ammonium-nitrate\", \"ammonium-sulphate\"]");
         Amount amount =
                 garden.task("2026-11-25", "feed-blueberry-first@blue.blueberry.stool@2027")
                         .amount()
@@ -122,26 +123,30 @@ class FeedingAdviceTest {
 
     @Test
     void lime_comes_in_doses_and_the_rest_a_year_later() {
-        TestGarden garden =
-                north().note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 5.5");
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 5.5");
         Task first = garden.task("2026-11-25", "lime@ribes@2027");
         assertThat(first.amount().orElseThrow().value()).isEqualTo(3500);
         assertThat(first.amount().orElseThrow().lines())
                 .anyMatch(line -> line.contains("first of 2 doses"));
 
-        garden.note("limed", "2026-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        garden.note(
+                "limed",
+                "2026-12-01",
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
         Task rest = garden.task("2027-06-01", "lime@ribes@2028");
         assertThat(rest.amount().orElseThrow().value()).isCloseTo(3500, within(100.0));
 
-        garden.note("limed", "2027-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        garden.note(
+                "limed",
+                "2027-12-01",
+                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
         assertThat(garden.plan("2028-06-01").tasks())
                 .noneMatch(task -> task.id().startsWith("lime@ribes"));
     }
 
     @Test
     void no_lime_is_planned_without_a_test_nor_on_blueberries() {
-        TestGarden garden =
-                north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 4.6");
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 4.6");
 
         assertThat(garden.plan("2026-11-25").tasks())
                 .noneMatch(task -> task.rule().amount().equals(java.util.Optional.of("lime")));
@@ -149,8 +154,7 @@ class FeedingAdviceTest {
 
     @Test
     void sulphur_is_planned_where_the_test_asks_for_it_and_not_on_free_lime() {
-        TestGarden garden =
-                north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 6.0");
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 6.0");
         assertThat(garden.task("2026-11-25", "acidify@blue@2027").amount().orElseThrow().value())
                 .isLessThanOrEqualTo(34 * 6);
 
@@ -176,8 +180,7 @@ class FeedingAdviceTest {
         assertThat(topUp.reasons())
                 .anyMatch(reason -> reason.words().contains("composted bark, 6 cm on 2026-10-01"));
         assertThat(full.amount().orElseThrow().lines()).anyMatch(line -> line.contains("sheets"));
-        assertThat(topUp.amount().orElseThrow().lines())
-                .noneMatch(line -> line.contains("sheets"));
+        assertThat(topUp.amount().orElseThrow().lines()).noneMatch(line -> line.contains("sheets"));
     }
 
     @Test
@@ -207,8 +210,7 @@ class FeedingAdviceTest {
                                 "2026-11-20",
                                 "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
         NoteWarnings warnings =
-                new NoteWarnings(
-                        garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+                new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
         List<String> said =
                 warnings.about(
@@ -230,8 +232,7 @@ class FeedingAdviceTest {
     void doubtful_amounts_unknown_materials_and_wrong_crops_are_questioned() {
         TestGarden garden = north();
         NoteWarnings warnings =
-                new NoteWarnings(
-                        garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+                new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
 
         assertThat(
                         warnings.about(

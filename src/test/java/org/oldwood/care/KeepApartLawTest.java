@@ -19,7 +19,10 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.oldwood.store.Fields;
 
-/** No plan ever breaks a pair that must be kept apart. The pairs are read anew, not from the planner. */
+/**
+ * No plan ever breaks a pair that must be kept apart. The pairs are read anew, not from the
+ * planner.
+ */
 class KeepApartLawTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final List<Pair> PAIRS = pairs();
@@ -50,8 +53,7 @@ class KeepApartLawTest {
                 document.objects(list)
                         .forEach(
                                 each ->
-                                        tags.computeIfAbsent(
-                                                        each.text("id"), id -> new HashSet<>())
+                                        tags.computeIfAbsent(each.text("id"), id -> new HashSet<>())
                                                 .addAll(each.texts("tags")));
             }
         }
@@ -98,8 +100,7 @@ class KeepApartLawTest {
             @ForAll("kept") String kept,
             @ForAll("ph") double ph) {
         TestGarden garden =
-                new TestGarden(
-                        52, ", \"materials\": [\"" + kept + "\", \"sulphate-of-potash\"]");
+                new TestGarden(52, ", \"materials\": [\"" + kept + "\", \"sulphate-of-potash\"]");
         for (String bed : List.of("ribes", "blue", "canes")) {
             garden.note("soil-test", "2025-10-01", "'bed': '" + bed + "', 'ph': " + ph);
         }
@@ -145,12 +146,7 @@ class KeepApartLawTest {
                                 bed ->
                                         byBed.computeIfAbsent(
                                                         bed.bed().id(), id -> new ArrayList<>())
-                                                .add(
-                                                        new Given(
-                                                                task.day(),
-                                                                tags,
-                                                                true,
-                                                                task.id())));
+                                                .add(new Given(task.day(), tags, true, task.id())));
             }
         }
         return byBed;

@@ -43,7 +43,10 @@ final class TestGarden {
                         .formatted(latitude, more);
         garden = GardenReader.read(parsed(json, "garden.json"), problems).orElseThrow();
         String planted = latitude < 0 ? "2021-05-20" : "2021-11-20";
-        note("planted", planted, "'plant': 'bc', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 4");
+        note(
+                "planted",
+                planted,
+                "'plant': 'bc', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 4");
         note("planted", planted, "'plant': 'bl', 'crop': 'blueberry', 'bed': 'blue', 'bushes': 3");
         note(
                 "planted",
@@ -72,8 +75,15 @@ final class TestGarden {
     Entry entry(String kind, String date, String values) {
         entries++;
         String json =
-                ("{'id': 'e" + entries + "', 'date': '" + date + "', 'entry': '" + kind + "', "
-                                + values + "}")
+                ("{'id': 'e"
+                                + entries
+                                + "', 'date': '"
+                                + date
+                                + "', 'entry': '"
+                                + kind
+                                + "', "
+                                + values
+                                + "}")
                         .replace('\'', '"');
         return EntryReader.read(parsed(json, "journal.jsonl"), problems)
                 .orElseThrow(() -> new AssertionError(problems.list().toString()));
@@ -89,8 +99,7 @@ final class TestGarden {
     }
 
     Plan plan(String day) {
-        return new Planner(
-                        on(day), new CalendarStages(), CROPS, DOCUMENTS, Advisors.standard())
+        return new Planner(on(day), new CalendarStages(), CROPS, DOCUMENTS, Advisors.standard())
                 .plan();
     }
 
