@@ -182,7 +182,7 @@ final class Applications {
     private double depthBefore(Entry entry, BedState bed) {
         double before = 0;
         for (Entry earlier : bed.entries()) {
-            if (earlier == entry) {
+            if (earlier.id().equals(entry.id())) {
                 break;
             }
             if (earlier.kind() == EntryKind.MULCHED) {

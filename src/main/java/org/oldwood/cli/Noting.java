@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.oldwood.care.NoteWarnings;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryReader;
 import org.oldwood.garden.EntryText;
@@ -97,6 +98,16 @@ final class Noting {
         after.state.questions().stream()
                 .filter(question -> !asked.contains(question))
                 .forEach(command::tell);
+        warn(folder, before.state);
+    }
+
+    /** What was given too soon or by mistake is noted all the same, with a warning at once. */
+    private void warn(GardenFolder folder, GardenState before) {
+        if (entries.stream().noneMatch(NoteWarnings::concerns)) {
+            return;
+        }
+        NoteWarnings warnings = new NoteWarnings(before, folder.crops(), folder.documents());
+        entries.forEach(entry -> warnings.about(entry).forEach(command::tell));
     }
 
     /** Remedies show what to write in a file of JSON; here something else is typed. */
