@@ -92,8 +92,7 @@ final class StandAsking {
         return Entries.last(s.subject().entries(), EntryKind.VIGOUR)
                 .filter(
                         entry ->
-                                !entry.date()
-                                        .isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
+                                !entry.date().isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
                 .flatMap(entry -> entry.text("growth"))
                 .orElse("normal");
     }
@@ -142,9 +141,7 @@ final class StandAsking {
 
     private String remembered(boolean acid) {
         Seen seen =
-                books.mulches()
-                        .figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen")
-                        .seen();
+                books.mulches().figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen").seen();
         return seen == Seen.READ ? "" : " (" + seen.words() + ")";
     }
 
