@@ -26,6 +26,7 @@ final class Commands {
         TABLE.put("heat", HeatCommand::new);
         TABLE.put("weather", WeatherCommand::new);
         TABLE.put("prune", PruneCommand::new);
+        TABLE.put("lime", LimeCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);
     }
