@@ -19,7 +19,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "lime",
         description = "work out how much lime raises the pH of a piece of ground",
-        footer = {"", "Example:", "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"})
+        footer = {
+            "",
+            "Example:",
+            "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"
+        })
 final class LimeCommand extends GardenCommand {
     @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
     Optional<String> soil = Optional.empty();
@@ -74,10 +78,7 @@ final class LimeCommand extends GardenCommand {
                         0);
         PhPlan plan =
                 LimePlan.of(
-                        Liming.read(documents),
-                        FeedingTables.read(documents).soils(),
-                        asked,
-                        lime);
+                        Liming.read(documents), FeedingTables.read(documents).soils(), asked, lime);
         print(plan, lime);
         return 0;
     }
