@@ -27,6 +27,7 @@ final class Commands {
         TABLE.put("weather", WeatherCommand::new);
         TABLE.put("prune", PruneCommand::new);
         TABLE.put("lime", LimeCommand::new);
+        TABLE.put("mulch", MulchCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);
     }
