@@ -53,8 +53,7 @@ final class MulchCommand extends GardenCommand {
                                                                 tables.mulches().stream()
                                                                         .map(Mulch::id)
                                                                         .toList())));
-        MulchPlan plan =
-                MulchPlan.of(mulch, new MulchPlan.Asked(area, bushes, gap, now, depth));
+        MulchPlan plan = MulchPlan.of(mulch, new MulchPlan.Asked(area, bushes, gap, now, depth));
         double barrows = plan.loads(tables.figure("barrow").is());
         if (json) {
             out().json(
