@@ -17,7 +17,7 @@ final class NoteExamples {
             boolean one =
                     !kind.oneNeeded().isEmpty() && kind.oneNeeded().get(0).equals(field.key());
             if (field.required() || one) {
-                String option = " --" + field.key() + " " + value(field);
+                String option = " --" + field.key() + " " + value(kind, field);
                 if (line.length() + option.length() > Out.WIDTH - 3) {
                     lines.add(line + " \\");
                     line = new StringBuilder("     ");
@@ -29,7 +29,7 @@ final class NoteExamples {
         return lines;
     }
 
-    private static String value(EntryField field) {
+    private static String value(EntryKind kind, EntryField field) {
         return switch (field.type()) {
             case NEW_ID -> field.key().equals("lot") ? "lot-2" : "blackcurrant-5";
             case NEW_IDS -> "blackcurrant-6,blackcurrant-7";
@@ -38,14 +38,25 @@ final class NoteExamples {
             case BED -> "blackcurrant-bed";
             case CROP -> "blackcurrant";
             case STAGE -> "bud-burst";
-            case MATERIAL -> "garden-compost";
+            case MATERIAL -> material(kind);
             case STEMS -> "1=5,2=4,3=4,4+=3";
-            case NUMBER, COUNT -> Integer.toString((int) Math.max(field.least(), 5));
+            case NUMBER, COUNT ->
+                    field.key().equals("grams")
+                            ? "2000"
+                            : Integer.toString((int) Math.max(field.least(), 5));
             case WORD -> field.words().get(0);
             case FLAG -> "true";
             case TASK -> "TASK";
             case ENTRY -> "e-0123456789ab";
             case TEXT -> field.key().equals("method") ? "hardwood" : "drought";
+        };
+    }
+
+    private static String material(EntryKind kind) {
+        return switch (kind) {
+            case LIMED -> "ground-limestone";
+            case ACIDIFIED -> "sulphur";
+            default -> "garden-compost";
         };
     }
 }

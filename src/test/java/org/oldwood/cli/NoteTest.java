@@ -92,7 +92,7 @@ class NoteTest {
         Cli.Result result = run(typed.replace("\\\n", " ").strip().split("\\s+"));
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.err()).startsWith("noted in ");
+        assertThat(result.err()).contains("noted in ");
         assertThat(run("check", DAY)).isEqualTo(new Cli.Result(0, "", ""));
     }
 
