@@ -25,12 +25,11 @@ public final class TaskWords {
 
     /** The amount in words, with its number in front where the words do not say it. */
     public static String inWords(Amount amount) {
-        String number =
-                amount.value() == Math.rint(amount.value())
-                        ? Long.toString((long) amount.value())
-                        : Double.toString(amount.value());
-        boolean said = amount.value() == 0 || amount.words().contains(number);
-        return said ? amount.words() : number + " " + amount.unit() + ", " + amount.words();
+        String number = Long.toString(Math.round(amount.value()));
+        String words = amount.words();
+        boolean said =
+                amount.value() == 0 || words.contains(number) || Character.isDigit(words.charAt(0));
+        return said ? words : number + " " + amount.unit() + ", " + words;
     }
 
     /** {@code from 24 Nov 2026 to 3 Mar 2027, both included}. */
