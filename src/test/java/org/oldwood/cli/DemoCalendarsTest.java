@@ -7,8 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -24,7 +27,7 @@ class DemoCalendarsTest {
     @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
     void the_committed_calendars_are_true(String name) throws IOException {
         Path garden = copy(Path.of("demo-data").resolve(name));
-        Path out = scratch.resolve("out");
+        Path out = scratch.resolve("out-" + name);
 
         int code =
                 Cli.in(scratch)
@@ -50,6 +53,27 @@ class DemoCalendarsTest {
             assertThat(Files.readString(file, StandardCharsets.UTF_8))
                     .as(committed.toString())
                     .isEqualTo(Files.readString(committed, StandardCharsets.UTF_8));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "tr,Pacific/Kiritimati",
+        "ar-EG,Pacific/Pago_Pago",
+        "th-TH-u-ca-buddhist,Asia/Tokyo"
+    })
+    void they_are_the_same_under_any_locale_and_time_zone(String locale, String zone)
+            throws IOException {
+        Locale localeBefore = Locale.getDefault();
+        TimeZone zoneBefore = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag(locale));
+            TimeZone.setDefault(TimeZone.getTimeZone(zone));
+            the_committed_calendars_are_true("terrace-school");
+            the_committed_calendars_are_true("fire-station-hedges");
+        } finally {
+            Locale.setDefault(localeBefore);
+            TimeZone.setDefault(zoneBefore);
         }
     }
 
