@@ -50,10 +50,20 @@ final class ContentLines {
         end();
     }
 
-    /** A whole line as it was read from somewhere else, folded anew. */
+    /** A whole line, unfolded and escaped, folded here; a fold never parts an escape. */
     void whole(String line) throws IOException {
-        raw(line);
+        makeRoom(line);
+        for (int i = plainRun(line, 0); i < line.length(); i = plainRun(line, i)) {
+            boolean escape =
+                    line.charAt(i) == '\\' && i + 1 < line.length() && line.charAt(i + 1) < 0x80;
+            i += escape ? escapedPair(line.charAt(i + 1)) : character(line, i);
+        }
         end();
+    }
+
+    private int escapedPair(char second) {
+        escaped(second);
+        return 2;
     }
 
     /** Hands everything on. */

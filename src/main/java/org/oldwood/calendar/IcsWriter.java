@@ -2,9 +2,45 @@ package org.oldwood.calendar;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.ParameterList;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.component.VToDo;
+import net.fortuna.ical4j.model.parameter.Related;
+import net.fortuna.ical4j.model.property.Categories;
+import net.fortuna.ical4j.model.property.Color;
+import net.fortuna.ical4j.model.property.Completed;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtEnd;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.DtStart;
+import net.fortuna.ical4j.model.property.Due;
+import net.fortuna.ical4j.model.property.LastModified;
+import net.fortuna.ical4j.model.property.Location;
+import net.fortuna.ical4j.model.property.Name;
+import net.fortuna.ical4j.model.property.PercentComplete;
+import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.Sequence;
+import net.fortuna.ical4j.model.property.Summary;
+import net.fortuna.ical4j.model.property.Trigger;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.XProperty;
+import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
+import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
+import net.fortuna.ical4j.model.property.immutable.ImmutableStatus;
+import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
+import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 
 /**
  * Writes one iCalendar object, item by item, with its properties in a fixed order, so that the same
@@ -13,7 +49,7 @@ import java.util.function.Function;
  */
 final class IcsWriter {
     static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
-    private static final String ALARM_AT_EIGHT = "PT8H";
+    private static final Duration ALARM_AT_EIGHT = Duration.ofHours(8);
 
     private final ContentLines lines;
     private final Layout layout;
@@ -33,107 +69,130 @@ final class IcsWriter {
 
     /** The head alone, for an object of one item on a server. */
     void begin() throws IOException {
-        lines.line("BEGIN", "VCALENDAR");
-        lines.line("VERSION", "2.0");
-        lines.line("PRODID", PRODUCT);
-        lines.line("CALSCALE", "GREGORIAN");
+        lines.line("BEGIN", Calendar.VCALENDAR);
+        write(ImmutableVersion.VERSION_2_0);
+        write(new ProdId(PRODUCT));
+        write(ImmutableCalScale.GREGORIAN);
     }
 
     /** The head of a file, with a calendar's name and colour (RFC 7986, 5). */
     void begin(Head head) throws IOException {
         begin();
-        lines.line("UID", head.uid);
         String name = Hygiene.line(head.name);
-        lines.text("NAME", name);
-        lines.text("X-WR-CALNAME", name);
-        lines.line("COLOR", Colours.CALENDAR);
+        write(new Uid(head.uid));
+        write(new Name(new ParameterList(), name));
+        write(new XProperty("X-WR-CALNAME", name));
+        write(new Color(new ParameterList(), Colours.CALENDAR));
         if (head.isFeed) {
             lines.line("REFRESH-INTERVAL;VALUE=DURATION", "P1D");
-            lines.line("X-PUBLISHED-TTL", "P1D");
+            write(new XProperty("X-PUBLISHED-TTL", "P1D"));
         }
     }
 
     void event(Item item, Stamp stamp) throws IOException {
-        lines.line("BEGIN", "VEVENT");
-        identity(uids.event(item.identity()), stamp);
         Item.Days days = item.days();
-        date("DTSTART", layout.eventStart(days));
-        date("DTEND", layout.eventEnd(days));
-        words(item, Title::ofEvent);
-        lines.line("STATUS", item.progress().state().isCancelled() ? "CANCELLED" : "CONFIRMED");
-        lines.line("TRANSP", "TRANSPARENT");
-        alarm(item, "START");
-        lines.line("END", "VEVENT");
+        List<Property> properties = identity(uids.event(item.identity()), stamp);
+        properties.add(new DtStart<>(layout.eventStart(days)));
+        properties.add(new DtEnd<>(layout.eventEnd(days)));
+        addWords(properties, item, Title::ofEvent);
+        boolean cancelled = item.progress().state().isCancelled();
+        properties.add(
+                cancelled ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED);
+        properties.add(ImmutableTransp.TRANSPARENT);
+        write(new VEvent(new PropertyList(properties)), alarm(item, Related.START));
     }
 
     void todo(Item item, Stamp stamp) throws IOException {
-        lines.line("BEGIN", "VTODO");
-        identity(uids.todo(item.identity()), stamp);
         Item.Days days = item.days();
+        List<Property> properties = identity(uids.todo(item.identity()), stamp);
         boolean hasStart = layout.todoHasStart(days);
         if (hasStart) {
-            date("DTSTART", days.first());
+            properties.add(new DtStart<>(days.first()));
         }
-        date("DUE", layout.due(days));
-        words(item, Title::ofTodo);
-        status(item.progress());
-        alarm(item, hasStart ? "START" : "END");
-        lines.line("END", "VTODO");
+        properties.add(new Due<>(layout.due(days)));
+        addWords(properties, item, Title::ofTodo);
+        addStatus(properties, item.progress());
+        write(
+                new VToDo(new PropertyList(properties)),
+                alarm(item, hasStart ? Related.START : Related.END));
     }
 
     void end() throws IOException {
-        lines.line("END", "VCALENDAR");
+        lines.line("END", Calendar.VCALENDAR);
         lines.flush();
     }
 
-    private void identity(String uid, Stamp stamp) throws IOException {
-        String changed = Stamp.utc(stamp.changed());
-        lines.line("UID", uid);
-        lines.line("DTSTAMP", changed);
-        lines.line("LAST-MODIFIED", changed);
-        lines.line("SEQUENCE", Integer.toString(stamp.sequence()));
+    private static List<Property> identity(String uid, Stamp stamp) {
+        List<Property> properties = new ArrayList<>();
+        properties.add(new Uid(uid));
+        properties.add(new DtStamp(stamp.changed()));
+        properties.add(new LastModified(stamp.changed()));
+        properties.add(new Sequence(stamp.sequence()));
+        return properties;
     }
 
-    private void words(Item item, Function<Item, String> title) throws IOException {
+    private void addWords(List<Property> properties, Item item, Function<Item, String> title) {
         Item.Words words = item.words();
-        lines.text("SUMMARY", title.apply(item));
-        lines.text("DESCRIPTION", WindowWords.before(words.text(), item.days(), layout));
-        lines.text("CATEGORIES", words.category());
-        lines.text("LOCATION", words.place());
-        lines.line("COLOR", Colours.of(words.category()));
+        properties.add(new Summary(title.apply(item)));
+        properties.add(new Description(WindowWords.before(words.text(), item.days(), layout)));
+        if (!words.category().isEmpty()) {
+            properties.add(new Categories(words.category()));
+        }
+        if (!words.place().isEmpty()) {
+            properties.add(new Location(words.place()));
+        }
+        properties.add(new Color(new ParameterList(), Colours.of(words.category())));
     }
 
-    private void status(Item.Progress progress) throws IOException {
+    private void addStatus(List<Property> properties, Item.Progress progress) {
         switch (progress.state()) {
-            case OPEN -> lines.line("STATUS", "NEEDS-ACTION");
-            case SKIPPED, WITHDRAWN -> lines.line("STATUS", "CANCELLED");
+            case OPEN -> properties.add(ImmutableStatus.VTODO_NEEDS_ACTION);
+            case SKIPPED, WITHDRAWN -> properties.add(ImmutableStatus.VTODO_CANCELLED);
             case DONE -> {
-                lines.line("STATUS", "COMPLETED");
-                lines.line("COMPLETED", completed(progress.day().orElseThrow()));
-                lines.line("PERCENT-COMPLETE", "100");
+                properties.add(ImmutableStatus.VTODO_COMPLETED);
+                properties.add(new Completed(completed(progress.day().orElseThrow())));
+                properties.add(new PercentComplete(100));
             }
         }
     }
 
     /** Noon in the garden: the same day there, whatever UTC says. */
-    private String completed(LocalDate day) {
-        return Stamp.utc(day.atTime(12, 0).atZone(zone).toInstant());
+    private Instant completed(LocalDate day) {
+        return day.atTime(12, 0).atZone(zone).toInstant();
     }
 
     /** RFC 5545, 3.8.6.3: counted from midnight in the reader's own zone. */
-    private void alarm(Item item, String related) throws IOException {
+    private List<Component> alarm(Item item, Related related) {
         if (layout.alarms() == Layout.Alarms.NONE || item.progress().state() != Item.State.OPEN) {
-            return;
+            return List.of();
         }
-        lines.line("BEGIN", "VALARM");
-        lines.line("ACTION", "DISPLAY");
-        lines.text("DESCRIPTION", item.words().title());
-        lines.line("TRIGGER;RELATED=" + related, ALARM_AT_EIGHT);
-        lines.line("END", "VALARM");
+        Trigger trigger = new Trigger(new ParameterList(List.of(related)), ALARM_AT_EIGHT);
+        return List.of(
+                new VAlarm(
+                        new PropertyList(
+                                List.of(
+                                        ImmutableAction.DISPLAY,
+                                        new Description(item.words().title()),
+                                        trigger))));
     }
 
-    private void date(String name, LocalDate day) throws IOException {
-        lines.line(name + ";VALUE=DATE", digits(day));
+    /**
+     * In the order in which the properties were given; ical4j writes each, and the lines are folded
+     * here.
+     */
+    private void write(Component component, List<Component> inside) throws IOException {
+        lines.line("BEGIN", component.getName());
+        for (Property property : component.getPropertyList().getAll()) {
+            write(property);
+        }
+        for (Component part : inside) {
+            write(part, List.of());
+        }
+        lines.line("END", component.getName());
+    }
+
+    private void write(Property property) throws IOException {
+        lines.whole(property.toString().stripTrailing());
     }
 
     /** A DATE value (RFC 5545, 3.3.4). */
