@@ -4,7 +4,7 @@ import java.util.List;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
-import org.oldwood.garden.Hemisphere;
+import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
 
@@ -15,13 +15,13 @@ import org.oldwood.garden.PlantState;
 final class Earlier {
     private Earlier() {}
 
-    static Subject before(Subject subject, Entry entry, Hemisphere hemisphere) {
+    static Subject before(Subject subject, Entry entry, LeafFalls falls) {
         if (subject instanceof Subject.OnePlant one) {
-            return new Subject.OnePlant(one.state().before(entry, hemisphere), one.of(), one.in());
+            return new Subject.OnePlant(one.state().before(entry, falls), one.of(), one.in());
         }
         if (subject instanceof Subject.Stand stand) {
             List<PlantState> plants =
-                    stand.plants().stream().map(plant -> plant.before(entry, hemisphere)).toList();
+                    stand.plants().stream().map(plant -> plant.before(entry, falls)).toList();
             return new Subject.Stand(
                     stand.in(),
                     stand.of(),

@@ -106,7 +106,7 @@ public final class Planner {
                         done ->
                                 judge.judge(
                                         rule,
-                                        Earlier.before(subject, done, season.hemisphere()),
+                                        Earlier.before(subject, done, world.state().leafFalls()),
                                         season))
                 .filter(Verdict::due)
                 .map(

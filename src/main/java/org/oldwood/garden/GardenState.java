@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param entries all entries that count, oldest first
  * @param finished the done or skipped entry of each task, by the task's id
  * @param questions things noted that do not fit together; accepted all the same
+ * @param leafFalls when leaves were seen to fall
  */
 public record GardenState(
         Garden garden,
@@ -26,7 +27,8 @@ public record GardenState(
         Map<String, LotState> lots,
         List<Entry> entries,
         Map<String, Entry> finished,
-        List<String> questions) {
+        List<String> questions,
+        LeafFalls leafFalls) {
 
     /** The season that the day lies in. */
     public Season season() {

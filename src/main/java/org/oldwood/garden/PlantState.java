@@ -19,11 +19,11 @@ public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional
     }
 
     /** The plant as it was just before one of its entries. */
-    public PlantState before(Entry entry, Hemisphere hemisphere) {
+    public PlantState before(Entry entry, LeafFalls falls) {
         List<Entry> earlier = Entries.before(entries, entry);
         Stems then = Stems.UNKNOWN;
         for (Entry each : earlier) {
-            then = then.after(each, hemisphere);
+            then = then.after(each, falls.seasonYear(plant.crop(), each.date()));
         }
         return new PlantState(plant, then, earlier, Optional.empty());
     }

@@ -28,6 +28,7 @@ public final class StateBuilder {
     private final Map<String, Entry> finished = new HashMap<>();
     private final List<Entry> counting = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
+    private final LeafFalls leafFalls;
 
     /** A plant while its history grows. */
     private static final class Open {
@@ -43,6 +44,7 @@ public final class StateBuilder {
 
     public StateBuilder(Garden garden, Crops crops, Problems problems) {
         this.garden = garden;
+        this.leafFalls = new LeafFalls(garden.hemisphere());
         this.crops = crops;
         this.references =
                 new References(
@@ -73,6 +75,7 @@ public final class StateBuilder {
             return;
         }
         counting.add(entry);
+        leafFalls.note(entry);
         switch (entry.kind()) {
             case PLANTED ->
                     plant(
@@ -214,10 +217,10 @@ public final class StateBuilder {
                             + ". Is it the right plant?");
         }
         plant.entries.add(entry);
-        int season = Season.containing(entry.date(), garden.hemisphere()).year();
+        int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
         switch (entry.kind()) {
             case COUNTED -> count(plant, entry, season);
-            case PRUNED -> plant.stems = plant.stems.after(entry, garden.hemisphere());
+            case PRUNED -> plant.stems = plant.stems.after(entry, season);
             case GRUBBED, LOST -> plant.gone = Optional.of(entry);
             default -> {
                 // other notes change no count
@@ -253,7 +256,7 @@ public final class StateBuilder {
                                                 + ". The new count is used; which is right?");
                             }
                         });
-        plant.stems = plant.stems.after(entry, garden.hemisphere());
+        plant.stems = plant.stems.after(entry, season);
     }
 
     private GardenState finish(LocalDate day) {
@@ -275,6 +278,7 @@ public final class StateBuilder {
                             inBed.getOrDefault(bed.id(), List.of()),
                             beds.getOrDefault(bed.id(), List.of())));
         }
-        return new GardenState(garden, day, byId, bedStates, lots, counting, finished, questions);
+        return new GardenState(
+                garden, day, byId, bedStates, lots, counting, finished, questions, leafFalls);
     }
 }

@@ -83,8 +83,7 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
      * The stems after an entry: counted anew, or less what was cut out. Other entries change
      * nothing.
      */
-    Stems after(Entry entry, Hemisphere hemisphere) {
-        int season = Season.containing(entry.date(), hemisphere).year();
+    Stems after(Entry entry, int season) {
         return switch (entry.kind()) {
             case COUNTED -> recounted(entry.stems(), season);
             case PRUNED -> without(entry.stems(), season);

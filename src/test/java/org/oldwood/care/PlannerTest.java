@@ -170,4 +170,20 @@ class PlannerTest {
                 .isNotEqualTo(bearing.tasks().stream().map(task -> task.rule().id()).toList());
         assertThat(of(young, "winter-cut")).isEmpty();
     }
+
+    @Test
+    void stems_turn_a_year_older_at_the_leaf_fall_that_was_seen() {
+        String count = "'counted','plant':'bc-1','stems':{'1':5}";
+        SmallGarden unseen = SmallGarden.north().note("2020-11-15", BUSH).note("2026-10-28", count);
+        SmallGarden seen =
+                SmallGarden.north()
+                        .note("2020-11-15", BUSH)
+                        .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'")
+                        .note("2026-10-28", count);
+
+        assertThat(unseen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords())
+                .isEqualTo("2=5");
+        assertThat(seen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords())
+                .isEqualTo("1=5");
+    }
 }

@@ -1,0 +1,50 @@
+package org.oldwood.garden;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.oldwood.crop.Stage;
+
+/**
+ * When each crop was seen to lose its leaves. A stem turns a year older then; where it was not
+ * seen, on the season's nominal first day.
+ */
+public final class LeafFalls {
+    /** A sighting so many days before the nominal day, or fewer, is that autumn's. */
+    private static final int EARLIEST_DAYS = 75;
+
+    private final Hemisphere hemisphere;
+    private final Map<String, List<LocalDate>> seen = new HashMap<>();
+
+    LeafFalls(Hemisphere hemisphere) {
+        this.hemisphere = hemisphere;
+    }
+
+    /** Takes note of an entry, if it says that a crop's leaves are off. */
+    void note(Entry entry) {
+        if (entry.kind() != EntryKind.SEEN || entry.text("crop").isEmpty()) {
+            return;
+        }
+        Stage stage = entry.text("stage").flatMap(Stage::find).orElse(Stage.RIPE);
+        if (stage == Stage.LEAF_FALL_DONE || stage == Stage.DORMANT) {
+            seen.computeIfAbsent(entry.text("crop").get(), crop -> new ArrayList<>())
+                    .add(entry.date());
+        }
+    }
+
+    /** The year of the season in which a day lies for a crop's stems. */
+    int seasonYear(String crop, LocalDate day) {
+        Season nominal = Season.containing(day, hemisphere);
+        LocalDate next = nominal.plus(1).start();
+        for (LocalDate fall : seen.getOrDefault(crop, List.of())) {
+            if (!fall.isAfter(day)
+                    && fall.isBefore(next)
+                    && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {
+                return nominal.year() + 1;
+            }
+        }
+        return nominal.year();
+    }
+}
