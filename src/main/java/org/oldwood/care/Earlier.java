@@ -26,6 +26,7 @@ final class Earlier {
                     stand.in(),
                     stand.of(),
                     stand.form(),
+                    stand.beside(),
                     plants,
                     Entries.before(stand.entries(), entry));
         }

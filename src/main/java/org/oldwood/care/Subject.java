@@ -69,9 +69,34 @@ public sealed interface Subject {
         }
     }
 
+    /**
+     * Which other stands of the same crop the garden has, so that a title can tell them apart.
+     *
+     * @param form another form of the crop stands in the same bed
+     * @param bed the crop stands in another bed as well
+     */
+    record Beside(boolean form, boolean bed) {}
+
     /** All plants of one crop and form in one bed. */
-    record Stand(BedState in, Crop of, String form, List<PlantState> plants, List<Entry> entries)
+    record Stand(
+            BedState in,
+            Crop of,
+            String form,
+            Beside beside,
+            List<PlantState> plants,
+            List<Entry> entries)
             implements Subject {
+        /**
+         * The crop's plural, with its form and bed where the crop alone would not tell which stand
+         * is meant: {@code red currants (cordon)}, {@code blueberries in gate bed}.
+         *
+         * @param formKnown the words around it already tell the form
+         */
+        String crops(boolean formKnown) {
+            String which = beside.form() && !formKnown ? " (" + form + ")" : "";
+            return of.plural() + which + (beside.bed() ? " in " + in.bed().name() : "");
+        }
+
         @Override
         public String id() {
             return in.bed().id() + "." + of.id() + "." + form;

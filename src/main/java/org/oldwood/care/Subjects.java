@@ -2,10 +2,13 @@ package org.oldwood.care;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -23,6 +26,7 @@ public final class Subjects {
         List<Subject> plants = new ArrayList<>();
         List<Subject> stands = new ArrayList<>();
         List<Subject> beds = new ArrayList<>();
+        Map<String, Integer> bedsOf = bedsByCrop(state);
         for (BedState bed : state.beds().values()) {
             bed.plants()
                     .forEach(
@@ -30,7 +34,7 @@ public final class Subjects {
                                     plants.add(
                                             new Subject.OnePlant(
                                                     plant, crops.get(plant.plant().crop()), bed)));
-            stands.addAll(stands(bed, crops));
+            stands.addAll(stands(bed, crops, bedsOf));
             beds.add(new Subject.WholeBed(bed, mainCrop(bed.plants(), crops)));
         }
         List<Subject> lots = new ArrayList<>();
@@ -61,7 +65,22 @@ public final class Subjects {
         return ofKind(kind).stream().filter(subject -> subject.id().equals(id)).findFirst();
     }
 
-    private static List<Subject> stands(BedState bed, Crops crops) {
+    /** In how many beds each crop stands. */
+    private static Map<String, Integer> bedsByCrop(GardenState state) {
+        Map<String, Integer> beds = new HashMap<>();
+        for (BedState bed : state.beds().values()) {
+            Set<String> here = new HashSet<>();
+            for (PlantState plant : bed.plants()) {
+                if (here.add(plant.plant().crop())) {
+                    beds.merge(plant.plant().crop(), 1, Integer::sum);
+                }
+            }
+        }
+        return beds;
+    }
+
+    private static List<Subject> stands(BedState bed, Crops crops, Map<String, Integer> bedsOf) {
+        Map<String, Integer> forms = new HashMap<>();
         Map<String, List<PlantState>> groups = new LinkedHashMap<>();
         for (PlantState plant : bed.plants()) {
             groups.computeIfAbsent(
@@ -71,12 +90,19 @@ public final class Subjects {
         }
         List<Subject> stands = new ArrayList<>();
         for (List<PlantState> group : groups.values()) {
+            forms.merge(group.get(0).plant().crop(), 1, Integer::sum);
+        }
+        for (List<PlantState> group : groups.values()) {
             PlantState first = group.get(0);
+            String crop = first.plant().crop();
             stands.add(
                     new Subject.Stand(
                             bed,
-                            crops.get(first.plant().crop()),
+                            crops.get(crop),
                             first.plant().form(),
+                            new Subject.Beside(
+                                    forms.getOrDefault(crop, 0) > 1,
+                                    bedsOf.getOrDefault(crop, 0) > 1),
                             group,
                             together(bed, group)));
         }

@@ -10,9 +10,16 @@ final class Titles {
         return rule.title()
                 .replace("{subject}", subject.words())
                 .replace("{crop}", subject.crop().map(crop -> crop.name()).orElse("bush"))
-                .replace("{crops}", subject.crop().map(crop -> crop.plural()).orElse("bushes"))
+                .replace("{crops}", crops(rule, subject))
                 .replace("{bed}", subject.bed().map(bed -> bed.bed().name()).orElse("the garden"))
                 .replace("{count}", Integer.toString(bushes))
                 .replace("{season}", situation.season().label());
+    }
+
+    private static String crops(Rule rule, Subject subject) {
+        if (subject instanceof Subject.Stand stand) {
+            return stand.crops(rule.forms().size() == 1);
+        }
+        return subject.crop().map(crop -> crop.plural()).orElse("bushes");
     }
 }

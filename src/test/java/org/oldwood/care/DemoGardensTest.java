@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -95,15 +97,7 @@ class DemoGardensTest {
     @ParameterizedTest
     @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
     void plans_work_of_every_craft(String name) throws IOException {
-        GardenFolder folder = open(name);
-        Plan plan =
-                new Planner(
-                                folder.on(DAY),
-                                new CalendarStages(),
-                                folder.crops(),
-                                folder.documents(),
-                                Advisors.standard())
-                        .plan();
+        Plan plan = plan(name);
         Set<String> crafts = new HashSet<>();
         plan.tasks().forEach(task -> crafts.add(task.rule().craft()));
         assertThat(crafts)
@@ -116,6 +110,30 @@ class DemoGardensTest {
                         "season",
                         "picking",
                         "soil");
+    }
+
+    /** Two tasks that read alike in a calendar leave one guessing which bed is meant. */
+    @ParameterizedTest
+    @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
+    void tells_all_tasks_of_a_rule_and_season_apart_by_their_titles(String name)
+            throws IOException {
+        Map<String, String> firstIds = new HashMap<>();
+        for (Task task : plan(name).tasks()) {
+            String heading = task.title() + "/" + task.season().label() + "/" + task.ordinal();
+            String first = firstIds.putIfAbsent(heading, task.id());
+            assertThat(first).as("another task with the title of " + task.id()).isNull();
+        }
+    }
+
+    private static Plan plan(String name) throws IOException {
+        GardenFolder folder = open(name);
+        return new Planner(
+                        folder.on(DAY),
+                        new CalendarStages(),
+                        folder.crops(),
+                        folder.documents(),
+                        Advisors.standard())
+                .plan();
     }
 
     private static GardenFolder open(String name) throws IOException {
