@@ -40,7 +40,7 @@ public sealed interface Subject {
 
         @Override
         public String words() {
-            return of.name() + " " + id();
+            return id().startsWith(of.id()) ? id() : of.name() + " " + id();
         }
 
         @Override

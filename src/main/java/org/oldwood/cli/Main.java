@@ -126,7 +126,7 @@ public final class Main {
                 "oldwood COMMAND --help tells more of a command; oldwood --version the version.",
                 "",
                 "Example:",
-                "  oldwood sources"
+                "  oldwood tasks --garden our-garden"
             })
     private static final class Top {}
 }
