@@ -1,24 +1,10 @@
 package org.oldwood.calendar;
 
 import java.time.LocalDate;
+import org.oldwood.garden.MonthNames;
 
 /** The window in words, before an item's text: some clients drop the end, all show the text. */
 final class WindowWords {
-    private static final String[] MONTHS = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
-
     private WindowWords() {}
 
     static String before(String text, Item.Days days, Layout layout) {
@@ -39,6 +25,6 @@ final class WindowWords {
     }
 
     static String inWords(LocalDate day) {
-        return day.getDayOfMonth() + " " + MONTHS[day.getMonthValue() - 1] + " " + day.getYear();
+        return day.getDayOfMonth() + " " + MonthNames.of(day) + " " + day.getYear();
     }
 }

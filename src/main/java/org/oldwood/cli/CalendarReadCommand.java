@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.net.URI;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,9 +22,7 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Place;
-import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
-import org.oldwood.store.RecordException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -106,25 +103,12 @@ final class CalendarReadCommand extends GardenCommand {
                     back.read(object, name);
                 }
             } else {
-                try (InputStream in = open(name)) {
+                try (InputStream in = Files.newInputStream(readable(name))) {
                     back.read(in, name);
                 }
             }
         }
         return back.result();
-    }
-
-    private InputStream open(String name) throws IOException {
-        Path file = path(Path.of(name));
-        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-            throw new RecordException(
-                    new Problem(
-                            "unreadable-file",
-                            Place.of(name),
-                            "is not a file that can be read",
-                            "Check its name, and that you may read it."));
-        }
-        return Files.newInputStream(file);
     }
 
     private void print(Answer answer) {

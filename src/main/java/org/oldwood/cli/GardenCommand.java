@@ -1,6 +1,7 @@
 package org.oldwood.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -114,6 +117,24 @@ abstract class GardenCommand implements Callable<Integer> {
     }
 
     /**
+     * A file named on the command line, to be read.
+     *
+     * @throws RecordException where it is no file, or may not be read
+     */
+    final Path readable(String named) {
+        Path file = path(Path.of(named));
+        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+            throw new RecordException(
+                    new Problem(
+                            "unreadable-file",
+                            Place.of(named),
+                            "is not a file that can be read",
+                            "Check its name, and that you may read it."));
+        }
+        return file;
+    }
+
+    /**
      * The folder that {@code --garden} names, or the current one; whether or not it is a garden.
      */
     final Path gardenPath() {
@@ -137,8 +158,7 @@ abstract class GardenCommand implements Callable<Integer> {
     final Optional<GardenFolder> folderIfAny() throws IOException {
         boolean there =
                 gardenDir.isPresent()
-                        || java.nio.file.Files.exists(
-                                gardenPath().resolve(GardenFolder.GARDEN_FILE));
+                        || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
         return there ? Optional.of(folder()) : Optional.empty();
     }
 

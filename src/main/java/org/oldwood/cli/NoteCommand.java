@@ -3,7 +3,6 @@ package org.oldwood.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,9 +19,7 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
-import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
-import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -90,16 +87,7 @@ final class NoteCommand extends GardenCommand {
         if (name.equals("-")) {
             return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
         }
-        Path file = path(Path.of(name));
-        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-            throw new RecordException(
-                    new Problem(
-                            "unreadable-file",
-                            Place.of(name),
-                            "is not a file that can be read",
-                            "Check its name, and that you may read it."));
-        }
-        return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+        return new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8);
     }
 
     private static void checkColumns(Csv table, String file, Problems problems) {

@@ -1,30 +1,17 @@
 package org.oldwood.report;
 
 import java.time.LocalDate;
+import org.oldwood.garden.MonthNames;
 
 /** Dates in words, the same in every locale and without loading one. */
 public final class Dates {
-    private static final String[] MONTHS = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
     private static final String[] DAYS = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
 
     private Dates() {}
 
     /** {@code November 2026}. */
     public static String month(LocalDate day) {
-        return MONTHS[day.getMonthValue() - 1] + " " + day.getYear();
+        return MonthNames.of(day) + " " + day.getYear();
     }
 
     /** {@code Sat 28}. */
@@ -36,10 +23,6 @@ public final class Dates {
 
     /** {@code 28 Nov 2026}. */
     public static String shortDay(LocalDate day) {
-        return day.getDayOfMonth()
-                + " "
-                + MONTHS[day.getMonthValue() - 1].substring(0, 3)
-                + " "
-                + day.getYear();
+        return day.getDayOfMonth() + " " + MonthNames.of(day).substring(0, 3) + " " + day.getYear();
     }
 }
