@@ -137,7 +137,7 @@ final class CuttingsAdvisor implements Advisor {
         }
         String crop = s.subject().crop().get().id();
         String form = s.subject().plants().get(0).plant().form();
-        return book(s).course(crop, form, method)
+        return book(s).course(crop, form, method, Optional.empty())
                 .flatMap(course -> take(course, book(s).survival(crop, course), s));
     }
 

@@ -16,7 +16,7 @@ final class NoteExamples {
         for (EntryField field : kind.fields()) {
             boolean one =
                     !kind.oneNeeded().isEmpty() && kind.oneNeeded().get(0).equals(field.key());
-            if (field.required() || one) {
+            if (field.required() || one || telling(kind, field)) {
                 String option = " --" + field.key() + " " + value(kind, field);
                 if (line.length() + option.length() > Out.WIDTH - 3) {
                     lines.add(line + " \\");
@@ -27,6 +27,11 @@ final class NoteExamples {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** A loss tells most with its number and cause, though neither is needed. */
+    private static boolean telling(EntryKind kind, EntryField field) {
+        return kind == EntryKind.LOST && List.of("number", "cause").contains(field.key());
     }
 
     private static String value(EntryKind kind, EntryField field) {
@@ -48,7 +53,7 @@ final class NoteExamples {
             case FLAG -> "true";
             case TASK -> "TASK";
             case ENTRY -> "e-0123456789ab";
-            case TEXT -> field.key().equals("method") ? "hardwood" : "drought";
+            case TEXT -> "drought";
         };
     }
 

@@ -55,30 +55,46 @@ public final class LotBook {
                 });
     }
 
-    /** The form of bush that a lot's plants will have: the parent's, or the crop's default. */
+    /**
+     * The form that a lot's plants will have: as noted at the strike; else the parent's, where the
+     * method makes such plants; else the one that the method makes; else the crop's default.
+     */
     public String form(LotState lot) {
-        return lot.parent()
-                .flatMap(state::plant)
-                .map(parent -> parent.plant().form())
-                .filter(form -> crops.get(lot.crop()).forms().contains(form))
-                .orElseGet(() -> crops.get(lot.crop()).form());
+        Crop crop = crops.get(lot.crop());
+        List<String> made =
+                propagation(lot.crop()).map(all -> all.formsOf(lot.method())).orElse(List.of());
+        return lot.form()
+                .or(
+                        () ->
+                                lot.parent()
+                                        .flatMap(state::plant)
+                                        .map(parent -> parent.plant().form())
+                                        .filter(form -> made.isEmpty() || made.contains(form)))
+                .or(() -> made.stream().findFirst())
+                .filter(crop.forms()::contains)
+                .orElseGet(crop::form);
     }
 
     /**
-     * The course of a crop, by method and the default cut; empty where the crop, the method or its
-     * yields are not known.
+     * The course of a crop, by method and cut; empty where the crop, the method or its yields are
+     * not known.
      *
      * @param method the method's id; empty for the default of the form
+     * @param cut the cut's id; empty for the default of the form
      */
-    public Optional<Course> course(String crop, String form, Optional<String> method) {
+    public Optional<Course> course(
+            String crop, String form, Optional<String> method, Optional<String> cut) {
         return courses.computeIfAbsent(
-                crop + " " + form + " " + method.orElse(""),
-                key -> Course.of(crops.get(crop), form, method, Optional.empty()));
+                crop + " " + form + " " + method.orElse("") + " " + cut.orElse(""),
+                key -> Course.of(crops.get(crop), form, method, cut));
     }
 
-    /** The course that a lot is on. */
+    /** The course that a lot is on. A cut that its form does not know leaves the default. */
     public Optional<Course> course(LotState lot) {
-        return course(lot.crop(), form(lot), Optional.of(lot.method()));
+        String form = form(lot);
+        Optional<String> method = Optional.of(lot.method());
+        Optional<Course> noted = course(lot.crop(), form, method, lot.cut());
+        return noted.isPresent() ? noted : course(lot.crop(), form, method, Optional.empty());
     }
 
     /** The rates of a crop and method, after what all lots of the garden taught. */
@@ -91,7 +107,7 @@ public final class LotBook {
         List<PastLot> past = new ArrayList<>();
         for (LotState lot : state.lots().values()) {
             if (lot.crop().equals(crop) && lot.method().equals(course.method().id())) {
-                Timeline line = Timeline.of(LotRecord.counts(lot), course, setting(crop));
+                Timeline line = Timeline.of(LotRecord.counts(lot, state), course, setting(crop));
                 past.add(LotRecord.past(lot, line, state));
             }
         }
@@ -99,7 +115,7 @@ public final class LotBook {
     }
 
     public LotCounts counts(LotState lot) {
-        return LotRecord.counts(lot);
+        return LotRecord.counts(lot, state);
     }
 
     /** What will become of a lot; empty where nothing is known of its crop and method. */

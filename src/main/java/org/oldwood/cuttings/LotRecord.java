@@ -1,32 +1,36 @@
 package org.oldwood.cuttings;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
 
 /** Reads what the journal says of a lot. */
 final class LotRecord {
     private LotRecord() {}
 
-    /** The counts of a lot, the latest last. */
-    static LotCounts counts(LotState lot) {
+    /** The counts of a lot, the latest last; once planted out, its plants that still stand. */
+    static LotCounts counts(LotState lot, GardenState state) {
         LotCounts counts = LotCounts.struck(lot.struck(), lot.struckOn());
+        List<String> plants = new ArrayList<>();
         for (Entry entry : lot.entries()) {
             counts = after(counts, entry);
+            plants.addAll(entry.ids("plants"));
         }
-        return counts;
+        return counts.plantedOutOn().isPresent() ? standing(counts, plants, state) : counts;
     }
 
     private static LotCounts after(LotCounts counts, Entry entry) {
         LocalDate day = entry.date();
         return switch (entry.kind()) {
             case CHECKED -> counts.counted(within(counts, entry.count("alive")), day);
-            case LOST ->
-                    counts.counted(
-                            Math.max(0, counts.alive() - entry.count("number").orElse(0)), day);
+            case LOST -> lost(counts, entry);
             case LIFTED -> counts.lifted(within(counts, fit(entry)), day);
             case PLANTED_OUT -> {
                 int out = entry.ids("plants").size();
@@ -36,6 +40,32 @@ final class LotRecord {
             }
             default -> counts;
         };
+    }
+
+    /** A loss noted on the day of a count says what killed those that the count found missing. */
+    private static LotCounts lost(LotCounts counts, Entry entry) {
+        boolean counted = counts.wasCounted() && counts.countedOn().equals(entry.date());
+        int number = entry.count("number").orElse(0);
+        return counted || number == 0
+                ? counts
+                : counts.counted(Math.max(0, counts.alive() - number), entry.date());
+    }
+
+    /** As everywhere in a garden, a plant stands until it is noted as gone. */
+    private static LotCounts standing(LotCounts counts, List<String> plants, GardenState state) {
+        int alive = 0;
+        LocalDate seen = counts.countedOn();
+        for (String id : plants) {
+            Optional<PlantState> plant = state.plant(id);
+            alive += plant.isPresent() && plant.get().gone().isEmpty() ? 1 : 0;
+            LocalDate last = plant.map(LotRecord::lastNote).orElse(seen);
+            seen = last.isAfter(seen) ? last : seen;
+        }
+        return counts.counted(Math.min(counts.struck(), alive), seen);
+    }
+
+    private static LocalDate lastNote(PlantState plant) {
+        return plant.entries().get(plant.entries().size() - 1).date();
     }
 
     private static int within(LotCounts counts, OptionalInt number) {

@@ -37,6 +37,14 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
                 .or(() -> named.stream().findFirst());
     }
 
+    /** The forms that a method makes; empty where it makes all, or is not known. */
+    public List<String> formsOf(String id) {
+        List<Method> named = methods.stream().filter(method -> method.id().equals(id)).toList();
+        return named.stream().anyMatch(method -> method.forms().isEmpty())
+                ? List.of()
+                : named.stream().flatMap(method -> method.forms().stream()).distinct().toList();
+    }
+
     private static Propagation read(Fields fields) {
         fields.count("format", 1, 1);
         List<Method> methods = new ArrayList<>();

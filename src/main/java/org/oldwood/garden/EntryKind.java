@@ -33,7 +33,8 @@ public enum EntryKind {
                     .must(),
             count("weak", 0, 500, "of these, weak stems"),
             count("damaged", 0, 500, "of these, damaged, dead or diseased stems"),
-            count("low", 0, 500, "of these, stems that lie on the ground")),
+            count("low", 0, 500, "of these, stems that lie on the ground"),
+            count("shoots", 0, 5000, "good one-year shoots to spare for cuttings")),
     CANES(
             "canes of a row were counted",
             says("plant", Holds.PLANT, "the row").must(),
@@ -60,13 +61,22 @@ public enum EntryKind {
             says("lot", Holds.NEW_ID, "the new lot's id").must(),
             says("parent", Holds.PLANT, "the bush they came from"),
             says("crop", Holds.CROP, "the crop, where the parent is not yours"),
-            says(
+            word(
                             "method",
-                            Holds.TEXT,
-                            "hardwood, disbudded, tip-layer, layer, sucker, root, softwood, division")
+                            "how; hardwood keeps all buds for a stool, disbudded clears a leg",
+                            "hardwood",
+                            "disbudded",
+                            "tip-layer",
+                            "layer",
+                            "sucker",
+                            "root",
+                            "softwood",
+                            "division")
                     .must(),
             count("number", 1, 100_000, "how many were struck").must(),
-            says("bed", Holds.BED, "the bed they stand in")),
+            says("bed", Holds.BED, "the bed they stand in"),
+            says("form", Holds.TEXT, "how the plants will be grown; the parent's form if not said"),
+            word("cut", "what will be cut at planting out", "hard", "light", "none")),
     CHECKED(
             "the living cuttings of a lot were counted",
             says("lot", Holds.LOT, "the lot").must(),

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param struck how many
  * @param struckOn the day
  * @param bed where they stand, if said
- * @param entries all that was noted of the lot, oldest first, the strike included
+ * @param entries all that was noted of the lot, oldest first; the strike is the first
  */
 public record LotState(
         String id,
@@ -25,6 +25,16 @@ public record LotState(
         LocalDate struckOn,
         Optional<String> bed,
         List<Entry> entries) {
+
+    /** How its plants will be grown, where that was noted when it was struck. */
+    public Optional<String> form() {
+        return entries.get(0).text("form");
+    }
+
+    /** What will be cut at planting, where that was noted: {@code hard}, {@code light}, none. */
+    public Optional<String> cut() {
+        return entries.get(0).text("cut");
+    }
 
     /** The last entry of a kind. */
     public Optional<Entry> last(EntryKind kind) {

@@ -100,7 +100,7 @@ public final class StateBuilder {
         return found;
     }
 
-    private void plant(Entry entry, String id, String cropId, String bed, Optional<String> lot) {
+    private void plant(Entry entry, String id, String cropId, String bed, Optional<LotState> lot) {
         if (plants.containsKey(id)) {
             references.problem(
                     entry,
@@ -110,13 +110,8 @@ public final class StateBuilder {
             return;
         }
         Crop crop = crops.get(cropId);
-        String form = entry.text("form").orElse(crop.form());
-        if (!crop.forms().contains(form)) {
-            references.problem(
-                    entry,
-                    "unknown-form",
-                    crop.name() + " is not grown as \"" + form + "\"",
-                    Nearest.hint(form, crop.forms()));
+        String form = entry.text("form").or(() -> lot.flatMap(LotState::form)).orElse(crop.form());
+        if (!isGrownAs(form, crop, entry)) {
             return;
         }
         Plant plant =
@@ -124,23 +119,39 @@ public final class StateBuilder {
                         id,
                         cropId,
                         form,
-                        entry.text("cultivar"),
+                        entry.text("cultivar").or(() -> lot.flatMap(this::parentsCultivar)),
                         bed,
                         entry.count("bushes").orElse(1),
                         entry.number("lengthM"),
                         entry.date(),
                         entry.text("about").orElse("day"),
-                        lot);
+                        lot.map(LotState::id));
         Open open = new Open(plant);
         open.entries.add(entry);
         plants.put(id, open);
+    }
+
+    private boolean isGrownAs(String form, Crop crop, Entry entry) {
+        boolean known = crop.forms().contains(form);
+        if (!known) {
+            references.problem(
+                    entry,
+                    "unknown-form",
+                    crop.name() + " is not grown as \"" + form + "\"",
+                    Nearest.hint(form, crop.forms()));
+        }
+        return known;
+    }
+
+    private Optional<String> parentsCultivar(LotState lot) {
+        return lot.parent().flatMap(parent -> known(plants, parent).plant.cultivar());
     }
 
     private void plantOut(Entry entry) {
         LotState lot = known(lots, entry.needed("lot"));
         lot.entries().add(entry);
         for (String id : entry.ids("plants")) {
-            plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot.id()));
+            plant(entry, id, lot.crop(), entry.needed("bed"), Optional.of(lot));
         }
     }
 
@@ -159,18 +170,20 @@ public final class StateBuilder {
                 parent.map(plant -> known(plants, plant).plant.crop())
                         .or(() -> entry.text("crop"))
                         .orElseThrow();
-        List<Entry> entries = new ArrayList<>(List.of(entry));
-        lots.put(
-                id,
-                new LotState(
-                        id,
-                        crop,
-                        parent,
-                        entry.needed("method"),
-                        entry.count("number").orElse(1),
-                        entry.date(),
-                        entry.text("bed"),
-                        entries));
+        Optional<String> form = entry.text("form");
+        if (form.isEmpty() || isGrownAs(form.get(), crops.get(crop), entry)) {
+            lots.put(
+                    id,
+                    new LotState(
+                            id,
+                            crop,
+                            parent,
+                            entry.needed("method"),
+                            entry.count("number").orElse(1),
+                            entry.date(),
+                            entry.text("bed"),
+                            new ArrayList<>(List.of(entry))));
+        }
     }
 
     private void note(Entry entry) {
@@ -184,21 +197,7 @@ public final class StateBuilder {
     }
 
     private void noteLot(LotState lot, Entry entry) {
-        for (String key : List.of("alive", "rooted", "number")) {
-            if (entry.count(key).orElse(0) > lot.struck()) {
-                questions.add(
-                        entry.place()
-                                + ": "
-                                + entry.count(key).orElse(0)
-                                + " cuttings "
-                                + key
-                                + " in lot "
-                                + lot.id()
-                                + ", but only "
-                                + lot.struck()
-                                + " were struck. Which is right?");
-            }
-        }
+        questions.addAll(LotQuestions.about(lot, entry));
         lot.entries().add(entry);
     }
 

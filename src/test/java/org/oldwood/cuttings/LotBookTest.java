@@ -109,4 +109,83 @@ class LotBookTest {
         assertThat(health.fit()).isTrue();
         assertThat(health.warnings().get(0).words()).contains("11 years old");
     }
+
+    @Test
+    void a_loss_noted_with_a_count_says_what_killed_the_missing() throws IOException {
+        LotBook book =
+                book(
+                        "2027-06-01",
+                        struck("a", "2026-11-20", 14),
+                        "\"date\": \"2027-05-17\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 7",
+                        "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 7, \"cause\": \"drought\"");
+
+        assertThat(book.counts(lot("a")).alive()).isEqualTo(7);
+    }
+
+    @Test
+    void a_loss_without_a_number_is_asked_about() throws IOException {
+        LotBook book =
+                book(
+                        "2027-06-01",
+                        struck("a", "2026-11-20", 14),
+                        "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"cause\": \"frost\"");
+
+        assertThat(book.counts(lot("a")).alive()).isEqualTo(14);
+        assertThat(state.questions()).singleElement().asString().contains("How many?");
+    }
+
+    @Test
+    void plants_that_stand_are_what_is_left_of_a_lot() throws IOException {
+        LotBook book =
+                book(
+                        "2031-06-01",
+                        struck("a", "2026-11-20", 6),
+                        "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
+                        "\"date\": \"2029-07-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"",
+                        "\"date\": \"2029-12-01\", \"entry\": \"inspected\", \"plant\": \"x\", \"finding\": \"healthy\"");
+
+        assertThat(book.counts(lot("a")).alive()).isEqualTo(2);
+        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean())
+                .isCloseTo(2, within(1e-12));
+        assertThat(state.plant("x").orElseThrow().plant().lot()).contains("a");
+    }
+
+    private static String currant(String method, String more) {
+        return "\"date\": \"2026-11-20\", \"entry\": \"struck\", \"lot\": \"r\", \"crop\": \"redcurrant\", \"method\": \"%s\", \"number\": 12, \"bed\": \"n\"%s"
+                .formatted(method, more);
+    }
+
+    @Test
+    void buds_kept_make_a_stool_and_buds_off_a_leg() throws IOException {
+        LotBook stool = book("2026-12-01", currant("hardwood", ""));
+        assertThat(stool.form(lot("r"))).isEqualTo("stool");
+        assertThat(stool.course(lot("r")).orElseThrow().cut().id()).isEqualTo("hard");
+
+        LotBook leg = book("2026-12-01", currant("disbudded", ""));
+        assertThat(leg.form(lot("r"))).isEqualTo("leg");
+        assertThat(leg.course(lot("r")).orElseThrow().cut().id()).isEqualTo("light");
+
+        LotBook cordon = book("2026-12-01", currant("disbudded", ", \"form\": \"cordon\""));
+        assertThat(cordon.form(lot("r"))).isEqualTo("cordon");
+    }
+
+    @Test
+    void the_cut_noted_at_the_strike_decides_the_first_pick() throws IOException {
+        LotBook book = book("2026-12-01", currant("hardwood", ", \"cut\": \"none\""));
+        int uncut = book.forecast(lot("r")).orElseThrow().line().firstPick().year();
+        book = book("2026-12-01", currant("hardwood", ", \"cut\": \"hard\""));
+
+        assertThat(book.forecast(lot("r")).orElseThrow().line().firstPick().year())
+                .isEqualTo(uncut + 1);
+    }
+
+    @Test
+    void the_plants_of_a_lot_take_its_form() throws IOException {
+        book(
+                "2028-01-01",
+                currant("hardwood", ", \"form\": \"stool\""),
+                "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"r\", \"bed\": \"n\", \"plants\": [\"rc-9\"]");
+
+        assertThat(state.plant("rc-9").orElseThrow().plant().form()).isEqualTo("stool");
+    }
 }
