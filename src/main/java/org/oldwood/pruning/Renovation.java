@@ -48,9 +48,13 @@ public record Renovation(
             int left = Math.max(1, winters.getAsInt() - winter + 1);
             return Math.max((spent + left - 1) / left, stems.orElse(0));
         }
-        if (share.isPresent()) {
-            return Math.max(1, (int) Math.floor(share.getAsDouble() * living + 1e-9));
-        }
-        return stems.orElse(spent);
+        return share.isPresent() ? limit(living) : stems.orElse(spent);
+    }
+
+    /** The most that the share allows of {@code living} stems, at least 1; 0 without a share. */
+    int limit(int living) {
+        return share.isPresent()
+                ? Math.max(1, (int) Math.floor(share.getAsDouble() * living + 1e-9))
+                : 0;
     }
 }

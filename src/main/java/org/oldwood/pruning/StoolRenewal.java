@@ -25,6 +25,7 @@ final class StoolRenewal {
     private int spent;
     private int bearing;
     private int mayGo;
+    private boolean behind;
 
     private StoolRenewal(Bush bush, RenewalSchool school) {
         this.bush = bush;
@@ -88,8 +89,34 @@ final class StoolRenewal {
         }
         int older = living.from(2);
         bearing = older - spent;
-        int limit = school.hard() ? older : school.limit().of(living.total());
-        mayGo = Math.max(0, Math.min(limit, older - 1));
+        mayGo = Math.max(0, Math.min(school.hard() ? older : limit(living.total()), older - 1));
+    }
+
+    /**
+     * The school's limit of a season. A bush with more spent and surplus wood than that has fallen
+     * behind, and the share that print allows for bringing it back rules where it is more.
+     */
+    private int limit(int living) {
+        int usual = school.limit().of(living);
+        int bringingBack = school.renovation().map(it -> it.limit(living)).orElse(0);
+        behind = spent + surplus() > usual && bringingBack > usual;
+        return behind ? bringingBack : usual;
+    }
+
+    /** Older stems that are not spent, above the number of their age. */
+    private int surplus() {
+        if (keep.isEmpty()) {
+            return 0;
+        }
+        int all = 0;
+        for (int age = 2; age <= oldestToThin(keep.get()); age++) {
+            all += Math.max(0, cut.left().at(age) - keep.get().of(age));
+        }
+        return all;
+    }
+
+    private int oldestToThin(Keep target) {
+        return Math.min(spentFrom - 1, target.stems().size());
     }
 
     /** Stems of an open class that are not spent yet, as far as the school has room for them. */
@@ -162,8 +189,7 @@ final class StoolRenewal {
             return cut.left().at(1);
         }
         Keep target = keep.get();
-        int oldestToThin = Math.min(spentFrom - 1, target.stems().size());
-        for (int age = oldestToThin; age >= 2 && heldBack == 0; age--) {
+        for (int age = oldestToThin(target); age >= 2 && heldBack == 0; age--) {
             int surplus = cut.left().at(age) - target.of(age);
             int going = Math.min(surplus, mayGo);
             mayGo -= cut.take(age, going, Why.CROWDED);
@@ -181,11 +207,9 @@ final class StoolRenewal {
 
     /** A bush that is short of older stems keeps more new ones, up to a young bush's number. */
     private int youngToKeep(Keep target) {
-        int room =
-                school.buildUp().isEmpty()
-                        ? target.most(1)
-                        : Math.max(target.most(1), school.buildUp().get(0).most(1));
-        int missing = target.totalLeast() - cut.left().from(2);
+        int older = cut.left().from(2);
+        int missing = target.totalLeast() - older;
+        int room = school.mostYoung(target, older);
         return Math.max(target.of(1), Math.min(missing, room));
     }
 
@@ -197,6 +221,6 @@ final class StoolRenewal {
                 spent > bearing
                         && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
         boolean underWay = bush.renovationWinter() > 1 && heldBack > 0;
-        return manySpent || underWay ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
+        return manySpent || underWay || behind ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
     }
 }
