@@ -1,5 +1,7 @@
 package org.oldwood.calendar;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -25,6 +27,8 @@ import org.oldwood.store.Problems;
 public final class Adoption {
     private static final DateTimeFormatter UTC =
             DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");
+
+    private static final int LONGEST_UID = 255;
 
     private final Export.Garden garden;
     private final Layout layout;
@@ -106,7 +110,7 @@ public final class Adoption {
         String title = Title.bare(SeenReader.plain(raw).title());
         Optional<LocalDate> day =
                 SeenReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
-        if (raw.uid().isEmpty() || day.isEmpty()) {
+        if (!isFit(raw.uid()) || day.isEmpty()) {
             return Optional.empty();
         }
         List<Item> alike =
@@ -121,6 +125,13 @@ public final class Adoption {
         }
         uids.put(Uids.name(alike.get(0).identity(), kind(raw)), raw.uid());
         return Optional.of(alike.get(0));
+    }
+
+    /** RFC 5545, 3.8.4.7: up to 255 octets must be kept; more is not worth the trust. */
+    private static boolean isFit(String uid) {
+        return !uid.isEmpty()
+                && uid.getBytes(UTF_8).length <= LONGEST_UID
+                && uid.chars().noneMatch(Character::isISOControl);
     }
 
     private static String kind(RawComponent raw) {

@@ -18,7 +18,7 @@ public record Answer(
     /** The three things a to-do can say. */
     public enum What {
         DONE,
-        /** Some of it; the task stays open. */
+        /** Some of it is done; the task stays open. */
         UNDER_WAY,
         SKIPPED
     }

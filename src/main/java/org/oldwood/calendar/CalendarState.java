@@ -34,7 +34,8 @@ import org.oldwood.store.Problems;
 record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
     static final String FILE = "calendar-state.jsonl";
     private static final int FORMAT = 1;
-    private static final List<String> STATES = List.of("OPEN", "DONE", "SKIPPED", "WITHDRAWN");
+    private static final List<String> STATES =
+            List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
 
     static CalendarState empty() {
         return new CalendarState(Map.of(), Map.of());
@@ -99,6 +100,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         LocalDate best = line.date("best");
         Item.State state = Item.State.valueOf(line.oneOf("state", STATES));
         Optional<LocalDate> day = line.optionalDate("day");
+        int percent = line.count("percent", 0, 99, 0);
         if (!line.ok()
                 || best.isBefore(first)
                 || best.isAfter(last)
@@ -112,7 +114,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
                         new Item.Words(title, "", category, place),
                         bed,
                         new Item.Days(first, last, best),
-                        new Item.Progress(state, day)));
+                        new Item.Progress(state, day, percent)));
     }
 
     private static Instant instant(Fields line) {
@@ -177,6 +179,9 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         json.writeStringField("best", item.days().best().toString());
         json.writeStringField("state", item.progress().state().name());
         optional(json, "day", item.progress().day().map(LocalDate::toString).orElse(""));
+        if (item.progress().percent() > 0) {
+            json.writeNumberField("percent", item.progress().percent());
+        }
         optional(json, "eventUid", adopted.get(Uids.name(item.identity(), "event")));
         optional(json, "todoUid", adopted.get(Uids.name(item.identity(), "todo")));
         json.writeEndObject();

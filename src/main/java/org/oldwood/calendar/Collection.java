@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import javax.xml.stream.XMLStreamException;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
@@ -73,7 +74,7 @@ final class Collection {
         Map<String, Stored> stored = new HashMap<>();
         List<String> hrefs = new ArrayList<>();
         for (String uid : uids) {
-            String href = names.get(uid + ".ics");
+            String href = names.get(objectName(uid));
             if (href != null) {
                 hrefs.add(href);
             }
@@ -125,7 +126,17 @@ final class Collection {
     }
 
     Http.Reply create(String uid, String text) {
-        return put(address.resolve(uid + ".ics"), text, "If-None-Match", "*");
+        return put(address.resolve(objectName(uid)), text, "If-None-Match", "*");
+    }
+
+    /**
+     * What an object is called. A UID adopted from a file may hold anything, but it must not lead
+     * to another place.
+     */
+    private static String objectName(String uid) {
+        boolean isPlain =
+                uid.chars().allMatch(c -> c == '-' || (c < 0x80 && Character.isLetterOrDigit(c)));
+        return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";
     }
 
     Http.Reply change(Stored old, String text) {

@@ -74,7 +74,7 @@ public final class Export {
     private static String group(Item item, Split split) {
         return switch (split) {
             case NONE -> "";
-            case BED -> item.bed().isEmpty() ? "garden" : item.bed();
+            case BED -> FileName.ofBed(item.bed());
             case CRAFT -> item.words().category();
         };
     }
@@ -96,7 +96,7 @@ public final class Export {
         }
 
         void pair(Path folder, String group, List<Revision.Written> written) throws IOException {
-            String suffix = group.isEmpty() ? "" : "-" + FileName.of(group);
+            String suffix = group.isEmpty() ? "" : "-" + group;
             String base = FileName.of(garden.name) + suffix;
             String name = group.isEmpty() ? garden.name : garden.name + ", " + group;
             file(
@@ -114,6 +114,9 @@ public final class Export {
         void file(
                 Path file, IcsWriter.Head head, List<Revision.Written> written, Component component)
                 throws IOException {
+            if (!uids.areAdopted()) {
+                Standing.mustBe(head.uid(), file);
+            }
             boolean isNew =
                     Replace.file(
                             file,

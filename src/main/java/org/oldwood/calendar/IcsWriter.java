@@ -147,6 +147,12 @@ final class IcsWriter {
     private void addStatus(List<Property> properties, Item.Progress progress) {
         switch (progress.state()) {
             case OPEN -> properties.add(ImmutableStatus.VTODO_NEEDS_ACTION);
+            case BEGUN -> {
+                properties.add(ImmutableStatus.VTODO_IN_PROCESS);
+                if (progress.percent() > 0) {
+                    properties.add(new PercentComplete(progress.percent()));
+                }
+            }
             case SKIPPED, WITHDRAWN -> properties.add(ImmutableStatus.VTODO_CANCELLED);
             case DONE -> {
                 properties.add(ImmutableStatus.VTODO_COMPLETED);
@@ -163,7 +169,7 @@ final class IcsWriter {
 
     /** RFC 5545, 3.8.6.3: counted from midnight in the reader's own zone. */
     private List<Component> alarm(Item item, Related related) {
-        if (layout.alarms() == Layout.Alarms.NONE || item.progress().state() != Item.State.OPEN) {
+        if (layout.alarms() == Layout.Alarms.NONE || !item.progress().state().isDue()) {
             return List.of();
         }
         Trigger trigger = new Trigger(new ParameterList(List.of(related)), ALARM_AT_EIGHT);

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param identity what makes the task the same task for ever: rule, subject, season, ordinal; never
  *     dates, titles or names
  * @param words what people read
- * @param bed the bed's id, by which calendars can be split; may be empty
+ * @param bed the bed's id, by which calendars can be split; empty for the whole garden
  * @param days its window
  * @param progress how far it has come
  */
@@ -58,11 +58,18 @@ public record Item(String identity, Words words, String bed, Days days, Progress
     /** What has become of a task. */
     public enum State {
         OPEN,
+        /** Some of it is done; the rest is still to do. */
+        BEGUN,
         DONE,
         /** The gardener chose to leave it out. */
         SKIPPED,
         /** It no longer applies. */
         WITHDRAWN;
+
+        /** Whether something is left to do. */
+        public boolean isDue() {
+            return this == OPEN || this == BEGUN;
+        }
 
         /** RFC 5545 knows both as CANCELLED. */
         public boolean isCancelled() {
@@ -70,14 +77,24 @@ public record Item(String identity, Words words, String bed, Days days, Progress
         }
     }
 
-    /** A state, and for a task that is done the day on which it was. */
-    public record Progress(State state, Optional<LocalDate> day) {
-        public static final Progress OPEN = new Progress(State.OPEN, Optional.empty());
-        public static final Progress SKIPPED = new Progress(State.SKIPPED, Optional.empty());
-        public static final Progress WITHDRAWN = new Progress(State.WITHDRAWN, Optional.empty());
+    /**
+     * How far a task has come.
+     *
+     * @param state where it stands
+     * @param day of a task that is done, the day on which it was
+     * @param percent how much of a task that is begun is done; 0 where that is not said
+     */
+    public record Progress(State state, Optional<LocalDate> day, int percent) {
+        public static final Progress OPEN = new Progress(State.OPEN, Optional.empty(), 0);
+        public static final Progress SKIPPED = new Progress(State.SKIPPED, Optional.empty(), 0);
+        public static final Progress WITHDRAWN = new Progress(State.WITHDRAWN, Optional.empty(), 0);
 
         public static Progress done(LocalDate day) {
-            return new Progress(State.DONE, Optional.of(day));
+            return new Progress(State.DONE, Optional.of(day), 0);
+        }
+
+        public static Progress begun(int percent) {
+            return new Progress(State.BEGUN, Optional.empty(), percent);
         }
     }
 

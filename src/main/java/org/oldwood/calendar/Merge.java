@@ -132,7 +132,8 @@ final class Merge {
         if (there.isDone()) {
             return true;
         }
-        boolean isOpenHere = ours.value("STATUS").orElse("").equals("NEEDS-ACTION");
+        String here = ours.value("STATUS").orElse("");
+        boolean isOpenHere = here.equals("NEEDS-ACTION") || here.equals("IN-PROCESS");
         boolean isCancelledThere =
                 there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());
         return isOpenHere && (there.isUnderWay() || isCancelledThere);

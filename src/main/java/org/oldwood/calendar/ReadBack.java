@@ -99,7 +99,7 @@ public final class ReadBack {
         if (seen.isDone()) {
             return Optional.of(said(item, Answer.What.DONE, seen));
         }
-        if (known != Item.State.OPEN) {
+        if (!known.isDue()) {
             return Optional.empty();
         }
         if (seen.status().equals("CANCELLED")) {
@@ -107,9 +107,14 @@ public final class ReadBack {
                     ? Optional.empty()
                     : Optional.of(said(item, Answer.What.SKIPPED, seen));
         }
-        return seen.isUnderWay()
+        return seen.isUnderWay() && !isKnown(item.progress(), seen)
                 ? Optional.of(said(item, Answer.What.UNDER_WAY, seen))
                 : Optional.empty();
+    }
+
+    private static boolean isKnown(Item.Progress known, Seen seen) {
+        return known.state() == Item.State.BEGUN
+                && (seen.percent() == 0 || seen.percent() == known.percent());
     }
 
     private Answer said(Item item, Answer.What what, Seen seen) {

@@ -48,6 +48,9 @@ record Remembered(Item item, Stamp stamp, String shown, long hash) {
         hash = Fnv.add(hash, item.days().best().toString());
         hash = Fnv.add(hash, item.progress().state().name());
         hash = Fnv.add(hash, item.progress().day().map(LocalDate::toString).orElse(""));
+        if (item.progress().percent() > 0) {
+            hash = Fnv.add(hash, Integer.toString(item.progress().percent()));
+        }
         hash = Fnv.add(hash, layout.alarms().name());
         return hash == UNKNOWN ? 1 : hash;
     }

@@ -77,8 +77,8 @@ final class Revision {
     private Item steady(Item item) {
         Remembered old = before.get(item.identity());
         if (old == null
-                || old.item().progress().state() != Item.State.OPEN
-                || item.progress().state() != Item.State.OPEN) {
+                || !old.item().progress().state().isDue()
+                || !item.progress().state().isDue()) {
             return item;
         }
         Item.Days was = old.item().days();
@@ -139,7 +139,7 @@ final class Revision {
     private Optional<Item> withdrawn(Remembered old, LocalDate last) {
         boolean isDue =
                 switch (old.item().progress().state()) {
-                    case OPEN -> !last.isBefore(today);
+                    case OPEN, BEGUN -> !last.isBefore(today);
                     case WITHDRAWN -> !last.plusDays(SEEN_FOR_DAYS).isBefore(today);
                     case DONE, SKIPPED -> false;
                 };

@@ -16,7 +16,7 @@ public final class TaskItems {
      * @param lines the text beneath it
      */
     public static Item of(Task task, String headline, List<String> lines) {
-        String bed = task.subject().bed().map(in -> in.bed().id()).orElse("garden");
+        String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
         String place = task.subject().bed().map(in -> in.bed().name()).orElse("");
         return new Item(
                 task.id(),

@@ -37,7 +37,7 @@ final class Title {
         return switch (item.progress().state()) {
             case WITHDRAWN -> WITHDRAWN + title;
             case SKIPPED -> SKIPPED + title;
-            case OPEN, DONE -> title;
+            case OPEN, BEGUN, DONE -> title;
         };
     }
 }

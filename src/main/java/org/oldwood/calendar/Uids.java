@@ -31,6 +31,11 @@ public final class Uids {
         return of(identity, "todo");
     }
 
+    /** Whether some come from files that were written under another id of the garden. */
+    boolean areAdopted() {
+        return !adopted.isEmpty();
+    }
+
     /** Of a whole calendar. */
     String calendar(String name) {
         return of(name, "calendar");

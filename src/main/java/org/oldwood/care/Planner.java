@@ -206,6 +206,9 @@ public final class Planner {
         List<Reason> reasons = new ArrayList<>();
         reasons.add(new Reason(true, rule.reason(), rule.sources()));
         reasons.addAll(verdict.reasons());
+        if (finished.isEmpty()) {
+            Begun.of(id, world.state()).ifPresent(reasons::add);
+        }
         Set<String> sources = new LinkedHashSet<>(rule.sources());
         verdict.reasons().forEach(reason -> sources.addAll(reason.sources()));
         amount.ifPresent(found -> sources.addAll(found.sources()));

@@ -6,6 +6,7 @@ import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
 import org.oldwood.calendar.TaskItems;
 import org.oldwood.care.Plan;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -25,6 +26,16 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, List<It
                 new Export.Garden(garden.id(), garden.name(), garden.site().zone(), folder.path()),
                 state,
                 plan,
-                TaskItems.of(plan.tasks(), TaskWords::headline, words::lines));
+                TaskItems.of(plan.tasks(), TaskWords::headline, words::lines).stream()
+                        .map(item -> begun(item, state))
+                        .toList());
+    }
+
+    private static Item begun(Item item, GardenState state) {
+        Entry begun = state.begun().get(item.identity());
+        boolean isOpen = item.progress().state() == Item.State.OPEN;
+        return begun == null || !isOpen
+                ? item
+                : item.with(Item.Progress.begun(begun.count("percent").orElse(0)));
     }
 }

@@ -75,8 +75,6 @@ final class CalendarReadCommand extends GardenCommand {
                                 answer ->
                                         !calendar.state().finished().containsKey(answer.identity()))
                         .toList();
-        List<Answer> toNote =
-                news.stream().filter(answer -> answer.what() != Answer.What.UNDER_WAY).toList();
         if (json) {
             out().json(writer -> write(writer, news, result.notices()));
         } else {
@@ -84,10 +82,10 @@ final class CalendarReadCommand extends GardenCommand {
         }
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
         result.notices().forEach(notice -> tell("Note: " + notice));
-        if (toNote.isEmpty()) {
+        if (news.isEmpty()) {
             tell("There is nothing new to note.");
         } else {
-            note(calendar, toNote);
+            note(calendar, news);
         }
         return 0;
     }
@@ -120,12 +118,16 @@ final class CalendarReadCommand extends GardenCommand {
                 };
         String more =
                 answer.what() == Answer.What.UNDER_WAY
-                        ? " (" + answer.percent() + " %; it stays open)"
+                        ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
                         : " (" + answer.basis() + ")";
         out().hanging(
                         answer.day() + "  " + said + " ".repeat(9 - said.length()),
                         21,
                         answer.title() + more);
+    }
+
+    private static String percent(Answer answer) {
+        return answer.percent() > 0 ? answer.percent() + " %; " : "";
     }
 
     private void note(CalendarItems calendar, List<Answer> answers) throws IOException {
@@ -197,9 +199,21 @@ final class CalendarReadCommand extends GardenCommand {
                                 "amount",
                                 new Json.Num(place.at("amount"), amount, amount.toString())));
         values.put("note", new Json.Text(place.at("note"), "from a calendar"));
-        EntryKind kind =
-                chosen.answer.what() == Answer.What.DONE ? EntryKind.DONE : EntryKind.SKIPPED;
-        return new Draft(chosen.answer.day(), kind, values, place);
+        int percent = chosen.answer.percent();
+        if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
+            values.put(
+                    "percent",
+                    new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
+        }
+        return new Draft(chosen.answer.day(), kind(chosen.answer), values, place);
+    }
+
+    private static EntryKind kind(Answer answer) {
+        return switch (answer.what()) {
+            case DONE -> EntryKind.DONE;
+            case UNDER_WAY -> EntryKind.BEGUN;
+            case SKIPPED -> EntryKind.SKIPPED;
+        };
     }
 
     private static void write(JsonWriter writer, List<Answer> answers, List<String> notices) {

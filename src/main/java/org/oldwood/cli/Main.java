@@ -26,8 +26,15 @@ public final class Main {
                         System.getenv(),
                         System.in,
                         new FileOutputStream(FileDescriptor.out),
-                        new FileOutputStream(FileDescriptor.err));
+                        new FileOutputStream(FileDescriptor.err),
+                        Main::askHidden);
         System.exit(run(List.of(args), around));
+    }
+
+    private static Optional<String> askHidden(String question) {
+        return Optional.ofNullable(System.console())
+                .map(console -> console.readPassword(question))
+                .map(String::new);
     }
 
     /** Runs one command line and returns its exit code. */

@@ -72,9 +72,9 @@ final class ServerAccess {
         if (given != null) {
             return given;
         }
-        return Optional.ofNullable(System.console())
-                .map(console -> console.readPassword("Password: "))
-                .map(String::new)
+        return command.around()
+                .hidden()
+                .answerTo("Password: ")
                 .orElseThrow(
                         () ->
                                 command.usage(

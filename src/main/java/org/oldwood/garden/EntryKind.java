@@ -187,6 +187,10 @@ public enum EntryKind {
             says("crop", Holds.CROP, "the crop, where the plants were picked together"),
             says("bed", Holds.BED, "the bed, where the plants were picked together"),
             number("kg", 0.001, 100_000, "how much, kg").must()),
+    BEGUN(
+            "a task was begun, and more of it is left to do",
+            says("task", Holds.TASK, "the task's id").must(),
+            count("percent", 1, 99, "how much of it is done, %")),
     DONE(
             "a task was done",
             says("task", Holds.TASK, "the task's id").must(),

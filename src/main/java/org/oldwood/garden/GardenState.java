@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param beds by id, in the order of {@code garden.json}
  * @param lots by id, in the order of striking
  * @param entries all entries that count, oldest first
+ * @param begun the latest begun entry of each task, by the task's id
  * @param finished the done or skipped entry of each task, by the task's id
  * @param questions things noted that do not fit together; accepted all the same
  * @param leafFalls when leaves were seen to fall
@@ -26,6 +27,7 @@ public record GardenState(
         Map<String, BedState> beds,
         Map<String, LotState> lots,
         List<Entry> entries,
+        Map<String, Entry> begun,
         Map<String, Entry> finished,
         List<String> questions,
         LeafFalls leafFalls) {

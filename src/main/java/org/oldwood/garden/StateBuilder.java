@@ -25,6 +25,7 @@ public final class StateBuilder {
     private final Map<String, Open> plants = new LinkedHashMap<>();
     private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
     private final Map<String, LotState> lots = new LinkedHashMap<>();
+    private final Map<String, Entry> begun = new HashMap<>();
     private final Map<String, Entry> finished = new HashMap<>();
     private final List<Entry> counting = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
@@ -86,6 +87,7 @@ public final class StateBuilder {
                             Optional.empty());
             case PLANTED_OUT -> plantOut(entry);
             case STRUCK -> strike(entry);
+            case BEGUN -> begun.put(entry.needed("task"), entry);
             case DONE, SKIPPED -> finished.put(entry.needed("task"), entry);
             default -> note(entry);
         }
@@ -278,6 +280,7 @@ public final class StateBuilder {
                             beds.getOrDefault(bed.id(), List.of())));
         }
         return new GardenState(
-                garden, day, byId, bedStates, lots, counting, finished, questions, leafFalls);
+                garden, day, byId, bedStates, lots, counting, begun, finished, questions,
+                leafFalls);
     }
 }

@@ -111,6 +111,9 @@ public final class Documents {
     }
 
     private Optional<Json> load(String name) {
+        if (!staysInside(name)) {
+            return Optional.empty();
+        }
         if (folder != null) {
             Path own = folder.resolve(name);
             if (Files.isRegularFile(own)) {
@@ -118,6 +121,16 @@ public final class Documents {
             }
         }
         return open(name);
+    }
+
+    /** Names are made from words of users' files, which must not lead to other places. */
+    private static boolean staysInside(String name) {
+        boolean hasStrange =
+                name.chars().anyMatch(c -> c < ' ' || c == '\\' || c == ':' || c == 0x7F);
+        return !hasStrange
+                && !name.startsWith("/")
+                && !("/" + name + "/").contains("/../")
+                && !name.contains("//");
     }
 
     private Optional<Json> readOwn(Path own, String name) {

@@ -188,12 +188,27 @@ class ExportTest {
     void two_gardens_of_one_name_share_no_uid() throws IOException {
         written(Plans.TODAY, CUT);
         Set<String> ours = lines("events", "UID:");
-        Files.delete(folder.resolve(CalendarState.FILE));
+        clear();
 
         new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY)
                 .pairs(List.of(CUT), folder, Export.Split.NONE);
 
         assertThat(lines("events", "UID:")).doesNotContainAnyElementsOf(ours);
+    }
+
+    @Test
+    void a_second_garden_of_one_name_does_not_write_over_the_first() throws IOException {
+        Map<String, String> first = written(Plans.TODAY, CUT);
+        Path elsewhere = Files.createDirectories(folder.resolve("other-garden"));
+        Export other =
+                new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY);
+
+        assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.NONE))
+                .isInstanceOf(RecordException.class)
+                .hasMessageContaining("another garden of this name");
+
+        Files.delete(elsewhere);
+        assertThat(files()).isEqualTo(first);
     }
 
     @Test
@@ -243,6 +258,12 @@ class ExportTest {
             }
         }
         return files;
+    }
+
+    private void clear() throws IOException {
+        for (String name : files().keySet()) {
+            Files.delete(folder.resolve(name));
+        }
     }
 
     private static List<String> names(Export.Result result) {

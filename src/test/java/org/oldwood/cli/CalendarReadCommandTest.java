@@ -9,6 +9,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** From a garden to its calendar, and back into the journal. */
 class CalendarReadCommandTest {
@@ -78,6 +80,104 @@ class CalendarReadCommandTest {
         assertThat(journal()).contains(TASK);
     }
 
+    /** RFC 5545, 3.8.1.11 and 3.8.1.8: a to-do that is under way stays open. */
+    @Test
+    void what_is_half_done_is_noted_once_and_goes_out_again_as_under_way() throws IOException {
+        Path file = folder.resolve(TODOS);
+        tick(file, "STATUS:COMPLETED\r\nCOMPLETED:20261124T100000Z", begun(40));
+
+        Cli.Result first = run("calendar", "read", TODOS, "--yes");
+        String noted = journal();
+        Cli.Result second = run("calendar", "read", TODOS, "--yes");
+        run("calendar", "--out", ".");
+        Cli.Result ownFile = run("calendar", "read", TODOS, "--yes");
+
+        assertThat(first.out()).contains("begun", "40 %; it stays open");
+        assertThat(noted).contains("\"entry\":\"begun\",\"task\":\"" + TASK + "\",\"percent\":40");
+        assertThat(second.err()).contains("nothing new to note");
+        assertThat(ownFile.err()).contains("nothing new to note");
+        assertThat(Files.readString(file)).contains("STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:40");
+        assertThat(run("why", TASK).out()).contains("40 % of it is done");
+        tick(file, begun(40), begun(70));
+        run("calendar", "read", TODOS, "--yes");
+        assertThat(journal()).startsWith(noted).contains("\"percent\":70");
+    }
+
+    private static String begun(int percent) {
+        return "STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:" + percent;
+    }
+
+    private static void tick(Path file, String from, String to) throws IOException {
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        Files.writeString(file, text.replaceFirst(from, to));
+    }
+
+    @Test
+    void asks_how_much_it_was_where_an_amount_was_planned() throws IOException {
+        String task = tickOneWithAnAmount();
+
+        Cli.Result result = answering("y\n7.5\n");
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(result.err()).contains("planned", "How much was it");
+        assertThat(journal()).contains(task + "\",\"amount\":7.5");
+    }
+
+    @Test
+    void an_empty_answer_means_as_planned() throws IOException {
+        String task = tickOneWithAnAmount();
+
+        Cli.Result result = answering("y\n\n");
+
+        assertThat(result.exit()).isZero();
+        assertThat(journal()).contains(task + "\",\"note\"").doesNotContain("\"amount\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lots", "-3", "NaN", "1e99", "Infinity", "2 kg"})
+    void an_amount_that_is_none_notes_nothing_at_all(String typed) throws IOException {
+        tickOneWithAnAmount();
+        String before = journal();
+
+        Cli.Result result = answering("y\n" + typed + "\n" + typed + "\n");
+
+        assertThat(result.exit()).as(result.err()).isBetween(1, 2);
+        assertThat(result.err()).doesNotContain("fault of the program");
+        assertThat(journal()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"n\n", "", "\n", "yes please\n"})
+    void anything_but_a_y_notes_nothing(String typed) throws IOException {
+        String before = journal();
+
+        assertThat(answering(typed).err()).contains("Nothing was noted");
+        assertThat(journal()).isEqualTo(before);
+    }
+
+    private Cli.Result answering(String typed) {
+        return Cli.in(folder)
+                .reading(typed)
+                .run("calendar", "read", TODOS, "--today", "2026-11-25");
+    }
+
+    /** Ticks off the first task with an amount; returns its id. */
+    private String tickOneWithAnAmount() throws IOException {
+        Path file = folder.resolve(TODOS);
+        String text = Files.readString(file);
+        int amount = text.indexOf("\\nHow much:");
+        int from = text.lastIndexOf("BEGIN:VTODO", amount);
+        String part = text.substring(from).replaceFirst("STATUS:NEEDS-ACTION", "STATUS:COMPLETED");
+        Files.writeString(file, text.substring(0, from) + part);
+        String said = run("calendar", "read", TODOS, "--json").out();
+        return said.lines()
+                .filter(line -> line.contains("\"task\"") && !line.contains(TASK))
+                .map(line -> line.replaceAll(".*: \"|\",?", ""))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void tells_programs_in_json_and_notes_nothing() throws IOException {
         Cli.Result result = run("calendar", "read", TODOS, "--json");
@@ -134,6 +234,25 @@ class CalendarReadCommandTest {
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err()).contains("OLDWOOD_CALENDAR_PASSWORD");
+    }
+
+    @Test
+    void a_password_that_is_asked_for_is_neither_shown_nor_told() {
+        Cli.Result result =
+                Cli.in(folder)
+                        .typingHidden("secret-word")
+                        .run(
+                                "calendar",
+                                "publish",
+                                "http://127.0.0.1:9/x/",
+                                "--user",
+                                "ada",
+                                "--today",
+                                "2026-11-25");
+
+        assertThat(result.exit()).isEqualTo(1);
+        assertThat(result.err()).contains("cannot be reached").doesNotContain("secret-word");
+        assertThat(result.out()).doesNotContain("secret-word");
     }
 
     private Cli.Result run(String... args) {

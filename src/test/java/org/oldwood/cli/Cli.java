@@ -13,6 +13,7 @@ public final class Cli {
     private final Path folder;
     private final Map<String, String> environment = new LinkedHashMap<>();
     private String in = "";
+    private Surroundings.Hidden hidden = Surroundings.Hidden.NOBODY;
 
     private Cli(Path folder) {
         this.folder = folder;
@@ -24,6 +25,12 @@ public final class Cli {
 
     public Cli with(String variable, String value) {
         environment.put(variable, value);
+        return this;
+    }
+
+    /** What a person types where it is not shown. */
+    public Cli typingHidden(String word) {
+        hidden = question -> java.util.Optional.of(word);
         return this;
     }
 
@@ -46,7 +53,8 @@ public final class Cli {
                                 environment,
                                 new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
                                 out,
-                                err));
+                                err,
+                                hidden));
         return new Result(
                 exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
