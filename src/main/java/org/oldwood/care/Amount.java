@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param cautions caution ids beyond the rule's own
  * @param tags of the material, for keep-apart
  * @param minutes how long it should take, where figures say
+ * @param buys the materials that it takes; may hold those of a later dressing too
+ * @param lacks what it wants that no material at hand brings
  */
 public record Amount(
         double value,
@@ -25,7 +27,9 @@ public record Amount(
         List<String> sources,
         List<String> cautions,
         List<String> tags,
-        Optional<Double> minutes) {
+        Optional<Double> minutes,
+        List<Purchase> buys,
+        List<String> lacks) {
 
     public Amount {
         lines = List.copyOf(lines);
@@ -33,6 +37,8 @@ public record Amount(
         sources = List.copyOf(sources);
         cautions = List.copyOf(cautions);
         tags = List.copyOf(tags);
+        buys = List.copyOf(buys);
+        lacks = List.copyOf(lacks);
     }
 
     /** An amount with its words, arithmetic and sources only. */
@@ -51,23 +57,63 @@ public record Amount(
                 sources,
                 List.of(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                List.of(),
+                List.of());
     }
 
     public Amount withLines(List<String> more) {
-        return new Amount(value, unit, words, more, arithmetic, sources, cautions, tags, minutes);
+        return with(more, cautions, tags, minutes, buys);
     }
 
     public Amount withCautions(List<String> more) {
-        return new Amount(value, unit, words, lines, arithmetic, sources, more, tags, minutes);
+        return with(lines, more, tags, minutes, buys);
     }
 
     public Amount withTags(List<String> more) {
-        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, more, minutes);
+        return with(lines, cautions, more, minutes, buys);
     }
 
     public Amount withMinutes(double each) {
+        return with(lines, cautions, tags, Optional.of(each), buys);
+    }
+
+    public Amount withBuys(List<Purchase> more) {
+        return with(lines, cautions, tags, minutes, more);
+    }
+
+    public Amount withLacks(List<String> more) {
         return new Amount(
-                value, unit, words, lines, arithmetic, sources, cautions, tags, Optional.of(each));
+                value,
+                unit,
+                words,
+                lines,
+                arithmetic,
+                sources,
+                cautions,
+                tags,
+                minutes,
+                buys,
+                more);
+    }
+
+    private Amount with(
+            List<String> otherLines,
+            List<String> otherCautions,
+            List<String> otherTags,
+            Optional<Double> otherMinutes,
+            List<Purchase> otherBuys) {
+        return new Amount(
+                value,
+                unit,
+                words,
+                otherLines,
+                arithmetic,
+                sources,
+                otherCautions,
+                otherTags,
+                otherMinutes,
+                otherBuys,
+                lacks);
     }
 }

@@ -39,9 +39,12 @@ final class Applications {
      * @param name the material's name; its id where it is not known
      * @param amount how much, in words
      * @param gPerM2 grams a square metre; for mulch the new layer's weight
+     * @param areaM2 the ground it was spread on, m²
+     * @param plant the plant that alone got it; empty where the whole bed did
      * @param now nutrients that count in its own season, g/m²
      * @param next nutrients that count in the season after, g/m²
      * @param known whether the material is known, so that its nutrients count
+     * @param notRead which figures of the material were never read, each with its mark
      */
     record Given(
             LocalDate date,
@@ -50,9 +53,12 @@ final class Applications {
             String name,
             String amount,
             double gPerM2,
+            double areaM2,
+            Optional<String> plant,
             Nutrients now,
             Nutrients next,
-            boolean known) {
+            boolean known,
+            List<String> notRead) {
         String inWords() {
             return date
                     + " "
@@ -117,10 +123,13 @@ final class Applications {
                 feed.map(Feed::name).orElse(material),
                 Words.weight(grams),
                 grams / areaM2,
+                areaM2,
+                entry.text("plant"),
                 feed.map(each -> Supply.inItsSeason(each, grams, areaM2)).orElse(Nutrients.NONE),
                 feed.map(each -> Supply.inTheNextSeason(each, grams, areaM2, residual))
                         .orElse(Nutrients.NONE),
-                feed.isPresent());
+                feed.isPresent(),
+                feed.map(Feed::notRead).orElse(List.of()));
     }
 
     private Given limed(Entry entry, String material, double grams, double areaM2) {
@@ -136,9 +145,12 @@ final class Applications {
                 plain.name,
                 plain.amount,
                 plain.gPerM2,
+                areaM2,
+                plain.plant,
                 magnesia,
                 Nutrients.NONE,
-                plain.known);
+                plain.known,
+                List.of());
     }
 
     private static Given plain(
@@ -150,9 +162,12 @@ final class Applications {
                 name.orElse(material),
                 Words.weight(grams),
                 grams / areaM2,
+                areaM2,
+                Optional.empty(),
                 Nutrients.NONE,
                 Nutrients.NONE,
-                name.isPresent());
+                name.isPresent(),
+                List.of());
     }
 
     /** The new layer is what lies there now less what was left of the layer before. */
@@ -162,11 +177,8 @@ final class Applications {
         double fresh = Math.max(0, depth - depthBefore(entry, bed));
         double grams =
                 mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G).orElse(0.0);
-        Nutrients brings =
-                mulch.flatMap(Mulch::asFeed)
-                        .flatMap(books.materials()::feed)
-                        .map(feed -> Supply.inItsSeason(feed, grams, 1))
-                        .orElse(Nutrients.NONE);
+        Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
+        double residual = books.tables().limits().residualShare().is();
         return new Given(
                 entry.date(),
                 entry.kind(),
@@ -174,9 +186,13 @@ final class Applications {
                 mulch.map(Mulch::name).orElse(material),
                 Words.amount(depth) + " cm deep",
                 grams,
-                brings,
-                Nutrients.NONE,
-                mulch.isPresent());
+                bed.bed().areaM2(),
+                Optional.empty(),
+                feed.map(each -> Supply.inItsSeason(each, grams, 1)).orElse(Nutrients.NONE),
+                feed.map(each -> Supply.inTheNextSeason(each, grams, 1, residual))
+                        .orElse(Nutrients.NONE),
+                mulch.isPresent(),
+                feed.map(Feed::notRead).orElse(List.of()));
     }
 
     private double depthBefore(Entry entry, BedState bed) {

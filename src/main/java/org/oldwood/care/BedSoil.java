@@ -9,7 +9,6 @@ import org.oldwood.feeding.FeedingProfile;
 import org.oldwood.feeding.Lime;
 import org.oldwood.feeding.LimeCase;
 import org.oldwood.feeding.LimePlan;
-import org.oldwood.feeding.NeutralisingValue;
 import org.oldwood.feeding.PhPlan;
 import org.oldwood.feeding.SulphurPlan;
 import org.oldwood.garden.BedState;
@@ -116,33 +115,25 @@ public record BedSoil(
 
     /** g/m² given since the test, as ground limestone. */
     private static double limeSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
-        NeutralisingValue limestone = books.liming().reference();
-        double sum = 0;
-        for (Entry entry : since(bed, EntryKind.LIMED, ph)) {
-            double gPerM2 = entry.number("grams").orElse(0) / bed.bed().areaM2();
-            sum +=
-                    entry.text("material")
-                            .flatMap(books.materials()::lime)
-                            .map(lime -> limestone.inPlaceOf(gPerM2, lime.value()))
-                            .orElse(gPerM2);
-        }
-        return sum;
+        return since(bed, EntryKind.LIMED, ph).stream()
+                .mapToDouble(each -> books.asLimestone(material(each), gPerM2(each, bed)))
+                .sum();
     }
 
     /** g/m² given since the test, as elemental sulphur. */
     private static double sulphurSince(
             FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
-        double sum = 0;
-        for (Entry entry : since(bed, EntryKind.ACIDIFIED, ph)) {
-            double gPerM2 = entry.number("grams").orElse(0) / bed.bed().areaM2();
-            sum +=
-                    gPerM2
-                            / entry.text("material")
-                                    .flatMap(books.materials()::acidifier)
-                                    .map(each -> each.timesSulphur().is())
-                                    .orElse(1.0);
-        }
-        return sum;
+        return since(bed, EntryKind.ACIDIFIED, ph).stream()
+                .mapToDouble(each -> books.asSulphur(material(each), gPerM2(each, bed)))
+                .sum();
+    }
+
+    private static String material(Entry entry) {
+        return entry.text("material").orElse("");
+    }
+
+    private static double gPerM2(Entry entry, BedState bed) {
+        return entry.number("grams").orElse(0) / bed.bed().areaM2();
     }
 
     private static List<Entry> since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {

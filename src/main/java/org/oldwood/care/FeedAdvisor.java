@@ -55,8 +55,12 @@ final class FeedAdvisor implements Advisor {
     @Override
     public Optional<Amount> amount(String name, Situation s) {
         FeedingBooks read = books(s);
+        int which = DRESSINGS.indexOf(name);
         return StandFeed.of(read, s)
-                .flatMap(stand -> amount(s, stand, stand.dressing(read, DRESSINGS.indexOf(name))));
+                .flatMap(
+                        stand ->
+                                amount(s, stand, stand.dressing(read, which))
+                                        .map(amount -> amount.withBuys(buys(read, stand, which))));
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
@@ -80,15 +84,16 @@ final class FeedAdvisor implements Advisor {
                 Amount.of(plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
                         .withLines(lines)
                         .withCautions(plan.cautions())
-                        .withTags(plan.tags()));
+                        .withTags(plan.tags())
+                        .withLacks(plan.undone()));
     }
 
-    /** What the whole year's food of a stand takes. */
-    static List<Purchase> buys(FeedingBooks books, Situation s) {
+    /** What this dressing and those after it take. */
+    private static List<Purchase> buys(FeedingBooks books, StandFeed stand, int from) {
         List<Purchase> all = new ArrayList<>();
-        StandFeed.of(books, s)
-                .map(stand -> stand.wholeYear(books))
-                .ifPresent(plan -> plan.parts().forEach(part -> all.add(purchase(part))));
+        for (int which = from; which < DRESSINGS.size(); which++) {
+            stand.dressing(books, which).parts().forEach(part -> all.add(purchase(part)));
+        }
         return all;
     }
 
@@ -98,9 +103,8 @@ final class FeedAdvisor implements Advisor {
                 part.feed().name(),
                 part.amount(),
                 "g",
-                part.feed().pack().isPresent()
-                        ? OptionalDouble.of(part.feed().pack().get().is() * 1000)
-                        : OptionalDouble.empty());
+                part.feed().pack().map(Purchase.Pack::ofKilograms),
+                part.feed().notRead());
     }
 
     private FeedingBooks books(Situation s) {

@@ -68,6 +68,20 @@ public final class FeedingBooks {
         return read;
     }
 
+    /** So much of a lime as ground limestone of the table's strength; an unknown one as such. */
+    double asLimestone(String material, double grams) {
+        return materials()
+                .lime(material)
+                .map(lime -> liming().reference().inPlaceOf(grams, lime.value()))
+                .orElse(grams);
+    }
+
+    /** So much of an acidifier as elemental sulphur; an unknown one as such. */
+    double asSulphur(String material, double grams) {
+        return grams
+                / materials().acidifier(material).map(each -> each.timesSulphur().is()).orElse(1.0);
+    }
+
     /** The crop's asks of soil and food. */
     Optional<FeedingProfile> profile(Crop crop) {
         return profiles.computeIfAbsent(crop.id(), id -> FeedingProfile.of(crop));

@@ -33,6 +33,13 @@ final class Grounds {
         return new NeedCase.Ground(bed.bed().areaM2() * share, bushes, rowM);
     }
 
+    /** The ground of one plant, m²; of one that is gone, the room that it is given in print. */
+    static double ofOne(BedState bed, PlantState plant, Crops crops) {
+        return plant.gone().isEmpty()
+                ? of(bed, List.of(plant), crops).areaM2()
+                : Math.min(bed.bed().areaM2(), room(plant.plant(), crops));
+    }
+
     private static double room(List<PlantState> plants, Crops crops) {
         return plants.stream().mapToDouble(state -> room(state.plant(), crops)).sum();
     }

@@ -3,9 +3,10 @@ package org.oldwood.care;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
+import org.oldwood.mulching.Mulch;
 
 /**
  * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code
@@ -84,7 +85,8 @@ final class MulchAdvisor implements Advisor {
                                 mulch.sources())
                         .withLines(lines)
                         .withCautions(mulch.plan().mulch().cautions())
-                        .withTags(mulch.plan().mulch().tags()));
+                        .withTags(mulch.plan().mulch().tags())
+                        .withBuys(buys(books(s), mulch)));
     }
 
     private static String paper(BedMulch mulch) {
@@ -139,30 +141,44 @@ final class MulchAdvisor implements Advisor {
                         + " kg.");
     }
 
-    /** What a new layer takes. */
-    static List<Purchase> buys(FeedingBooks books, Situation s) {
-        BedMulch mulch = BedMulch.of(books, s);
-        if (mulch.plan().cubicMetres() <= 0) {
-            return List.of();
-        }
-        OptionalDouble pack =
-                OptionalDouble.of(
-                        mulch.plan().bales().isPresent()
-                                ? mulch.plan().litres() / mulch.plan().bales().get()
-                                : mulch.barrowLitres());
-        return List.of(
+    /** What a new layer takes, with the paper under it. */
+    private static List<Purchase> buys(FeedingBooks books, BedMulch mulch) {
+        Mulch material = mulch.plan().mulch();
+        List<Purchase> all = new ArrayList<>();
+        all.add(
                 new Purchase(
-                        mulch.plan().mulch().id(),
-                        mulch.plan().mulch().name(),
+                        material.id(),
+                        material.name(),
                         mulch.plan().litres(),
                         "l",
-                        pack),
-                new Purchase(
-                        mulch.underlay().id(),
-                        mulch.underlay().name(),
-                        mulch.sheets(),
-                        "sheets",
-                        OptionalDouble.empty()));
+                        Optional.of(pack(books, mulch)),
+                        material.notRead()));
+        if (mulch.sheets() > 0) {
+            all.add(
+                    new Purchase(
+                            mulch.underlay().id(),
+                            mulch.underlay().name(),
+                            mulch.sheets(),
+                            "sheets",
+                            Optional.empty(),
+                            List.of()));
+        }
+        return all;
+    }
+
+    /** A bale, told by the room that its straw takes once loosened; else a bag. */
+    private static Purchase.Pack pack(FeedingBooks books, BedMulch mulch) {
+        Figure bag = books.mulches().figure("bag");
+        return mulch.plan()
+                .bales()
+                .map(
+                        bales ->
+                                new Purchase.Pack(
+                                        mulch.plan().litres() / bales,
+                                        "bale",
+                                        "bales",
+                                        mulch.plan().mulch().bale().orElseThrow().kg()))
+                .orElseGet(() -> new Purchase.Pack(bag.is(), "bag", "bags", bag));
     }
 
     private FeedingBooks books(Situation s) {

@@ -23,7 +23,6 @@ import org.oldwood.feeding.Words;
  */
 final class SoilAdvisor implements Advisor {
     private static final double DAYS_PER_YEAR = 365.25;
-    private static final int MONTHS_PER_YEAR = 12;
 
     private @Nullable FeedingBooks books;
 
@@ -89,14 +88,35 @@ final class SoilAdvisor implements Advisor {
 
     /** What is told of a lime and of an acidifier alike. */
     private record Stuff(
-            String name, Optional<Figure> density, List<String> tags, List<String> cautions) {
+            String id,
+            String name,
+            Optional<Figure> density,
+            Optional<Figure> pack,
+            List<String> tags,
+            List<String> cautions) {
         static Stuff of(Lime lime) {
-            return new Stuff(lime.name(), lime.density(), lime.tags(), lime.cautions());
+            return new Stuff(
+                    lime.id(),
+                    lime.name(),
+                    lime.density(),
+                    lime.pack(),
+                    lime.tags(),
+                    lime.cautions());
         }
 
         static Stuff of(Acidifier acidifier) {
             return new Stuff(
-                    acidifier.name(), acidifier.density(), acidifier.tags(), acidifier.cautions());
+                    acidifier.id(),
+                    acidifier.name(),
+                    acidifier.density(),
+                    acidifier.pack(),
+                    acidifier.tags(),
+                    acidifier.cautions());
+        }
+
+        Purchase purchase(double grams) {
+            return new Purchase(
+                    id, name, grams, "g", pack.map(Purchase.Pack::ofKilograms), List.of());
         }
     }
 
@@ -130,7 +150,8 @@ final class SoilAdvisor implements Advisor {
                 Amount.of(grams, "g", words, plan.lines(), plan.sources())
                         .withLines(lines)
                         .withCautions(stuff.cautions)
-                        .withTags(stuff.tags));
+                        .withTags(stuff.tags)
+                        .withBuys(List.of(stuff.purchase(grams))));
     }
 
     private static double area(Situation s) {
@@ -150,29 +171,6 @@ final class SoilAdvisor implements Advisor {
                                         + " is older than "
                                         + every.inWords()
                                         + ": test again first.");
-    }
-
-    /** What lime or acidifier takes in a year: the doses that fall within twelve months. */
-    static List<Purchase> buys(FeedingBooks books, String name, Situation s) {
-        BedSoil soil = BedSoil.of(books, s);
-        boolean liming = name.equals("lime");
-        PhPlan plan = liming ? soil.lime() : soil.sulphur();
-        double grams = 0;
-        for (int i = 0; i < plan.dosesGrams().size(); i++) {
-            grams += i * plan.monthsBetween() < MONTHS_PER_YEAR ? plan.dosesGrams().get(i) : 0;
-        }
-        Optional<Figure> pack = liming ? soil.material().pack() : soil.acidifier().pack();
-        return grams <= 0
-                ? List.of()
-                : List.of(
-                        new Purchase(
-                                plan.material(),
-                                liming ? soil.material().name() : soil.acidifier().name(),
-                                grams,
-                                "g",
-                                pack.isPresent()
-                                        ? OptionalDouble.of(pack.get().is() * 1000)
-                                        : OptionalDouble.empty()));
     }
 
     private FeedingBooks books(Situation s) {

@@ -131,11 +131,6 @@ public record StandFeed(
         return FeedPlan.of(books.tables(), due, need.gPerM2().n(), choice, ground);
     }
 
-    /** All that is due this season, in one sum, for buying. */
-    public FeedPlan wholeYear(FeedingBooks books) {
-        return FeedPlan.of(books.tables(), balance.due(), need.gPerM2().n(), choice, ground);
-    }
-
     /** Slow feeds are given at once, since they bring their food over the season. */
     private boolean onlySlow() {
         List<Feed> withN = choice.allowed().stream().filter(feed -> feed.gives(1).n() > 0).toList();

@@ -1,5 +1,6 @@
 package org.oldwood.feeding;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -99,6 +100,37 @@ public record Feed(
     /** True of manures and composts, which are given by the barrow and vary from heap to heap. */
     public boolean bulky() {
         return is("compost") || is("manure");
+    }
+
+    /**
+     * Which of its figures were never read in print, each with its mark: {@code 80 % of its N
+     * counts in the first year (from memory)}. Empty where all were.
+     */
+    public List<String> notRead() {
+        List<String> words = new ArrayList<>();
+        analysis.forEach(
+                (nutrient, figure) ->
+                        NotRead.mark(figure)
+                                .ifPresent(
+                                        mark ->
+                                                words.add(
+                                                        Words.amount(figure.is())
+                                                                + " % "
+                                                                + nutrient.symbol()
+                                                                + mark)));
+        firstYear.forEach(
+                (nutrient, figure) ->
+                        NotRead.mark(figure)
+                                .filter(mark -> percent().of(nutrient) > 0)
+                                .ifPresent(
+                                        mark ->
+                                                words.add(
+                                                        Words.amount(figure.is() * WHOLE)
+                                                                + " % of its "
+                                                                + nutrient.symbol()
+                                                                + " counts in the first year"
+                                                                + mark)));
+        return words;
     }
 
     private static Map<Nutrient, Figure> figures(

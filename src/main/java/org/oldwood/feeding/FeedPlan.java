@@ -86,15 +86,8 @@ public record FeedPlan(
     }
 
     private static List<String> notes(Balance balance, Choice choice) {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = new ArrayList<>(undone(balance));
         for (Nutrient nutrient : Nutrient.values()) {
-            if (balance.due().of(nutrient) > LITTLE) {
-                notes.add(
-                        Words.amount(balance.due().of(nutrient))
-                                + " g/m² "
-                                + nutrient.symbol()
-                                + " stay undone with these materials.");
-            }
             if (balance.surplus().of(nutrient) > LITTLE) {
                 notes.add(
                         Words.amount(balance.surplus().of(nutrient))
@@ -105,6 +98,25 @@ public record FeedPlan(
         }
         notes.addAll(choice.refused());
         return List.copyOf(notes);
+    }
+
+    private static List<String> undone(Balance balance) {
+        List<String> lines = new ArrayList<>();
+        for (Nutrient nutrient : Nutrient.values()) {
+            if (balance.due().of(nutrient) > LITTLE) {
+                lines.add(
+                        Words.amount(balance.due().of(nutrient))
+                                + " g/m² "
+                                + nutrient.symbol()
+                                + " stay undone with these materials.");
+            }
+        }
+        return lines;
+    }
+
+    /** What the materials at hand do not bring, a line for each nutrient; none where they do. */
+    public List<String> undone() {
+        return undone(Balance.of(due, gives));
     }
 
     /** {@code N 5, K2O 12}: the nutrients that are there. */

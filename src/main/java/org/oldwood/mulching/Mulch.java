@@ -1,8 +1,10 @@
 package org.oldwood.mulching;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
@@ -70,5 +72,22 @@ public record Mulch(
                         fields.texts("cautions"));
         fields.done();
         return mulch;
+    }
+
+    /**
+     * Which of its figures were never read in print, each with its mark: {@code weighs 50 kg/m3
+     * (from memory)}. Empty where all were.
+     */
+    public List<String> notRead() {
+        List<String> words = new ArrayList<>();
+        mark("weighs ", density, words);
+        mark("rots ", decayCmPerYear, words);
+        return words;
+    }
+
+    private static void mark(String what, Figure figure, List<String> words) {
+        if (figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED) {
+            words.add(what + figure.inWords() + " (" + figure.seen().words() + ")");
+        }
     }
 }
