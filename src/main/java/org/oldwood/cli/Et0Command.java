@@ -1,9 +1,11 @@
 package org.oldwood.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,8 +29,11 @@ import picocli.CommandLine.Parameters;
         description = {
             "show the reference evapotranspiration of a day, or of a file of days, by FAO-56",
             "",
-            "Humidity, wind and sunshine may be left out; what is taken instead is said.",
-            "A file has the columns date,tmin,tmax and any of rhmin,rhmax,wind,sun,radiation."
+            "Humidity, wind and sunshine may be left out; what is taken instead is said."
+                    + " In a garden the place may be left out too, and the temperatures: then they"
+                    + " are those of its weather.csv, or the mean ones of its climate.",
+            "A file has the columns date,tmin,tmax and any of rhmin,rhmax,wind,sun,radiation;"
+                    + " wind is in m/s at 2 m."
         },
         footer = {
             "",
@@ -58,10 +63,16 @@ final class Et0Command extends GardenCommand {
     @Option(names = "--tmax", paramLabel = "C", description = "highest temperature, °C")
     Optional<Double> tmax = Optional.empty();
 
-    @Option(names = "--rh-min", paramLabel = "%%", description = "lowest relative humidity, %%")
+    @Option(
+            names = "--rh-min",
+            paramLabel = "PERCENT",
+            description = "lowest relative humidity, %%")
     Optional<Double> rhMin = Optional.empty();
 
-    @Option(names = "--rh-max", paramLabel = "%%", description = "highest relative humidity, %%")
+    @Option(
+            names = "--rh-max",
+            paramLabel = "PERCENT",
+            description = "highest relative humidity, %%")
     Optional<Double> rhMax = Optional.empty();
 
     @Option(names = "--wind", paramLabel = "M/S", description = "wind, m/s")
@@ -82,31 +93,36 @@ final class Et0Command extends GardenCommand {
     @Option(names = "--coast", description = "the place lies at a coast")
     boolean coast;
 
+    private final List<String> alsoTaken = new ArrayList<>();
+
     @Override
     int run() throws IOException {
-        Ground ground = ground();
+        Et0Place place = place();
         if (file.isPresent()) {
-            return table(ground);
+            return table(place);
         }
-        EvapotranspirationDay day = day(ground);
         LocalDate date = on.orElseGet(this::today);
+        EvapotranspirationDay day = day(place, date);
         if (json) {
-            out().json(writer -> Et0Words.json(writer, date, day));
+            out().json(writer -> Et0Words.json(writer, date, day, alsoTaken));
         } else {
-            Et0Words.print(out(), date, day);
+            Et0Words.print(out(), date, day, alsoTaken);
         }
         return 0;
     }
 
-    /** Where the days are: degrees, south negative, and metres above the sea. */
-    private record Ground(double latitude, double heightM) {}
-
-    private Ground ground() throws IOException {
+    private Et0Place place() throws IOException {
+        if (altitude.isPresent() && !(altitude.get() >= -430 && altitude.get() <= 9000)) {
+            throw usage("--altitude must be from -430 to 9000 m but is " + altitude.get());
+        }
         if (at.isPresent()) {
-            return new Ground(latitude(at.get()), altitude.orElse(0.0));
+            if (altitude.isEmpty()) {
+                alsoTaken.add("height not given: sea level; give --altitude M");
+            }
+            return new Et0Place(latitude(at.get()), altitude.orElse(0.0));
         }
         Optional<Site> site = folderIfAny().map(GardenFolder::garden).map(garden -> garden.site());
-        return site.map(place -> new Ground(place.latitude(), altitude.orElse(place.heightM())))
+        return site.map(place -> new Et0Place(place.latitude(), altitude.orElse(place.heightM())))
                 .orElseThrow(
                         () ->
                                 usage(
@@ -118,7 +134,8 @@ final class Et0Command extends GardenCommand {
         String[] parts = text.split(",", -1);
         try {
             double latitude = Double.parseDouble(parts[0].strip());
-            if (parts.length <= 2 && latitude >= -90 && latitude <= 90) {
+            double longitude = parts.length < 2 ? 0 : Double.parseDouble(parts[1].strip());
+            if (parts.length <= 2 && Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
                 return latitude;
             }
         } catch (NumberFormatException e) {
@@ -131,25 +148,45 @@ final class Et0Command extends GardenCommand {
                         + "\"");
     }
 
-    private EvapotranspirationDay day(Ground ground) {
-        if (tmin.isEmpty() || tmax.isEmpty()) {
-            throw usage(
-                    "give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of"
-                            + " days");
-        }
+    private EvapotranspirationDay day(Et0Place place, LocalDate date) throws IOException {
+        Et0Temperatures temperatures = temperatures(date);
         try {
             DayWeather weather =
                     new DayWeather(
-                            tmin.get(),
-                            tmax.get(),
+                            temperatures.lowest(),
+                            temperatures.highest(),
                             Humidity.of(number(rhMin), number(rhMax)),
                             windAtTwoMetres(),
                             Sunshine.of(number(sun), number(radiation), coast));
-            int dayOfYear = on.orElseGet(this::today).getDayOfYear();
-            return EvapotranspirationDay.of(ground.latitude, ground.heightM, dayOfYear, weather, 0);
+            return place.day(date, weather);
         } catch (IllegalArgumentException e) {
             throw usage(String.valueOf(e.getMessage()));
         }
+    }
+
+    private Et0Temperatures temperatures(LocalDate date) throws IOException {
+        if (tmin.isPresent() && tmax.isPresent()) {
+            return new Et0Temperatures(tmin.get(), tmax.get(), "");
+        }
+        if (tmin.isPresent() || tmax.isPresent()) {
+            throw usage("give both --tmin and --tmax, the day's lowest and highest temperature");
+        }
+        Optional<GardenFolder> folder = at.isPresent() ? Optional.empty() : folderIfAny();
+        Optional<Et0Temperatures> found = Optional.empty();
+        if (folder.isPresent()) {
+            found = Et0Temperatures.of(folder.get(), today(), date);
+            stopOnProblems(folder.get());
+        }
+        found.ifPresent(known -> alsoTaken.add(known.words()));
+        return found.orElseThrow(
+                () ->
+                        usage(
+                                "give --tmin and --tmax, the day's lowest and highest temperature,"
+                                        + " or a FILE of days"
+                                        + (folder.isEmpty()
+                                                ? ""
+                                                : "; the garden has neither this day in weather.csv"
+                                                        + " nor a climate")));
     }
 
     private OptionalDouble windAtTwoMetres() {
@@ -167,19 +204,18 @@ final class Et0Command extends GardenCommand {
         return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
-    private int table(Ground ground) throws IOException {
-        Path path = path(file.orElseThrow());
-        if (!Files.isRegularFile(path)) {
-            throw usage("there is no file " + file.orElseThrow());
-        }
+    private int table(Et0Place place) throws IOException {
+        String name = file.orElseThrow().toString();
         Problems problems = new Problems();
-        List<ThirstTable.Row> rows =
-                ThirstTable.read(
-                        Files.readAllLines(path), file.orElseThrow().toString(), coast, problems);
+        List<String> lines =
+                new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8)
+                        .lines()
+                        .toList();
+        ThirstTable.Days read = ThirstTable.read(lines, name, coast, problems);
+        Et0Table table = Et0Table.of(read, place, name, alsoTaken, problems);
         if (!problems.isEmpty()) {
             throw new RecordException(problems.list());
         }
-        Et0Words.Table table = new Et0Words.Table(ground.latitude, ground.heightM, rows);
         if (json) {
             out().json(table::json);
         } else {

@@ -4,17 +4,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.TreeSet;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.water.EvapotranspirationDay;
-import org.oldwood.water.ThirstTable;
 
 /** Words a day's reference evapotranspiration, with its terms as FAO-56 names them. */
 final class Et0Words {
     private Et0Words() {}
 
-    static void print(Out out, LocalDate date, EvapotranspirationDay day) {
+    static void print(Out out, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
         out.line(
                 date
                         + ": "
@@ -23,7 +20,7 @@ final class Et0Words {
         out.line();
         out.columns(2, terms(day));
         out.line();
-        for (String words : day.basis()) {
+        for (String words : basis(day, alsoTaken)) {
             out.hanging("  - ", 4, words);
         }
         out.paragraph(
@@ -31,6 +28,13 @@ final class Et0Words {
                 "Hargreaves' equation (eq. 52), from the temperatures alone, gives "
                         + fixed(day.hargreaves(), 2)
                         + " mm.");
+    }
+
+    /** What the arguments leave open and what was taken for it, before what the day's did. */
+    private static List<String> basis(EvapotranspirationDay day, List<String> alsoTaken) {
+        List<String> basis = new ArrayList<>(alsoTaken);
+        basis.addAll(day.basis());
+        return basis;
     }
 
     private static List<List<String>> terms(EvapotranspirationDay day) {
@@ -61,7 +65,8 @@ final class Et0Words {
         return String.format(Locale.ROOT, "%." + digits + "f", value);
     }
 
-    static void json(JsonWriter json, LocalDate date, EvapotranspirationDay day) {
+    static void json(
+            JsonWriter json, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
         json.object();
         members(json, date, day);
         json.put("raMj", round(day.extraterrestrial()))
@@ -78,11 +83,11 @@ final class Et0Words {
                 .put("windMs", round(day.wind()))
                 .put("fromRadiationMm", round(day.fromRadiation()))
                 .put("fromAirMm", round(day.fromAir()))
-                .put("basis", day.basis());
+                .put("basis", basis(day, alsoTaken));
         json.endObject();
     }
 
-    private static void members(JsonWriter json, LocalDate date, EvapotranspirationDay day) {
+    static void members(JsonWriter json, LocalDate date, EvapotranspirationDay day) {
         json.put("date", date.toString())
                 .put("et0Mm", round(day.penmanMonteith()))
                 .put("hargreavesMm", round(day.hargreaves()));
@@ -90,51 +95,5 @@ final class Et0Words {
 
     private static double round(double value) {
         return Math.rint(value * 10_000) / 10_000;
-    }
-
-    /** The days of a file. */
-    record Table(double latitude, double heightM, List<ThirstTable.Row> rows) {
-        private EvapotranspirationDay day(ThirstTable.Row row) {
-            return EvapotranspirationDay.of(
-                    latitude, heightM, row.date().getDayOfYear(), row.weather(), 0);
-        }
-
-        void print(Out out) {
-            out.line("date        mm/day  Hargreaves");
-            Set<String> basis = new TreeSet<>();
-            double sum = 0;
-            for (ThirstTable.Row row : rows) {
-                EvapotranspirationDay day = day(row);
-                basis.addAll(day.basis());
-                sum += day.penmanMonteith();
-                out.line(
-                        String.format(
-                                Locale.ROOT,
-                                "%s  %6.2f  %10.2f",
-                                row.date(),
-                                day.penmanMonteith(),
-                                day.hargreaves()));
-            }
-            out.line(
-                    String.format(
-                            Locale.ROOT, "together    %6.1f mm in %d days", sum, rows.size()));
-            basis.forEach(words -> out.hanging("  - ", 4, words));
-        }
-
-        void json(JsonWriter json) {
-            json.object();
-            json.array("days");
-            Set<String> basis = new TreeSet<>();
-            for (ThirstTable.Row row : rows) {
-                EvapotranspirationDay day = day(row);
-                basis.addAll(day.basis());
-                json.object();
-                members(json, row.date(), day);
-                json.endObject();
-            }
-            json.endArray();
-            json.put("basis", basis);
-            json.endObject();
-        }
     }
 }

@@ -13,8 +13,11 @@ import java.util.OptionalDouble;
  */
 public record DayWeather(
         double tmin, double tmax, Humidity humidity, OptionalDouble wind, Sunshine sunshine) {
-    /** The world's mean wind, taken where none was measured, m/s (FAO-56, chapter 3, p. 63). */
+    /** The world's mean wind, taken where none was measured, m/s (FAO-56, p. 63). */
     public static final double WIND_NOT_KNOWN = 2;
+
+    /** In calm air warmth still stirs it: the least wind that counts, m/s (FAO-56, p. 63). */
+    public static final double LEAST_WIND = 0.5;
 
     public DayWeather {
         if (!(tmin >= -90 && tmax <= 60 && tmin <= tmax)) {
@@ -42,16 +45,18 @@ public record DayWeather(
         return (tmin + tmax) / 2;
     }
 
-    /** Wind at 2 m, as measured or else as the world's mean. */
+    /** Wind at 2 m, as measured but at least {@link #LEAST_WIND}, or else the world's mean. */
     public double windOrMean() {
-        return wind.orElse(WIND_NOT_KNOWN);
+        return Math.max(LEAST_WIND, wind.orElse(WIND_NOT_KNOWN));
     }
 
     /** Where the wind comes from, as the end of a sentence. */
     public String windInWords() {
-        return wind.isPresent()
-                ? "wind as measured"
-                : "wind not given: the world's mean of 2 m/s (FAO-56 ch. 3; the figure is"
-                        + " remembered, not read)";
+        if (wind.isEmpty()) {
+            return "wind not given: 2 m/s, the mean of stations all over the world (FAO-56 p. 63)";
+        }
+        return wind.getAsDouble() < LEAST_WIND
+                ? "wind as measured, but 0.5 m/s at least (FAO-56 p. 63)"
+                : "wind as measured";
     }
 }

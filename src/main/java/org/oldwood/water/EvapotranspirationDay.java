@@ -8,7 +8,7 @@ import org.oldwood.season.DayLength;
  *
  * @param extraterrestrial radiation at the top of the air (Ra), MJ/m²
  * @param daylightHours hours of daylight (N)
- * @param solar solar radiation (Rs), at most the clear sky's, MJ/m²
+ * @param solar solar radiation (Rs), a guess at most the clear sky's, MJ/m²
  * @param clearSky solar radiation under a clear sky (Rso), MJ/m²
  * @param netSolar kept of it (Rns), MJ/m²
  * @param netLongwave lost to the sky (Rnl), MJ/m²
@@ -49,13 +49,16 @@ public record EvapotranspirationDay(
      * @param latitude degrees, south negative
      * @param heightM height above the sea, m
      * @param soilHeat heat into the soil (G), MJ/m² a day; 0 for single days (FAO-56 eq. 42)
+     * @throws IllegalArgumentException where there was more sun than that day there can have
      */
     public static EvapotranspirationDay of(
             double latitude, double heightM, int dayOfYear, DayWeather day, double soilHeat) {
         double ra = Math.max(0, DayLength.radiationMj(latitude, dayOfYear));
         double daylight = DayLength.hours(latitude, dayOfYear);
         double clear = Radiation.clearSky(heightM, ra);
-        double solar = Math.min(clear, day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra));
+        day.sunshine().mustFit(daylight, ra);
+        double found = day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra);
+        double solar = day.sunshine().isGuess() ? Math.min(clear, found) : found;
         double ea = day.humidity().vapourPressure(day.tmin(), day.tmax());
         double es = Vapour.meanSaturation(day.tmin(), day.tmax());
         double lost = Radiation.netLongwave(day.tmin(), day.tmax(), ea, solar, clear);

@@ -17,11 +17,11 @@ public sealed interface Humidity {
 
     /**
      * The best that the two extremes allow. A lowest value alone has no published equation and
-     * counts as nothing.
+     * counts as nothing, which is said.
      */
     static Humidity of(OptionalDouble lowest, OptionalDouble highest) {
         if (highest.isEmpty()) {
-            return unknown();
+            return lowest.isPresent() ? new LowestAlone(lowest.getAsDouble()) : unknown();
         }
         return lowest.isPresent()
                 ? new Extremes(lowest.getAsDouble(), highest.getAsDouble())
@@ -68,6 +68,24 @@ public sealed interface Humidity {
         @Override
         public String inWords() {
             return "humidity from its highest value alone (FAO-56 eq. 18)";
+        }
+    }
+
+    /** The day's lowest relative humidity alone, for which FAO-56 has no equation. */
+    record LowestAlone(double percent) implements Humidity {
+        public LowestAlone {
+            checked(percent);
+        }
+
+        @Override
+        public double vapourPressure(double tmin, double tmax) {
+            return Vapour.fromDewPoint(tmin);
+        }
+
+        @Override
+        public String inWords() {
+            return "highest humidity not given: the lowest alone is not enough, so dew point taken"
+                    + " as the lowest temperature (FAO-56 eq. 48)";
         }
     }
 

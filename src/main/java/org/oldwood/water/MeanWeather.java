@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Climate;
-import org.oldwood.season.MeanCurve;
 import org.oldwood.season.Months;
 import org.oldwood.season.Weather;
 import org.oldwood.season.WeatherDay;
@@ -15,10 +14,7 @@ import org.oldwood.season.WeatherDay;
  * mean rain is cut to what soaks in by the USDA-SCS rule and spread evenly over its days.
  */
 public final class MeanWeather {
-    private static final int FEBRUARY_29 = 60;
-
-    private final MeanCurve tmin;
-    private final MeanCurve tmax;
+    private final MeanTemperatures means;
     private final Months rain;
     private final EvapotranspirationSeries thirst;
 
@@ -28,8 +24,7 @@ public final class MeanWeather {
      * @param rain monthly rain, mm
      */
     public MeanWeather(Site site, Climate climate, Months rain) {
-        this.tmin = MeanCurve.through(climate.meanMinC());
-        this.tmax = MeanCurve.through(climate.meanMaxC());
+        this.means = new MeanTemperatures(climate);
         this.rain = rain;
         this.thirst = EvapotranspirationSeries.inland(site.latitude(), site.heightM());
     }
@@ -57,17 +52,12 @@ public final class MeanWeather {
     }
 
     private double et0(LocalDate date, Optional<WeatherDay> day) {
-        int mean = dayOfMeanYear(date);
         double least =
-                day.map(WeatherDay::minC).orElse(OptionalDouble.empty()).orElse(tmin.on(mean));
+                day.map(WeatherDay::minC).orElse(OptionalDouble.empty()).orElse(means.lowest(date));
         double most =
-                day.map(WeatherDay::maxC).orElse(OptionalDouble.empty()).orElse(tmax.on(mean));
+                day.map(WeatherDay::maxC)
+                        .orElse(OptionalDouble.empty())
+                        .orElse(means.highest(date));
         return thirst.on(date.getDayOfYear(), least, Math.max(least, most));
-    }
-
-    /** 0 for 1 January of a year of 365; 29 February shares the day before. */
-    private static int dayOfMeanYear(LocalDate date) {
-        int day = date.getDayOfYear();
-        return date.isLeapYear() && day >= FEBRUARY_29 ? day - 2 : day - 1;
     }
 }

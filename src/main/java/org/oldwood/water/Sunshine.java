@@ -4,8 +4,12 @@ import java.util.OptionalDouble;
 
 /** What is known of a day's sunshine. */
 public sealed interface Sunshine {
+    /** Of a second or two, or of a gauge a little off, nothing is made. */
+    double SLACK = 1.02;
+
     /**
-     * Solar radiation in MJ/m² a day, before it is held to the clear sky's.
+     * Solar radiation in MJ/m² a day; a {@linkplain #isGuess guess} must be held to the clear sky's
+     * (FAO-56, p. 61), what was measured is not.
      *
      * @param ra radiation at the top of the air, MJ/m² a day
      */
@@ -13,6 +17,18 @@ public sealed interface Sunshine {
 
     /** How it was found, as the end of a sentence; says so where it is a guess. */
     String inWords();
+
+    /** Whether nothing was measured. */
+    default boolean isGuess() {
+        return false;
+    }
+
+    /**
+     * Holds it against the day and the place.
+     *
+     * @throws IllegalArgumentException where there was more than there can be
+     */
+    default void mustFit(double daylightHours, double ra) {}
 
     /** Nothing was measured, inland. */
     static Sunshine unknown() {
@@ -50,6 +66,18 @@ public sealed interface Sunshine {
         }
 
         @Override
+        public void mustFit(double daylightHours, double ra) {
+            if (hours > SLACK * daylightHours) {
+                throw new IllegalArgumentException(
+                        "the sun cannot have shone "
+                                + hours
+                                + " h where that day is "
+                                + Math.round(10 * daylightHours) / 10.0
+                                + " h long");
+            }
+        }
+
+        @Override
         public String inWords() {
             return "radiation from hours of sunshine (FAO-56 eq. 35)";
         }
@@ -70,6 +98,18 @@ public sealed interface Sunshine {
         }
 
         @Override
+        public void mustFit(double daylightHours, double ra) {
+            if (megajoules > SLACK * ra) {
+                throw new IllegalArgumentException(
+                        "solar radiation cannot be "
+                                + megajoules
+                                + " MJ/m² where that day only "
+                                + Math.round(10 * ra) / 10.0
+                                + " reach the top of the air; from W/m² multiply by 0.0864");
+            }
+        }
+
+        @Override
         public String inWords() {
             return "radiation as measured";
         }
@@ -86,6 +126,11 @@ public sealed interface Sunshine {
         @Override
         public double solar(double tmin, double tmax, double daylightHours, double ra) {
             return Radiation.solarFromRange(tmin, tmax, ra, adjustment);
+        }
+
+        @Override
+        public boolean isGuess() {
+            return true;
         }
 
         @Override

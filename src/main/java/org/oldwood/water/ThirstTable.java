@@ -33,7 +33,19 @@ public final class ThirstTable {
     private final Map<String, Integer> columns = new HashMap<>();
 
     /** A day of the table. */
-    public record Row(LocalDate date, DayWeather weather) {}
+    public record Row(LocalDate date, DayWeather weather, int line) {}
+
+    /**
+     * What was read.
+     *
+     * @param rows the days
+     * @param passedOver lines without any temperature, on which nothing can be worked out
+     */
+    public record Days(List<Row> rows, int passedOver) {
+        public Days {
+            rows = List.copyOf(rows);
+        }
+    }
 
     private ThirstTable(String file, boolean coast, Problems problems) {
         this.file = file;
@@ -46,19 +58,25 @@ public final class ThirstTable {
      *
      * @param coast whether radiation that was not measured is that of a coast
      */
-    public static List<Row> read(
-            List<String> lines, String file, boolean coast, Problems problems) {
+    public static Days read(List<String> lines, String file, boolean coast, Problems problems) {
         ThirstTable table = new ThirstTable(file, coast, problems);
         List<Row> rows = new ArrayList<>();
         if (lines.isEmpty() || !table.heading(lines.get(0))) {
-            return rows;
+            return new Days(rows, 0);
         }
+        int passedOver = 0;
         for (int i = 1; i < lines.size(); i++) {
-            if (!lines.get(i).isBlank()) {
-                table.row(lines.get(i), i + 1).ifPresent(rows::add);
+            String[] cells = cells(lines.get(i));
+            if (lines.get(i).isBlank()) {
+                continue;
+            }
+            if (table.cell(cells, "tmin").isEmpty() && table.cell(cells, "tmax").isEmpty()) {
+                passedOver++;
+            } else {
+                table.row(cells, i + 1).ifPresent(rows::add);
             }
         }
-        return rows;
+        return new Days(rows, passedOver);
     }
 
     private boolean heading(String line) {
@@ -87,11 +105,10 @@ public final class ThirstTable {
         return columns.keySet().containsAll(NEEDED);
     }
 
-    private Optional<Row> row(String line, int number) {
-        String[] cells = cells(line);
+    private Optional<Row> row(String[] cells, int number) {
         try {
             LocalDate date = LocalDate.parse(cell(cells, "date"));
-            return Optional.of(new Row(date, weather(cells)));
+            return Optional.of(new Row(date, weather(cells), number));
         } catch (DateTimeParseException e) {
             wrong(
                     number,

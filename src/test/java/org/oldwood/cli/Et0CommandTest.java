@@ -56,7 +56,8 @@ class Et0CommandTest {
         assertThat(run().out()).contains("eq. 48", "2 m/s", "eq. 50, inland");
         assertThat(run("--coast").out()).contains("eq. 50, coast");
         assertThat(run("--rh-max", "84").out()).contains("eq. 18");
-        assertThat(run("--rh-min", "63").out()).contains("humidity not given");
+        assertThat(run("--rh-min", "63").out())
+                .contains("highest humidity not given: the lowest alone is not enough");
         assertThat(run("--sun", "9.25", "--wind", "2").out())
                 .contains("eq. 48", "wind as measured", "eq. 35");
     }
@@ -87,6 +88,117 @@ class Et0CommandTest {
     }
 
     @Test
+    void more_sun_than_the_day_has_is_refused() {
+        Cli.Result hours = run("--sun", "17");
+        Cli.Result watts = run("--radiation", "55");
+
+        assertThat(hours.exit()).isEqualTo(2);
+        assertThat(hours.err()).contains("cannot have shone 17.0 h", "16.1 h long");
+        assertThat(watts.exit()).isEqualTo(2);
+        assertThat(watts.err()).contains("41.1 reach the top of the air", "0.0864");
+        String[] high = {
+            "et0", "--at", "50.8,4", "--altitude", "9500", "--tmin", "1", "--tmax", "2"
+        };
+        assertThat(plain(Cli.in(folder).run(high)).err())
+                .contains("--altitude must be from -430 to 9000 m");
+    }
+
+    @Test
+    void calm_air_counts_as_half_a_metre_a_second() {
+        assertThat(run("--wind", "0").out()).contains("u2 0.50 m/s", "0.5 m/s at least");
+        assertThat(run("--wind", "0.6").out()).contains("u2 0.60 m/s").doesNotContain("at least");
+    }
+
+    @Test
+    void a_height_that_was_not_given_is_said() {
+        String[] day = {"et0", "--at", "50.8,4.35", "--tmin", "1", "--tmax", "2"};
+
+        assertThat(plain(Cli.in(folder).run(day)).out()).contains("height not given: sea level");
+        assertThat(run().out()).doesNotContain("height not given");
+    }
+
+    private void garden(String climate) throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "Yard", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2d",
+                 "site": {"latitude": 50.8, "longitude": 4.35, "heightM": 100, "zone": "Europe/Brussels"},
+                 %s "beds": []}
+                """
+                        .formatted(climate));
+        Files.writeString(
+                folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n");
+    }
+
+    private Cli.Result inGarden(String... args) {
+        String[] all = new String[args.length + 3];
+        all[0] = "et0";
+        System.arraycopy(args, 0, all, 1, args.length);
+        all[args.length + 1] = "--today";
+        all[args.length + 2] = "2026-11-25";
+        return plain(Cli.in(folder).run(all));
+    }
+
+    @Test
+    void a_garden_gives_its_place_and_measured_temperatures() throws IOException {
+        garden("");
+
+        Cli.Result run =
+                inGarden(
+                        "--on",
+                        "2026-07-06",
+                        "--rh-min",
+                        "63",
+                        "--rh-max",
+                        "84",
+                        "--wind",
+                        "2.078",
+                        "--sun",
+                        "9.25");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).startsWith("2026-07-06: 3.88 mm");
+        assertThat(run.out()).contains("temperatures from weather.csv");
+        assertThat(run.out()).doesNotContain("height not given");
+    }
+
+    @Test
+    void where_nothing_was_measured_its_climate_gives_the_mean_day() throws IOException {
+        garden("\"climate\": \"cambridge\",");
+
+        Cli.Result run = inGarden("--on", "2026-07-07");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out()).contains("temperatures not given", "Cambridge");
+        garden("");
+        Cli.Result neither = inGarden("--on", "2026-07-07");
+        assertThat(neither.exit()).isEqualTo(2);
+        assertThat(neither.err()).contains("give --tmin and --tmax", "nor a climate");
+    }
+
+    @Test
+    void one_temperature_alone_is_not_enough() {
+        Cli.Result run = plain(Cli.in(folder).run("et0", "--at", "50.8,4.35", "--tmin", "12"));
+
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("give both --tmin and --tmax");
+    }
+
+    @Test
+    void days_without_temperatures_are_passed_over_and_counted() throws IOException {
+        Files.writeString(
+                folder.resolve("days.csv"),
+                "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n2026-07-07,,,3\n");
+        String[] line = {"et0", "--at", "50.8,4.35", "--altitude", "100", "days.csv"};
+
+        assertThat(plain(Cli.in(folder).run(line)).out())
+                .contains("in 1 day", "1 day without temperatures left out");
+        String[] asJson = {"et0", "--at", "50.8,4.35", "days.csv", "--json"};
+        assertThat(plain(Cli.in(folder).run(asJson)).out())
+                .contains("\"withoutTemperatures\": 1", "\"togetherMm\":", "sea level");
+    }
+
+    @Test
     void a_file_of_days_is_worked_through() throws IOException {
         Files.writeString(
                 folder.resolve("days.csv"),
@@ -114,12 +226,14 @@ class Et0CommandTest {
                 2026-02-30,1,2,3
                 2026-03-01,9,2,3
                 2026-03-02,warm,2,3
+                2026-03-03,1,2,23
                 """);
 
         Cli.Result run = Cli.in(folder).run("et0", "--at", "50.8,4.35", "days.csv");
 
         assertThat(run.exit()).isEqualTo(1);
         assertThat(run.err())
-                .contains("days.csv:2", "days.csv:3", "days.csv:4", "3 problems in 1 file");
+                .contains(
+                        "days.csv:2", "days.csv:3", "days.csv:4", "days.csv:5", "4 problems in 1");
     }
 }

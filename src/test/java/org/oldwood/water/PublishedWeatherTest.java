@@ -1,7 +1,10 @@
 package org.oldwood.water;
 
+import static java.util.Map.entry;
+
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -33,6 +36,7 @@ class PublishedWeatherTest {
                         "extremes", in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]),
                         "highest", in -> Vapour.fromHighest(in[0], in[1]),
                         "mean", in -> Vapour.fromMean(in[0], in[1], in[2]),
+                        "dew-point", in -> Vapour.fromDewPoint(in[0]),
                         "slope", in -> Vapour.slope(in[0])));
     }
 
@@ -76,25 +80,57 @@ class PublishedWeatherTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/reference-evapotranspiration.csv", numLinesToSkip = 1)
     void reference_evapotranspiration(ArgumentsAccessor row) {
-        Published.check(
-                row,
-                Map.of(
-                        "hargreaves",
-                        in -> ReferenceEvapotranspiration.hargreaves(in[0], in[1], in[2], in[3]),
-                        "example-17",
-                        in -> monthInBangkok(in).penmanMonteith(),
-                        "example-17-net",
-                        in -> monthInBangkok(in).netRadiation(),
-                        "example-18",
-                        in -> dayInBrussels(in).penmanMonteith(),
-                        "example-18-solar",
-                        in -> dayInBrussels(in).solar(),
-                        "example-18-net",
-                        in -> dayInBrussels(in).netRadiation(),
-                        "temperatures-only",
-                        in ->
-                                EvapotranspirationSeries.inland(in[0], in[1])
-                                        .on((int) in[2], in[3], in[4])));
+        Published.check(row, DAYS);
+    }
+
+    private static final Map<String, ToDoubleFunction<double[]>> DAYS =
+            Map.ofEntries(
+                    entry(
+                            "hargreaves",
+                            in ->
+                                    ReferenceEvapotranspiration.hargreaves(
+                                            in[0], in[1], in[2], in[3])),
+                    entry("example-16-solar", in -> coastAtBangkok(in).solar()),
+                    entry("example-16-net", in -> coastAtBangkok(in).netRadiation()),
+                    entry("example-17", in -> monthInBangkok(in).penmanMonteith()),
+                    entry("example-17-net", in -> monthInBangkok(in).netRadiation()),
+                    entry("example-17-radiation", in -> monthInBangkok(in).fromRadiation()),
+                    entry("example-17-air", in -> monthInBangkok(in).fromAir()),
+                    entry("example-18", in -> dayInBrussels(in).penmanMonteith()),
+                    entry("example-18-solar", in -> dayInBrussels(in).solar()),
+                    entry("example-18-net", in -> dayInBrussels(in).netRadiation()),
+                    entry("example-18-radiation", in -> dayInBrussels(in).fromRadiation()),
+                    entry("example-18-air", in -> dayInBrussels(in).fromAir()),
+                    entry("example-20", in -> monthInLyon(in).penmanMonteith()),
+                    entry("example-20-solar", in -> monthInLyon(in).solar()),
+                    entry("example-20-clear", in -> monthInLyon(in).clearSky()),
+                    entry("example-20-net", in -> monthInLyon(in).netRadiation()),
+                    entry(
+                            "temperatures-only",
+                            in ->
+                                    EvapotranspirationSeries.inland(in[0], in[1])
+                                            .on((int) in[2], in[3], in[4])));
+
+    private static EvapotranspirationDay coastAtBangkok(double[] in) {
+        DayWeather weather =
+                new DayWeather(
+                        in[3],
+                        in[4],
+                        new Humidity.Pressure(in[5]),
+                        OptionalDouble.empty(),
+                        Sunshine.unknownAtTheCoast());
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
+    }
+
+    private static EvapotranspirationDay monthInLyon(double[] in) {
+        DayWeather weather =
+                new DayWeather(
+                        in[3],
+                        in[4],
+                        Humidity.unknown(),
+                        OptionalDouble.of(in[5]),
+                        Sunshine.unknown());
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
     private static EvapotranspirationDay monthInBangkok(double[] in) {

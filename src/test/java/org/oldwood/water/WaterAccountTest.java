@@ -41,6 +41,44 @@ class WaterAccountTest {
     }
 
     @Test
+    void a_drying_field_follows_the_published_run_with_stress() throws IOException {
+        List<double[]> rows = rows("/reference/account-stress.csv");
+        double[] et0 = new double[rows.size()];
+        double[] kc = new double[rows.size()];
+        Arrays.fill(et0, 5);
+        Arrays.fill(kc, 1.2);
+        BedWater field = new BedWater(160, 0.44, 1, RoofWater.NONE, 0);
+        WeatherSeries dry = WeatherSeries.measured(FIRST, et0, new double[rows.size()]);
+
+        WaterDays days = new WaterAccount(field).run(dry, kc, new BedEvents(), 55);
+
+        for (int i = 0; i < rows.size(); i++) {
+            double[] row = rows.get(i);
+            assertThat(days.stress(i)).as("day " + (i + 1)).isCloseTo(row[1], within(0.005));
+            assertThat(days.used(i)).as("day " + (i + 1)).isCloseTo(row[2], within(0.05));
+            assertThat(days.depletion(i)).as("day " + (i + 1)).isCloseTo(row[3], within(0.05));
+        }
+    }
+
+    @Test
+    void a_watered_field_follows_the_published_run_without_stress() throws IOException {
+        List<double[]> rows = rows("/reference/account-no-stress.csv");
+        BedWater field =
+                new BedWater(RootZone.totalAvailable(0.23, 0.10, 0.34), 0.6, 1, RoofWater.NONE, 0);
+        WeatherSeries weather = WeatherSeries.measured(FIRST, column(rows, 1), column(rows, 3));
+
+        WaterDays days =
+                new WaterAccount(field).run(weather, column(rows, 2), new BedEvents(), 1.21 * 4.5);
+
+        for (int i = 0; i < rows.size(); i++) {
+            double[] row = rows.get(i);
+            assertThat(days.stress(i)).isEqualTo(1);
+            assertThat(days.used(i)).as("day " + row[0]).isCloseTo(row[4], within(0.06));
+            assertThat(days.depletion(i)).as("day " + row[0]).isCloseTo(row[5], within(0.6));
+        }
+    }
+
+    @Test
     void a_berry_bed_follows_equations_82_to_88() throws IOException {
         List<double[]> rows = rows("/reference/account-berry-bed.csv");
         BedWater bed =
