@@ -46,26 +46,30 @@ class ArchitectureTest {
                     .definedBy("org.oldwood.calendar..")
                     .layer("report")
                     .definedBy("org.oldwood.report..")
+                    .layer("sheet")
+                    .definedBy("org.oldwood.sheet..")
                     .layer("cli")
                     .definedBy("org.oldwood.cli..")
                     .whereLayer("cli")
                     .mayNotBeAccessedByAnyLayer()
-                    .whereLayer("report")
+                    .whereLayer("sheet")
                     .mayOnlyBeAccessedByLayers("cli")
+                    .whereLayer("report")
+                    .mayOnlyBeAccessedByLayers("sheet", "cli")
                     .whereLayer("calendar")
                     .mayOnlyBeAccessedByLayers("cli")
                     .whereLayer("care")
-                    .mayOnlyBeAccessedByLayers("calendar", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("calendar", "report", "sheet", "cli")
                     .whereLayer("pruning")
-                    .mayOnlyBeAccessedByLayers("care", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
                     .whereLayer("cuttings")
-                    .mayOnlyBeAccessedByLayers("care", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
                     .whereLayer("feeding")
-                    .mayOnlyBeAccessedByLayers("care", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
                     .whereLayer("mulching")
-                    .mayOnlyBeAccessedByLayers("care", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
                     .whereLayer("water")
-                    .mayOnlyBeAccessedByLayers("care", "report", "cli")
+                    .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
                     .whereLayer("season")
                     .mayOnlyBeAccessedByLayers(
                             "pruning",
@@ -76,6 +80,7 @@ class ArchitectureTest {
                             "care",
                             "calendar",
                             "report",
+                            "sheet",
                             "cli")
                     .whereLayer("garden")
                     .mayOnlyBeAccessedByLayers(
@@ -88,6 +93,7 @@ class ArchitectureTest {
                             "care",
                             "calendar",
                             "report",
+                            "sheet",
                             "cli");
 
     @ArchTest

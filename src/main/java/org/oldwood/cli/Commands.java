@@ -18,6 +18,7 @@ final class Commands {
         TABLE.put("tasks", TasksCommand::new);
         TABLE.put("cuttings", CuttingsCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
+        TABLE.put("sheet", SheetCommand::new);
         TABLE.put("why", WhyCommand::new);
         TABLE.put("water", WaterCommand::new);
         TABLE.put("et0", Et0Command::new);

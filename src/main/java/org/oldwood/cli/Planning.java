@@ -11,6 +11,7 @@ import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.report.TaskWords;
+import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.GardenStages;
 import org.oldwood.season.Stages;
@@ -18,6 +19,7 @@ import org.oldwood.season.Weather;
 import org.oldwood.season.WeatherFile;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.water.GardenWater;
 
 /** Wires a garden's state to its stage dates, rules and crafts. */
 final class Planning {
@@ -54,6 +56,21 @@ final class Planning {
                 weather(folder, state.date()),
                 folder.documents(),
                 folder.problems());
+    }
+
+    /** The water of the garden's beds, by its climate and weather as far as they are known. */
+    static GardenWater water(GardenFolder folder, GardenState state) {
+        Optional<Climate> climate =
+                state.garden()
+                        .climate()
+                        .flatMap(json -> Climate.of(json, folder.documents(), folder.problems()));
+        return new GardenWater(
+                state,
+                climate,
+                weather(folder, state.date()),
+                stages(folder, state),
+                folder.crops(),
+                folder.documents());
     }
 
     static Planner planner(GardenFolder folder, GardenState state) {

@@ -1,0 +1,48 @@
+package org.oldwood.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One bed: its ground, what was given, what is due, the water it holds.
+ *
+ * @param name the bed's name
+ * @param id the bed's id
+ * @param facts area, soil and what else is declared
+ * @param tests the last soil tests, the newest first
+ * @param given what was given this season and last, the newest first
+ * @param food what each stand needs, was given and is due, g/m²
+ * @param mulch what mulch lies there; may be empty
+ * @param due what is due, from the plan
+ * @param water the water it holds; absent where that cannot be said
+ * @param waterWords the same in words, or why it cannot be said
+ */
+record BedCard(
+        String name,
+        String id,
+        List<String> facts,
+        List<Line> tests,
+        List<Line> given,
+        List<Food> food,
+        String mulch,
+        List<Line> due,
+        Optional<Water> water,
+        String waterWords) {
+
+    /** A day and what was or is to be. */
+    record Line(String day, String words) {}
+
+    /** The food of one stand. */
+    record Food(String stand, String need, String given, String due) {}
+
+    /**
+     * The water that the roots can reach, over some weeks.
+     *
+     * @param line its outline, 0 to 100 across and down
+     * @param today where today lies
+     * @param share held today, per cent
+     * @param from the first day
+     * @param to the last day
+     */
+    record Water(String line, String today, long share, String from, String to) {}
+}

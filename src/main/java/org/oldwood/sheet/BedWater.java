@@ -1,0 +1,95 @@
+package org.oldwood.sheet;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.oldwood.garden.BedState;
+import org.oldwood.water.BedAccount;
+import org.oldwood.water.Dose;
+
+/** The water of a bed over some weeks, drawn and in words. */
+final class BedWater {
+    private static final int WEEKS_BACK = 8;
+    private static final int WEEKS_AHEAD = 16;
+    private static final double WHOLE = 100;
+    private static final int DAYS = 7;
+
+    private BedWater() {}
+
+    static Optional<BedCard.Water> of(Ground ground, BedState bed) {
+        return account(ground, bed).map(it -> of(it, ground.state().date()));
+    }
+
+    private static Optional<BedAccount> account(Ground ground, BedState bed) {
+        return ground.water().lacking().isPresent()
+                ? Optional.empty()
+                : ground.water().account(bed);
+    }
+
+    private static BedCard.Water of(BedAccount account, LocalDate today) {
+        LocalDate first = today.minusWeeks(WEEKS_BACK);
+        LocalDate last = today.plusWeeks(WEEKS_AHEAD);
+        int days = (WEEKS_BACK + WEEKS_AHEAD) * DAYS;
+        StringBuilder line = new StringBuilder();
+        for (int day = 0; day <= days; day += 2) {
+            double share = account.days().heldShare(account.index(first.plusDays(day)));
+            line.append(day == 0 ? "M" : "L")
+                    .append(Numbers.plain(WHOLE * day / days))
+                    .append(' ')
+                    .append(Numbers.plain(WHOLE * (1 - share)));
+        }
+        double now = account.days().heldShare(account.index(today));
+        return new BedCard.Water(
+                line.toString(),
+                Numbers.percent(WHOLE * WEEKS_BACK / (WEEKS_BACK + WEEKS_AHEAD)),
+                Math.round(WHOLE * now),
+                Days.day(first),
+                Days.day(last));
+    }
+
+    /** What it holds and when it will want water; or why that cannot be said. */
+    static String inWords(Ground ground, BedState bed) {
+        if (bed.plants().isEmpty()) {
+            return "No plant stands here.";
+        }
+        Optional<BedAccount> account = account(ground, bed);
+        if (account.isEmpty()) {
+            return "How much water it holds cannot be said: "
+                    + ground.water().lacking().orElse("no plant stands here")
+                    + ".";
+        }
+        return held(account.get(), ground);
+    }
+
+    private static String held(BedAccount account, Ground ground) {
+        LocalDate today = ground.state().date();
+        int index = account.index(today);
+        double total = account.soil().water().totalAvailableMm();
+        String held =
+                "About "
+                        + Math.round(total - account.days().depletion(index))
+                        + " of "
+                        + Math.round(total)
+                        + " mm that the roots can draw. ";
+        if (account.days().isShort(index)) {
+            return held + "Short now: " + dose(account, account.refill(today));
+        }
+        OptionalInt likely = account.outlook(ground.state().season().plus(1).end()).likely();
+        return likely.isPresent()
+                ? held
+                        + "In mean weather it wants water about "
+                        + Days.day(today.plusDays(likely.getAsInt() + 1L))
+                        + ": "
+                        + dose(account, account.refillWhenShort())
+                : held + "In mean weather it does not run short before the next season is over.";
+    }
+
+    private static String dose(BedAccount account, Dose dose) {
+        return Math.round(dose.litres())
+                + " l in all, "
+                + Numbers.one(dose.litresEach())
+                + " l per "
+                + account.soil().each()
+                + ".";
+    }
+}

@@ -1,0 +1,41 @@
+package org.oldwood.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One bush, or several that are alike in all that is shown.
+ *
+ * @param title the crop
+ * @param who the plants' ids, with their varieties
+ * @param facts where, since when, how grown
+ * @param before its stems now with what comes out; absent where they were not counted
+ * @param after its stems after the cut
+ * @param taken what comes out, in words
+ * @param remarks what else to know
+ * @param outlook the six coming seasons; may be empty
+ * @param outlookWords what the outlook rests on; may be empty
+ */
+record BushCard(
+        String title,
+        List<String> who,
+        List<String> facts,
+        Optional<Wood> before,
+        Optional<Wood> after,
+        String taken,
+        List<String> remarks,
+        List<Season> outlook,
+        String outlookWords) {
+
+    /**
+     * One of the coming seasons.
+     *
+     * @param label the season
+     * @param stems what stands after its winter's cut
+     * @param bearing share of them that bears well, per cent
+     * @param plan the crop with the plan; absent without figures
+     * @param none the crop without pruning; absent without figures
+     */
+    record Season(
+            String label, String stems, long bearing, Optional<KgBar> plan, Optional<KgBar> none) {}
+}

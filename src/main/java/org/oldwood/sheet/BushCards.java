@@ -1,0 +1,167 @@
+package org.oldwood.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.care.PruningCase;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Range;
+import org.oldwood.crop.Seen;
+import org.oldwood.crop.WoodAge;
+import org.oldwood.garden.Plant;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Season;
+import org.oldwood.pruning.Bush;
+import org.oldwood.pruning.Cut;
+import org.oldwood.pruning.CutWords;
+import org.oldwood.pruning.Habit;
+import org.oldwood.pruning.Outlook;
+
+/** Draws the plants' wood and looks six seasons ahead. Plants that look alike share a card. */
+final class BushCards {
+    private static final int SEASONS = 6;
+    private static final double PERCENT = 100;
+
+    private final Ground ground;
+    private final Season season;
+
+    BushCards(Ground ground) {
+        this.ground = ground;
+        this.season = ground.state().season();
+    }
+
+    List<BushCard> of(List<PlantState> plants) {
+        Map<String, List<PlantState>> alike = new LinkedHashMap<>();
+        for (PlantState plant : plants) {
+            alike.computeIfAbsent(key(plant), key -> new ArrayList<>()).add(plant);
+        }
+        return alike.values().stream().map(this::card).toList();
+    }
+
+    private static String key(PlantState state) {
+        Plant plant = state.plant();
+        return String.join(
+                "|",
+                plant.bed(),
+                plant.crop(),
+                plant.form(),
+                Integer.toString(plant.bushes()),
+                plant.lengthM().toString(),
+                plant.planted().toString(),
+                state.stems().toString(),
+                state.entries().stream()
+                        .filter(it -> !it.stems().isEmpty() || it.count("fresh").isPresent())
+                        .map(it -> it.date() + it.kind().key() + it.stems().inWords())
+                        .reduce("", String::concat));
+    }
+
+    private BushCard card(List<PlantState> alike) {
+        PlantState first = alike.get(0);
+        Crop crop = ground.world().crops().get(first.plant().crop());
+        Optional<PruningCase> found =
+                PruningCase.of(first, crop, season, ground.state().garden().choices());
+        Optional<Cut> cut = found.flatMap(it -> it.bush().map(it.school()::winter));
+        List<BushCard.Season> outlook = found.map(this::outlook).orElse(List.of());
+        return new BushCard(
+                title(crop.name()),
+                alike.stream().map(BushCards::who).toList(),
+                facts(first, cut, found),
+                cut.map(Wood::before),
+                cut.map(Wood::after),
+                cut.map(CutWords::taken).map(BushCards::title).orElse(uncounted(crop, found)),
+                cut.map(CutWords::remarks).orElse(List.of()),
+                outlook,
+                outlook.isEmpty() ? "" : rests(crop));
+    }
+
+    private static String uncounted(Crop crop, Optional<PruningCase> found) {
+        if (found.isEmpty()) {
+            return "No figures of pruning are known for this form.";
+        }
+        return crop.inRows()
+                ? "Its canes were not counted since last summer. Note canes, and it is drawn here."
+                : "Its stems were never counted. Note counted with the stems by age, and it is drawn"
+                        + " here.";
+    }
+
+    private static String title(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private static String who(PlantState state) {
+        Plant plant = state.plant();
+        return plant.id() + plant.cultivar().map(name -> ", " + name).orElse("");
+    }
+
+    private List<String> facts(PlantState state, Optional<Cut> cut, Optional<PruningCase> found) {
+        Plant plant = state.plant();
+        List<String> facts = new ArrayList<>();
+        facts.add(ground.bedName(Optional.of(plant.bed())));
+        facts.add(
+                "planted "
+                        + (plant.about().equals("day")
+                                ? Days.day(plant.planted()) + " "
+                                : plant.about().equals("year") ? "about " : "")
+                        + plant.planted().getYear());
+        facts.add(plant.form().replace('-', ' '));
+        if (plant.lengthM().isPresent()) {
+            facts.add("row of " + Numbers.plain(plant.lengthM().getAsDouble()) + " m");
+        }
+        if (plant.bushes() > 1) {
+            facts.add(plant.bushes() + " alike");
+        }
+        cut.ifPresent(it -> facts.add(it.life().words().replace('-', ' ')));
+        found.filter(it -> it.form().schools().size() > 1)
+                .ifPresent(it -> facts.add("way: " + it.school().id()));
+        return facts;
+    }
+
+    private List<BushCard.Season> outlook(PruningCase one) {
+        if (one.bush().isEmpty() || one.basis().isEmpty()) {
+            return List.of();
+        }
+        Bush bush = one.bush().get();
+        Outlook.Basis basis = one.basis().get();
+        Outlook plan = Outlook.of(bush, Habit.plan(one.school(), one.aim()), basis, SEASONS);
+        Outlook none = Outlook.of(bush, Habit.none(), basis, SEASONS);
+        double most = Math.max(most(plan), most(none));
+        List<BushCard.Season> seasons = new ArrayList<>();
+        for (int i = 0; i < SEASONS; i++) {
+            Outlook.Winter winter = plan.winters().get(i);
+            seasons.add(
+                    new BushCard.Season(
+                            season.plus(i).label(),
+                            stems(winter.cut()),
+                            Math.round(PERCENT * winter.bearingShare()),
+                            winter.kg().map(kg -> KgBar.of(kg, most)),
+                            none.winters().get(i).kg().map(kg -> KgBar.of(kg, most))));
+        }
+        return seasons;
+    }
+
+    private static String stems(Cut cut) {
+        return cut.after().toString().replace(",", " ");
+    }
+
+    private static double most(Outlook outlook) {
+        return outlook.winters().stream()
+                .flatMap(it -> it.kg().stream())
+                .mapToDouble(Range::high)
+                .max()
+                .orElse(0);
+    }
+
+    private static String rests(Crop crop) {
+        Optional<WoodAge> wood = org.oldwood.crop.Yield.read(crop).flatMap(it -> it.wood());
+        String weights =
+                wood.map(WoodAge::seen).filter(it -> it != Seen.READ).isPresent()
+                        ? "The weight of wood by age is "
+                                + wood.orElseThrow().seen().words()
+                                + ": read the range."
+                        : "";
+        return ("Kilograms a season, expected with the range. " + weights).strip();
+    }
+}

@@ -1,0 +1,27 @@
+package org.oldwood.sheet;
+
+import java.time.LocalDate;
+import org.oldwood.report.Dates;
+
+/** Days in words, short. */
+final class Days {
+    private static final int DAY_AND_MONTH = 5;
+
+    private Days() {}
+
+    /** {@code 28 Nov}. */
+    static String day(LocalDate day) {
+        String full = Dates.shortDay(day);
+        return full.substring(0, full.length() - DAY_AND_MONTH);
+    }
+
+    /** {@code 28 Nov to 3 Mar}. */
+    static String span(LocalDate first, LocalDate last) {
+        return first.equals(last) ? day(first) : day(first) + " to " + day(last);
+    }
+
+    /** {@code ± 9 days}, with a space before it; nothing where it is sure. */
+    static String give(int plusMinusDays) {
+        return plusMinusDays == 0 ? "" : " ± " + plusMinusDays + " d";
+    }
+}

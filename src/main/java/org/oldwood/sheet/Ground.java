@@ -1,0 +1,43 @@
+package org.oldwood.sheet;
+
+import java.util.Optional;
+import org.oldwood.care.Plan;
+import org.oldwood.care.Situation;
+import org.oldwood.care.Subjects;
+import org.oldwood.crop.Sources;
+import org.oldwood.cuttings.LotBook;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Stages;
+import org.oldwood.water.GardenWater;
+
+/**
+ * What a sheet is made from.
+ *
+ * @param world the garden on the day, its stage dates, its crops and the data
+ * @param plan the year's tasks
+ * @param subjects what tasks are done to
+ * @param lots the lots of cuttings
+ * @param water the beds' water
+ * @param sources the publications
+ */
+public record Ground(
+        Situation.World world,
+        Plan plan,
+        Subjects subjects,
+        LotBook lots,
+        GardenWater water,
+        Sources sources) {
+
+    GardenState state() {
+        return world.state();
+    }
+
+    Stages stages() {
+        return world.stages();
+    }
+
+    /** The garden's word for a bed's id. */
+    String bedName(Optional<String> id) {
+        return id.flatMap(state()::bed).map(bed -> bed.bed().name()).orElse("");
+    }
+}

@@ -1,0 +1,60 @@
+package org.oldwood.sheet;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The jobs of one month.
+ *
+ * @param title the month
+ * @param full whether amounts, ways and cautions are told; else the day and the window alone
+ * @param jobs by their first day
+ * @param cautions the warnings that the jobs point to by number, the first being 1
+ */
+record JobMonth(String title, boolean full, List<Job> jobs, List<String> cautions) {
+
+    /**
+     * One job, done to one or more subjects.
+     *
+     * @param title what is done
+     * @param sign the craft's sign
+     * @param how how it is done; may be empty
+     * @param cautions numbers of warnings
+     * @param lines the tasks
+     */
+    record Job(String title, String sign, String how, List<Integer> cautions, List<Line> lines) {}
+
+    /**
+     * One task.
+     *
+     * @param id the task's id
+     * @param who what it is done to; empty where the title says it
+     * @param day the chosen day, or the day it was done
+     * @param first the first good day
+     * @param last the last good day
+     * @param amount how much; may be empty
+     * @param notes further lines on the amount
+     * @param state {@code open}, {@code done} or {@code skipped}
+     */
+    record Line(
+            String id,
+            String who,
+            LocalDate day,
+            LocalDate first,
+            LocalDate last,
+            String amount,
+            List<String> notes,
+            String state) {
+
+        /** {@code Sat 28 Nov}. */
+        String dayWords() {
+            return org.oldwood.report.Dates.weekday(day).replace("  ", " ")
+                    + Days.day(day).substring(Days.day(day).indexOf(' '));
+        }
+
+        /** {@code 11 Nov to 3 Mar}. */
+        String windowWords() {
+            return first.equals(last) ? "that day only" : Days.span(first, last);
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package org.oldwood.sheet;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.oldwood.care.Amount;
+import org.oldwood.care.Task;
+import org.oldwood.report.Dates;
+import org.oldwood.report.TaskWords;
+
+/** The jobs by month: this month's and the next one's in full, later ones in a line each. */
+final class JobMonths {
+    private JobMonths() {}
+
+    static List<JobMonth> of(List<Task> tasks, LocalDate today, Scope scope) {
+        Map<YearMonth, List<Task>> byMonth = new TreeMap<>();
+        for (Task task : tasks) {
+            if (task.state() == Task.State.OPEN) {
+                byMonth.computeIfAbsent(YearMonth.from(task.day()), month -> new ArrayList<>())
+                        .add(task);
+            }
+        }
+        YearMonth now = YearMonth.from(today);
+        if (scope.month().isEmpty()) {
+            byMonth.putIfAbsent(now, List.of());
+            byMonth.putIfAbsent(now.plusMonths(1), List.of());
+        }
+        List<JobMonth> months = new ArrayList<>();
+        byMonth.forEach(
+                (month, jobs) ->
+                        months.add(
+                                month(
+                                        Dates.month(month.atDay(1)),
+                                        scope.month().isPresent()
+                                                || !month.isAfter(now.plusMonths(1)),
+                                        jobs)));
+        return months;
+    }
+
+    /** What is done or was left out, by day; empty where there is nothing. */
+    static List<JobMonth> finished(List<Task> tasks) {
+        List<Task> finished =
+                tasks.stream().filter(task -> task.state() != Task.State.OPEN).toList();
+        return finished.isEmpty() ? List.of() : List.of(month("Done so far", false, finished));
+    }
+
+    private static JobMonth month(String title, boolean full, List<Task> tasks) {
+        List<String> cautions = new ArrayList<>();
+        List<JobMonth.Job> jobs = new ArrayList<>();
+        for (TaskGroup group : TaskGroup.of(tasks)) {
+            Set<Integer> numbers = new LinkedHashSet<>();
+            if (full) {
+                group.tasks().forEach(task -> number(task, cautions, numbers));
+            }
+            jobs.add(
+                    new JobMonth.Job(
+                            group.title(),
+                            group.rule().craft(),
+                            full ? group.rule().text() : "",
+                            numbers.stream().sorted().toList(),
+                            group.tasks().stream().map(it -> line(group, it)).toList()));
+        }
+        return new JobMonth(title, full, jobs, List.copyOf(cautions));
+    }
+
+    private static void number(Task task, List<String> cautions, Set<Integer> numbers) {
+        for (String caution : task.cautions()) {
+            if (!cautions.contains(caution)) {
+                cautions.add(caution);
+            }
+            numbers.add(cautions.indexOf(caution) + 1);
+        }
+    }
+
+    private static JobMonth.Line line(TaskGroup group, Task task) {
+        return new JobMonth.Line(
+                task.id(),
+                task.title().equals(group.title()) ? "" : task.subject().words(),
+                task.day(),
+                task.window().first(),
+                task.window().last(),
+                task.amount().map(TaskWords::inWords).orElse(""),
+                task.amount().map(Amount::lines).orElse(List.of()),
+                task.state().name().toLowerCase(Locale.ROOT));
+    }
+}

@@ -1,0 +1,42 @@
+package org.oldwood.sheet;
+
+import org.oldwood.crop.Range;
+
+/**
+ * A crop that is not known for sure, drawn from its least to its most with a mark at what is
+ * expected.
+ *
+ * @param low least, kg
+ * @param is expected, kg
+ * @param high most, kg
+ * @param most the picture's right end, kg
+ */
+record KgBar(double low, double is, double high, double most) {
+    private static final double WHOLE = 100;
+
+    static KgBar of(Range range, double most) {
+        return new KgBar(range.low(), range.is(), range.high(), most);
+    }
+
+    private double at(double kg) {
+        return most <= 0 ? 0 : WHOLE * Math.min(1, kg / most);
+    }
+
+    String x() {
+        return Numbers.percent(at(low));
+    }
+
+    String width() {
+        return Numbers.percent(Math.max(0, at(high) - at(low)));
+    }
+
+    String middle() {
+        return Numbers.percent(at(is));
+    }
+
+    String inWords() {
+        return low == high
+                ? Numbers.kg(is) + " kg"
+                : Numbers.kg(is) + " kg (" + Numbers.kg(low) + " to " + Numbers.kg(high) + ")";
+    }
+}

@@ -1,0 +1,37 @@
+package org.oldwood.sheet;
+
+import java.util.Locale;
+
+/** Numbers as they stand on the page, the same in every locale. */
+final class Numbers {
+    private static final double THOUSAND = 1000;
+
+    private Numbers() {}
+
+    /** Up to three decimals and no needless zeros: for places in a picture. */
+    static String plain(double value) {
+        double rounded = Math.rint(value * THOUSAND) / THOUSAND;
+        return rounded == Math.rint(rounded)
+                ? Long.toString((long) rounded)
+                : Double.toString(rounded);
+    }
+
+    /** {@code 12.5%}: for places along a picture that may be any width. */
+    static String percent(double value) {
+        return plain(value) + "%";
+    }
+
+    /** One decimal. */
+    static String one(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** {@code 3.1 kg}; two decimals below one kilogram. */
+    static String kg(double value) {
+        return String.format(Locale.ROOT, value < 1 ? "%.2f" : "%.1f", value);
+    }
+
+    static String count(long number, String one, String several) {
+        return number + " " + (number == 1 ? one : several);
+    }
+}

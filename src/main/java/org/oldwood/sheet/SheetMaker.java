@@ -1,0 +1,132 @@
+package org.oldwood.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.care.Task;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Season;
+import org.oldwood.report.Dates;
+
+/** Gathers what a sheet says. The same ground and scope give the same sheet. */
+final class SheetMaker {
+    private final Ground ground;
+    private final Scope scope;
+    private final List<Task> tasks;
+
+    SheetMaker(Ground ground, Scope scope) {
+        this.ground = ground;
+        this.scope = scope;
+        this.tasks = ground.plan().tasks().stream().filter(scope::holds).toList();
+    }
+
+    Sheet make() {
+        List<PlantState> plants = plants();
+        List<LotState> lots = ground.state().lots().values().stream().filter(scope::holds).toList();
+        List<BedState> beds =
+                ground.state().beds().values().stream()
+                        .filter(it -> scope.showsBed(it.bed().id()))
+                        .toList();
+        return new Sheet(
+                ground.state().garden().name(),
+                title(),
+                facts(plants, lots, beds),
+                stages(plants),
+                years(),
+                JobMonths.of(tasks, ground.state().date(), scope),
+                JobMonths.finished(tasks),
+                new BushCards(ground).of(plants),
+                LotCards.of(ground, lots),
+                new BedCards(ground, tasks).of(beds),
+                scope.month().isPresent() ? List.of() : new PickTables(ground, scope).all(),
+                questions(),
+                SourceLine.of(tasks, ground.sources()));
+    }
+
+    /** On a month's sheet only those that are pruned in it. */
+    private List<PlantState> plants() {
+        return ground.state().standing().stream()
+                .filter(scope::holds)
+                .filter(it -> scope.month().isEmpty() || isPruned(it))
+                .toList();
+    }
+
+    private boolean isPruned(PlantState plant) {
+        return tasks.stream()
+                .anyMatch(
+                        it ->
+                                it.rule().craft().equals("pruning")
+                                        && it.subject().kind().equals("plant")
+                                        && it.subject().id().equals(plant.plant().id()));
+    }
+
+    private String title() {
+        if (scope.plant().isPresent()) {
+            return ground.subjects()
+                    .find(scope.plant().get(), "plant")
+                    .map(it -> it.words())
+                    .orElse(scope.plant().get());
+        }
+        String bed = ground.bedName(scope.bed());
+        String month = scope.month().map(it -> Dates.month(it.atDay(1))).orElse("");
+        String part = bed + (bed.isEmpty() || month.isEmpty() ? "" : ", ") + month;
+        return part.isEmpty() ? "Year sheet" : part;
+    }
+
+    private List<String> facts(List<PlantState> plants, List<LotState> lots, List<BedState> beds) {
+        List<String> facts = new ArrayList<>();
+        facts.add("season " + ground.state().season().label());
+        facts.add("as on " + Dates.shortDay(ground.state().date()));
+        if (beds.size() > 1) {
+            facts.add(beds.size() + " beds");
+        }
+        if (scope.plant().isEmpty() && scope.month().isEmpty()) {
+            int bushes = plants.stream().mapToInt(it -> it.plant().bushes()).sum();
+            facts.add(Numbers.count(bushes, "bush or row", "bushes and rows"));
+        }
+        if (!lots.isEmpty()) {
+            facts.add(Numbers.count(lots.size(), "lot of cuttings", "lots of cuttings"));
+        }
+        facts.add(
+                Numbers.count(
+                        tasks.stream().filter(it -> it.state() == Task.State.OPEN).count(),
+                        "job",
+                        "jobs"));
+        return facts;
+    }
+
+    private List<Chart> stages(List<PlantState> plants) {
+        if (scope.month().isPresent()) {
+            return List.of();
+        }
+        List<Crop> crops =
+                plants.stream()
+                        .map(it -> it.plant().crop())
+                        .distinct()
+                        .sorted()
+                        .map(ground.world().crops()::get)
+                        .toList();
+        return crops.isEmpty()
+                ? List.of()
+                : List.of(StageChart.of(ground, crops, ground.state().season()));
+    }
+
+    private List<Sheet.Year> years() {
+        List<Sheet.Year> years = new ArrayList<>();
+        for (Season season : YearCharts.seasons(tasks)) {
+            years.add(new Sheet.Year(season.label(), YearCharts.of(ground, tasks, season)));
+        }
+        return years;
+    }
+
+    private List<String> questions() {
+        if (!scope.isWhole()) {
+            return List.of();
+        }
+        List<String> all = new ArrayList<>(ground.state().questions());
+        all.addAll(ground.plan().notices());
+        return all;
+    }
+}

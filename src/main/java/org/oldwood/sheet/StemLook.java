@@ -1,0 +1,39 @@
+package org.oldwood.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a stem is drawn: its line from the ground up, and the twigs on it. Three of each age, so that
+ * stems side by side do not look stamped.
+ *
+ * @param name the age and a letter
+ * @param line its line; the foot is at 0 0, up is negative
+ * @param twigs short side shoots; more on older wood
+ */
+record StemLook(String name, String line, String twigs) {
+    private static final int[] TALL = {44, 58, 68, 74, 78};
+    private static final int[] LEAN = {-3, 1, 4};
+    private static final int[] SHORTER = {0, 7, 3};
+
+    /** The three drawings of an age from 1 to 5. */
+    static List<StemLook> of(int age) {
+        List<StemLook> looks = new ArrayList<>();
+        for (int i = 0; i < LEAN.length; i++) {
+            int tall = TALL[age - 1] - SHORTER[i];
+            String line = "M0 0Q" + -LEAN[i] + " " + -tall / 2 + " " + LEAN[i] + " " + -tall;
+            looks.add(new StemLook(age + "abc".substring(i, i + 1), line, twigs(age, tall, i)));
+        }
+        return looks;
+    }
+
+    private static String twigs(int age, int tall, int which) {
+        StringBuilder twigs = new StringBuilder();
+        for (int i = 0; i < age; i++) {
+            int y = -tall * (i + 2) / (age + 2);
+            int side = (i + which) % 2 == 0 ? 1 : -1;
+            twigs.append("M0 ").append(y).append('l').append(4 * side).append(" -6");
+        }
+        return twigs.toString();
+    }
+}

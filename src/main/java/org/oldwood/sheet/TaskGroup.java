@@ -1,0 +1,71 @@
+package org.oldwood.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.oldwood.care.Rule;
+import org.oldwood.care.Task;
+import org.oldwood.crop.Crop;
+
+/**
+ * Tasks of one rule in one bed: one job to the reader, even where it is done to forty bushes.
+ *
+ * @param rule the rule
+ * @param bed the bed's id; empty for the whole garden
+ * @param tasks by day, at least one
+ */
+record TaskGroup(Rule rule, String bed, List<Task> tasks) {
+
+    /** Tasks gathered by rule and bed, in the order of the first day. */
+    static List<TaskGroup> of(List<Task> tasks) {
+        Map<String, List<Task>> byKey = new LinkedHashMap<>();
+        for (Task task : tasks) {
+            byKey.computeIfAbsent(task.rule().id() + "@" + bed(task), key -> new ArrayList<>())
+                    .add(task);
+        }
+        List<TaskGroup> groups = new ArrayList<>();
+        for (List<Task> each : byKey.values()) {
+            groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each));
+        }
+        groups.sort(
+                Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
+                        .thenComparing(group -> group.rule.id()));
+        return groups;
+    }
+
+    static String bed(Task task) {
+        return task.subject().bed().map(bed -> bed.bed().id()).orElse("");
+    }
+
+    /** The job's name: of one task its own, of several with their crops in place of their names. */
+    String title() {
+        String own = tasks.get(0).title();
+        boolean alike = tasks.stream().allMatch(task -> task.title().equals(own));
+        return alike ? own : common();
+    }
+
+    private String common() {
+        TreeSet<String> crops = new TreeSet<>();
+        for (Task task : tasks) {
+            crops.add(plural(task));
+        }
+        String of = String.join(", ", crops);
+        return rule.title()
+                .replace("{subject}", of)
+                .replace("{crops}", of)
+                .replace("{crop}", of)
+                .replace("{count}", Integer.toString(tasks.size()))
+                .replace("{season}", tasks.get(0).season().label())
+                .replace("{bed}", bed);
+    }
+
+    private static String plural(Task task) {
+        Optional<Crop> crop = task.subject().crop();
+        return crop.map(Crop::plural).orElse(task.subject().words())
+                + (task.subject().kind().equals("lot") ? " cuttings" : "");
+    }
+}

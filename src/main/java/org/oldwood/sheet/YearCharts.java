@@ -1,0 +1,124 @@
+package org.oldwood.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.oldwood.care.Task;
+import org.oldwood.care.Window;
+import org.oldwood.garden.Season;
+
+/** The tasks of a season as spans over its months, bed by bed. */
+final class YearCharts {
+    /** Spans named in the words beside a row; more are told by their number. */
+    private static final int NAMED = 3;
+
+    private YearCharts() {}
+
+    /** The seasons that the tasks belong to, in order. */
+    static List<Season> seasons(List<Task> tasks) {
+        return tasks.stream().map(Task::season).distinct().sorted().toList();
+    }
+
+    /** A chart for each bed that has tasks in the season, the whole garden's first. */
+    static List<Chart> of(Ground ground, List<Task> tasks, Season season) {
+        Axis axis = Axis.of(season);
+        Map<String, List<TaskGroup>> byBed = new LinkedHashMap<>();
+        byBed.put("", new ArrayList<>());
+        ground.state().beds().keySet().forEach(id -> byBed.put(id, new ArrayList<>()));
+        for (TaskGroup group :
+                TaskGroup.of(tasks.stream().filter(it -> it.season().equals(season)).toList())) {
+            byBed.computeIfAbsent(group.bed(), id -> new ArrayList<>()).add(group);
+        }
+        List<Chart> charts = new ArrayList<>();
+        byBed.forEach(
+                (bed, groups) -> {
+                    if (!groups.isEmpty()) {
+                        charts.add(
+                                Chart.of(
+                                        title(ground, bed),
+                                        axis,
+                                        axis.months(),
+                                        ground.state().date(),
+                                        groups.stream().map(it -> row(axis, it)).toList()));
+                    }
+                });
+        return charts;
+    }
+
+    private static String title(Ground ground, String bed) {
+        return bed.isEmpty()
+                ? "The whole garden"
+                : ground.state().bed(bed).map(it -> it.bed().name()).orElse(bed);
+    }
+
+    private static Chart.Row row(Axis axis, TaskGroup group) {
+        Set<Window> windows = new LinkedHashSet<>();
+        Set<LocalDate> days = new LinkedHashSet<>();
+        Set<LocalDate> done = new LinkedHashSet<>();
+        for (Task task : group.tasks()) {
+            windows.add(bare(task.window()));
+            (task.state() == Task.State.OPEN ? days : done).add(task.day());
+        }
+        List<Mark> marks = new ArrayList<>();
+        maybe(axis, windows, marks);
+        windows.forEach(it -> marks.add(Mark.span("window", axis, it.first(), it.last())));
+        done.stream().filter(axis::holds).forEach(day -> marks.add(Mark.on("done", axis, day)));
+        days.stream().filter(axis::holds).forEach(day -> marks.add(Mark.on("day", axis, day)));
+        return new Chart.Row(
+                group.rule().id() + "@" + group.bed(),
+                group.rule().craft(),
+                group.title() + (group.tasks().size() > 1 ? " (" + several(group) + ")" : ""),
+                words(List.copyOf(windows)),
+                marks);
+    }
+
+    /** How far off the windows may lie; spans that touch are drawn as one. */
+    private static void maybe(Axis axis, Set<Window> windows, List<Mark> marks) {
+        LocalDate from = LocalDate.MIN;
+        LocalDate to = LocalDate.MIN;
+        List<Window> inOrder = new ArrayList<>(windows);
+        inOrder.sort(Comparator.comparing(it -> it.first().minusDays(it.plusMinusDays())));
+        for (Window window : inOrder) {
+            LocalDate first = window.first().minusDays(window.plusMinusDays());
+            LocalDate last = window.last().plusDays(window.plusMinusDays());
+            if (first.isAfter(to)) {
+                span(axis, from, to, marks);
+                from = first;
+            }
+            to = last.isAfter(to) ? last : to;
+        }
+        span(axis, from, to, marks);
+    }
+
+    private static void span(Axis axis, LocalDate from, LocalDate to, List<Mark> marks) {
+        if (to.isAfter(LocalDate.MIN)) {
+            marks.add(Mark.span("maybe", axis, from, to));
+        }
+    }
+
+    private static String several(TaskGroup group) {
+        long subjects = group.tasks().stream().map(it -> it.subject().id()).distinct().count();
+        return subjects > 1 ? Long.toString(subjects) : group.tasks().size() + " times";
+    }
+
+    private static Window bare(Window window) {
+        return new Window(window.first(), window.last(), window.plusMinusDays(), "");
+    }
+
+    private static String words(List<Window> windows) {
+        if (windows.size() > NAMED) {
+            LocalDate last =
+                    windows.stream().map(Window::last).max(LocalDate::compareTo).orElseThrow();
+            return windows.size() + " spans, " + Days.span(windows.get(0).first(), last);
+        }
+        List<String> parts = new ArrayList<>();
+        windows.forEach(
+                it -> parts.add(Days.span(it.first(), it.last()) + Days.give(it.plusMinusDays())));
+        return String.join("; ", parts);
+    }
+}
