@@ -85,7 +85,7 @@ final class FeedAdvisor implements Advisor {
                         .withLines(lines)
                         .withCautions(plan.cautions())
                         .withTags(plan.tags())
-                        .withLacks(plan.undone()));
+                        .withLacks(plan.lacks()));
     }
 
     /** What this dressing and those after it take. */

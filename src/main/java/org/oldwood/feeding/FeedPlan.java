@@ -15,6 +15,7 @@ import java.util.Set;
  * @param gives what the rounded amounts give in the first year, g/m²
  * @param ground the ground
  * @param lines the arithmetic, a line for each material
+ * @param lacks what no material at hand brings, in one line; empty where they bring all
  * @param notes what stays undone or overdone, and what was refused
  */
 public record FeedPlan(
@@ -23,6 +24,7 @@ public record FeedPlan(
         Nutrients gives,
         NeedCase.Ground ground,
         List<String> lines,
+        List<String> lacks,
         List<String> notes) {
     /** Less than this is not worth telling, g/m². */
     private static final double LITTLE = 0.5;
@@ -53,13 +55,16 @@ public record FeedPlan(
                 lines.add(line(part, grams, ground));
             }
         }
+        Balance balance = Balance.of(due, gives);
+        List<String> lacks = lacks(balance, choice);
         return new FeedPlan(
                 List.copyOf(parts),
                 due,
                 gives,
                 ground,
                 List.copyOf(lines),
-                notes(Balance.of(due, gives), choice));
+                lacks,
+                notes(balance, choice, lacks));
     }
 
     private static double most(Feed feed, double bulkyN) {
@@ -85,9 +90,16 @@ public record FeedPlan(
                 + " g/m² this season";
     }
 
-    private static List<String> notes(Balance balance, Choice choice) {
-        List<String> notes = new ArrayList<>(undone(balance));
+    private static List<String> notes(Balance balance, Choice choice, List<String> lacks) {
+        List<String> notes = new ArrayList<>(lacks);
         for (Nutrient nutrient : Nutrient.values()) {
+            if (balance.due().of(nutrient) > LITTLE && brought(nutrient, choice)) {
+                notes.add(
+                        Words.amount(balance.due().of(nutrient))
+                                + " g/m² "
+                                + nutrient.symbol()
+                                + " stay undone: more of these materials would overdo another.");
+            }
             if (balance.surplus().of(nutrient) > LITTLE) {
                 notes.add(
                         Words.amount(balance.surplus().of(nutrient))
@@ -100,23 +112,27 @@ public record FeedPlan(
         return List.copyOf(notes);
     }
 
-    private static List<String> undone(Balance balance) {
-        List<String> lines = new ArrayList<>();
+    private static List<String> lacks(Balance balance, Choice choice) {
+        List<String> amounts = new ArrayList<>();
+        List<String> names = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
-            if (balance.due().of(nutrient) > LITTLE) {
-                lines.add(
-                        Words.amount(balance.due().of(nutrient))
-                                + " g/m² "
-                                + nutrient.symbol()
-                                + " stay undone with these materials.");
+            if (balance.due().of(nutrient) > LITTLE && !brought(nutrient, choice)) {
+                amounts.add(
+                        Words.amount(balance.due().of(nutrient)) + " g/m² " + nutrient.symbol());
+                names.add(nutrient.words());
             }
         }
-        return lines;
+        return amounts.isEmpty()
+                ? List.of()
+                : List.of(
+                        Lists.and(amounts)
+                                + " stay undone: no material at hand brings "
+                                + Lists.and(names)
+                                + ".");
     }
 
-    /** What the materials at hand do not bring, a line for each nutrient; none where they do. */
-    public List<String> undone() {
-        return undone(Balance.of(due, gives));
+    private static boolean brought(Nutrient nutrient, Choice choice) {
+        return choice.allowed().stream().anyMatch(feed -> feed.gives(1).of(nutrient) > 0);
     }
 
     /** {@code N 5, K2O 12}: the nutrients that are there. */

@@ -1,0 +1,29 @@
+package org.oldwood.cli;
+
+import java.util.Optional;
+import org.oldwood.feeding.Words;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.Nearest;
+
+/** The bed that a command was asked about. */
+final class BedsAsked {
+    private BedsAsked() {}
+
+    /** Stops with a message where there is no such bed. */
+    static void check(GardenCommand command, Optional<String> bed, GardenState state) {
+        if (bed.isPresent() && state.bed(bed.get()).isEmpty()) {
+            throw command.usage(
+                    "there is no bed \""
+                            + bed.get()
+                            + "\" in this garden. "
+                            + Nearest.hint(bed.get(), state.beds().keySet()));
+        }
+    }
+
+    /** {@code upper terrace (upper-terrace), 18 m²}. */
+    static String heading(Bed bed) {
+        String id = bed.name().equals(bed.id()) ? "" : " (" + bed.id() + ")";
+        return bed.name() + id + ", " + Words.amount(bed.areaM2()) + " m²";
+    }
+}

@@ -1,0 +1,85 @@
+package org.oldwood.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.care.BedLedger;
+import org.oldwood.care.Purchase;
+import org.oldwood.crop.Seen;
+import org.oldwood.feeding.FeedPlan;
+import org.oldwood.feeding.Words;
+import org.oldwood.garden.EntryKind;
+
+/** Ledgers and shopping lists in words, for the terminal and for sheets. */
+public final class LedgerWords {
+    private static final double LITRES_PER_M3 = 1000;
+    private static final double FINE_BELOW = 100;
+
+    private LedgerWords() {}
+
+    /** What one application was: {@code dried blood, 300 g (30 g/m²)}. */
+    public static String what(BedLedger.Line line) {
+        String where = line.plant().map(plant -> " to " + plant + " alone").orElse("");
+        String rate =
+                line.kind() == EntryKind.MULCHED
+                        ? ""
+                        : " (" + Words.amount(line.gPerM2()) + " g/m²)";
+        return line.name() + ", " + line.amount() + where + rate;
+    }
+
+    /** What one application brings in its season: {@code N 3, P2O5 0.5 g/m²}. */
+    public static String brings(BedLedger.Line line) {
+        if (!line.known()) {
+            return "not a known material: not counted";
+        }
+        return line.gives().sum() == 0 ? "" : FeedPlan.inWords(line.gives()) + " g/m²";
+    }
+
+    /** The sums of a season, a line each. */
+    public static List<String> sums(BedLedger.Sum sum) {
+        List<String> lines = new ArrayList<>();
+        if (sum.given().sum() > 0) {
+            lines.add("given " + FeedPlan.inWords(sum.given()) + " g/m²");
+        }
+        if (sum.left().sum() > 0) {
+            lines.add("left by the season before: " + FeedPlan.inWords(sum.left()) + " g/m²");
+        }
+        if (sum.limestone() > 0) {
+            lines.add("lime as ground limestone: " + Words.amount(sum.limestone()) + " g/m²");
+        }
+        if (sum.sulphur() > 0) {
+            lines.add("as elemental sulphur: " + Words.amount(sum.sulphur()) + " g/m²");
+        }
+        return lines;
+    }
+
+    /** So much in the unit of a purchase: {@code 1.4 kg}, {@code 460 l}, {@code 2.3 m³}. */
+    public static String amount(double amount, String unit) {
+        return switch (unit) {
+            case "g" -> Words.weight(amount);
+            case "l" ->
+                    amount < LITRES_PER_M3
+                            ? Words.amount(tens(amount)) + " l"
+                            : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
+            default -> Math.round(amount) + " " + unit;
+        };
+    }
+
+    /** Nobody measures a heap to the litre. */
+    private static double tens(double litres) {
+        return litres < FINE_BELOW ? Math.rint(litres) : Math.rint(litres / 10) * 10;
+    }
+
+    /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
+    public static String packs(Purchase purchase) {
+        return purchase.pack()
+                .map(
+                        pack ->
+                                Words.count(purchase.packs(), pack.one(), pack.many())
+                                        + " of "
+                                        + pack.size().inWords()
+                                        + (pack.size().seen() == Seen.READ
+                                                ? ""
+                                                : " (" + pack.size().seen().words() + ")"))
+                .orElse("");
+    }
+}
