@@ -80,7 +80,6 @@ final class CalendarCommand extends GardenCommand {
                                 tell(
                                         (result.changed().contains(file) ? "Wrote " : "Unchanged: ")
                                                 + file));
-        folder().notices().forEach(problem -> tell("Note: " + problem.inWords()));
         result.notices().forEach(notice -> tell("Note: " + notice));
         Planning.tellNotices(this, calendar.plan().notices());
         return 0;

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.oldwood.care.Rules;
@@ -14,6 +16,7 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.SecondCopies;
 import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problem;
@@ -41,7 +44,7 @@ final class CheckCommand extends GardenCommand {
         List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
         Documents documents = Documents.with(gardenPath(), problems);
         ownDocuments(documents);
-        List<Problem> notices = opened.map(GardenFolder::notices).orElse(List.of());
+        List<Problem> notices = opened.map(CheckCommand::notices).orElse(List.of());
         if (json) {
             out().json(writer -> write(writer, problems.list(), notices, questions));
             return problems.isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
@@ -53,6 +56,19 @@ final class CheckCommand extends GardenCommand {
             throw new RecordException(problems.list());
         }
         return 0;
+    }
+
+    /** Told with their places, below. */
+    @Override
+    void tellNotices(GardenFolder folder) {}
+
+    private static List<Problem> notices(GardenFolder folder) {
+        Map<String, Problem> byFile = new LinkedHashMap<>();
+        folder.notices().forEach(notice -> byFile.put(notice.place().file(), notice));
+        for (SecondCopies.Copy copy : SecondCopies.in(folder.path())) {
+            byFile.put(copy.name(), SecondCopies.compared(copy, folder));
+        }
+        return List.copyOf(byFile.values());
     }
 
     /** A garden that cannot be opened has said why; the other files are looked at all the same. */

@@ -149,9 +149,16 @@ abstract class GardenCommand implements Callable<Integer> {
      */
     final GardenFolder folder() throws IOException {
         if (opened.isEmpty()) {
-            opened = Optional.of(GardenFolder.open(gardenPath()));
+            GardenFolder folder = GardenFolder.open(gardenPath());
+            opened = Optional.of(folder);
+            tellNotices(folder);
         }
         return opened.get();
+    }
+
+    /** What is to be known of a folder before anything is made of it. */
+    void tellNotices(GardenFolder folder) {
+        folder.notices().forEach(notice -> tell("Note: " + notice.inWords()));
     }
 
     /** The garden's folder for a command that works without one too; a named one must be there. */

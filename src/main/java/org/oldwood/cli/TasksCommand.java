@@ -53,7 +53,6 @@ final class TasksCommand extends GardenCommand {
             return 0;
         }
         list(plan);
-        folder.notices().forEach(problem -> tell("Note: " + problem.inWords()));
         state.questions().forEach(question -> tell("Question: " + question));
         Planning.tellNotices(this, plan.notices());
         return 0;

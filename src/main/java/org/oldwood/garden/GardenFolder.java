@@ -38,6 +38,7 @@ public final class GardenFolder {
         Optional<Garden> read = readGarden();
         this.crops = new Crops(documents);
         this.journal = readJournal();
+        SecondCopies.in(folder).forEach(copy -> notices.add(SecondCopies.notice(copy)));
         this.garden = read.orElse(null) == null ? nothing() : read.get();
     }
 

@@ -1,16 +1,15 @@
 package org.oldwood.season;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
+import org.oldwood.store.TextFile;
 
 /** A garden's {@code weather.csv}: reads it, adds to it, writes it whole or not at all. */
 public final class WeatherFile {
@@ -49,7 +48,7 @@ public final class WeatherFile {
         return Weather.of(all);
     }
 
-    /** Writes the file beside the old one, then puts it in its place. */
+    /** Writes the file beside the old one, makes sure of it, then puts it in its place. */
     public static void write(Path folder, Weather weather) throws IOException {
         StringBuilder text = new StringBuilder("date,tmin,tmax,rain\n");
         for (WeatherDay day : weather.days()) {
@@ -62,12 +61,6 @@ public final class WeatherFile {
             }
             text.append('\n');
         }
-        Path beside = Files.createTempFile(folder, NAME, ".tmp");
-        try {
-            Files.write(beside, text.toString().getBytes(StandardCharsets.UTF_8));
-            Files.move(beside, folder.resolve(NAME), StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        TextFile.write(folder.resolve(NAME), text.toString());
     }
 }

@@ -16,20 +16,30 @@ public final class TextFile {
     /** Replaces the file by {@code text}, in UTF-8. */
     public static void write(Path file, String text) throws IOException {
         Path fresh = file.resolveSibling("." + file.getFileName() + ".new");
+        try {
+            put(fresh, ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)));
+            Files.move(
+                    fresh,
+                    file,
+                    StandardCopyOption.REPLACE_EXISTING,
+                    StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+        Journal.syncFolder(file);
+    }
+
+    private static void put(Path fresh, ByteBuffer bytes) throws IOException {
         try (FileChannel channel =
                 FileChannel.open(
                         fresh,
                         StandardOpenOption.CREATE,
                         StandardOpenOption.TRUNCATE_EXISTING,
                         StandardOpenOption.WRITE)) {
-            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
             while (bytes.hasRemaining()) {
                 channel.write(bytes);
             }
             channel.force(true);
         }
-        Files.move(
-                fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        Journal.syncFolder(file);
     }
 }

@@ -48,7 +48,7 @@ class ClockChangeTest {
         "Australia/Hobart, 2027-04-04, 07:00",
         "Australia/Lord_Howe, 2027-10-03, 08:30",
         "Australia/Lord_Howe, 2027-04-04, 07:30",
-        "Africa/Cairo, 2027-04-30, 09:00",
+        "America/Sao_Paulo, 2018-11-04, 09:00",
         "Atlantic/Azores, 2027-03-28, 09:00",
         "America/Santiago, 2026-09-06, 09:00",
         "Europe/Berlin, 2027-06-01, 08:00",
