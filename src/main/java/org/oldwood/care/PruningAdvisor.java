@@ -92,7 +92,7 @@ final class PruningAdvisor implements Advisor {
                                         state,
                                         crop,
                                         situation.season(),
-                                        situation.world().state().garden().choices()));
+                                        situation.world().state()));
     }
 
     private static Fact spent(PruningCase one) {

@@ -42,19 +42,32 @@ final class PruningAmounts {
     private Amount counted(Cut cut, String time) {
         String words = CutWords.taken(cut);
         List<String> lines = new ArrayList<>(CutWords.remarks(cut));
-        if (one.unsound() > 0) {
-            lines.add(
-                    "Noted at the count: "
-                            + one.unsound()
-                            + " weak, damaged or low stems. They come out first, within these"
-                            + " numbers; dead and diseased ones beside them.");
-        }
+        lines.addAll(unaged(one.faults()));
         if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0) {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
         }
         lines.addAll(looks());
         return amount(cut, time, cut.number(), stems(), words, lines)
                 .withLines(lines(lines, cut, time));
+    }
+
+    /** Sick and weak stems whose ages were not noted cannot be counted off; they are told. */
+    private static List<String> unaged(StemFaults faults) {
+        List<String> lines = new ArrayList<>();
+        if (faults.sickInAll() > 0) {
+            lines.add(
+                    "Noted without their age: "
+                            + faults.sickInAll()
+                            + " dead or diseased. They come out first, all of them; what they are of"
+                            + " these numbers is done with them.");
+        }
+        if (faults.weakInAll() > 0) {
+            lines.add(
+                    "Noted without their age: "
+                            + faults.weakInAll()
+                            + " weak, damaged or low. Take them first of these numbers.");
+        }
+        return lines;
     }
 
     private Optional<String> schedule(Bush bush) {

@@ -11,6 +11,7 @@ import org.oldwood.crop.Yield;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.garden.StemAges;
@@ -27,7 +28,7 @@ import org.oldwood.pruning.Stems;
  * its way of pruning.
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
- * @param unsound stems noted as weak, damaged or low at the last count
+ * @param faults what was noted of sick, weak, damaged and low stems
  * @param minutes the grower's own minutes for a cut, where noted
  */
 public record PruningCase(
@@ -37,34 +38,41 @@ public record PruningCase(
         School school,
         Optional<Bush> bush,
         Bush blank,
-        int unsound,
+        StemFaults faults,
         Optional<Double> minutes) {
 
-    /**
-     * The case of a plant; empty where the crop has no pruning figures for its form.
-     *
-     * @param choices what the garden chose: {@code renewal.<plant>}, {@code renewal.<crop>} or
-     *     {@code renewal} name a way of pruning; one that this form has not leaves the default
-     */
+    /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(
-            PlantState state, Crop crop, Season season, Map<String, String> choices) {
+            PlantState state, Crop crop, Season season, GardenState garden) {
         Optional<Pruning> pruning = Pruning.read(crop);
-        return pruning.flatMap(it -> it.form(state.plant().form()))
-                .map(
-                        form ->
-                                of(
-                                        state,
-                                        crop,
-                                        season,
-                                        pruning.get(),
-                                        form,
-                                        chosen(state, crop, form, choices)));
+        Optional<FormPruning> form = pruning.flatMap(it -> it.form(state.plant().form()));
+        if (pruning.isEmpty() || form.isEmpty()) {
+            return Optional.empty();
+        }
+        Bush blank = blank(state, crop, season);
+        boolean canes = form.get().craft().equals("canes");
+        Map<String, Integer> counts = canes ? canes(state, season) : stems(state, season);
+        Stems stems = Stems.from(counts);
+        StemFaults faults =
+                canes
+                        ? StemFaults.ofCanes(state, stems)
+                        : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
+        return Optional.of(
+                new PruningCase(
+                        crop,
+                        pruning.get(),
+                        form.get(),
+                        chosen(state, form.get(), garden.garden().choices()),
+                        counts.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(withStems(blank, stems, faults)),
+                        blank,
+                        faults,
+                        minutes(state)));
     }
 
-    private static School chosen(
-            PlantState state, Crop crop, FormPruning form, Map<String, String> choices) {
-        for (String key :
-                List.of("renewal." + state.plant().id(), "renewal." + crop.id(), "renewal")) {
+    private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
+        for (String key : Choices.renewalKeys(state)) {
             Optional<School> school = form.school(choices.getOrDefault(key, ""));
             if (school.isPresent()) {
                 return school.get();
@@ -73,42 +81,30 @@ public record PruningCase(
         return form.school();
     }
 
-    private static PruningCase of(
-            PlantState state,
-            Crop crop,
-            Season season,
-            Pruning pruning,
-            FormPruning form,
-            School school) {
+    /** The plant with its age and room, and no stems. */
+    private static Bush blank(PlantState state, Crop crop, Season season) {
         double metres =
                 state.plant()
                         .lengthM()
                         .orElseGet(
                                 () ->
-                                        crop.spacing(form.form())
+                                        crop.spacing(state.plant().form())
                                                 .map(spacing -> spacing.inRow().is())
                                                 .orElse(1.0));
-        Bush blank =
-                new Bush(
-                        Stems.NONE,
-                        Stems.NONE,
-                        Stems.NONE,
-                        OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
-                        1 + renovations(state, season),
-                        metres);
-        Map<String, Integer> counts =
-                form.craft().equals("canes") ? canes(state, season) : stems(state, season);
-        Optional<Bush> bush =
-                counts.isEmpty() ? Optional.empty() : Optional.of(withStems(blank, counts));
-        return new PruningCase(
-                crop, pruning, form, school, bush, blank, unsound(state), minutes(state));
+        return new Bush(
+                Stems.NONE,
+                Stems.NONE,
+                Stems.NONE,
+                OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
+                1 + renovations(state, season),
+                metres);
     }
 
-    private static Bush withStems(Bush blank, Map<String, Integer> counts) {
+    private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
         return new Bush(
-                Stems.from(counts),
-                Stems.NONE,
-                Stems.NONE,
+                stems,
+                faults.sick(),
+                faults.weak(),
                 blank.seasons(),
                 blank.renovationWinter(),
                 blank.metres());
@@ -163,16 +159,6 @@ public record PruningCase(
                                 entry.kind() == EntryKind.PRUNED
                                         && season.contains(entry.date())
                                         && entry.text("cut").orElse("").equals("renovation"));
-    }
-
-    private static int unsound(PlantState state) {
-        Optional<Entry> last = Entries.last(state.entries(), EntryKind.COUNTED);
-        return last.map(
-                        entry ->
-                                entry.count("weak").orElse(0)
-                                        + entry.count("damaged").orElse(0)
-                                        + entry.count("low").orElse(0))
-                .orElse(0);
     }
 
     private static Optional<Double> minutes(PlantState state) {

@@ -48,7 +48,6 @@ public record StandFeed(
         Choice choice,
         List<String> assumed) {
     private static final String LIGHT = "light-sand";
-    private static final String SCHOOL_CHOICE = "feeding";
 
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
     public static Optional<StandFeed> of(FeedingBooks books, Situation s) {
@@ -67,7 +66,7 @@ public record StandFeed(
         StandAsking asking = new StandAsking(books, s, bed);
         NeedCase asked = asking.about(plants, ground);
         FeedingProfile.School school =
-                Optional.ofNullable(s.world().state().garden().choices().get(SCHOOL_CHOICE))
+                Optional.ofNullable(s.world().state().garden().choices().get(Choices.FEEDING))
                         .flatMap(profile::school)
                         .orElseGet(() -> profile.schools().get(0));
         Need need = asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);

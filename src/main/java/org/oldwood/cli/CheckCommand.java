@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.oldwood.care.Choices;
 import org.oldwood.care.Rules;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Sources;
@@ -93,6 +94,9 @@ final class CheckCommand extends GardenCommand {
     /** Adds the journal up; returns the questions. */
     private List<String> adding(GardenFolder folder, Problems problems) {
         GardenState state = folder.on(LocalDate.MAX);
+        folder.documents()
+                .read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
         problems.addAll(folder.problems());
         future(folder, problems);
         new MaterialNames(folder.documents()).check(state.entries(), problems);

@@ -45,6 +45,7 @@ final class NoteExamples {
             case STAGE -> "bud-burst";
             case MATERIAL -> material(kind);
             case STEMS -> "1=5,2=4,3=4,4+=3";
+            case SOME_STEMS -> "4+=1";
             case NUMBER, COUNT ->
                     field.key().equals("grams")
                             ? "2000"

@@ -76,6 +76,7 @@ final class NoteKindCommand extends GardenCommand {
             case NEW_ID, PLANT, BED, LOT, CROP, MATERIAL, TASK, ENTRY -> "ID";
             case NEW_IDS -> "ID,ID";
             case STEMS -> "AGE=N,AGE=N";
+            case SOME_STEMS -> "N|AGE=N,AGE=N";
             case NUMBER, COUNT -> "N";
             case STAGE -> "STAGE";
             case FLAG -> "true|false";

@@ -2,9 +2,11 @@ package org.oldwood.cli;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.oldwood.care.Choices;
 import org.oldwood.care.PruningCase;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -19,6 +21,8 @@ import org.oldwood.pruning.School;
 import org.oldwood.pruning.StemClass;
 import org.oldwood.pruning.Stems;
 import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -105,26 +109,13 @@ final class PruneCommand extends GardenCommand {
         Crops crops = new Crops(documents);
         Crop of =
                 crops.find(crop.orElse(""))
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                "there is no crop \""
-                                                        + crop.orElse("")
-                                                        + "\"; there are "
-                                                        + String.join(", ", crops.ids())));
+                        .orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
         Pruning pruning =
                 Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
+        String asked = form.orElse(of.form());
         FormPruning grown =
-                pruning.form(form.orElse(of.form()))
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                of.name()
-                                                        + " is not grown as \""
-                                                        + form.orElse("")
-                                                        + "\"; forms are "
-                                                        + String.join(
-                                                                ", ", pruning.forms().keySet())));
+                pruning.form(asked)
+                        .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
         if (stems.isEmpty()) {
             throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         }
@@ -168,20 +159,24 @@ final class PruneCommand extends GardenCommand {
     }
 
     private School school(FormPruning grown) {
-        return variant.map(
-                        id ->
-                                grown.school(id)
-                                        .orElseThrow(
-                                                () ->
-                                                        usage(
-                                                                "there is no way \""
-                                                                        + id
-                                                                        + "\" here; there are "
-                                                                        + String.join(
-                                                                                ", ",
-                                                                                grown
-                                                                                        .schoolIds()))))
-                .orElse(grown.school());
+        if (variant.isEmpty()) {
+            return grown.school();
+        }
+        return grown.school(variant.get())
+                .orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
+    }
+
+    private RuntimeException unknown(String what, String seen, Collection<String> known) {
+        return usage(
+                "there is no "
+                        + what
+                        + " \""
+                        + seen
+                        + "\" here; there are "
+                        + String.join(", ", known)
+                        + Nearest.to(seen, known)
+                                .map(near -> ". Did you mean \"" + near + "\"?")
+                                .orElse(""));
     }
 
     private List<PruneSheet> fromGarden() throws IOException {
@@ -196,7 +191,7 @@ final class PruneCommand extends GardenCommand {
             }
             met = true;
             Crop of = folder.crops().get(plant.plant().crop());
-            Optional<PruningCase> one = PruningCase.of(plant, of, now, state.garden().choices());
+            Optional<PruningCase> one = PruningCase.of(plant, of, now, state);
             if (one.isEmpty() || one.get().bush().isEmpty()) {
                 tell(plant.plant().id() + " was not counted; note counted with its stems by age.");
                 continue;
@@ -207,7 +202,17 @@ final class PruneCommand extends GardenCommand {
             throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden");
         }
         state.questions().forEach(question -> tell("Question: " + question));
+        wrongChoices(folder, state);
         return all;
+    }
+
+    /** A choice that names nothing known leaves the default: that is not passed over in silence. */
+    private void wrongChoices(GardenFolder folder, GardenState state) {
+        Problems problems = new Problems();
+        folder.documents()
+                .read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
+        problems.list().forEach(problem -> tell(problem.inWords()));
     }
 
     private PruneSheet sheet(PlantState plant, Crop of, PruningCase one) {

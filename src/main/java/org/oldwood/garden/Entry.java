@@ -65,6 +65,11 @@ public record Entry(
 
     /** The stems by age under {@code stems}; empty where the entry gives none. */
     public StemAges stems() {
-        return values.get("stems") instanceof Json.Obj object ? StemAges.of(object) : StemAges.NONE;
+        return stems("stems");
+    }
+
+    /** The stems by age under a key; empty where the entry gives none, or only their number. */
+    public StemAges stems(String key) {
+        return values.get(key) instanceof Json.Obj object ? StemAges.of(object) : StemAges.NONE;
     }
 }

@@ -33,6 +33,8 @@ public record EntryField(
         STAGE,
         MATERIAL,
         STEMS,
+        /** A number, or stems by age. */
+        SOME_STEMS,
         NUMBER,
         COUNT,
         WORD,
@@ -56,6 +58,11 @@ public record EntryField(
 
     static EntryField count(String key, int least, int most, String help) {
         return new EntryField(key, Holds.COUNT, false, least, most, List.of(), help);
+    }
+
+    /** A part of the stems counted: how many of them, or which by age. */
+    static EntryField some(String key, String help) {
+        return new EntryField(key, Holds.SOME_STEMS, false, 0, 500, List.of(), help);
     }
 
     EntryField must() {

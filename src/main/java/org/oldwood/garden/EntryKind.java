@@ -3,6 +3,7 @@ package org.oldwood.garden;
 import static org.oldwood.garden.EntryField.count;
 import static org.oldwood.garden.EntryField.number;
 import static org.oldwood.garden.EntryField.says;
+import static org.oldwood.garden.EntryField.some;
 import static org.oldwood.garden.EntryField.word;
 
 import java.util.List;
@@ -31,15 +32,18 @@ public enum EntryKind {
             says("plant", Holds.PLANT, "the plant").must(),
             says("stems", Holds.STEMS, "stems by completed growing seasons: 1=5,2=4,3=4,4+=3")
                     .must(),
-            count("weak", 0, 500, "of these, weak stems"),
-            count("damaged", 0, 500, "of these, damaged, dead or diseased stems"),
-            count("low", 0, 500, "of these, stems that lie on the ground"),
+            some("dead", "of these, dead or diseased stems, how many or by age: 1=1,4+=2"),
+            some("weak", "of these, weak stems, how many or by age"),
+            some("damaged", "of these, broken or damaged stems, how many or by age"),
+            some("low", "of these, stems that lie on the ground, how many or by age"),
             count("shoots", 0, 5000, "good one-year shoots to spare for cuttings")),
     CANES(
             "canes of a row were counted",
             says("plant", Holds.PLANT, "the row").must(),
             count("fresh", 0, 5000, "canes that grew this season and have not fruited"),
-            count("fruited", 0, 5000, "canes that have fruited")),
+            count("fruited", 0, 5000, "canes that have fruited"),
+            count("dead", 0, 5000, "of the fresh ones, dead or diseased canes"),
+            count("weak", 0, 5000, "of the fresh ones, weak or broken canes")),
     PRUNED(
             "wood was cut out",
             says("plant", Holds.PLANT, "the plant").must(),

@@ -7,11 +7,23 @@ import org.oldwood.store.Problems;
 
 /** Checks that a part is not more than its whole, inside one entry. */
 final class EntryLimits {
+    private static final List<String> FAULTS = List.of("dead", "weak", "damaged", "low");
+
     private EntryLimits() {}
 
     static void check(Entry entry, Problems problems) {
         switch (entry.kind()) {
-            case COUNTED -> stems(entry, List.of("weak", "damaged", "low"), "counted", problems);
+            case COUNTED -> {
+                for (String key : FAULTS) {
+                    stems(entry, List.of(key), "counted", problems);
+                    byAge(entry, key, problems);
+                }
+            }
+            case CANES -> {
+                int fresh = entry.count("fresh").orElse(0);
+                most(entry, "dead", fresh, "the number of fresh canes", problems);
+                most(entry, "weak", fresh, "the number of fresh canes", problems);
+            }
             case PRUNED -> stems(entry, List.of("diseased"), "taken out", problems);
             case LIFTED ->
                     most(
@@ -29,6 +41,25 @@ final class EntryLimits {
     private static void stems(Entry entry, List<String> keys, String done, Problems problems) {
         for (String key : keys) {
             most(entry, key, entry.stems().total(), "the number of stems " + done, problems);
+        }
+    }
+
+    /** A part by age names only classes that were counted, and no more of each. */
+    private static void byAge(Entry entry, String key, Problems problems) {
+        StemAges counted = entry.stems();
+        StemAges part = entry.stems(key);
+        boolean sameClasses =
+                part.openFrom().isEmpty() || part.openFrom().equals(counted.openFrom());
+        for (int age : part.counts().keySet()) {
+            int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
+            int said = part.counts().getOrDefault(age, 0);
+            if (said > there) {
+                problems.add(
+                        "part-above-whole",
+                        entry.values().getOrDefault(key, new Json.Nothing(entry.place())).place(),
+                        "has " + said + " stems of age " + age + ", but " + there + " were counted",
+                        "Use the ages of \"stems\", and no more of each than stand there.");
+            }
         }
     }
 

@@ -92,6 +92,7 @@ public final class EntryReader {
             case FLAG -> fields.flag(key, false);
             case STAGE -> stage(fields, key);
             case STEMS -> stems(fields, key);
+            case SOME_STEMS -> someStems(fields, field);
             case NEW_ID -> id(fields, key, fields.text(key));
             case NEW_IDS -> fields.texts(key).forEach(text -> id(fields, key, text));
             case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> fields.optionalText(key);
@@ -106,6 +107,14 @@ public final class EntryReader {
                     "unknown-stage",
                     "is no stage: \"" + text + "\"",
                     Nearest.hint(text, Stage.keys()));
+        }
+    }
+
+    private static void someStems(Fields fields, EntryField field) {
+        if (fields.raw(field.key()).orElse(null) instanceof Json.Obj) {
+            stems(fields, field.key());
+        } else {
+            fields.count(field.key(), (int) field.least(), (int) field.most());
         }
     }
 

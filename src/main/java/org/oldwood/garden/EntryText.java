@@ -23,6 +23,7 @@ public final class EntryText {
             case NUMBER, COUNT -> number(text, here);
             case FLAG -> flag(text, here);
             case STEMS -> stems(text, here);
+            case SOME_STEMS -> text.contains("=") ? stems(text, here) : number(text, here);
             case NEW_IDS ->
                     new Json.Arr(
                             here, parts(text).map(id -> (Json) new Json.Text(here, id)).toList());

@@ -35,7 +35,7 @@ public final class LeafFalls {
     }
 
     /** The year of the season in which a day lies for a crop's stems. */
-    int seasonYear(String crop, LocalDate day) {
+    public int seasonYear(String crop, LocalDate day) {
         Season nominal = Season.containing(day, hemisphere);
         LocalDate next = nominal.plus(1).start();
         for (LocalDate fall : seen.getOrDefault(crop, List.of())) {

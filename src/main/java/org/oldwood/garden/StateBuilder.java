@@ -220,44 +220,16 @@ public final class StateBuilder {
         plant.entries.add(entry);
         int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
         switch (entry.kind()) {
-            case COUNTED -> count(plant, entry, season);
-            case PRUNED -> plant.stems = plant.stems.after(entry, season);
+            case COUNTED, PRUNED -> {
+                questions.addAll(
+                        StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
+                plant.stems = plant.stems.after(entry, season);
+            }
             case GRUBBED, LOST -> plant.gone = Optional.of(entry);
             default -> {
                 // other notes change no count
             }
         }
-    }
-
-    /**
-     * More stems of an age than there were a year younger cannot grow; the count is taken, and
-     * asked about.
-     */
-    private void count(Open plant, Entry entry, int season) {
-        StemAges before = plant.stems.ages(season);
-        entry.stems()
-                .counts()
-                .forEach(
-                        (age, now) -> {
-                            Integer then = before.counts().get(age);
-                            if (then != null
-                                    && age > 0
-                                    && now > then
-                                    && before.openFrom().isEmpty()) {
-                                questions.add(
-                                        entry.place()
-                                                + ": "
-                                                + plant.plant.id()
-                                                + " has "
-                                                + now
-                                                + " stems of "
-                                                + age
-                                                + " seasons, but the notes before leave only "
-                                                + then
-                                                + ". The new count is used; which is right?");
-                            }
-                        });
-        plant.stems = plant.stems.after(entry, season);
     }
 
     private GardenState finish(LocalDate day) {

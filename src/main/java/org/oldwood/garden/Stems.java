@@ -39,14 +39,17 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
 
     /**
      * What is left after stems were taken out. More than were known leaves none, never less than
-     * none.
+     * none. An age that was lumped with older ones is taken from that class.
      */
     Stems without(StemAges ages, int seasonYear) {
         SortedMap<Integer, Integer> by = new TreeMap<>(bySeason);
         for (Map.Entry<Integer, Integer> taken : ages.counts().entrySet()) {
+            int grewIn = seasonYear - taken.getKey();
             boolean open =
                     ages.openFrom().isPresent() && ages.openFrom().getAsInt() == taken.getKey();
-            takeOut(by, seasonYear - taken.getKey(), open, taken.getValue());
+            boolean lumped = openUntil.isPresent() && grewIn <= openUntil.getAsInt();
+            int upTo = lumped ? openUntil.getAsInt() : grewIn;
+            takeOut(by, upTo, open || lumped, taken.getValue());
         }
         return new Stems(by, openUntil);
     }

@@ -54,15 +54,22 @@ final class BushCards {
                 state.stems().toString(),
                 state.entries().stream()
                         .filter(it -> !it.stems().isEmpty() || it.count("fresh").isPresent())
-                        .map(it -> it.date() + it.kind().key() + it.stems().inWords())
+                        .map(
+                                it ->
+                                        it.date()
+                                                + it.kind().key()
+                                                + it.stems().inWords()
+                                                + it.stems("dead").inWords()
+                                                + it.stems("weak").inWords()
+                                                + it.stems("damaged").inWords()
+                                                + it.stems("low").inWords())
                         .reduce("", String::concat));
     }
 
     private BushCard card(List<PlantState> alike) {
         PlantState first = alike.get(0);
         Crop crop = ground.world().crops().get(first.plant().crop());
-        Optional<PruningCase> found =
-                PruningCase.of(first, crop, season, ground.state().garden().choices());
+        Optional<PruningCase> found = PruningCase.of(first, crop, season, ground.state());
         Optional<Cut> cut = found.flatMap(it -> it.bush().map(it.school()::winter));
         List<BushCard.Season> outlook = found.map(this::outlook).orElse(List.of());
         return new BushCard(

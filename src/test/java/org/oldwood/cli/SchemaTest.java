@@ -121,10 +121,13 @@ class SchemaTest {
                 List.of(Stage.values()).forEach(stage -> stages.add(stage.bbch()));
                 json.put("enum", stages);
             }
-            case STEMS -> {
-                json.put("type", "object").object("patternProperties").object("^[0-9]{1,2}\\+?$");
-                json.put("type", "integer").put("minimum", 0).put("maximum", 500);
-                json.endObject().endObject().put("additionalProperties", false);
+            case STEMS -> byAge(json);
+            case SOME_STEMS -> {
+                json.array("anyOf");
+                range(json.object().put("type", "integer"), field);
+                json.endObject();
+                byAge(json.object());
+                json.endObject().endArray();
             }
             case NEW_ID -> json.put("type", "string").put("pattern", ID);
             case NEW_IDS -> {
@@ -134,6 +137,12 @@ class SchemaTest {
             case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> json.put("type", "string");
         }
         json.endObject();
+    }
+
+    private static void byAge(JsonWriter json) {
+        json.put("type", "object").object("patternProperties").object("^[0-9]{1,2}\\+?$");
+        json.put("type", "integer").put("minimum", 0).put("maximum", 500);
+        json.endObject().endObject().put("additionalProperties", false);
     }
 
     private static void range(JsonWriter json, EntryField field) {

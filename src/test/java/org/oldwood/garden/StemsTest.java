@@ -46,4 +46,12 @@ class StemsTest {
         assertThat(Stems.counted(COUNT, 2027).recounted(fresh, 2028).ages(2028).inWords())
                 .isEqualTo("1=7, 2=5, 3=4, 4=4, 5+=3");
     }
+
+    @Test
+    void an_age_that_was_lumped_is_cut_from_the_open_class() {
+        StemAges cut = new StemAges(new TreeMap<>(Map.of(6, 1)), OptionalInt.empty());
+
+        assertThat(Stems.counted(COUNT, 2027).without(cut, 2027).ages(2027).inWords())
+                .isEqualTo("1=5, 2=4, 3=4, 4+=2");
+    }
 }
