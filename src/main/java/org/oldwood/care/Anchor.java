@@ -19,9 +19,10 @@ import org.oldwood.store.Fields;
  *
  * @param by {@code stage}, {@code day}, {@code fact} or {@code entry}
  * @param name the stage's key, the northern month-day, the fact's name or the entry's kind
+ * @param of the fact's argument, if it takes one
  * @param plusDays days after it; negative for before
  */
-public record Anchor(String by, String name, int plusDays) {
+public record Anchor(String by, String name, Optional<String> of, int plusDays) {
     private static final List<String> KINDS = List.of("stage", "day", "fact", "entry");
 
     static Anchor read(Fields rule, String key) {
@@ -34,11 +35,16 @@ public record Anchor(String by, String name, int plusDays) {
                     "Write for example: \""
                             + key
                             + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
-            return new Anchor("day", "01-01", 0);
+            return new Anchor("day", "01-01", Optional.empty(), 0);
         }
         Fields fields = found.get();
         String by = KINDS.stream().filter(fields::has).findFirst().orElse("stage");
-        Anchor anchor = new Anchor(by, fields.text(by), fields.count("plusDays", -400, 4000, 0));
+        Anchor anchor =
+                new Anchor(
+                        by,
+                        fields.text(by),
+                        by.equals("fact") ? fields.optionalText("of") : Optional.empty(),
+                        fields.count("plusDays", -400, 4000, 0));
         anchor.check(fields);
         fields.done();
         return anchor;
@@ -95,7 +101,7 @@ public record Anchor(String by, String name, int plusDays) {
                     EntryKind.find(name)
                             .flatMap(kind -> Entries.last(situation.subject().entries(), kind))
                             .map(this::entry);
-            default -> fact(advisors.fact(name, Optional.empty(), situation));
+            default -> fact(advisors.fact(name, of, situation));
         };
     }
 

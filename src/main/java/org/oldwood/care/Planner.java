@@ -28,6 +28,7 @@ public final class Planner {
     private final Rules rules;
     private final Subjects subjects;
     private final Judge judge;
+    private final Finished finished;
     private final Cautions cautions;
 
     public Planner(
@@ -37,6 +38,7 @@ public final class Planner {
         this.rules = Rules.read(documents);
         this.subjects = new Subjects(state, crops);
         this.judge = new Judge(world, advisors);
+        this.finished = new Finished(state);
         this.cautions = Cautions.read(documents);
     }
 
@@ -77,8 +79,7 @@ public final class Planner {
      */
     private List<Task> tasks(Rule rule, Subject subject, LocalDate until, List<String> notices) {
         List<Task> tasks = new ArrayList<>();
-        Season now = world.state().season();
-        for (Season season : List.of(now, now.plus(1))) {
+        for (Season season : seasons(rule)) {
             Verdict verdict = verdict(rule, subject, season);
             if (verdict.due() && belongs(rule, verdict, season, until)) {
                 tasks.addAll(repeats(rule, verdict, until, notices));
@@ -101,14 +102,14 @@ public final class Planner {
             return now;
         }
         String id = Task.id(rule, subject, season, 1, false);
-        return finished(rule, now.situation(), now.window().get(), id)
+        return finished.of(rule, now.situation(), now.window().get(), id)
                 .map(
                         done ->
                                 judge.judge(
                                         rule,
                                         Earlier.before(subject, done, world.state().leafFalls()),
                                         season))
-                .filter(Verdict::due)
+                .filter(then -> then.due() && wasIn(then, rule, now.situation(), id))
                 .map(
                         then ->
                                 new Verdict(
@@ -121,17 +122,31 @@ public final class Planner {
                 .orElse(now);
     }
 
+    /** Whether what was done lies in the window that the subject had before it. */
+    private boolean wasIn(Verdict then, Rule rule, Situation now, String id) {
+        return finished.of(rule, now, then.window().orElseThrow(), id).isPresent();
+    }
+
     /**
      * A window made of entries or of a craft's days is the same in every season: it belongs to the
      * one it opens in.
      */
-    private static boolean bySeason(Rule rule) {
+    static boolean bySeason(Rule rule) {
         return rule.opens().by().equals("stage") || rule.opens().by().equals("day");
     }
 
-    private static boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
-        LocalDate first = verdict.window().orElseThrow().first();
-        return !first.isAfter(until) && (bySeason(rule) || season.contains(first));
+    private boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
+        Window window = verdict.window().orElseThrow();
+        boolean inPast = season.compareTo(world.state().season()) < 0;
+        return !window.first().isAfter(until)
+                && (bySeason(rule) || season.contains(window.first()))
+                && !(inPast && window.last().isBefore(world.today()));
+    }
+
+    /** A window that does not follow the season may have opened in the last one. */
+    private List<Season> seasons(Rule rule) {
+        Season now = world.state().season();
+        return bySeason(rule) ? List.of(now, now.plus(1)) : List.of(now.plus(-1), now, now.plus(1));
     }
 
     private List<Task> repeats(Rule rule, Verdict verdict, LocalDate until, List<String> notices) {
@@ -169,7 +184,7 @@ public final class Planner {
                         situation.season(),
                         ordinal,
                         rule.repeatDays() > 0);
-        Optional<Entry> finished = finished(rule, situation, window, id);
+        Optional<Entry> finished = this.finished.of(rule, situation, window, id);
         if (finished.isEmpty() && window.last().isBefore(world.today())) {
             if (rule.doneBy().isEmpty()) {
                 return Optional.empty();
@@ -244,52 +259,5 @@ public final class Planner {
                 .flatMap(Optional::stream)
                 .map(Cautions.Caution::line)
                 .toList();
-    }
-
-    /**
-     * An entry that says this task was done or skipped, by its id or by an entry of a kind that
-     * counts as doing it.
-     */
-    private Optional<Entry> finished(Rule rule, Situation situation, Window window, String id) {
-        Entry byId = world.state().finished().get(id);
-        if (byId != null) {
-            return Optional.of(byId);
-        }
-        LocalDate from =
-                rule.repeatDays() > 0
-                        ? window.first()
-                        : earliest(situation.season().start(), window.first());
-        LocalDate to =
-                rule.repeatDays() > 0 || !bySeason(rule)
-                        ? latest(window.last(), world.today())
-                        : situation.season().end();
-        for (String key : rule.doneBy()) {
-            for (Entry entry : situation.subject().entries()) {
-                if (entry.kind().key().equals(key)
-                        && !entry.date().isBefore(from)
-                        && !entry.date().isAfter(to)
-                        && fits(rule, entry)) {
-                    return Optional.of(entry);
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static LocalDate earliest(LocalDate a, LocalDate b) {
-        return a.isBefore(b) ? a : b;
-    }
-
-    private static LocalDate latest(LocalDate a, LocalDate b) {
-        return a.isAfter(b) ? a : b;
-    }
-
-    private static boolean fits(Rule rule, Entry entry) {
-        return rule.doneFields().entrySet().stream()
-                .allMatch(
-                        wanted ->
-                                entry.text(wanted.getKey())
-                                        .map(wanted.getValue()::equals)
-                                        .orElse(true));
     }
 }

@@ -166,7 +166,19 @@ public sealed interface Subject {
 
         @Override
         public String words() {
-            return of.name() + " cuttings " + id();
+            return of.name() + " " + made() + " " + id();
+        }
+
+        /** What the plants of the lot are until they are planted out. */
+        private String made() {
+            return switch (state.method()) {
+                case "tip-layer" -> "tip layers";
+                case "layer" -> "layers";
+                case "sucker" -> "suckers";
+                case "root" -> "root cuttings";
+                case "division" -> "divisions";
+                default -> "cuttings";
+            };
         }
 
         @Override

@@ -3,6 +3,7 @@ package org.oldwood.cuttings;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -26,8 +27,30 @@ final class HealthRecord {
                         .filter(finding -> bars(signs, finding) || isLast(inspections, finding))
                         .distinct()
                         .toList();
-        double age = ChronoUnit.DAYS.between(plant.plant().planted(), day) / DAYS_A_YEAR;
-        return ParentHealth.of(signs, found, !inspections.isEmpty(), age);
+        double age = years(plant.plant().planted(), day);
+        double seen =
+                inspections.isEmpty()
+                        ? age
+                        : years(inspections.get(inspections.size() - 1).date(), day);
+        return ParentHealth.of(signs, found, seen, age);
+    }
+
+    private static double years(LocalDate from, LocalDate day) {
+        return ChronoUnit.DAYS.between(from, day) / DAYS_A_YEAR;
+    }
+
+    /** The first finding on a bush that bars it; empty where nothing does. */
+    static Optional<ParentHealth.Sick> barring(PlantState plant, HealthSigns signs) {
+        for (Entry inspection : Entries.all(plant.entries(), EntryKind.INSPECTED)) {
+            String finding = inspection.text("finding").orElse("");
+            for (HealthSigns.Sign sign : signs.signs()) {
+                if (sign.bars() && sign.finding().equals(finding)) {
+                    return Optional.of(
+                            new ParentHealth.Sick(plant.plant().id(), finding, sign.sources()));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private static boolean bars(HealthSigns signs, String finding) {

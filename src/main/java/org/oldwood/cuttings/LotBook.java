@@ -27,6 +27,7 @@ public final class LotBook {
     private final Map<String, Optional<Course>> courses = new HashMap<>();
     private final Map<String, Setting> settings = new HashMap<>();
     private final Map<String, Survival> survivals = new HashMap<>();
+    private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;
@@ -135,9 +136,34 @@ public final class LotBook {
         return lot.parent().flatMap(state::plant).flatMap(this::health);
     }
 
-    /** Whether a bush is fit to be a parent; empty where nothing is known of its crop. */
+    /**
+     * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a
+     * bush bars the same crop beside it in the bed: a disease is there before it shows.
+     */
     public Optional<ParentHealth> health(PlantState plant) {
         return propagation(plant.plant().crop())
-                .map(all -> HealthRecord.of(plant, all.health(), state.date()));
+                .map(all -> HealthRecord.of(plant, all.health(), state.date()))
+                .map(own -> own.fit() ? own.beside(sickNeighbours(plant)) : own);
+    }
+
+    private List<ParentHealth.Sick> sickNeighbours(PlantState plant) {
+        return sick.computeIfAbsent(
+                plant.plant().bed() + " " + plant.plant().crop(), key -> sickIn(plant));
+    }
+
+    private List<ParentHealth.Sick> sickIn(PlantState one) {
+        HealthSigns signs = propagation(one.plant().crop()).orElseThrow().health();
+        return state.bed(one.plant().bed()).stream()
+                .flatMap(bed -> bed.plants().stream())
+                .filter(plant -> plant.plant().crop().equals(one.plant().crop()))
+                .flatMap(plant -> HealthRecord.barring(plant, signs).stream())
+                .toList();
+    }
+
+    /** When cuttings are struck, in the window that opens in a season; empty as for a course. */
+    public Optional<StrikeWindow> strikeWindow(
+            String crop, String form, String method, Season season) {
+        return course(crop, form, Optional.of(method), Optional.empty())
+                .map(course -> StrikeWindow.opensIn(season, course, setting(crop)));
     }
 }

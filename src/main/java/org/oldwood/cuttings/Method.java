@@ -50,6 +50,7 @@ public record Method(
      * @param depthCm how deep it is set, cm
      * @param spacingCm distance in the row, cm
      * @param rowGapCm distance between rows of the nursery bed, cm
+     * @param softTipPercent share of a shoot, at its tip, that is too soft to use, %
      */
     public record Measures(
             Optional<Figure> lengthCm,
@@ -57,7 +58,8 @@ public record Method(
             Optional<Figure> budsAboveSoil,
             Optional<Figure> depthCm,
             Optional<Figure> spacingCm,
-            Optional<Figure> rowGapCm) {}
+            Optional<Figure> rowGapCm,
+            Optional<Figure> softTipPercent) {}
 
     /**
      * The days of a lot.

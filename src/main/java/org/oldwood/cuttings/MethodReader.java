@@ -51,7 +51,8 @@ final class MethodReader {
                 Figure.optional(fields, "budsAboveSoil"),
                 Figure.optional(fields, "depthCm"),
                 Figure.optional(fields, "spacingCm"),
-                Figure.optional(fields, "rowGapCm"));
+                Figure.optional(fields, "rowGapCm"),
+                Figure.optional(fields, "softTipPercent"));
     }
 
     private static Method.Times times(Fields fields) {

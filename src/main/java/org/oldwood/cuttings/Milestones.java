@@ -1,6 +1,5 @@
 package org.oldwood.cuttings;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.crop.Figure;
@@ -21,13 +20,8 @@ public final class Milestones {
                 new Milestone(
                         Step.KEEP_MOIST,
                         first,
-                        later(line.tells(), line.struckOn()),
-                        line.growth()
-                                        .date(0, Stage.LEAF_FALL_BEGINS)
-                                        .date()
-                                        .isAfter(line.struckOn())
-                                ? Around.of(line.growth().date(0, Stage.LEAF_FALL_BEGINS))
-                                : line.rooted(),
+                        line.moistFrom(),
+                        line.moistTo(),
                         List.of("common-practice")));
         steps.add(day(Step.CHECK, first, line.rooted(), times.rooted().sources()));
         if (!course.method().inPlace()) {
@@ -74,10 +68,6 @@ public final class Milestones {
 
     private static Around stage(Timeline line, Season season, Stage stage) {
         return Around.of(line.growth().stages().date(season, stage));
-    }
-
-    private static Around later(Around day, LocalDate floor) {
-        return day.date().isBefore(floor) ? new Around(floor, 0, "the day of striking") : day;
     }
 
     private static Milestone day(Step step, Season season, Around day, List<String> sources) {

@@ -1,33 +1,38 @@
 package org.oldwood.cuttings;
 
-/** How many cuttings the parents' wood can give. */
+import java.util.Optional;
+
+/**
+ * What length of shoot gives how many cuttings. A shoot that is good enough for a cutting gives at
+ * least one, whatever its length; the record does not hold lengths.
+ */
 public final class ParentWood {
     private ParentWood() {}
 
+    /** The length from which a shoot gives two, cm; empty where no figure is known. */
+    public static Optional<Double> forTwoCm(Method.Measures measures) {
+        return measures.softTipPercent()
+                .flatMap(
+                        soft ->
+                                measures.lengthCm()
+                                        .map(length -> shootCm(2, soft.is() / 100, length.is())));
+    }
+
     /**
-     * Cuttings from one shoot.
+     * The length of shoot that gives so many cuttings, cm.
      *
-     * @param shootCm length of the shoot, cm
-     * @param discardedShare share at the tip that is too soft to use, 0 to below 1
+     * @param softShare share at the tip that is too soft to use, 0 to below 1
      * @param lengthCm length of a cutting, cm, above 0
      */
-    public static int perShoot(double shootCm, double discardedShare, double lengthCm) {
-        if (!(shootCm >= 0 && discardedShare >= 0 && discardedShare < 1 && lengthCm > 0)) {
+    static double shootCm(int cuttings, double softShare, double lengthCm) {
+        if (!(softShare >= 0 && softShare < 1 && lengthCm > 0)) {
             throw new IllegalArgumentException(
-                    "no cuttings can be reckoned from a shoot of "
-                            + shootCm
-                            + " cm less "
-                            + discardedShare
-                            + ", cut at "
+                    "no shoot can be reckoned less "
+                            + softShare
+                            + " of it, cut at "
                             + lengthCm
                             + " cm");
         }
-        // A hair is given so that 3 x 20 cm fits into 60 cm whatever the rounding.
-        return (int) Math.floor(shootCm * (1 - discardedShare) / lengthCm + 1e-9);
-    }
-
-    /** Shoots needed for {@code number} cuttings, at {@code perShoot} each, at least 1. */
-    public static int shootsFor(int number, int perShoot) {
-        return (number + perShoot - 1) / perShoot;
+        return cuttings * lengthCm / (1 - softShare);
     }
 }

@@ -111,9 +111,7 @@ public record StrikePlan(
 
         /** The days of a lot struck when the window of that first growing season opens. */
         private Timeline at(Season first) {
-            Anchor opens = course.method().times().window().value().from();
-            LocalDate day = opens.day(first.start(), new Growth(first, setting.stages()), 0).date();
-            return struck(day);
+            return struck(StrikeWindow.of(course, setting, first).opens().date());
         }
 
         private Timeline struck(LocalDate day) {

@@ -134,6 +134,19 @@ public record Timeline(
         return struckOn.isAfter(latest) ? ChronoUnit.DAYS.between(closes.date(), struckOn) : 0;
     }
 
+    /** From when the cuttings must not dry out: since their buds burst, or since the strike. */
+    public Around moistFrom() {
+        return tells.date().isBefore(struckOn)
+                ? new Around(struckOn, 0, "the day of striking")
+                : tells;
+    }
+
+    /** Until when: the leaf fall of their first season, or until they have rooted. */
+    public Around moistTo() {
+        Around fall = Around.of(growth.date(0, Stage.LEAF_FALL_BEGINS));
+        return fall.date().isAfter(struckOn) ? fall : rooted;
+    }
+
     /** The fruit's first ripe day in a season. */
     public Around ripe(Season season) {
         return Around.of(growth.stages().date(season, Stage.RIPE));

@@ -185,6 +185,7 @@ public final class StateBuilder {
                             entry.date(),
                             entry.text("bed"),
                             new ArrayList<>(List.of(entry))));
+            parent.ifPresent(plant -> known(plants, plant).entries.add(entry));
         }
     }
 

@@ -111,7 +111,7 @@ class RuleSituationsTest {
                                                         "no " + crop + " for " + rule.id()));
         Map<String, String> told = new HashMap<>(facts);
         tellDay(told, rule.opens(), DAY);
-        tellDay(told, rule.closes(), DAY.plusDays(30));
+        tellDay(told, rule.closes(), DAY.plusDays(60));
         return new Judge(world, new Advisors(List.of(new Told(told))))
                 .judge(rule, subject, state.season())
                 .due();
@@ -120,7 +120,7 @@ class RuleSituationsTest {
     /** A window's end that a craft works out gets a day. */
     private static void tellDay(Map<String, String> told, Anchor end, LocalDate day) {
         if (end.by().equals("fact")) {
-            told.put(end.name(), day.toString());
+            told.put(end.of().map(of -> end.name() + ":" + of).orElse(end.name()), day.toString());
         }
     }
 

@@ -155,8 +155,9 @@ class StrikePlanTest {
 
         assertThat(bed.rowM()).isCloseTo(3.0, within(1e-9));
         assertThat(bed.areaM2().orElseThrow()).isCloseTo(1.2, within(1e-9));
-        assertThat(ParentWood.perShoot(80, 0.25, 20)).isEqualTo(3);
-        assertThat(ParentWood.perShoot(19, 0.25, 20)).isZero();
-        assertThat(ParentWood.shootsFor(20, 3)).isEqualTo(7);
+        assertThat(ParentWood.shootCm(3, 0.25, 20)).isCloseTo(80, within(1e-9));
+        assertThat(ParentWood.shootCm(1, 0, 20)).isCloseTo(20, within(1e-9));
+        assertThat(ParentWood.forTwoCm(COURSE.method().measures()).orElseThrow())
+                .isCloseTo(2 * 22 / 0.75, within(1e-9));
     }
 }

@@ -1,0 +1,214 @@
+package org.oldwood.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.cuttings.Course;
+import org.oldwood.cuttings.Forecast;
+import org.oldwood.cuttings.LotBook;
+import org.oldwood.cuttings.ParentHealth;
+import org.oldwood.cuttings.StrikeWindow;
+import org.oldwood.cuttings.Timeline;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.Plant;
+import org.oldwood.garden.PlantState;
+
+/** What the cuttings craft knows of a lot, of parents and of plants that came from a lot. */
+final class CuttingsFacts {
+    static final List<String> NAMES =
+            List.of(
+                    "roots-date",
+                    "moist-from-date",
+                    "moist-to-date",
+                    "lift-date",
+                    "lift-by-date",
+                    "plant-out-date",
+                    "expected-plants",
+                    "set-in-place",
+                    "parent-fit",
+                    "strike-from-date",
+                    "strike-by-date",
+                    "planting-cut",
+                    "flowers-off");
+
+    private final LotBook book;
+
+    CuttingsFacts(LotBook book) {
+        this.book = book;
+    }
+
+    Fact of(String name, Optional<String> of, Situation s) {
+        return switch (name) {
+            case "parent-fit" -> parentFit(s);
+            case "strike-from-date", "strike-by-date" -> strike(name, of, s);
+            case "planting-cut" -> plantingCut(s);
+            case "flowers-off" -> flowersOff(s);
+            default -> lot(name, s);
+        };
+    }
+
+    private Fact lot(String name, Situation s) {
+        Optional<LotState> lot =
+                s.subject() instanceof Subject.Lot subject
+                        ? Optional.of(subject.state())
+                        : Optional.empty();
+        return lot.flatMap(book::forecast)
+                .map(found -> lotFact(name, found))
+                .orElseGet(
+                        () ->
+                                Fact.unknown(
+                                        name,
+                                        "no dates are known for cuttings of this crop and method"));
+    }
+
+    private static Fact lotFact(String name, Forecast forecast) {
+        Timeline line = forecast.line();
+        return switch (name) {
+            case "roots-date" -> day(name, line.rooted().date(), "rooted by then", forecast);
+            case "moist-from-date" ->
+                    day(name, line.moistFrom().date(), "in leaf from then", forecast);
+            case "moist-to-date" ->
+                    day(name, line.moistTo().date(), "to be kept moist until then", forecast);
+            case "lift-date" ->
+                    day(name, line.liftFrom().date(), "fit to lift from then", forecast);
+            case "lift-by-date" ->
+                    day(name, line.liftBy().date(), "to be lifted by then", forecast);
+            case "plant-out-date" ->
+                    day(name, line.plantOut().date(), "planted out then", forecast);
+            case "set-in-place" -> {
+                boolean inPlace = forecast.course().method().inPlace();
+                yield Fact.yes(
+                        name,
+                        inPlace,
+                        inPlace ? "set at once where it stays" : "lifted and planted out later");
+            }
+            default ->
+                    Fact.number(
+                            name,
+                            forecast.plants().mean(),
+                            one(forecast.plants().mean()) + " plants are expected of the lot",
+                            sources(forecast.course()));
+        };
+    }
+
+    private static Fact day(String name, LocalDate day, String words, Forecast forecast) {
+        return Fact.day(name, day, words + ": " + day, sources(forecast.course()));
+    }
+
+    static String[] sources(Course course) {
+        return course.method().phases().figures().stream()
+                .flatMap(pair -> pair.percent().sources().stream())
+                .distinct()
+                .toArray(String[]::new);
+    }
+
+    private Fact strike(String name, Optional<String> method, Situation s) {
+        Optional<StrikeWindow> window =
+                s.subject().plants().stream()
+                        .findFirst()
+                        .map(PlantState::plant)
+                        .flatMap(
+                                plant ->
+                                        book.strikeWindow(
+                                                plant.crop(),
+                                                plant.form(),
+                                                method.orElse("hardwood"),
+                                                s.season()));
+        if (window.isEmpty()) {
+            return Fact.unknown(name, "no time is known for cuttings of this crop and method");
+        }
+        boolean opens = name.equals("strike-from-date");
+        LocalDate day = (opens ? window.get().opens() : window.get().closes()).date();
+        String words = (opens ? window.get().opens() : window.get().closes()).words();
+        return Fact.day(
+                name, day, words + ": " + day, window.get().sources().toArray(String[]::new));
+    }
+
+    private Fact parentFit(Situation s) {
+        boolean any = !fitParents(s).isEmpty() || s.subject().plants().isEmpty();
+        return Fact.yes(
+                "parent-fit", any, any ? "a bush is fit to take cuttings from" : whyNone(s));
+    }
+
+    private String whyNone(Situation s) {
+        return "no bush here is fit to take cuttings from; "
+                + s.subject().plants().stream()
+                        .flatMap(
+                                plant ->
+                                        book.health(plant).stream()
+                                                .flatMap(it -> it.warnings().stream())
+                                                .map(it -> plant.plant().id() + ": " + it.words())
+                                                .limit(1))
+                        .findFirst()
+                        .orElse("buy certified stock");
+    }
+
+    List<PlantState> fitParents(Situation s) {
+        return s.subject().plants().stream()
+                .filter(plant -> book.health(plant).map(ParentHealth::fit).orElse(true))
+                .toList();
+    }
+
+    List<String> warnings(Situation s) {
+        List<String> all = new ArrayList<>();
+        for (PlantState plant : s.subject().plants()) {
+            book.health(plant)
+                    .map(ParentHealth::warnings)
+                    .orElse(List.of())
+                    .forEach(it -> all.add(plant.plant().id() + ": " + it.words()));
+        }
+        return all.stream().distinct().limit(3).toList();
+    }
+
+    /** The course on which a plant was planted: that of its lot, or the default of its form. */
+    private Optional<Course> course(Situation s) {
+        Optional<Plant> plant = s.subject().plants().stream().findFirst().map(PlantState::plant);
+        Optional<LotState> lot =
+                plant.flatMap(Plant::lot).map(id -> s.world().state().lots().get(id));
+        return lot.isPresent()
+                ? lot.flatMap(book::course)
+                : plant.flatMap(
+                        it ->
+                                book.course(
+                                        it.crop(), it.form(), Optional.empty(), Optional.empty()));
+    }
+
+    private Fact plantingCut(Situation s) {
+        return course(s)
+                .map(
+                        course ->
+                                Fact.text(
+                                        "planting-cut",
+                                        course.cut().id(),
+                                        "the plant is to be " + course.cut().words(),
+                                        course.cut().sources().toArray(String[]::new)))
+                .orElseGet(() -> Fact.unknown("planting-cut", "no cut at planting is known"));
+    }
+
+    private Fact flowersOff(Situation s) {
+        Optional<Course> course = course(s);
+        if (course.isEmpty()) {
+            return Fact.unknown("flowers-off", "nothing is known of the first flowers");
+        }
+        Optional<Figure> seasons = course.get().cut().flowersOff();
+        int age = s.subject().plants().get(0).plant().seasonsOld(s.season());
+        boolean off = age >= 1 && age <= seasons.map(Figure::is).orElse(0.0);
+        return Fact.yes(
+                "flowers-off",
+                off,
+                "in season "
+                        + age
+                        + " after planting; flowers come off in "
+                        + seasons.map(it -> "the first " + it.inWords()).orElse("none")
+                        + " for plants "
+                        + course.get().cut().words(),
+                seasons.map(Figure::sources).orElse(List.of()).toArray(String[]::new));
+    }
+
+    static String one(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}
