@@ -6,13 +6,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.feeding.FeedPlan;
+import org.oldwood.feeding.FeedYear;
+import org.oldwood.feeding.Nutrients;
 import org.oldwood.feeding.Recipe;
 import org.oldwood.feeding.Words;
 
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
- * Facts: {@code feed-due}, the nutrients due in g/m² together. Amounts: {@code feed-first} and
- * {@code feed-second}.
+ * Facts: {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code
+ * latest-feed}, the last good day for the nitrogen of the next dressing. Amounts: {@code
+ * feed-first} and {@code feed-second}.
  */
 final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
@@ -21,7 +24,7 @@ final class FeedAdvisor implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of("feed-due");
+        return List.of("feed-due", "nitrogen-due", "latest-feed");
     }
 
     @Override
@@ -35,21 +38,43 @@ final class FeedAdvisor implements Advisor {
         if (stand.isEmpty()) {
             return Fact.unknown(name, "no figures of its food are known");
         }
-        double due = stand.get().balance().due().sum();
+        return name.equals("latest-feed")
+                ? latest(name, s, stand.get())
+                : due(name, s, stand.get());
+    }
+
+    private static Fact due(String name, Situation s, StandFeed stand) {
+        Nutrients due = stand.balance().due();
         return new Fact(
                 name,
-                OptionalDouble.of(due),
+                OptionalDouble.of(name.equals("nitrogen-due") ? due.n() : due.sum()),
                 Optional.empty(),
                 Optional.empty(),
                 "needs "
-                        + FeedPlan.inWords(stand.get().balance().need())
+                        + FeedPlan.inWords(stand.balance().need())
                         + " g/m² in season "
                         + s.season().label()
                         + "; given "
-                        + FeedPlan.inWords(stand.get().balance().given())
+                        + FeedPlan.inWords(stand.balance().given())
                         + "; due "
-                        + FeedPlan.inWords(stand.get().balance().due()),
-                stand.get().need().sources());
+                        + FeedPlan.inWords(due),
+                stand.need().sources());
+    }
+
+    private Fact latest(String name, Situation s, StandFeed stand) {
+        FeedYear year = stand.year();
+        return year.latest(stand.dressing(books(s), year.begun() ? 1 : 0))
+                .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()))
+                .map(
+                        day ->
+                                new Fact(
+                                        name,
+                                        OptionalDouble.empty(),
+                                        Optional.empty(),
+                                        Optional.of(day),
+                                        "the last good day for the nitrogen in it, " + day,
+                                        year.timing().sources()))
+                .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
     }
 
     @Override
@@ -69,6 +94,18 @@ final class FeedAdvisor implements Advisor {
         }
         List<String> lines = new ArrayList<>(plan.measures());
         lines.addAll(plan.notes());
+        plan.parts()
+                .forEach(
+                        part ->
+                                part.feed()
+                                        .notRead()
+                                        .forEach(
+                                                mark ->
+                                                        lines.add(
+                                                                part.feed().name()
+                                                                        + ": "
+                                                                        + mark
+                                                                        + ".")));
         lines.addAll(stand.assumed());
         List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
         arithmetic.add("this dressing: " + FeedPlan.inWords(plan.due()) + " g/m²");

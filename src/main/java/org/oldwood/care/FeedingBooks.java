@@ -29,6 +29,7 @@ public final class FeedingBooks {
     private @Nullable Liming liming;
     private @Nullable SulphurTable sulphur;
     private @Nullable MulchTables mulches;
+    private @Nullable List<Together> together;
 
     public FeedingBooks(Documents documents) {
         this.documents = documents;
@@ -65,6 +66,12 @@ public final class FeedingBooks {
     public MulchTables mulches() {
         MulchTables read = once(mulches, () -> MulchTables.read(documents));
         mulches = read;
+        return read;
+    }
+
+    List<Together> together() {
+        List<Together> read = once(together, () -> Together.read(documents));
+        together = read;
         return read;
     }
 

@@ -19,7 +19,8 @@ final class Judge {
     Verdict judge(Rule rule, Subject subject, Season season) {
         Situation opening = new Situation(world, subject, season, world.today());
         Optional<Anchor.Found> first = rule.opens().find(opening, advisors);
-        Optional<Anchor.Found> last = rule.closes().find(opening, advisors);
+        Optional<Anchor.Found> last =
+                rule.closes().find(opening, advisors).map(close -> earlier(close, rule, opening));
         if (first.isEmpty() || last.isEmpty()) {
             Anchor lacking = first.isEmpty() ? rule.opens() : rule.closes();
             return new Verdict(
@@ -48,6 +49,14 @@ final class Judge {
         LocalDate day = within(window);
         Situation situation = new Situation(world, subject, season, day);
         return new Verdict(rule, situation, Optional.of(window), reasons(rule, situation), "");
+    }
+
+    /** A last day of its own, where the rule has one and it is known, cuts the window short. */
+    private Anchor.Found earlier(Anchor.Found close, Rule rule, Situation opening) {
+        return rule.noLaterThan()
+                .flatMap(anchor -> anchor.find(opening, advisors))
+                .filter(latest -> latest.day().isBefore(close.day()))
+                .orElse(close);
     }
 
     /** Today, as far as it lies in the window. */

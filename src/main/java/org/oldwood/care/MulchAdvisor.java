@@ -3,6 +3,7 @@ package org.oldwood.care;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
@@ -76,6 +77,9 @@ final class MulchAdvisor implements Advisor {
                                                 + day
                                                 + " it will have shrunk to two thirds; look then."));
         lines.addAll(mulch.notes());
+        Mulch material = mulch.plan().mulch();
+        lines.addAll(Together.about(books(s).together(), Set.copyOf(material.tags())));
+        material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
         return Optional.of(
                 Amount.of(
                                 mulch.plan().litres(),
@@ -84,9 +88,17 @@ final class MulchAdvisor implements Advisor {
                                 mulch.plan().lines(),
                                 mulch.sources())
                         .withLines(lines)
-                        .withCautions(mulch.plan().mulch().cautions())
-                        .withTags(mulch.plan().mulch().tags())
+                        .withCautions(cautions(mulch))
+                        .withTags(material.tags())
                         .withBuys(buys(books(s), mulch)));
+    }
+
+    private static List<String> cautions(BedMulch mulch) {
+        List<String> all = new ArrayList<>(mulch.plan().mulch().cautions());
+        if (mulch.sheets() > 0) {
+            all.addAll(mulch.underlay().cautions());
+        }
+        return all;
     }
 
     private static String paper(BedMulch mulch) {
@@ -106,7 +118,7 @@ final class MulchAdvisor implements Advisor {
                 + " of "
                 + mulch.plan().mulch().name()
                 + ", laid "
-                + Words.amount(mulch.plan().layCm())
+                + Words.fixed(mulch.plan().layCm(), 0)
                 + " cm deep on "
                 + Words.amount(mulch.plan().coveredM2())
                 + " m²";

@@ -1,16 +1,22 @@
 package org.oldwood.care;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Crops;
+import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Doubts;
+import org.oldwood.feeding.Feed;
 import org.oldwood.feeding.FeedingProfile;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Season;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 
@@ -23,6 +29,9 @@ import org.oldwood.store.Nearest;
 public final class NoteWarnings {
     private static final List<EntryKind> GIVING =
             List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED, EntryKind.MULCHED);
+
+    private static final List<EntryKind> FALSIFYING =
+            List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
     private final GardenState before;
     private final Crops crops;
@@ -41,22 +50,50 @@ public final class NoteWarnings {
 
     /** True where an entry of this kind can be warned about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return GIVING.contains(entry.kind());
+        return GIVING.contains(entry.kind()) || entry.kind() == EntryKind.SOIL_TEST;
     }
 
     /** The warnings about one entry; none where all is well. */
     public List<String> about(Entry entry) {
         Optional<BedState> bed = bed(entry);
         Optional<String> material = entry.text("material");
+        if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
+            return tooSoon(entry, bed.get()).map(List::of).orElse(List.of());
+        }
         if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) {
             return List.of();
         }
         List<String> warnings = new ArrayList<>();
         tooClose(entry, bed.get()).ifPresent(warnings::add);
+        late(entry, material.get(), bed.get()).ifPresent(warnings::add);
         notBorne(material.get(), bed.get()).ifPresent(warnings::add);
         doubt(entry, material.get(), bed.get()).ifPresent(warnings::add);
         unknown(entry, material.get()).ifPresent(warnings::add);
+        warnings.addAll(wants(material.get()));
         return warnings;
+    }
+
+    /** A soil test that lime, sulphur, feed or manure still falsifies. */
+    private Optional<String> tooSoon(Entry entry, BedState bed) {
+        Figure after = books.tables().limits().retestAfter();
+        LocalDate from = entry.date().minusDays((long) after.is());
+        return bed.entries().stream()
+                .filter(each -> FALSIFYING.contains(each.kind()))
+                .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
+                .reduce((first, second) -> second)
+                .map(
+                        last ->
+                                bed.bed().name()
+                                        + " was "
+                                        + last.kind().key()
+                                        + " on "
+                                        + last.date()
+                                        + ": a test reads wrong within "
+                                        + after.inWords()
+                                        + " of lime, sulphur, feed or manure. It is noted all the"
+                                        + " same; test again from "
+                                        + last.date().plusDays((long) after.is())
+                                        + ".");
     }
 
     private Optional<BedState> bed(Entry entry) {
@@ -85,6 +122,33 @@ public final class NoteWarnings {
                                         + " It is noted all the same. If it is not yet done, wait until "
                                         + clash.from()
                                         + ".");
+    }
+
+    /** Nitrogen after the last good day of all crops that got it. */
+    private Optional<String> late(Entry entry, String material, BedState bed) {
+        Optional<Feed> feed = books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
+        if (entry.kind() != EntryKind.FED || feed.isEmpty()) {
+            return Optional.empty();
+        }
+        Season season = Season.containing(entry.date(), before.garden().hemisphere());
+        return bed.plants().stream()
+                .map(plant -> crops.get(plant.plant().crop()))
+                .distinct()
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .map(profile -> books.tables().timing(profile.timing()))
+                .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick())
+                .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
+                .max(Comparator.naturalOrder())
+                .filter(latest -> entry.date().isAfter(latest))
+                .map(
+                        latest ->
+                                "Late: the last good day for the nitrogen of "
+                                        + feed.get().name()
+                                        + " here is "
+                                        + latest
+                                        + ". Later nitrogen makes soft shoots that winter harms, or"
+                                        + " rain takes it. It is noted all the same.");
     }
 
     private Optional<String> notBorne(String material, BedState bed) {
@@ -123,6 +187,14 @@ public final class NoteWarnings {
                 .flatMap(before::plant)
                 .map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
                 .orElse(bed.bed().areaM2());
+    }
+
+    /** What a mulch of this material asks for beside it. */
+    private List<String> wants(String material) {
+        return books.mulches()
+                .mulch(material)
+                .map(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())))
+                .orElse(List.of());
     }
 
     private Optional<String> unknown(Entry entry, String material) {

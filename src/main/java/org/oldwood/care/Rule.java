@@ -25,6 +25,7 @@ public record Rule(
         List<String> forms,
         Anchor opens,
         Anchor closes,
+        Optional<Anchor> noLaterThan,
         double best,
         List<Condition> when,
         Optional<String> amount,
@@ -54,6 +55,9 @@ public record Rule(
                         fields.texts("forms"),
                         Anchor.read(fields, "opens"),
                         Anchor.read(fields, "closes"),
+                        fields.has("noLaterThan")
+                                ? Optional.of(Anchor.read(fields, "noLaterThan"))
+                                : Optional.empty(),
                         fields.number("best", 0, 1, 0),
                         fields.objects("when").stream().map(Condition::read).toList(),
                         fields.optionalText("amount"),

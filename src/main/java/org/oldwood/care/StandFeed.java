@@ -6,15 +6,13 @@ import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.feeding.Balance;
 import org.oldwood.feeding.Choice;
-import org.oldwood.feeding.Dressings;
 import org.oldwood.feeding.Feed;
 import org.oldwood.feeding.FeedPlan;
+import org.oldwood.feeding.FeedYear;
 import org.oldwood.feeding.FeedingProfile;
 import org.oldwood.feeding.Need;
 import org.oldwood.feeding.NeedCase;
-import org.oldwood.feeding.Nutrients;
 import org.oldwood.feeding.SoilClasses;
-import org.oldwood.feeding.Timing;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
@@ -25,27 +23,15 @@ import org.oldwood.garden.Season;
  *
  * @param crop the crop
  * @param profile what the crop asks for
- * @param ground its share of the bed
- * @param need the need of the season by the chosen school
+ * @param year need, balance, dressings and materials on its share of the bed
  * @param given all that was given, oldest first
- * @param balance need against what counts in the season, g/m²
- * @param timing when the year's food is given
- * @param sand whether it stands on light sand
- * @param begun whether anything was fed this season
- * @param choice the materials that it may get
  * @param assumed what was taken for want of knowing
  */
 public record StandFeed(
         Crop crop,
         FeedingProfile profile,
-        NeedCase.Ground ground,
-        Need need,
+        FeedYear year,
         List<Applications.Given> given,
-        Balance balance,
-        Timing timing,
-        boolean sand,
-        boolean begun,
-        Choice choice,
         List<String> assumed) {
     private static final String LIGHT = "light-sand";
 
@@ -78,23 +64,20 @@ public record StandFeed(
         Balance balance = Balance.of(need.gPerM2(), Applications.counting(given, s.season()));
         FeedingBooks.Kept<Feed> kept =
                 books.feeds(s.world().state().garden().materials(), profile.acidSoil());
+        Choice choice = Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph());
         return new StandFeed(
                 crop,
                 profile,
-                ground,
-                need,
-                given,
-                balance,
-                timing(books, profile),
-                sand(books, bed),
-                begun(given, s.season()),
-                Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph()),
+                new FeedYear(
+                        need,
+                        balance,
+                        books.tables().timing(profile.timing()),
+                        sand(books, bed),
+                        begun(given, s.season()),
+                        choice,
+                        ground),
+                List.copyOf(given),
                 asking.assumed(kept.named()));
-    }
-
-    private static Timing timing(FeedingBooks books, FeedingProfile profile) {
-        return Optional.ofNullable(books.tables().timings().get(profile.timing()))
-                .orElseThrow(() -> new IllegalStateException("no timing " + profile.timing()));
     }
 
     private static boolean sand(FeedingBooks books, BedState bed) {
@@ -111,35 +94,26 @@ public record StandFeed(
                 .anyMatch(each -> each.kind() == EntryKind.FED && season.contains(each.date()));
     }
 
-    /** The dressing of that place, 0 for the first, ready to weigh out. */
-    public FeedPlan dressing(FeedingBooks books, int which) {
-        boolean slow = onlySlow();
-        List<Timing.Dressing> dressings =
-                slow
-                        ? List.of(new Timing.Dressing("first", "in one dressing", 1))
-                        : timing.on(sand);
-        Nutrients due =
-                slow && which > 0 && !begun
-                        ? Nutrients.NONE
-                        : Dressings.due(
-                                dressings,
-                                which,
-                                balance,
-                                begun,
-                                books.tables().limits().dressingMostN().is());
-        return FeedPlan.of(books.tables(), due, need.gPerM2().n(), choice, ground);
+    /** Need against what counts in the season, g/m². */
+    public Balance balance() {
+        return year.balance();
     }
 
-    /** Slow feeds are given at once, since they bring their food over the season. */
-    private boolean onlySlow() {
-        List<Feed> withN = choice.allowed().stream().filter(feed -> feed.gives(1).n() > 0).toList();
-        return !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"));
+    /** The need of the season. */
+    public Need need() {
+        return year.need();
+    }
+
+    /** The dressing of that place, 0 for the first, ready to weigh out. */
+    public FeedPlan dressing(FeedingBooks books, int which) {
+        return year.dressing(books.tables(), which);
     }
 
     /** Need, given and due, a line each. */
     public List<String> lines(Season season) {
-        List<String> lines = new ArrayList<>(need.lines());
-        lines.add("need by " + need.school() + ": " + FeedPlan.inWords(balance.need()) + " g/m²");
+        List<String> lines = new ArrayList<>(need().lines());
+        lines.add(
+                "need by " + need().school() + ": " + FeedPlan.inWords(balance().need()) + " g/m²");
         for (Applications.Given each : given) {
             if (season.contains(each.date()) && each.now().sum() > 0) {
                 lines.add("given " + each.inWords());
@@ -154,9 +128,9 @@ public record StandFeed(
                                 + " g/m²");
             }
         }
-        lines.add("due: " + FeedPlan.inWords(balance.due()) + " g/m²");
-        if (balance.surplus().sum() > 0) {
-            lines.add("more than needed: " + FeedPlan.inWords(balance.surplus()) + " g/m²");
+        lines.add("due: " + FeedPlan.inWords(balance().due()) + " g/m²");
+        if (balance().surplus().sum() > 0) {
+            lines.add("more than needed: " + FeedPlan.inWords(balance().surplus()) + " g/m²");
         }
         return lines;
     }

@@ -17,8 +17,8 @@ public final class Doses {
         if (total <= 0) {
             return List.of();
         }
-        int count = (int) Math.ceil(total / most - HAIR);
-        return byShares(total, Collections.nCopies(Math.max(1, count), 1.0));
+        int count = Math.max(1, (int) Math.ceil(total / most - HAIR));
+        return Collections.nCopies(count, total / count);
     }
 
     /** As large a dose as allowed each time; the last takes what is left. */

@@ -4,10 +4,10 @@ import java.util.List;
 
 /**
  * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after
- * the first dressing its share should have been given, after the last all of it. A dressing
- * supposes that those before it were given. Phosphate, potash and magnesia all go with the first,
- * for their time does not matter on plants that stand (RB209 section 7). No single dressing of
- * nitrogen passes its ceiling.
+ * the first dressing its share should have been given, after the last all of it. Until one is
+ * noted, a dressing supposes that those before it will be given; what the ceiling cut off goes with
+ * the next. Phosphate, potash and magnesia all go with the first, for their time does not matter on
+ * plants that stand (RB209 section 7). No single dressing of nitrogen passes its ceiling.
  */
 public final class Dressings {
     private Dressings() {}
@@ -27,12 +27,13 @@ public final class Dressings {
             Balance balance,
             boolean begun,
             double mostN) {
-        double until = shareUntil(dressings, which);
-        double before = which == 0 ? 0 : shareUntil(dressings, which - 1);
         double given = balance.given().n();
         double need = balance.need().n();
-        double supposed = Math.max(given, need * before);
-        double n = Math.min(mostN, Math.max(0, need * until - supposed));
+        double n = 0;
+        for (int each = begun ? which : 0; each <= which; each++) {
+            n = Math.min(mostN, Math.max(0, need * shareUntil(dressings, each) - given));
+            given += n;
+        }
         return which == 0 || begun ? balance.due().withN(n) : Nutrients.NONE.withN(n);
     }
 

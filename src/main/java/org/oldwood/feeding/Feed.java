@@ -97,6 +97,11 @@ public record Feed(
         return is("organic-nitrogen") || is("compost") || is("manure");
     }
 
+    /** True of organic feeds whose nitrogen comes over months. */
+    public boolean slow() {
+        return organic() && !is("quick");
+    }
+
     /** True of manures and composts, which are given by the barrow and vary from heap to heap. */
     public boolean bulky() {
         return is("compost") || is("manure");

@@ -3,6 +3,7 @@ package org.oldwood.feeding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
@@ -132,6 +133,12 @@ public record FeedingTables(
             factors.put(growth, fields.number(growth, 0, 3));
         }
         return factors;
+    }
+
+    /** The timing of a known id. */
+    public Timing timing(String id) {
+        return Optional.ofNullable(timings.get(id))
+                .orElseThrow(() -> new IllegalStateException("feeding.json has no timing " + id));
     }
 
     /** The table that {@code ids} name for a nutrient. */

@@ -29,6 +29,9 @@ public record MulchPlan(
     private static final double MOST_DEPTH_CM = 60;
     private static final double LITRES_PER_M3 = 1000;
 
+    /** Nobody measures a heap to the litre. */
+    private static final long STEP = 10;
+
     /**
      * What is asked.
      *
@@ -115,7 +118,7 @@ public record MulchPlan(
     /** {@code 850 l}, {@code 2.3 m³}. */
     public String volumeWords() {
         return litres() < LITRES_PER_M3
-                ? Math.round(litres()) + " l"
+                ? Math.round(litres() / STEP) * STEP + " l"
                 : number(Math.round(cubicMetres * 10) / 10.0) + " m³";
     }
 

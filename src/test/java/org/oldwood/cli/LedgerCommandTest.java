@@ -81,7 +81,7 @@ class LedgerCommandTest {
                 .contains("not among your materials")
                 .contains("ammonium sulphate, granular: ")
                 .contains("- North bed")
-                .contains("out of reach of children");
+                .contains("Take care: Keep feeds");
         assertThat(result.out().replaceAll("\\s+", " "))
                 .contains("no material at hand brings phosphate, potash and magnesia");
         assertThat(run("shopping", "--uses").out()).contains("lime@north@2027");
