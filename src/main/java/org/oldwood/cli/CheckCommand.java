@@ -2,17 +2,12 @@ package org.oldwood.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.oldwood.care.Choices;
-import org.oldwood.care.Rules;
-import org.oldwood.crop.Crops;
-import org.oldwood.crop.Sources;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenReader;
@@ -34,17 +29,13 @@ import picocli.CommandLine.Command;
         description = "show all that is wrong with the records; silent when all is well",
         footer = {"", "Example:", "  oldwood check"})
 final class CheckCommand extends GardenCommand {
-    private static final List<String> DATA =
-            List.of("crops", "rules", "materials", "climates", "sources");
-
     @Override
     int run() throws IOException {
         Problems problems = new Problems();
         Optional<GardenFolder> opened = open(problems);
         checkZone(problems);
         List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
-        Documents documents = Documents.with(gardenPath(), problems);
-        ownDocuments(documents);
+        new OwnData(gardenPath(), problems).check();
         List<Problem> notices = opened.map(CheckCommand::notices).orElse(List.of());
         if (json) {
             out().json(writer -> write(writer, problems.list(), notices, questions));
@@ -117,30 +108,6 @@ final class CheckCommand extends GardenCommand {
                                 + entry.id());
             }
         }
-    }
-
-    private void ownDocuments(Documents documents) throws IOException {
-        for (String kind : DATA) {
-            Path data = gardenPath().resolve(kind);
-            if (Files.isDirectory(data)) {
-                try (Stream<Path> files = Files.walk(data)) {
-                    files.filter(file -> file.toString().endsWith(".json"))
-                            .map(file -> name(gardenPath(), file))
-                            .sorted()
-                            .forEach(documents::read);
-                }
-            }
-        }
-        if (documents.problems().isEmpty()) {
-            Crops crops = new Crops(documents);
-            crops.ids().forEach(crops::get);
-            Sources.read(documents);
-            Rules.read(documents);
-        }
-    }
-
-    private static String name(Path folder, Path file) {
-        return folder.relativize(file).toString().replace('\\', '/');
     }
 
     private static void write(

@@ -80,7 +80,15 @@ abstract class GardenCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        return run();
+        try {
+            return run();
+        } catch (RecordException | ParameterException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // what bad data leads to is not our fault, and was told when the data were read
+            opened.ifPresent(this::stopOnProblems);
+            throw e;
+        }
     }
 
     /** Standard output. */

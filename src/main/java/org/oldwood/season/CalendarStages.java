@@ -56,6 +56,11 @@ public final class CalendarStages implements Stages {
         return row.north.getMonthValue() >= 11;
     }
 
+    /** Reads a crop's table, so that its problems are told. */
+    public static void check(Crop crop) {
+        read(crop);
+    }
+
     private static Map<Stage, Row> read(Crop crop) {
         Map<Stage, Row> rows = new EnumMap<>(Stage.class);
         Optional<Fields> calendar =
