@@ -166,7 +166,9 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** What is to be known of a folder before anything is made of it. */
     void tellNotices(GardenFolder folder) {
-        folder.notices().forEach(notice -> tell("Note: " + notice.inWords()));
+        for (Problem notice : folder.notices()) {
+            tell("Note: " + notice.inWords());
+        }
     }
 
     /** The garden's folder for a command that works without one too; a named one must be there. */

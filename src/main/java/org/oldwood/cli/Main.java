@@ -27,14 +27,8 @@ public final class Main {
                         System.in,
                         new FileOutputStream(FileDescriptor.out),
                         new FileOutputStream(FileDescriptor.err),
-                        Main::askHidden);
+                        new Terminal());
         System.exit(run(List.of(args), around));
-    }
-
-    private static Optional<String> askHidden(String question) {
-        return Optional.ofNullable(System.console())
-                .map(console -> console.readPassword(question))
-                .map(String::new);
     }
 
     /** Runs one command line and returns its exit code. */

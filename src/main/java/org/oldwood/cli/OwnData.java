@@ -114,7 +114,7 @@ final class OwnData {
     }
 
     private void checkName(String file) {
-        String[] parts = file.split("/");
+        String[] parts = file.split("/", -1);
         if (!file.startsWith(CROPS) || parts.length != 3) {
             return;
         }
@@ -138,8 +138,8 @@ final class OwnData {
     private Set<String> ownCrops(List<String> files) {
         Set<String> ids = new TreeSet<>();
         for (String file : files) {
-            if (file.startsWith(CROPS) && file.split("/").length == 3) {
-                ids.add(file.split("/")[1]);
+            if (file.startsWith(CROPS) && file.split("/", -1).length == 3) {
+                ids.add(file.split("/", -1)[1]);
             }
         }
         return ids;

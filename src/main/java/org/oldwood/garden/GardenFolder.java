@@ -38,7 +38,9 @@ public final class GardenFolder {
         Optional<Garden> read = readGarden();
         this.crops = new Crops(documents);
         this.journal = readJournal();
-        SecondCopies.in(folder).forEach(copy -> notices.add(SecondCopies.notice(copy)));
+        for (SecondCopies.Copy copy : SecondCopies.in(folder)) {
+            notices.add(SecondCopies.notice(copy));
+        }
         this.garden = read.orElse(null) == null ? nothing() : read.get();
     }
 

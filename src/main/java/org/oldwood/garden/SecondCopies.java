@@ -43,24 +43,38 @@ public final class SecondCopies {
         List<Copy> copies = new ArrayList<>();
         String[] names = folder.toFile().list();
         for (String name : names == null ? new String[0] : names) {
-            copied(name).ifPresent(of -> copies.add(new Copy(name, of)));
+            Optional<String> of = copied(name);
+            if (of.isPresent()) {
+                copies.add(new Copy(name, of.get()));
+            }
         }
-        copies.sort((a, b) -> a.name.compareTo(b.name));
+        if (copies.size() > 1) {
+            copies.sort((a, b) -> a.name.compareTo(b.name));
+        }
         return copies;
     }
 
     /** Which file of the record a name is a copy of, if any. */
     static Optional<String> copied(String name) {
         String lower = name.toLowerCase(Locale.ROOT);
-        boolean isOther =
-                lower.startsWith(".")
-                        || lower.contains(SET_ASIDE)
-                        || BACKUPS.stream().anyMatch(lower::endsWith);
-        return isOther
-                ? Optional.empty()
-                : RECORD.stream()
-                        .filter(file -> !lower.equals(file) && isLike(lower, file))
-                        .findFirst();
+        if (lower.startsWith(".") || lower.contains(SET_ASIDE) || isBackup(lower)) {
+            return Optional.empty();
+        }
+        for (String file : RECORD) {
+            if (!lower.equals(file) && isLike(lower, file)) {
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isBackup(String name) {
+        for (String ending : BACKUPS) {
+            if (name.endsWith(ending)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isLike(String name, String file) {
