@@ -11,6 +11,7 @@ import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.StageDate;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
 
 /**
@@ -65,7 +66,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
 
     private static Optional<MonthDay> monthDay(String text) {
         try {
-            return Optional.of(MonthDay.parse("--" + text));
+            return Optional.of(IsoDate.monthDay(text));
         } catch (DateTimeParseException e) {
             return Optional.empty();
         }
@@ -79,6 +80,11 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
      * @param words how it was found
      */
     record Found(LocalDate day, int plusMinusDays, String words, List<String> sources) {}
+
+    /** Whether it is the same day for all that is of one crop. */
+    boolean isOfTheCrop() {
+        return by.equals("stage") || by.equals("day");
+    }
 
     /** The day, or nothing where what it hangs on is not there. */
     Optional<Found> find(Situation situation, Advisors advisors) {

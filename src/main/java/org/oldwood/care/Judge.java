@@ -2,32 +2,74 @@ package org.oldwood.care;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.Crop;
 import org.oldwood.garden.Season;
 
 /** Holds a rule against a subject in a season: does it apply, when, and why or why not. */
 final class Judge {
     private final Situation.World world;
     private final Advisors advisors;
+    private final Map<String, Span> spans = new HashMap<>();
 
     Judge(Situation.World world, Advisors advisors) {
         this.world = world;
         this.advisors = advisors;
     }
 
+    /** The answer up to the first condition that does not hold: all that a plan needs. */
     Verdict judge(Rule rule, Subject subject, Season season) {
-        Situation opening = new Situation(world, subject, season, world.today());
+        return judge(rule, new Situation(world, subject, season, world.today()), false);
+    }
+
+    /** The answer with every condition asked, so that "why not" has the whole of it. */
+    Verdict explain(Rule rule, Subject subject, Season season) {
+        return judge(rule, new Situation(world, subject, season, world.today()), true);
+    }
+
+    private Verdict judge(Rule rule, Situation opening, boolean whole) {
+        Span span = span(rule, opening);
+        if (span.window.isEmpty()) {
+            return new Verdict(rule, opening, span.window, List.of(), span.because);
+        }
+        LocalDate day = within(span.window.get());
+        Situation situation = new Situation(world, opening.subject(), opening.season(), day);
+        return new Verdict(rule, situation, span.window, reasons(rule, situation, whole), "");
+    }
+
+    /** A window, or why there is none. */
+    private record Span(Optional<Window> window, String because) {}
+
+    /** Stages and days of the year are the same for all plants of a crop. */
+    private Span span(Rule rule, Situation opening) {
+        if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) {
+            return findSpan(rule, opening);
+        }
+        String key =
+                rule.id()
+                        + " "
+                        + opening.season().year()
+                        + " "
+                        + opening.subject().crop().map(Crop::id).orElse("");
+        Span known = spans.get(key);
+        if (known == null) {
+            known = findSpan(rule, opening);
+            spans.put(key, known);
+        }
+        return known;
+    }
+
+    private Span findSpan(Rule rule, Situation opening) {
         Optional<Anchor.Found> first = rule.opens().find(opening, advisors);
         Optional<Anchor.Found> last =
                 rule.closes().find(opening, advisors).map(close -> earlier(close, rule, opening));
         if (first.isEmpty() || last.isEmpty()) {
             Anchor lacking = first.isEmpty() ? rule.opens() : rule.closes();
-            return new Verdict(
-                    rule,
-                    opening,
+            return new Span(
                     Optional.empty(),
-                    List.of(),
                     "its window hangs on "
                             + lacking.by()
                             + " "
@@ -35,20 +77,14 @@ final class Judge {
                             + ", which is not known here");
         }
         if (last.get().day().isBefore(first.get().day())) {
-            return new Verdict(
-                    rule,
-                    opening,
+            return new Span(
                     Optional.empty(),
-                    List.of(),
                     "its window would close on "
                             + last.get().day()
                             + ", before it opens on "
                             + first.get().day());
         }
-        Window window = window(first.get(), last.get());
-        LocalDate day = within(window);
-        Situation situation = new Situation(world, subject, season, day);
-        return new Verdict(rule, situation, Optional.of(window), reasons(rule, situation), "");
+        return new Span(Optional.of(window(first.get(), last.get())), "");
     }
 
     /** A last day of its own, where the rule has one and it is known, cuts the window short. */
@@ -76,11 +112,15 @@ final class Judge {
                 words);
     }
 
-    /** Every condition is asked, so that "why not" has the whole answer. */
-    private List<Reason> reasons(Rule rule, Situation situation) {
+    private List<Reason> reasons(Rule rule, Situation situation, boolean whole) {
         List<Reason> reasons = new ArrayList<>();
         for (Condition condition : rule.when()) {
-            reasons.add(condition.test(advisors.fact(condition.fact(), condition.of(), situation)));
+            Reason reason =
+                    condition.test(advisors.fact(condition.fact(), condition.of(), situation));
+            reasons.add(reason);
+            if (!whole && !reason.holds()) {
+                break;
+            }
         }
         return reasons;
     }

@@ -71,7 +71,8 @@ public final class Planner {
      */
     public List<Verdict> explain(Rule rule, Subject subject) {
         Season now = world.state().season();
-        return List.of(judge.judge(rule, subject, now), judge.judge(rule, subject, now.plus(1)));
+        return List.of(
+                judge.explain(rule, subject, now), judge.explain(rule, subject, now.plus(1)));
     }
 
     /**

@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Season;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.StageOfLife;
 import org.oldwood.pruning.Why;
@@ -27,6 +29,11 @@ final class PruningAdvisor implements Advisor {
         TIMES.put("canes-thin", "winter");
         TIMES.put("canes-down", "winter");
     }
+
+    /** The rules ask several things of one plant in one season, one after the other. */
+    private record Asked(PlantState state, Season season, Optional<PruningCase> found) {}
+
+    private @Nullable Asked last;
 
     @Override
     public List<String> facts() {
@@ -76,12 +83,21 @@ final class PruningAdvisor implements Advisor {
     }
 
     /** The case of the subject's plant; of the first of several. */
-    private static Optional<PruningCase> first(Situation situation) {
+    private Optional<PruningCase> first(Situation situation) {
         List<PlantState> plants = situation.subject().plants();
         if (plants.isEmpty()) {
             return Optional.empty();
         }
         PlantState state = plants.get(0);
+        Asked asked = last;
+        if (asked == null || asked.state != state || !asked.season.equals(situation.season())) {
+            asked = new Asked(state, situation.season(), caseOf(state, situation));
+            last = asked;
+        }
+        return asked.found;
+    }
+
+    private static Optional<PruningCase> caseOf(PlantState state, Situation situation) {
         return situation
                 .world()
                 .crops()

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param rule the rule
  * @param situation the subject and season
  * @param window the window, where its ends could be found
- * @param reasons every condition's answer, in the rule's order; all of them must hold
+ * @param reasons the conditions' answers, in the rule's order; all of them must hold. In a plan they
+ *     end at the first that does not
  * @param because why there is no task although all conditions hold; empty otherwise
  */
 public record Verdict(
@@ -25,6 +26,15 @@ public record Verdict(
 
     /** Whether it gives a task. */
     public boolean due() {
-        return window.isPresent() && because.isEmpty() && reasons.stream().allMatch(Reason::holds);
+        return window.isPresent() && because.isEmpty() && holds();
+    }
+
+    private boolean holds() {
+        for (Reason reason : reasons) {
+            if (!reason.holds()) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -60,9 +60,21 @@ final class CalendarCommand extends GardenCommand {
 
     @Override
     CommandLine commandLine(List<String> arguments) {
-        return new CommandLine(this)
-                .addSubcommand("read", new CalendarReadCommand(this))
-                .addSubcommand("publish", new CalendarPublishCommand(this));
+        CommandLine line = new CommandLine(this);
+        if (mayName(arguments, "read", "-h", "--help")) {
+            line.addSubcommand("read", new CalendarReadCommand(this));
+        }
+        if (mayName(arguments, "publish", "-h", "--help")) {
+            line.addSubcommand("publish", new CalendarPublishCommand(this));
+        }
+        return line;
+    }
+
+    /** Commands of its own are made only where they may be asked for, so that a run starts fast. */
+    private static boolean mayName(List<String> arguments, String... words) {
+        return arguments.isEmpty()
+                || !arguments.get(0).startsWith("-")
+                || arguments.stream().anyMatch(List.of(words)::contains);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.store.IsoDate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -51,7 +52,7 @@ final class Today {
         @Override
         public LocalDate convert(String text) {
             try {
-                return LocalDate.parse(text);
+                return IsoDate.parse(text);
             } catch (DateTimeParseException e) {
                 throw new TypeConversionException(
                         "must be a date that exists, written year-month-day (2026-11-20), but is \""

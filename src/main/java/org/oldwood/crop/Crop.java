@@ -100,6 +100,17 @@ public record Crop(
         return counted.equals("row");
     }
 
+    /**
+     * What {@code reader} makes of this crop's section, or of that of the crop it is like. Made
+     * once.
+     */
+    public <T> Optional<T> section(String name, Class<T> kind, Function<Fields, T> reader) {
+        Optional<T> own = documents.made("crops/" + id + "/" + name + ".json", kind, reader);
+        return own.isPresent() || like.isEmpty()
+                ? own
+                : documents.made("crops/" + like.get() + "/" + name + ".json", kind, reader);
+    }
+
     /** This crop's section, or that of the crop it is like. Empty where neither has one. */
     public Optional<Fields> section(String name) {
         Optional<Fields> own = documents.optionalFields("crops/" + id + "/" + name + ".json");

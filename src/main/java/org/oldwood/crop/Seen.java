@@ -19,10 +19,14 @@ public enum Seen {
     /** Our own choice, where nothing was found. */
     ASSUMED("our assumption");
 
+    private static final List<String> KEYS = Stream.of(values()).map(Seen::key).toList();
+
     private final String words;
+    private final String key;
 
     Seen(String words) {
         this.words = words;
+        this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** For people: {@code read}, {@code from memory}, {@code our assumption}. */
@@ -32,15 +36,15 @@ public enum Seen {
 
     /** As it stands in the data: {@code read}, {@code memory}, {@code common-practice}. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return key;
     }
 
     public static List<String> keys() {
-        return Stream.of(values()).map(Seen::key).toList();
+        return KEYS;
     }
 
     /** The mark written as {@code key}; the key must be one of {@link #keys()}. */
     public static Seen parse(String key) {
-        return valueOf(key.toUpperCase(Locale.ROOT).replace('-', '_'));
+        return values()[KEYS.indexOf(key)];
     }
 }

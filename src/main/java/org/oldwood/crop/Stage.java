@@ -3,7 +3,6 @@ package org.oldwood.crop;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A principal stage of growth, with its BBCH code. Listed in the order of one growing season, from
@@ -23,10 +22,14 @@ public enum Stage {
     LEAF_FALL_BEGINS("93", "leaf fall begins"),
     LEAF_FALL_DONE("97", "leaf fall done");
 
+    private static final List<Stage> ALL = List.of(values());
+
+    private final String key;
     private final String bbch;
     private final String words;
 
     Stage(String bbch, String words) {
+        this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.bbch = bbch;
         this.words = words;
     }
@@ -42,17 +45,20 @@ public enum Stage {
 
     /** As it stands in the data and on the command line: {@code bud-swell}. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return key;
     }
 
     public static List<String> keys() {
-        return Stream.of(values()).map(Stage::key).toList();
+        return ALL.stream().map(Stage::key).toList();
     }
 
     /** The stage of a key or of two BBCH digits. */
     public static Optional<Stage> find(String keyOrCode) {
-        return Stream.of(values())
-                .filter(stage -> stage.key().equals(keyOrCode) || stage.bbch.equals(keyOrCode))
-                .findFirst();
+        for (Stage stage : ALL) {
+            if (stage.key.equals(keyOrCode) || stage.bbch.equals(keyOrCode)) {
+                return Optional.of(stage);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -27,7 +27,7 @@ public record Yield(
 
     /** The yield section of a crop, if it has one. */
     public static Optional<Yield> read(Crop crop) {
-        return crop.section("yield").map(Yield::of);
+        return crop.section("yield", Yield.class, Yield::of);
     }
 
     private static Yield of(Fields fields) {

@@ -20,7 +20,7 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
 
     /** Reads the crop's section; empty where the crop has none. */
     public static Optional<Propagation> of(Crop crop) {
-        return crop.section("cuttings").map(Propagation::read);
+        return crop.section("cuttings", Propagation.class, Propagation::read);
     }
 
     /** The method that the form calls for, if the crop has any. */

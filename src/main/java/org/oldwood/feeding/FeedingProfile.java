@@ -50,7 +50,7 @@ public record FeedingProfile(
 
     /** The crop's section; empty where neither the crop nor the one it is like has one. */
     public static Optional<FeedingProfile> of(Crop crop) {
-        return crop.section("feeding").map(FeedingProfile::read);
+        return crop.section("feeding", FeedingProfile.class, FeedingProfile::read);
     }
 
     static FeedingProfile read(Fields fields) {

@@ -2,6 +2,7 @@ package org.oldwood.feeding;
 
 import java.time.MonthDay;
 import java.util.List;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
 
 /**
@@ -43,8 +44,8 @@ public record Timing(
                         fields.text("id"),
                         usual,
                         sand.isEmpty() ? usual : sand,
-                        MonthDay.parse("--" + fields.text("latestQuick")),
-                        MonthDay.parse("--" + fields.text("latestSlow")),
+                        IsoDate.monthDay(fields.text("latestQuick")),
+                        IsoDate.monthDay(fields.text("latestSlow")),
                         fields.texts("source"),
                         fields.text("note", ""));
         fields.done();

@@ -208,12 +208,16 @@ public enum EntryKind {
             says("wrong", Holds.ENTRY, "the id of the wrong entry").must(),
             says("cause", Holds.TEXT, "why"));
 
+    private static final List<String> KEYS = Stream.of(values()).map(EntryKind::key).toList();
+
+    private final String key;
     private final String meaning;
 
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of, and never changed
     private final List<EntryField> fields;
 
     EntryKind(String meaning, EntryField... fields) {
+        this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.meaning = meaning;
         this.fields = List.of(fields);
     }
@@ -229,20 +233,26 @@ public enum EntryKind {
     }
 
     public Optional<EntryField> field(String key) {
-        return fields.stream().filter(known -> known.key().equals(key)).findFirst();
+        for (EntryField known : fields) {
+            if (known.key().equals(key)) {
+                return Optional.of(known);
+            }
+        }
+        return Optional.empty();
     }
 
     /** As it stands in the journal: {@code planted-out}. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return key;
     }
 
     public static List<String> keys() {
-        return Stream.of(values()).map(EntryKind::key).toList();
+        return KEYS;
     }
 
     public static Optional<EntryKind> find(String key) {
-        return Stream.of(values()).filter(kind -> kind.key().equals(key)).findFirst();
+        int at = KEYS.indexOf(key);
+        return at < 0 ? Optional.empty() : Optional.of(values()[at]);
     }
 
     /** Of these fields an entry must have at least one; empty where there is no such demand. */

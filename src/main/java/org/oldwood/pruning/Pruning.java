@@ -18,7 +18,7 @@ public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
 
     /** The pruning section of a crop, if it has one. */
     public static Optional<Pruning> read(Crop crop) {
-        return crop.section("pruning").map(Pruning::of);
+        return crop.section("pruning", Pruning.class, Pruning::of);
     }
 
     private static Pruning of(Fields fields) {

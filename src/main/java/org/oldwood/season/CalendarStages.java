@@ -13,6 +13,7 @@ import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
 
 /**
@@ -78,7 +79,7 @@ public final class CalendarStages implements Stages {
         String text = fields.text("north");
         MonthDay north = MonthDay.of(1, 1);
         try {
-            north = MonthDay.parse("--" + text);
+            north = IsoDate.monthDay(text);
         } catch (DateTimeParseException e) {
             fields.wrong(
                     "north",

@@ -11,6 +11,7 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.StageRule.WarmSummer;
 import org.oldwood.season.StageRule.Window;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
 
 /**
@@ -136,7 +137,7 @@ public record CropStages(
     static MonthDay monthDay(Fields fields, String key) {
         String text = fields.text(key);
         try {
-            return MonthDay.parse("--" + text);
+            return IsoDate.monthDay(text);
         } catch (DateTimeException e) {
             fields.wrong(
                     key,

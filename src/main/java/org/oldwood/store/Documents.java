@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,7 @@ public final class Documents {
     private final @Nullable Path folder;
     private final Problems problems;
     private final Map<String, Optional<Json>> cache = new HashMap<>();
+    private final Map<String, Object> made = new HashMap<>();
 
     private Documents(@Nullable Path folder, Problems problems) {
         this.folder = folder;
@@ -65,6 +67,21 @@ public final class Documents {
     /** The keys of a document, if it is there. */
     public Optional<Fields> optionalFields(String name) {
         return read(name).map(json -> Fields.of(json, problems));
+    }
+
+    /**
+     * What {@code reader} makes of a document, if it is there. Made once; {@code kind} is what is
+     * made of it, since several may be made of one document.
+     */
+    public <T> Optional<T> made(String name, Class<T> kind, Function<Fields, T> reader) {
+        String key = kind.getName() + " " + name;
+        Object known = made.get(key);
+        if (known != null) {
+            return Optional.of(kind.cast(known));
+        }
+        Optional<T> now = optionalFields(name).map(reader);
+        now.ifPresent(it -> made.put(key, it));
+        return now;
     }
 
     /**

@@ -139,7 +139,7 @@ public final class Fields extends KeysAsked {
         }
         if (value instanceof Json.Text text) {
             try {
-                return Optional.of(LocalDate.parse(text.value()));
+                return Optional.of(IsoDate.parse(text.value()));
             } catch (DateTimeParseException e) {
                 // told below, together with values that are no text
             }

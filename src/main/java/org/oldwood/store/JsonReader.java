@@ -65,11 +65,11 @@ public final class JsonReader {
                         "empty-file", Place.of(file), "holds nothing", "Write a JSON object: {…}");
                 return Optional.empty();
             }
-            Json value = value("");
+            Json value = value(here());
             if (parser.nextToken() != null) {
                 problems.add(
                         "more-after-end",
-                        here(""),
+                        here(),
                         "there is more text after the end of the value",
                         "Keep one value only.");
                 return Optional.empty();
@@ -103,13 +103,12 @@ public final class JsonReader {
         return end < 0 ? message : message.substring(0, end);
     }
 
-    private Place here(String path) {
+    private Place here() {
         var at = parser.currentTokenLocation();
-        return new Place(file, at.getLineNr() + lineOffset, at.getColumnNr(), path);
+        return new Place(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
     }
 
-    private Json value(String path) throws IOException {
-        Place place = here(path);
+    private Json value(Place place) throws IOException {
         JsonToken token = parser.currentToken();
         return switch (token) {
             case START_OBJECT -> object(place);
@@ -128,7 +127,9 @@ public final class JsonReader {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             parser.nextToken();
-            members.put(key, value(place.path().isEmpty() ? key : place.path() + "." + key));
+            var at = parser.currentTokenLocation();
+            Place inside = place.of(key, at.getLineNr() + lineOffset, at.getColumnNr());
+            members.put(key, value(inside));
         }
         return new Json.Obj(place, members);
     }
@@ -136,7 +137,9 @@ public final class JsonReader {
     private Json array(Place place) throws IOException {
         List<Json> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(value(place.path() + "[" + items.size() + "]"));
+            var at = parser.currentTokenLocation();
+            Place inside = place.of(items.size(), at.getLineNr() + lineOffset, at.getColumnNr());
+            items.add(value(inside));
         }
         return new Json.Arr(place, items);
     }

@@ -1,17 +1,17 @@
 package org.oldwood.store;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The keys of one JSON object, which of them were asked for, and whether all was right so far. */
 abstract class KeysAsked {
     final Json.Obj object;
     final Problems problems;
-    private final Set<String> asked = new HashSet<>();
+    private final List<String> asked = new ArrayList<>();
     boolean ok = true;
 
     KeysAsked(Json.Obj object, Problems problems) {
@@ -69,13 +69,16 @@ abstract class KeysAsked {
 
     /** Reports every key that was never asked for. Call it once, when all keys have been read. */
     public final void done() {
+        if (asked.containsAll(object.members().keySet())) {
+            return;
+        }
         for (Map.Entry<String, Json> member : object.members().entrySet()) {
             if (!asked.contains(member.getKey())) {
                 wrong(
                         member.getValue().place(),
                         "unknown-key",
                         "is not a key that is known here",
-                        Nearest.hint(member.getKey(), asked));
+                        Nearest.hint(member.getKey(), new HashSet<>(asked)));
             }
         }
     }
