@@ -6,11 +6,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.temporal.Temporal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.Encodable;
+import net.fortuna.ical4j.model.Parameter;
 import net.fortuna.ical4j.model.ParameterList;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.PropertyList;
@@ -21,6 +24,7 @@ import net.fortuna.ical4j.model.parameter.Related;
 import net.fortuna.ical4j.model.property.Categories;
 import net.fortuna.ical4j.model.property.Color;
 import net.fortuna.ical4j.model.property.Completed;
+import net.fortuna.ical4j.model.property.DateProperty;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStamp;
@@ -183,8 +187,8 @@ final class IcsWriter {
     }
 
     /**
-     * In the order in which the properties were given; ical4j writes each, and the lines are folded
-     * here.
+     * In the order in which the properties were given. The library's own encoding of a text takes
+     * several regular expressions, that of a date a formatter: both are written here.
      */
     private void write(Component component, List<Component> inside) throws IOException {
         lines.line("BEGIN", component.getName());
@@ -198,7 +202,31 @@ final class IcsWriter {
     }
 
     private void write(Property property) throws IOException {
-        lines.whole(property.toString().stripTrailing());
+        String name = name(property);
+        if (property instanceof Encodable) {
+            lines.text(name, property.getValue());
+        } else if (property instanceof DateProperty<?> dated && dated.getDate() != null) {
+            lines.line(name, date(dated.getDate()));
+        } else {
+            lines.line(name, property.getValue());
+        }
+    }
+
+    /** The name with its parameters; ours are plain words. */
+    private static String name(Property property) {
+        List<Parameter> parameters = property.getParameterList().getAll();
+        if (parameters.isEmpty()) {
+            return property.getName();
+        }
+        StringBuilder name = new StringBuilder(property.getName());
+        for (Parameter parameter : parameters) {
+            name.append(';').append(parameter.getName()).append('=').append(parameter.getValue());
+        }
+        return name.toString();
+    }
+
+    private static String date(Temporal value) {
+        return value instanceof LocalDate day ? digits(day) : Stamp.utc(Instant.from(value));
     }
 
     /** A DATE value (RFC 5545, 3.3.4). */
