@@ -11,8 +11,8 @@ import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.StageDate;
-import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
 
 /**
  * One end of a rule's window: so many days after a stage, a day of the year, a day that a craft

@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param rule the rule
  * @param situation the subject and season
  * @param window the window, where its ends could be found
- * @param reasons the conditions' answers, in the rule's order; all of them must hold. In a plan they
- *     end at the first that does not
+ * @param reasons the conditions' answers, in the rule's order; all of them must hold. In a plan
+ *     they end at the first that does not
  * @param because why there is no task although all conditions hold; empty otherwise
  */
 public record Verdict(

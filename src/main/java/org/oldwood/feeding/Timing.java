@@ -2,8 +2,8 @@ package org.oldwood.feeding;
 
 import java.time.MonthDay;
 import java.util.List;
-import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
 
 /**
  * When the year's food is given to a group of crops: the dressings in order and the last days.

@@ -13,8 +13,8 @@ import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
-import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
 
 /**
  * Stage dates by month and hemisphere, from the {@code calendar} part of a crop's {@code stages}

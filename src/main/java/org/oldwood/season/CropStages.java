@@ -11,8 +11,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.StageRule.WarmSummer;
 import org.oldwood.season.StageRule.Window;
-import org.oldwood.store.IsoDate;
 import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
 
 /**
  * What is known of one crop's stages: how it comes to each, the chill it wants, the frost each
