@@ -31,7 +31,13 @@ final class PruningAdvisor implements Advisor {
     }
 
     /** The rules ask several things of one plant in one season, one after the other. */
-    private record Asked(PlantState state, Season season, Optional<PruningCase> found) {}
+    private record Asked(PlantState state, Season season, Optional<PruningCase> found) {
+        /** The very same plant: comparing whole records would take longer than the asking. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean isOf(PlantState plant, Season year) {
+            return state == plant && season.equals(year);
+        }
+    }
 
     private @Nullable Asked last;
 
@@ -90,7 +96,7 @@ final class PruningAdvisor implements Advisor {
         }
         PlantState state = plants.get(0);
         Asked asked = last;
-        if (asked == null || asked.state != state || !asked.season.equals(situation.season())) {
+        if (asked == null || !asked.isOf(state, situation.season())) {
             asked = new Asked(state, situation.season(), caseOf(state, situation));
             last = asked;
         }
