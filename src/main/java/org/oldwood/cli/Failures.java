@@ -37,6 +37,13 @@ final class Failures {
     }
 
     private static String firstLine(ParameterException e) {
+        if (e instanceof UnmatchedArgumentException unmatched
+                && unmatched.getUnmatched().get(0).startsWith("-")) {
+            // what follows it may be a password, which belongs in no log
+            String option = unmatched.getUnmatched().get(0);
+            int value = option.indexOf('=');
+            return "Unknown option: '" + (value < 0 ? option : option.substring(0, value)) + "'";
+        }
         String message = String.valueOf(e.getMessage());
         int end = message.indexOf('\n');
         return end < 0 ? message : message.substring(0, end);

@@ -1,7 +1,6 @@
 package org.oldwood.cli;
 
 import java.io.BufferedWriter;
-import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -36,10 +35,10 @@ final class Out {
         return write("\n");
     }
 
-    /** Text as it is; line ends are the caller's. */
+    /** Text as it is, but for what would steer a terminal; line ends are the caller's. */
     Out write(String text) {
         try {
-            writer.write(text);
+            writer.write(Safe.text(text));
             return this;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -65,7 +64,7 @@ final class Out {
 
     /** One JSON value, indented, with a line end after it. */
     Out json(Consumer<JsonWriter> value) {
-        JsonWriter json = JsonWriter.indented(new Unclosed(writer));
+        JsonWriter json = JsonWriter.indented(Safe.json(writer));
         value.accept(json);
         json.flush();
         return line();
@@ -76,18 +75,6 @@ final class Out {
             writer.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    /** Hands on to a writer that more will be written to. */
-    private static final class Unclosed extends FilterWriter {
-        Unclosed(Writer beneath) {
-            super(beneath);
-        }
-
-        @Override
-        public void close() throws IOException {
-            flush();
         }
     }
 }
