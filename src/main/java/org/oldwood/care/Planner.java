@@ -246,19 +246,17 @@ public final class Planner {
                 finished.map(Entry::date).orElse(day),
                 amount,
                 reasons,
-                warnings(rule, amount),
+                warnings(rule, amount, situation, window),
                 List.copyOf(sources),
                 state,
                 finished.map(Entry::date));
     }
 
-    private List<String> warnings(Rule rule, Optional<Amount> amount) {
+    private List<String> warnings(
+            Rule rule, Optional<Amount> amount, Situation situation, Window window) {
         Set<String> ids = new LinkedHashSet<>(rule.cautions());
         amount.ifPresent(found -> ids.addAll(found.cautions()));
-        return ids.stream()
-                .map(cautions::find)
-                .flatMap(Optional::stream)
-                .map(Cautions.Caution::line)
-                .toList();
+        return cautions.lines(
+                ids, situation.subject().crop(), window, situation.season().hemisphere());
     }
 }

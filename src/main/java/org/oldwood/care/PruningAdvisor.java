@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.pruning.Cut;
@@ -40,6 +41,8 @@ final class PruningAdvisor implements Advisor {
     }
 
     private @Nullable Asked last;
+    private @Nullable PruningMinutes minutes;
+    private @Nullable GardenState minutesOf;
 
     @Override
     public List<String> facts() {
@@ -77,11 +80,27 @@ final class PruningAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation situation) {
+        String time = TIMES.getOrDefault(name, "winter");
+        List<PlantState> plants = situation.subject().plants();
         return first(situation)
                 .map(
                         one ->
-                                new PruningAmounts(one, bushes(situation))
-                                        .of(name, TIMES.getOrDefault(name, "winter")));
+                                new PruningAmounts(
+                                                one,
+                                                bushes(situation),
+                                                minutes(situation.world().state())
+                                                        .of(plants, one.crop(), one.form(), time))
+                                        .of(name, time));
+    }
+
+    /** What the journal tells of minutes, read once for a garden's state. */
+    @SuppressWarnings("ReferenceEquality") // the very same state, not an equal one
+    private PruningMinutes minutes(GardenState state) {
+        if (minutes == null || minutesOf != state) {
+            minutes = new PruningMinutes(state);
+            minutesOf = state;
+        }
+        return minutes;
     }
 
     private static int bushes(Situation situation) {

@@ -13,7 +13,6 @@ import org.oldwood.pruning.Look;
 import org.oldwood.pruning.Outlook;
 import org.oldwood.pruning.School;
 import org.oldwood.pruning.StageOfLife;
-import org.oldwood.pruning.Stems;
 import org.oldwood.pruning.Step;
 
 /** Words a plant's cut as the amount of a task. */
@@ -21,11 +20,17 @@ final class PruningAmounts {
     private final PruningCase one;
     private final School school;
     private final int bushes;
+    private final Optional<Double> minutes;
 
-    PruningAmounts(PruningCase one, int bushes) {
+    /**
+     * @param bushes how many bushes the task is for
+     * @param minutes how long they take together
+     */
+    PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
         this.one = one;
         this.school = one.school();
         this.bushes = bushes;
+        this.minutes = minutes;
     }
 
     Amount of(String name, String time) {
@@ -35,39 +40,20 @@ final class PruningAmounts {
                     one.bush().isPresent() ? counted(cut, time) : uncounted(cut, time);
             case "canes-out" -> work(cut, time, "canes", "all fruited canes");
             case "canes-kept" -> kept(cut, time);
-            default -> work(cut, time, "plants", bushes == 1 ? "one plant" : bushes + " plants");
+            default -> work(cut, time, "plants", bushes + (bushes == 1 ? " plant" : " plants"));
         };
     }
 
     private Amount counted(Cut cut, String time) {
-        String words = CutWords.taken(cut);
+        String words = CutWords.taken(cut, one.form().counted());
         List<String> lines = new ArrayList<>(CutWords.remarks(cut));
-        lines.addAll(unaged(one.faults()));
+        lines.addAll(one.faults().inWords());
         if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0) {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
         }
         lines.addAll(looks());
-        return amount(cut, time, cut.number(), stems(), words, lines)
+        return amount(cut, time, cut.number(), one.form().counted(), words, lines)
                 .withLines(lines(lines, cut, time));
-    }
-
-    /** Sick and weak stems whose ages were not noted cannot be counted off; they are told. */
-    private static List<String> unaged(StemFaults faults) {
-        List<String> lines = new ArrayList<>();
-        if (faults.sickInAll() > 0) {
-            lines.add(
-                    "Noted without their age: "
-                            + faults.sickInAll()
-                            + " dead or diseased. They come out first, all of them; what they are of"
-                            + " these numbers is done with them.");
-        }
-        if (faults.weakInAll() > 0) {
-            lines.add(
-                    "Noted without their age: "
-                            + faults.weakInAll()
-                            + " weak, damaged or low. Take them first of these numbers.");
-        }
-        return lines;
     }
 
     private Optional<String> schedule(Bush bush) {
@@ -84,18 +70,21 @@ final class PruningAmounts {
                                         + " of the oldest stems.");
     }
 
-    private static final int WINTERS = 6;
+    private static final int WINTERS = 20;
 
     private Amount uncounted(Cut cut, String time) {
-        Stems target = school.target(one.blank());
-        String words =
-                target.total() == 0
-                        ? "see how many are spent"
-                        : "leave " + target.total() + " (by age " + target + "), oldest out first";
         List<String> lines = new ArrayList<>();
-        lines.add("Not counted yet: count by age, and the cut list names the number of each age.");
+        if (one.toLeave() > 0) {
+            lines.add("Not counted yet: note the count, and the cut list says how many go.");
+        }
         lines.addAll(looks());
-        return amount(cut, time, target.total(), stems() + " to leave", words, lines)
+        return amount(
+                        cut,
+                        time,
+                        one.toLeave(),
+                        one.form().counted() + " to leave",
+                        one.toDo(),
+                        lines)
                 .withLines(lines(lines, cut, time));
     }
 
@@ -112,10 +101,6 @@ final class PruningAmounts {
         String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
         return amount(cut, time, value, unit, said, List.of())
                 .withLines(lines(List.of(), cut, time));
-    }
-
-    private String stems() {
-        return one.form().craft().equals("canes") ? "canes" : "stems";
     }
 
     private List<String> looks() {
@@ -149,7 +134,6 @@ final class PruningAmounts {
             arithmetic.add("stems by age: " + CutWords.beforeAndAfter(cut));
         }
         Amount amount = Amount.of(value, unit, words, arithmetic, List.copyOf(sources));
-        Optional<Double> each = one.minutesFor(time);
-        return each.isPresent() ? amount.withMinutes(each.get() * Math.max(1, bushes)) : amount;
+        return minutes.map(amount::withMinutes).orElse(amount);
     }
 }

@@ -1,6 +1,5 @@
 package org.oldwood.care;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,8 +15,8 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.garden.StemAges;
 import org.oldwood.pruning.Bush;
+import org.oldwood.pruning.CaneSchool;
 import org.oldwood.pruning.FormPruning;
-import org.oldwood.pruning.Labour;
 import org.oldwood.pruning.Outlook;
 import org.oldwood.pruning.Pruning;
 import org.oldwood.pruning.School;
@@ -29,7 +28,7 @@ import org.oldwood.pruning.Stems;
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
  * @param faults what was noted of sick, weak, damaged and low stems
- * @param minutes the grower's own minutes for a cut, where noted
+ * @param past what the grower did to it before
  */
 public record PruningCase(
         Crop crop,
@@ -39,7 +38,7 @@ public record PruningCase(
         Optional<Bush> bush,
         Bush blank,
         StemFaults faults,
-        Optional<Double> minutes) {
+        PastPruning past) {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(
@@ -68,7 +67,7 @@ public record PruningCase(
                                 : Optional.of(withStems(blank, stems, faults)),
                         blank,
                         faults,
-                        minutes(state)));
+                        PastPruning.of(state, crop, garden.leafFalls())));
     }
 
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
@@ -116,17 +115,27 @@ public record PruningCase(
             return counts;
         }
         StemAges ages = state.stems().ages(season.year());
+        int oldest = oldest(ages);
         ages.counts()
                 .forEach(
                         (age, count) -> {
                             boolean open =
                                     ages.openFrom().isPresent()
                                             && ages.openFrom().getAsInt() == age;
-                            if (age >= 1 && age <= Stems.OLDEST_CLASS) {
+                            if (age >= 1 && age <= Math.min(oldest, Stems.OLDEST_CLASS)) {
                                 counts.put(age + (open ? "+" : ""), count);
                             }
                         });
         return counts;
+    }
+
+    /** The oldest age that any stem has; beyond it there is nothing to show. */
+    private static int oldest(StemAges ages) {
+        int oldest = 1;
+        for (Map.Entry<Integer, Integer> each : ages.counts().entrySet()) {
+            oldest = each.getValue() > 0 ? Math.max(oldest, each.getKey()) : oldest;
+        }
+        return oldest;
     }
 
     /** Canes as last counted, if that was since the summer before. */
@@ -161,27 +170,13 @@ public record PruningCase(
                                         && entry.text("cut").orElse("").equals("renovation"));
     }
 
-    private static Optional<Double> minutes(PlantState state) {
-        List<Entry> timed =
-                Entries.all(state.entries(), EntryKind.PRUNED).stream()
-                        .filter(entry -> entry.count("minutes").isPresent())
-                        .toList();
-        return timed.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        timed.stream()
-                                .mapToInt(entry -> entry.count("minutes").orElse(0))
-                                .average()
-                                .orElse(0));
-    }
-
     /** The productive life of the crop in this form. */
     Optional<Figure> life() {
         return crop.life(form.form());
     }
 
     /** True where the plant has stood for its productive life. */
-    boolean pastLife() {
+    public boolean pastLife() {
         return life().map(figure -> blank.seasons().orElse(0) >= figure.is()).orElse(false);
     }
 
@@ -192,15 +187,41 @@ public record PruningCase(
                 : school;
     }
 
+    /** How many stems, canes or branches are to stay; 0 where all go, or no number is aimed at. */
+    int toLeave() {
+        return school.target(blank).total();
+    }
+
+    /** What to do with a plant whose stems or canes were not counted. */
+    public String toDo() {
+        if (school instanceof CaneSchool canes && canes.all()) {
+            return "cut all canes to the ground";
+        }
+        String what = form.counted();
+        return switch (form.craft()) {
+            case "canes" ->
+                    "leave the " + toLeave() + " strongest new canes, take the fruited ones";
+            case "spur" ->
+                    toLeave() == 1
+                            ? "keep its one stem; cut the side shoots"
+                            : "keep about " + toLeave() + " main branches; cut their side shoots";
+            default ->
+                    toLeave() == 0
+                            ? "see how many " + what + " are spent"
+                            : "leave "
+                                    + toLeave()
+                                    + " (by age "
+                                    + school.target(blank)
+                                    + "), oldest out first";
+        };
+    }
+
     /** What an outlook rests on; empty where no figure of new shoots is known. */
     public Optional<Outlook.Basis> basis() {
         return form.newShoots()
-                .map(shoots -> new Outlook.Basis(aim(), form.form(), Yield.read(crop), shoots));
-    }
-
-    /** Minutes for a time of work: the grower's own, else those of the figures. */
-    Optional<Double> minutesFor(String time) {
-        return minutes.or(
-                () -> form.labour().of(time).map(figure -> Labour.minutes(figure, blank.metres())));
+                .map(
+                        shoots ->
+                                new Outlook.Basis(
+                                        aim(), form.form(), Yield.read(crop), past.shoots(shoots)));
     }
 }

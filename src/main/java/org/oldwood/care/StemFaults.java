@@ -26,6 +26,25 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     static final StemFaults NONE = new StemFaults(Stems.NONE, Stems.NONE, 0, 0);
     private static final List<String> WEAK = List.of("weak", "damaged", "low");
 
+    /** What was noted without ages, which cannot be counted off by age: a sentence each. */
+    public List<String> inWords() {
+        List<String> lines = new ArrayList<>();
+        if (sickInAll > 0) {
+            lines.add(
+                    "Noted without their age: "
+                            + sickInAll
+                            + " dead or diseased. They come out first, all of them; what they are of"
+                            + " these numbers is done with them.");
+        }
+        if (weakInAll > 0) {
+            lines.add(
+                    "Noted without their age: "
+                            + weakInAll
+                            + " weak, damaged or low. Take them first of these numbers.");
+        }
+        return lines;
+    }
+
     /** Those of a bush, aged to the season, of {@code stems} that stand there. */
     static StemFaults of(PlantState state, Crop crop, Season season, LeafFalls falls, Stems stems) {
         int counted = lastUncut(state, EntryKind.COUNTED);

@@ -4,18 +4,26 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.oldwood.care.Cautions;
 import org.oldwood.care.Choices;
 import org.oldwood.care.PruningCase;
+import org.oldwood.care.PruningMinutes;
+import org.oldwood.care.Subject;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
+import org.oldwood.crop.Figure;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.pruning.Bush;
 import org.oldwood.pruning.FormPruning;
+import org.oldwood.pruning.Labour;
 import org.oldwood.pruning.Pruning;
 import org.oldwood.pruning.School;
 import org.oldwood.pruning.StemClass;
@@ -73,40 +81,58 @@ final class PruneCommand extends GardenCommand {
     @Option(names = "--variant", paramLabel = "NAME", description = "another way of pruning")
     Optional<String> variant = Optional.empty();
 
-    @Option(names = "--done", paramLabel = "COUNTS", description = "stems taken last time")
+    @Option(
+            names = "--done",
+            paramLabel = "COUNTS",
+            description = "stems taken by age each winter so far, 4+=1")
     Optional<String> done = Optional.empty();
 
     @Option(names = "--new-shoots", paramLabel = "N", description = "new stems in a year")
     Optional<Integer> newShoots = Optional.empty();
 
-    @Option(names = "--outlook", description = "the next six seasons")
+    @Option(
+            names = "--outlook",
+            description = "the next six seasons: with the plan, without pruning, as you did")
     boolean outlook;
 
     @Override
     int run() throws IOException {
         List<PruneSheet> sheets = crop.isPresent() ? List.of(given()) : fromGarden();
         if (json) {
-            out().json(
-                            writer -> {
-                                writer.object().array("plants");
-                                sheets.forEach(sheet -> sheet.write(writer, outlook));
-                                writer.endArray().endObject();
-                            });
+            out().json(writer -> PruneJson.write(writer, sheets, outlook));
             return 0;
         }
         for (PruneSheet sheet : sheets) {
             sheet.print(out(), outlook);
         }
-        tell("Blades: gloves, and goggles when you bend into stems. Dry day, above freezing.");
-        tell("Clean the blade between bushes; sick wood leaves the plot by your local rules.");
-        tell("From early spring on look for a nest before you cut.");
+        PruneSheet.total(sheets).ifPresent(all -> out().paragraph(0, all));
+        Cautions cautions = Cautions.read(documents());
+        for (String id : CAUTIONS) {
+            cautions.find(id)
+                    .filter(it -> sheets.stream().anyMatch(s -> it.concerns(Optional.of(s.crop()))))
+                    .ifPresent(caution -> tell("Take care: " + caution.line()));
+        }
         return 0;
     }
 
-    private PruneSheet given() throws IOException {
+    private static final List<String> CAUTIONS =
+            List.of(
+                    "blades",
+                    "eyes",
+                    "thorns",
+                    "clean-tools",
+                    "dry-day",
+                    "silver-leaf",
+                    "sick-wood",
+                    "nesting-birds");
+
+    private Documents documents() throws IOException {
         Optional<GardenFolder> folder = folderIfAny();
-        Documents documents = folder.isPresent() ? folder.get().documents() : Documents.bundled();
-        Crops crops = new Crops(documents);
+        return folder.isPresent() ? folder.get().documents() : Documents.bundled();
+    }
+
+    private PruneSheet given() throws IOException {
+        Crops crops = new Crops(documents());
         Crop of =
                 crops.find(crop.orElse(""))
                         .orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
@@ -116,10 +142,13 @@ final class PruneCommand extends GardenCommand {
         FormPruning grown =
                 pruning.form(asked)
                         .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
-        if (stems.isEmpty()) {
+        boolean branches = grown.craft().equals("spur");
+        if (stems.isEmpty() && !branches) {
             throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         }
         Bush bush = bush(of, grown);
+        boolean ageing =
+                of.life(grown.form()).map(life -> seasons.orElse(0) >= life.is()).orElse(false);
         return new PruneSheet(
                 of.name() + " as " + grown.form(),
                 of,
@@ -127,8 +156,29 @@ final class PruneCommand extends GardenCommand {
                 grown,
                 school(grown),
                 bush,
-                done(),
-                newShoots);
+                stems.isPresent() ? Optional.empty() : Optional.of("its branches stay"),
+                ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
+                ageing,
+                grown.labour().of("winter").map(it -> Labour.minutes(it, bush.metres())),
+                futures(grown.newShoots(), new TreeMap<>(), List.of()));
+    }
+
+    private Futures futures(
+            Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
+        Optional<Figure> figure =
+                newShoots.isEmpty()
+                        ? shoots
+                        : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
+        if (done.isEmpty()) {
+            return new Futures(figure, past, said);
+        }
+        SortedMap<String, Stems> given = new TreeMap<>(Map.of("given", taken(done.get())));
+        return new Futures(figure, given, List.of());
+    }
+
+    private static Figure own(Figure printed, int number) {
+        String unit = "shoots";
+        return new Figure(number, number, number, unit, printed.sources(), printed.seen(), "given");
     }
 
     private Bush bush(Crop of, FormPruning grown) {
@@ -150,9 +200,9 @@ final class PruneCommand extends GardenCommand {
         return given.map(StemClass::parse).orElse(Stems.NONE);
     }
 
-    private Optional<Stems> done() {
+    private Stems taken(String given) {
         try {
-            return done.map(StemClass::parse);
+            return StemClass.parse(given);
         } catch (IllegalArgumentException e) {
             throw usage("--done: " + e.getMessage());
         }
@@ -183,22 +233,19 @@ final class PruneCommand extends GardenCommand {
         GardenFolder folder = folder();
         GardenState state = state();
         Season now = Season.containing(today(), state.garden().hemisphere());
+        PruningMinutes minutes = new PruningMinutes(state);
         List<PruneSheet> all = new ArrayList<>();
-        boolean met = false;
         for (PlantState plant : state.plants().values()) {
             if (plant.gone().isPresent() || !chosen(plant)) {
                 continue;
             }
-            met = true;
             Crop of = folder.crops().get(plant.plant().crop());
-            Optional<PruningCase> one = PruningCase.of(plant, of, now, state);
-            if (one.isEmpty() || one.get().bush().isEmpty()) {
-                tell(plant.plant().id() + " was not counted; note counted with its stems by age.");
-                continue;
-            }
-            all.add(sheet(plant, of, one.get()));
+            PruningCase.of(plant, of, now, state)
+                    .ifPresentOrElse(
+                            one -> all.add(sheet(plant, one, minutes, state)),
+                            () -> tell("No pruning figures are known for " + plant.plant().id()));
         }
-        if (!met) {
+        if (all.isEmpty()) {
             throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden");
         }
         state.questions().forEach(question -> tell("Question: " + question));
@@ -215,17 +262,30 @@ final class PruneCommand extends GardenCommand {
         problems.list().forEach(problem -> tell(problem.inWords()));
     }
 
-    private PruneSheet sheet(PlantState plant, Crop of, PruningCase one) {
-        School school = variant.isPresent() ? school(one.form()) : one.school();
+    private PruneSheet sheet(
+            PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
+        Crop of = one.crop();
+        List<String> notes = new ArrayList<>(one.faults().inWords());
+        if (one.pastLife()) {
+            notes.add(PruneSheet.ageing(of, one.form()));
+        }
+        SortedMap<String, Stems> past =
+                Futures.labelled(one.past().taken(), state.garden().hemisphere());
         return new PruneSheet(
-                of.name() + " " + plant.plant().id(),
+                new Subject.OnePlant(plant, of, state.beds().get(plant.plant().bed())).words(),
                 of,
                 one.pruning(),
                 one.form(),
-                school,
-                one.bush().orElseThrow(),
-                done(),
-                newShoots);
+                variant.isPresent() ? school(one.form()) : one.school(),
+                one.bush().orElse(one.blank()),
+                one.bush().isPresent() ? Optional.empty() : Optional.of(one.toDo()),
+                notes,
+                one.pastLife(),
+                minutes.of(List.of(plant), of, one.form(), "winter"),
+                futures(
+                        one.form().newShoots().map(one.past()::shoots),
+                        past,
+                        List.of(Futures.said(past))));
     }
 
     private boolean chosen(PlantState plant) {

@@ -44,6 +44,10 @@ public record Bush(
         return new Bush(stems, Stems.NONE, Stems.NONE, OptionalInt.empty(), 1, 1);
     }
 
+    Bush with(Stems other) {
+        return new Bush(other, sick, weak, seasons, renovationWinter, metres);
+    }
+
     public Bush after(int completedSeasons) {
         return new Bush(
                 stems, sick, weak, OptionalInt.of(completedSeasons), renovationWinter, metres);

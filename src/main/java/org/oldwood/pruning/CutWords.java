@@ -8,10 +8,14 @@ import java.util.Locale;
 public final class CutWords {
     private CutWords() {}
 
-    /** {@code take out 3 of age 4+ (spent), 2 of age 1 (more than its age needs)}. */
-    public static String taken(Cut cut) {
+    /**
+     * {@code take out 5 of 17 stems: 3 of age 4+ (spent), 2 of age 1 (more than its age needs)}.
+     *
+     * @param what stems, canes or branches
+     */
+    public static String taken(Cut cut, String what) {
         if (cut.taken().isEmpty()) {
-            return "take no sound stem out";
+            return "take none of the " + cut.before().total() + " " + what + " out";
         }
         List<String> parts = new ArrayList<>();
         for (Taken one : cut.taken()) {
@@ -23,7 +27,14 @@ public final class CutWords {
                             + one.why().words()
                             + ")");
         }
-        return "take out " + String.join(", ", parts);
+        return "take out "
+                + cut.number()
+                + " of "
+                + cut.before().total()
+                + " "
+                + what
+                + ": "
+                + String.join(", ", parts);
     }
 
     /** What stands before and after: {@code 1=9,4+=3 → 1=5,4+=0}. */

@@ -66,6 +66,15 @@ public record FormPruning(
         return all;
     }
 
+    /** What is counted: {@code stems}, {@code branches} or {@code canes}. */
+    public String counted() {
+        return switch (craft) {
+            case "canes" -> "canes";
+            case "spur" -> "branches";
+            default -> "stems";
+        };
+    }
+
     /** The default way. */
     public School school() {
         return schools.get(0);

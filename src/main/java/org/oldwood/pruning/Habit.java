@@ -1,6 +1,7 @@
 package org.oldwood.pruning;
 
 import java.util.EnumSet;
+import java.util.List;
 
 /** What is done with a bush each winter: the plan, nothing, or what the grower has been doing. */
 @FunctionalInterface
@@ -21,23 +22,33 @@ public interface Habit {
         return (bush, winter) -> Cut.nothing(StageOfLife.BEARING, bush.stems());
     }
 
-    /** Each winter as many stems of each age as were taken last time, or as many as there are. */
-    static Habit asDone(Stems takenLastTime) {
-        return (bush, winter) -> {
-            Cut.Builder cut = new Cut.Builder(bush.stems());
-            int oldest = takenLastTime.oldest();
-            for (int age = bush.stems().oldest(); age >= 1; age--) {
-                boolean older = takenLastTime.isOpen() && age > oldest;
-                cut.take(age, takenLastTime.at(older ? oldest : age), Why.OLDEST);
+    /**
+     * What was taken in past winters, one after the other and then again from the first; as many
+     * stems of each age, or as many as there are.
+     */
+    static Habit asDone(List<Stems> takenBefore) {
+        return (bush, winter) -> asDone(bush, takenBefore.get(winter % takenBefore.size()));
+    }
+
+    private static Cut asDone(Bush bush, Stems taken) {
+        Cut.Builder cut = new Cut.Builder(bush.stems());
+        int lumped = taken.isOpen() ? taken.oldest() : Stems.OLDEST_CLASS + 1;
+        int old = taken.from(lumped);
+        for (int age = bush.stems().oldest(); age >= 1; age--) {
+            boolean openHere = bush.stems().isOpen() && age == bush.stems().oldest();
+            int here = openHere ? taken.between(age, lumped - 1) : age < lumped ? taken.at(age) : 0;
+            cut.take(age, here, Why.OLDEST);
+            if (age >= lumped || openHere) {
+                old -= cut.take(age, old, Why.OLDEST);
             }
-            return new Cut(
-                    StageOfLife.BEARING,
-                    bush.stems(),
-                    cut.taken(),
-                    cut.left(),
-                    0,
-                    cut.left().at(1),
-                    EnumSet.noneOf(Cut.Remark.class));
-        };
+        }
+        return new Cut(
+                StageOfLife.BEARING,
+                bush.stems(),
+                cut.taken(),
+                cut.left(),
+                0,
+                cut.left().at(1),
+                EnumSet.noneOf(Cut.Remark.class));
     }
 }

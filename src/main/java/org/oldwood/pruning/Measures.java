@@ -11,7 +11,9 @@ final class Measures {
         if (figure.unit().equals("share")) {
             return share(figure.is()) + range(figure, true);
         }
-        return figure.inWords() + range(figure, false);
+        boolean one = figure.is() == 1 && figure.unit().endsWith("s");
+        String words = figure.inWords();
+        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, false);
     }
 
     private static String range(Figure figure, boolean shares) {

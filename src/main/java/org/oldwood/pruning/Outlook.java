@@ -12,7 +12,8 @@ import org.oldwood.crop.Yield;
  * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning.
  * Each growing season every stem turns a year older and new shoots come. Stems that are left do not
  * die in this reckoning, and as many new shoots come as are given; an unpruned bush makes fewer in
- * truth, for which no figure was found.
+ * truth, for which no figure was found. Last summer's shoots that were not counted are reckoned as
+ * many as grow in a year.
  *
  * @param winters one after the other, the coming one first
  */
@@ -66,7 +67,7 @@ public record Outlook(List<Winter> winters) {
             Bush start, Habit habit, Basis basis, int seasons, double newShoots) {
         List<Winter> winters = new ArrayList<>();
         int shoots = (int) Math.round(basis.shoots(start, newShoots));
-        Bush bush = start;
+        Bush bush = start.with(start.stems().reckoned(shoots));
         for (int i = 0; i < seasons; i++) {
             Cut cut = habit.cut(bush, i);
             winters.add(winter(cut, bush, basis));

@@ -172,6 +172,17 @@ public final class Stems {
         return new Stems(older, olderKnown, folded);
     }
 
+    /** These with every class counted: {@code young} of age 1 where unknown, none of the others. */
+    Stems reckoned(int young) {
+        if (isComplete()) {
+            return this;
+        }
+        Stems all = new Stems(counts.clone(), known.clone(), open);
+        Arrays.fill(all.known, true);
+        all.counts[0] = known[0] ? counts[0] : young;
+        return all;
+    }
+
     /** How a class is written: {@code 3}, or {@code 4+} for the open one. */
     public String label(int age) {
         return open && age == counts.length ? age + "+" : Integer.toString(age);

@@ -78,7 +78,9 @@ final class BushCards {
                 facts(first, cut, found),
                 cut.map(Wood::before),
                 cut.map(Wood::after),
-                cut.map(CutWords::taken).map(BushCards::title).orElse(uncounted(crop, found)),
+                cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted())))
+                        .map(BushCards::title)
+                        .orElse(uncounted(crop, found)),
                 cut.map(CutWords::remarks).orElse(List.of()),
                 outlook,
                 outlook.isEmpty() ? "" : rests(crop));

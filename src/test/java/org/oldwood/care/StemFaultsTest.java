@@ -2,6 +2,7 @@ package org.oldwood.care;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
@@ -85,7 +86,7 @@ class StemFaultsTest {
         assertThat(one.faults().sickInAll()).isEqualTo(2);
         assertThat(one.faults().weakInAll()).isEqualTo(4);
         assertThat(cut(one).of(Why.SICK)).isZero();
-        assertThat(new PruningAmounts(one, 4).of("winter-cut", "winter").lines())
+        assertThat(new PruningAmounts(one, 4, Optional.empty()).of("winter-cut", "winter").lines())
                 .anyMatch(line -> line.contains("2 dead or diseased"))
                 .anyMatch(line -> line.contains("4 weak, damaged or low"));
     }

@@ -3,6 +3,7 @@ package org.oldwood.pruning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -61,7 +62,7 @@ class OutlookTest {
 
     @Test
     void as_done_takes_as_many_of_each_age_as_last_time() {
-        Habit habit = Habit.asDone(Stems.ofOpen(2, 0, 0, 1));
+        Habit habit = Habit.asDone(List.of(Stems.ofOpen(2, 0, 0, 1)));
         Outlook done = Outlook.of(Bush.of(Stems.of(8, 3, 3, 3)), habit, basis, 3);
 
         assertThat(done.winters().get(0).cut().after()).isEqualTo(Stems.of(6, 3, 3, 2));

@@ -1,0 +1,118 @@
+package org.oldwood.care;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.pruning.FormPruning;
+import org.oldwood.pruning.Labour;
+
+/**
+ * How long a cut takes: what the grower noted for the plant; else what was noted for plants of the
+ * same crop and form, by the bush or by the metre; else the figure of the crop. Reads the journal
+ * once, linear in entries.
+ */
+public final class PruningMinutes {
+    private static final String WINTER = "winter";
+    private static final String RENOVATION = "renovation";
+
+    /** Minutes and how many times, bushes or metres they stand for. */
+    private record Noted(double minutes, double parts) {
+        static final Noted NOTHING = new Noted(0, 0);
+
+        Noted and(double more, double of) {
+            return new Noted(minutes + more, parts + of);
+        }
+
+        double each() {
+            return minutes / parts;
+        }
+    }
+
+    private final Map<String, Noted> noted = new HashMap<>();
+
+    public PruningMinutes(GardenState state) {
+        state.plants().values().forEach(this::add);
+    }
+
+    private void add(PlantState plant) {
+        for (Entry entry : plant.entries()) {
+            if (entry.kind() == EntryKind.PRUNED && entry.count("minutes").isPresent()) {
+                int minutes = entry.count("minutes").getAsInt();
+                String cut = entry.text("cut").orElse(WINTER);
+                add(own(plant, cut), minutes, 1);
+                add(alike(plant, cut), minutes, size(plant));
+            }
+        }
+    }
+
+    private void add(String key, double minutes, double parts) {
+        noted.merge(
+                key,
+                Noted.NOTHING.and(minutes, parts),
+                (before, now) -> before.and(now.minutes, now.parts));
+    }
+
+    private static String own(PlantState plant, String cut) {
+        return plant.plant().id() + "|" + cut;
+    }
+
+    private static String alike(PlantState plant, String cut) {
+        return plant.plant().crop() + "|" + plant.plant().form() + "|" + cut;
+    }
+
+    /** Metres of a row, or bushes. */
+    private static double size(PlantState plant) {
+        return plant.plant().lengthM().orElse(plant.plant().bushes());
+    }
+
+    /** Minutes for all of the plants together, where figures or notes say. */
+    public Optional<Double> of(List<PlantState> plants, Crop crop, FormPruning form, String time) {
+        double sum = 0;
+        for (PlantState plant : plants) {
+            Optional<Double> one = of(plant, crop, form, time);
+            if (one.isEmpty()) {
+                return Optional.empty();
+            }
+            sum += one.get();
+        }
+        return plants.isEmpty() ? Optional.empty() : Optional.of(sum);
+    }
+
+    private Optional<Double> of(PlantState plant, Crop crop, FormPruning form, String time) {
+        Noted mine = noted.get(own(plant, time));
+        if (mine != null) {
+            return Optional.of(mine.each());
+        }
+        Noted others = noted.get(alike(plant, time));
+        if (others != null) {
+            return Optional.of(others.each() * size(plant));
+        }
+        if (time.equals(RENOVATION)) {
+            return of(plant, crop, form, WINTER);
+        }
+        return form.labour()
+                .of(time)
+                .map(figure -> Labour.minutes(figure, metres(plant, crop)))
+                .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : bushes(plant)));
+    }
+
+    private static int bushes(PlantState plant) {
+        return Math.max(1, plant.plant().bushes());
+    }
+
+    private static double metres(PlantState plant, Crop crop) {
+        return plant.plant()
+                .lengthM()
+                .orElseGet(
+                        () ->
+                                crop.spacing(plant.plant().form())
+                                        .map(spacing -> spacing.inRow().is())
+                                        .orElse(1.0));
+    }
+}
