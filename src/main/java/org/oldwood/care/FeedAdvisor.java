@@ -89,7 +89,7 @@ final class FeedAdvisor implements Advisor {
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
-        if (plan.due().sum() <= 0) {
+        if (plan.nothingToDo()) {
             return Optional.empty();
         }
         List<String> lines = new ArrayList<>(plan.measures());

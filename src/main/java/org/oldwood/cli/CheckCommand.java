@@ -90,7 +90,11 @@ final class CheckCommand extends GardenCommand {
                 .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
         problems.addAll(folder.problems());
         future(folder, problems);
-        new MaterialNames(folder.documents()).check(state.entries(), problems);
+        MaterialNames materials = new MaterialNames(folder.documents());
+        materials.check(state.entries(), problems);
+        folder.documents()
+                .read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> materials.checkKept(json, problems));
         return state.questions();
     }
 

@@ -27,6 +27,7 @@ final class Commands {
         TABLE.put("heat", HeatCommand::new);
         TABLE.put("weather", WeatherCommand::new);
         TABLE.put("prune", PruneCommand::new);
+        TABLE.put("feed", FeedCommand::new);
         TABLE.put("ledger", LedgerCommand::new);
         TABLE.put("shopping", ShoppingCommand::new);
         TABLE.put("lime", LimeCommand::new);

@@ -49,6 +49,22 @@ final class MaterialNames {
         }
     }
 
+    /** Adds a problem for each material that garden.json keeps and nothing knows. */
+    void checkKept(Json garden, Problems problems) {
+        if (garden instanceof Json.Obj object
+                && object.members().get("materials") instanceof Json.Arr kept) {
+            for (Json item : kept.items()) {
+                if (item instanceof Json.Text id && !ids.contains(id.value())) {
+                    problems.add(
+                            "unknown-material",
+                            id.place(),
+                            "names no material that is known: \"" + id.value() + "\"",
+                            Nearest.hint(id.value(), ids));
+                }
+            }
+        }
+    }
+
     private void check(Entry entry, String key, Problems problems) {
         Optional<String> name = entry.text(key).filter(id -> !ids.contains(id));
         Json value = entry.values().get(key);

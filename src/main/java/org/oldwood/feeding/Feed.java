@@ -10,6 +10,9 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
 
 /**
  * A material given to feed plants, with what its label or a table says of it.
@@ -64,6 +67,45 @@ public record Feed(
         }
         fields.done();
         return feed;
+    }
+
+    /**
+     * A feed of which only the label's analysis is known. All of it counts in the first year.
+     *
+     * @param percent each nutrient, % by weight
+     * @throws RecordException where it is less than nothing, or adds up to more than 100 %
+     */
+    public static Feed ofLabel(Nutrients percent) {
+        double least = Math.min(Math.min(percent.n(), percent.p2o5()), percent.k2o());
+        if (percent.sum() > WHOLE || Math.min(least, percent.mgo()) < 0 || percent.sum() == 0) {
+            throw new RecordException(
+                    new Problem(
+                            "analysis-over-100",
+                            Place.of("analysis"),
+                            "must add up to more than 0 and at most 100 % but adds up to "
+                                    + Words.amount(percent.sum())
+                                    + " %",
+                            "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for"
+                                    + " example; MgO may follow."));
+        }
+        Map<Nutrient, Figure> analysis = new EnumMap<>(Nutrient.class);
+        for (Nutrient nutrient : Nutrient.values()) {
+            double is = percent.of(nutrient);
+            analysis.put(
+                    nutrient,
+                    new Figure(is, is, is, "%", List.of(), Seen.READ, "from the grower's label"));
+        }
+        return new Feed(
+                "own",
+                "your feed",
+                List.of(),
+                analysis,
+                Map.of(),
+                Optional.empty(),
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of("dust", "lime-and-ammonium"));
     }
 
     /** Each nutrient, % by weight. */

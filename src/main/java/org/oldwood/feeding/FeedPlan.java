@@ -29,6 +29,9 @@ public record FeedPlan(
     /** Less than this is not worth telling, g/m². */
     private static final double LITTLE = 0.5;
 
+    /** A feed is no source of a nutrient that is less than this share of what it brings. */
+    private static final double WORTH_NAMING = 0.1;
+
     /**
      * The plan.
      *
@@ -132,7 +135,9 @@ public record FeedPlan(
     }
 
     private static boolean brought(Nutrient nutrient, Choice choice) {
-        return choice.allowed().stream().anyMatch(feed -> feed.gives(1).of(nutrient) > 0);
+        return choice.allowed().stream()
+                .map(feed -> feed.gives(1))
+                .anyMatch(gives -> gives.of(nutrient) > gives.sum() * WORTH_NAMING);
     }
 
     /** {@code N 5, K2O 12}: the nutrients that are there. */
@@ -144,6 +149,11 @@ public record FeedPlan(
             }
         }
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);
+    }
+
+    /** True where there is too little to do for anybody to notice. */
+    public boolean nothingToDo() {
+        return parts.isEmpty() && lacks.isEmpty();
     }
 
     public double totalGrams() {

@@ -1,0 +1,145 @@
+package org.oldwood.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.care.Advisors;
+import org.oldwood.care.Cautions;
+import org.oldwood.care.FeedingBooks;
+import org.oldwood.care.Plan;
+import org.oldwood.care.Planner;
+import org.oldwood.care.Situation;
+import org.oldwood.care.StandFeed;
+import org.oldwood.care.Subject;
+import org.oldwood.care.Task;
+import org.oldwood.feeding.FeedPlan;
+import org.oldwood.feeding.FeedYear;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Season;
+import org.oldwood.season.Stages;
+import org.oldwood.store.Documents;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Works out how much of which feed the plants of each bed need, with or without a garden. */
+@Command(
+        name = "feed",
+        description = "how much of which feed, for a garden's beds or without a garden",
+        footer = {
+            "",
+            "Example:",
+            "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"
+        })
+final class FeedCommand extends GardenCommand {
+    private static final List<String> AMOUNTS = List.of("feed-first", "feed-second");
+
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only the plants of this bed")
+    Optional<String> bed = Optional.empty();
+
+    @Mixin FeedAsked asked = new FeedAsked();
+
+    @Override
+    int run() throws IOException {
+        if (asked.crop.isEmpty() && asked.any()) {
+            throw usage("--area, --soil and the like go with --crop; without it the beds are told");
+        }
+        if (asked.crop.isPresent() && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --crop, not both");
+        }
+        Optional<GardenFolder> folder =
+                asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        List<FeedSheet> sheets =
+                asked.crop.isPresent()
+                        ? List.of(asked.sheet(this, documents))
+                        : ofGarden(folder.orElseThrow());
+        folder.ifPresent(this::stopOnProblems);
+        Cautions cautions = Cautions.read(documents);
+        if (json) {
+            out().json(
+                            writer -> {
+                                writer.object().put("format", 1).array("ground");
+                                sheets.forEach(sheet -> sheet.write(writer, cautions));
+                                writer.endArray().endObject();
+                            });
+            return 0;
+        }
+        sheets.forEach(sheet -> sheet.print(out()));
+        FeedSheet.printCautions(out(), sheets, cautions);
+        return 0;
+    }
+
+    private List<FeedSheet> ofGarden(GardenFolder folder) throws IOException {
+        GardenState state = state();
+        BedsAsked.check(this, bed, state);
+        Stages stages = Planning.stages(folder, state);
+        Planner planner =
+                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
+        Plan plan = planner.plan();
+        stopOnProblems(folder);
+        FeedingBooks books = new FeedingBooks(folder.documents());
+        Situation.World world =
+                new Situation.World(state, stages, folder.crops(), folder.documents());
+        List<FeedSheet> sheets = new ArrayList<>();
+        for (Subject stand : planner.subjects().ofKind("stand")) {
+            if (bed.isEmpty()
+                    || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
+                NextTask next = new NextTask(planner, plan, stand, AMOUNTS);
+                Season season = next.task().map(Task::season).orElse(state.season());
+                Situation situation = new Situation(world, stand, season, today());
+                StandFeed.of(books, situation)
+                        .ifPresentOrElse(
+                                food -> sheets.add(sheet(stand, food, season, books, next)),
+                                () ->
+                                        tell(
+                                                "No figures of food are known for "
+                                                        + stand.words()
+                                                        + "."));
+            }
+        }
+        if (sheets.isEmpty()) {
+            tell("Nothing stands there that is fed.");
+        }
+        Planning.tellNotices(
+                this, plan.notices().stream().filter(it -> it.startsWith("Feed ")).toList());
+        return sheets;
+    }
+
+    private static FeedSheet sheet(
+            Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
+        FeedYear year = food.year();
+        List<FeedSheet.Dressing> dressings = new ArrayList<>();
+        for (int which = year.begun() ? 1 : 0; which < AMOUNTS.size(); which++) {
+            FeedPlan plan = food.dressing(books, which);
+            if (!plan.nothingToDo()) {
+                dressings.add(new FeedSheet.Dressing(when(year, which), plan));
+            }
+        }
+        return new FeedSheet(
+                stand.words() + ", season " + season.label(),
+                List.of(
+                        "stand",
+                        stand.id(),
+                        "crop",
+                        food.crop().id(),
+                        "bed",
+                        stand.bed().orElseThrow().bed().id(),
+                        "season",
+                        season.label()),
+                year,
+                dressings,
+                food.lines(season),
+                food.assumed(),
+                Optional.of(next.words()));
+    }
+
+    /** When a dressing of a year is given, in words. */
+    static String when(FeedYear year, int which) {
+        return which < year.dressings().size()
+                ? year.dressings().get(which).words()
+                : "the rest, some weeks later";
+    }
+}
