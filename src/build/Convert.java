@@ -45,7 +45,7 @@ final class Convert {
         return otherwise;
     }
 
-    private static String wrapper(Type plain) {
+    static String wrapper(Type plain) {
         for (String pair : WRAPPERS.split(" ")) {
             if (pair.startsWith(plain.getDescriptor())) {
                 return "java/lang/" + pair.substring(1);

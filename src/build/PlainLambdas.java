@@ -19,8 +19,9 @@ import org.objectweb.asm.tree.MethodNode;
 /**
  * Turns the lambdas of compiled classes into ordinary classes, so that a class-data archive holds
  * them ready: the JVM of Java 17 links each lambda anew at every start, which takes about eight
- * times as long. Run by the build on a copy of the classes: {@code PlainLambdas FOLDER}. What it
- * does not know (serializable lambdas, say) it leaves as it is.
+ * times as long. Run by the build on a copy of the classes: {@code PlainLambdas FOLDER}. The
+ * same is done to what records leave to be put together ({@link PlainRecord}). What it does not
+ * know (serializable lambdas, say) it leaves as it is.
  */
 public final class PlainLambdas {
     private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";
@@ -62,6 +63,7 @@ public final class PlainLambdas {
     private void rewrite(ClassNode host) {
         int count = 0;
         for (MethodNode method : host.methods) {
+            PlainRecord.rewrite(host, method);
             for (AbstractInsnNode at : method.instructions.toArray()) {
                 if (at instanceof InvokeDynamicInsnNode lambda && isPlain(lambda)) {
                     String name = host.name + "$L" + count++;
