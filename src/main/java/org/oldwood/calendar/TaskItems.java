@@ -1,6 +1,9 @@
 package org.oldwood.calendar;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.oldwood.care.Task;
@@ -16,22 +19,31 @@ public final class TaskItems {
      * @param lines the text beneath it
      */
     public static Item of(Task task, String headline, List<String> lines) {
+        return of(task, headline, String.join("\n", lines));
+    }
+
+    private static Item of(Task task, String headline, String text) {
         String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
         String place = task.subject().bed().map(in -> in.bed().name()).orElse("");
         return new Item(
                 task.id(),
-                new Item.Words(headline, String.join("\n", lines), task.rule().craft(), place),
+                new Item.Words(headline, text, task.rule().craft(), place),
                 bed,
                 new Item.Days(task.window().first(), task.window().last(), within(task)),
                 progress(task));
     }
 
-    /** The items of a plan, in its order. */
+    /** The items of a plan, in its order; texts that come again are kept once. */
     public static List<Item> of(
             List<Task> tasks, Function<Task, String> headline, Function<Task, List<String>> lines) {
-        return tasks.stream()
-                .map(task -> of(task, headline.apply(task), lines.apply(task)))
-                .toList();
+        Map<String, String> texts = new HashMap<>();
+        List<Item> items = new ArrayList<>(tasks.size());
+        for (Task task : tasks) {
+            String text = String.join("\n", lines.apply(task));
+            String known = texts.putIfAbsent(text, text);
+            items.add(of(task, headline.apply(task), known == null ? text : known));
+        }
+        return items;
     }
 
     /** The chosen day; a task noted as done outside its window keeps the window's nearest day. */

@@ -37,7 +37,7 @@ public final class EntryReader {
             }
             return Optional.empty();
         }
-        Map<String, Json> values = new LinkedHashMap<>();
+        Map<String, Json> values = new LinkedHashMap<>(4);
         for (EntryField field : kind.fields()) {
             read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
         }

@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
@@ -106,8 +108,9 @@ public final class GardenFolder {
                                                 "was not written to its end, so it never counted; the next entry sets it aside",
                                                 "Look at the line, and note it again if you miss it.")));
         List<Entry> entries = new ArrayList<>();
+        Map<String, String> words = new HashMap<>();
         for (Journal.Line line : contents.lines()) {
-            JsonReader.readLine(line.text(), JOURNAL_FILE, line.number(), problems)
+            JsonReader.readLine(line, JOURNAL_FILE, words, problems)
                     .flatMap(json -> EntryReader.read(json, problems))
                     .ifPresent(entries::add);
         }

@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +31,8 @@ public final class Journal {
     /**
      * What the file holds.
      *
-     * @param lines the whole lines, with their numbers from 1; blank ones left out
+     * @param lines the whole lines, with their numbers from 1; blank ones left out. Each is made
+     *     when it is asked for: as texts, all together would take several times the file's size
      * @param torn the unfinished text after the last line end that is no JSON, if any
      */
     public record Contents(List<Line> lines, Optional<Line> torn) {}
@@ -49,37 +49,26 @@ public final class Journal {
     }
 
     private static Contents contents(byte[] bytes) {
-        List<Line> lines = new ArrayList<>();
+        JournalLines lines = new JournalLines(bytes);
         int number = 0;
         int start = bytes.length > 2 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB ? 3 : 0;
         for (int i = start; i < bytes.length; i++) {
             if (bytes[i] == '\n') {
                 number++;
-                add(lines, number, text(bytes, start, i));
+                lines.add(number, start, i);
                 start = i + 1;
             }
         }
         if (start == bytes.length) {
             return new Contents(lines, Optional.empty());
         }
-        Line last = new Line(number + 1, text(bytes, start, bytes.length));
+        Line last = lines.line(number + 1, start, bytes.length);
         boolean whole = JsonReader.readLine(last.text, "", last.number, new Problems()).isPresent();
         if (whole) {
-            lines.add(last);
+            lines.add(number + 1, start, bytes.length);
         }
         return new Contents(
                 lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
-    }
-
-    private static void add(List<Line> lines, int number, String text) {
-        if (!text.isBlank()) {
-            lines.add(new Line(number, text));
-        }
-    }
-
-    private static String text(byte[] bytes, int from, int to) {
-        int end = to > from && bytes[to - 1] == '\r' ? to - 1 : to;
-        return new String(bytes, from, end - from, StandardCharsets.UTF_8);
     }
 
     /**

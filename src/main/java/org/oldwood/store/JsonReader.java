@@ -34,11 +34,18 @@ public final class JsonReader {
     private final JsonParser parser;
     private final String file;
     private final int lineOffset;
+    private final Optional<Map<String, String>> words;
 
     private JsonReader(JsonParser parser, String file, int lineOffset) {
+        this(parser, file, lineOffset, Optional.empty());
+    }
+
+    private JsonReader(
+            JsonParser parser, String file, int lineOffset, Optional<Map<String, String>> words) {
         this.parser = parser;
         this.file = file;
         this.lineOffset = lineOffset;
+        this.words = words;
     }
 
     /** Reads a whole file; a problem is added and nothing returned where it is not JSON. */
@@ -56,6 +63,28 @@ public final class JsonReader {
         } catch (IOException e) {
             throw new IllegalStateException("a string cannot fail to be read", e);
         }
+    }
+
+    /**
+     * Reads one of many lines; texts that come again, other than ids, are kept once in {@code
+     * words}.
+     */
+    public static Optional<Json> readLine(
+            Journal.Line line, String file, Map<String, String> words, Problems problems) {
+        try (JsonParser parser = FACTORY.createParser(line.text())) {
+            return new JsonReader(parser, file, line.number() - 1, Optional.of(words))
+                    .whole(problems);
+        } catch (IOException e) {
+            throw new IllegalStateException("a string cannot fail to be read", e);
+        }
+    }
+
+    private String kept(String text) throws IOException {
+        if (words.isEmpty() || "id".equals(parser.currentName())) {
+            return text;
+        }
+        String known = words.get().putIfAbsent(text, text);
+        return known == null ? text : known;
     }
 
     private Optional<Json> whole(Problems problems) throws IOException {
@@ -113,7 +142,7 @@ public final class JsonReader {
         return switch (token) {
             case START_OBJECT -> object(place);
             case START_ARRAY -> array(place);
-            case VALUE_STRING -> new Json.Text(place, parser.getText());
+            case VALUE_STRING -> new Json.Text(place, kept(parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
                     new Json.Num(place, parser.getDoubleValue(), parser.getText());
             case VALUE_TRUE -> new Json.Bool(place, true);
