@@ -145,9 +145,9 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         Optional<PruningCase> one =
                 PruningCase.of(plant, crop, season, state)
                         .filter(found -> found.form().craft().equals("renewal"));
-        return one.filter(found -> found.bush().isPresent())
+        return one.filter(found -> found.bush().map(bush -> bush.stems().knows(1)).orElse(false))
                 .map(found -> fromCut(plant, found, season))
-                .orElseGet(() -> unknown(plant, one.isPresent()));
+                .orElseGet(() -> unknown(one.isPresent()));
     }
 
     private static Wood tips(PlantState plant, Season season) {
@@ -166,19 +166,17 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                         () ->
                                 new Wood(
                                         OptionalInt.empty(),
-                                        "not known: note in summer canes --plant "
-                                                + plant.plant().id()
-                                                + " --fresh …"));
+                                        "not known: note canes --fresh in summer"));
     }
 
-    private static Wood unknown(PlantState plant, boolean wantsCount) {
+    private static Wood unknown(boolean wantsCount) {
         return new Wood(
                 OptionalInt.empty(),
                 "not known: "
                         + (wantsCount
-                                ? "its stems were not counted; note counted --plant "
-                                        + plant.plant().id()
-                                        + " --stems 1=…,2=…,3=…,4+=…"
+                                ? "the one-year shoots of that winter are not counted; note"
+                                        + " counted when the leaves are off, --stems"
+                                        + " 1=…,2=…,3=…,4+=…"
                                 : "stems by age do not tell the one-year shoots of this form;"
                                         + " count those that pruning takes off anyway, and note"
                                         + " them with note counted … --shoots"));

@@ -6,6 +6,7 @@ import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.HealthSigns;
 import org.oldwood.cuttings.LotCounts;
 import org.oldwood.cuttings.Propagation;
+import org.oldwood.cuttings.Survival;
 import org.oldwood.report.LotWords;
 
 /** Prints a lot of cuttings, in short or in full. */
@@ -13,23 +14,37 @@ final class LotPage {
     private LotPage() {}
 
     static void summary(Out out, Forecast forecast) {
-        out.paragraph(
-                2,
-                "expected: "
-                        + LotWords.plants(forecast)
-                        + "; first pick "
-                        + forecast.line().firstPick().label()
-                        + ", full crop "
-                        + forecast.line().fullCrop().label());
+        out.paragraph(2, "expected: " + expected(forecast));
     }
 
-    static void full(Out out, Crop crop, LotCounts counts, Forecast forecast) {
+    /** Plants, first pick and full crop. */
+    static String expected(Forecast forecast) {
+        return LotWords.plants(forecast)
+                + "; first pick "
+                + forecast.line().firstPick().label()
+                + ", full crop "
+                + forecast.line().fullCrop().label()
+                + ", about "
+                + LotWords.number(forecast.expectedKg(forecast.line().fullCrop()))
+                + " kg";
+    }
+
+    static void full(
+            Out out,
+            Crop crop,
+            LotCounts counts,
+            Forecast forecast,
+            Survival survival,
+            List<String> more) {
         out.paragraph(0, forecast.course().method().name() + ", " + crop.name());
         out.paragraph(2, LotWords.stands(counts));
         summary(out, forecast);
         out.line().columns(2, LotWords.timeline(forecast));
         out.line().columns(2, LotWords.crops(forecast)).line();
-        LotWords.grounds(forecast).forEach(line -> out.hanging("  - ", 4, line));
+        StrikeWords.measures(forecast.course().method())
+                .forEach(line -> out.hanging("  - ", 4, line));
+        LotWords.grounds(forecast, survival).forEach(line -> out.hanging("  - ", 4, line));
+        more.forEach(line -> out.hanging("  - ", 4, line));
         LotWords.warnings(forecast).forEach(line -> out.hanging("  ! ", 4, line));
         local(crop).forEach(line -> out.hanging("  ! ", 4, line));
     }

@@ -1,7 +1,10 @@
 package org.oldwood.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.cuttings.Course;
+import org.oldwood.cuttings.MeasureWords;
+import org.oldwood.cuttings.Method;
 import org.oldwood.cuttings.NurseryBed;
 import org.oldwood.cuttings.StrikePlan;
 import org.oldwood.garden.Season;
@@ -58,6 +61,17 @@ final class StrikeWords {
                         + ", for plants "
                         + course.cut().words()
                         + ".");
+    }
+
+    /** The method's measures, and those that are not known. */
+    static List<String> measures(Method method) {
+        List<String> lines = new ArrayList<>();
+        MeasureWords.known(method).ifPresent(words -> lines.add("Cuttings: " + words + "."));
+        List<String> unknown = MeasureWords.unknown(method);
+        if (!unknown.isEmpty()) {
+            lines.add("Not known, no figure was found: " + String.join(", ", unknown) + ".");
+        }
+        return lines;
     }
 
     static String room(NurseryBed bed) {

@@ -75,6 +75,11 @@ public record Forecast(
                 full.highKg() * share);
     }
 
+    /** The expected crop of a season alone, kg, without its tenths. */
+    public double expectedKg(Season season) {
+        return kg.mean() * course.share(line.seasonInPlace(season));
+    }
+
     /** The crop of each season from the first in place to the first full one. */
     public List<SeasonCrop> crops() {
         SeasonCrop full = fullCrop();

@@ -57,7 +57,7 @@ public final class MeasureWords {
         }
         return plain(figure.is())
                 + " "
-                + what
+                + (figure.is() == 1 ? what.replace("buds", "bud") : what)
                 + (more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
     }
 

@@ -147,6 +147,11 @@ public record Timeline(
         return fall.date().isAfter(struckOn) ? fall : rooted;
     }
 
+    /** The season in which it first grows leaves of its own. */
+    public Season firstSeason() {
+        return growth.first();
+    }
+
     /** The fruit's first ripe day in a season. */
     public Around ripe(Season season) {
         return Around.of(growth.stages().date(season, Stage.RIPE));

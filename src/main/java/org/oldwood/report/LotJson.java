@@ -1,14 +1,18 @@
 package org.oldwood.report;
 
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.cuttings.Around;
 import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.LotBook;
 import org.oldwood.cuttings.LotCounts;
 import org.oldwood.cuttings.Milestone;
 import org.oldwood.cuttings.Milestones;
+import org.oldwood.cuttings.NurseryBed;
+import org.oldwood.cuttings.ParentHealth;
 import org.oldwood.cuttings.SeasonCrop;
 import org.oldwood.cuttings.StrikePlan;
+import org.oldwood.cuttings.Want;
 import org.oldwood.garden.LotState;
 import org.oldwood.store.JsonWriter;
 
@@ -16,20 +20,38 @@ import org.oldwood.store.JsonWriter;
 public final class LotJson {
     private LotJson() {}
 
-    /** All lots of which something is known. */
+    /** All lots; one of which nothing can be told has no forecast, only what was noted. */
     public static void lots(JsonWriter json, LotBook book, List<LotState> lots) {
         json.object().array("lots");
         for (LotState lot : lots) {
-            book.forecast(lot)
-                    .ifPresent(it -> lot(json, lot.id(), lot.crop(), book.counts(lot), it));
+            json.object().put("lot", lot.id()).put("crop", lot.crop());
+            lot.parent().ifPresent(parent -> json.put("parent", parent));
+            json.put("form", book.form(lot));
+            Optional<Forecast> forecast = book.forecast(lot);
+            if (forecast.isPresent()) {
+                fields(json, book.counts(lot), forecast.get());
+            } else {
+                json.put("method", lot.method()).put("struck", (long) lot.struck());
+                json.put("struckOn", lot.struckOn().toString());
+            }
+            json.put(
+                    "parentWarnings",
+                    book.parentHealth(lot).map(ParentHealth::warnings).orElse(List.of()).stream()
+                            .map(ParentHealth.Warning::words)
+                            .toList());
+            json.endObject();
         }
         json.endArray().endObject();
     }
 
-    /** One lot as an object. */
-    public static void lot(
-            JsonWriter json, String id, String crop, LotCounts counts, Forecast forecast) {
-        json.object().put("lot", id).put("crop", crop);
+    /** A lot that is not noted, as an object. */
+    public static void lot(JsonWriter json, String crop, LotCounts counts, Forecast forecast) {
+        json.object().put("crop", crop);
+        fields(json, counts, forecast);
+        json.endObject();
+    }
+
+    private static void fields(JsonWriter json, LotCounts counts, Forecast forecast) {
         json.put("method", forecast.course().method().id());
         json.put("cut", forecast.course().cut().id());
         json.put("struck", (long) counts.struck()).put("struckOn", counts.struckOn().toString());
@@ -44,7 +66,6 @@ public final class LotJson {
         steps(json, forecast);
         crops(json, forecast);
         json.put("warnings", LotWords.warnings(forecast));
-        json.endObject();
     }
 
     private static void steps(JsonWriter json, Forecast forecast) {
@@ -69,15 +90,23 @@ public final class LotJson {
         json.endArray();
     }
 
-    /** A plan to strike as an object. */
-    public static void plan(JsonWriter json, StrikePlan plan) {
-        json.object().put("tooLate", plan.isTooLate()).put("earliest", plan.earliest().label());
+    /** A plan to strike, into an open object. */
+    public static void plan(
+            JsonWriter json, Want want, StrikePlan plan, Optional<NurseryBed> room) {
+        want.plants().ifPresent(number -> json.put("want", (long) number));
+        want.kg().ifPresent(kg -> json.put("wantKg", kg));
+        json.put("by", want.by().label()).put("sure", want.sure());
+        json.put("tooLate", plan.isTooLate()).put("earliest", plan.earliest().label());
         plan.number().ifPresent(number -> json.put("strike", (long) number));
         json.put("chance", round(plan.chance()));
         day(json, "strikeFrom", plan.strikeFrom());
         day(json, "strikeBy", plan.strikeBy());
         plan.latest().ifPresent(latest -> day(json, "latest", latest));
-        json.endObject();
+        room.ifPresent(
+                bed -> {
+                    json.put("rowM", round(bed.rowM()));
+                    bed.areaM2().ifPresent(area -> json.put("areaM2", round(area)));
+                });
     }
 
     private static void day(JsonWriter json, String key, Around day) {

@@ -1,5 +1,6 @@
 package org.oldwood.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +12,7 @@ import org.oldwood.cuttings.Milestone;
 import org.oldwood.cuttings.Milestones;
 import org.oldwood.cuttings.SeasonCrop;
 import org.oldwood.cuttings.Step;
+import org.oldwood.cuttings.Survival;
 
 /** Words lots of cuttings for people. */
 public final class LotWords {
@@ -32,13 +34,22 @@ public final class LotWords {
                 : struck + "; never counted";
     }
 
-    /** What comes next after {@code day}, or that all has come. */
-    public static String next(Forecast forecast, java.time.LocalDate day) {
+    /**
+     * What comes next after {@code day}, or is due now, or that all has come: {@code next: lift 10
+     * Nov 2027 ± 21 days to 10 Mar 2028 ± 21 days}.
+     */
+    public static String next(Forecast forecast, LocalDate day) {
         return Milestones.of(forecast.line(), forecast.course()).stream()
                 .filter(it -> it.step() != Step.STRIKE && !it.to().date().isBefore(day))
                 .findFirst()
-                .map(it -> it.step().words() + " " + when(it))
+                .map(it -> next(it, day))
                 .orElse("nothing more: it bears its full crop");
+    }
+
+    private static String next(Milestone step, LocalDate day) {
+        return step.from().date().isAfter(day)
+                ? "next: " + step.step().words() + " " + when(step)
+                : "now: " + step.step().words() + ", until " + around(step.to());
     }
 
     /** How many plants: {@code 7.9 plants (10 % 6, 50 % 8, 90 % 10)}. */
@@ -101,10 +112,14 @@ public final class LotWords {
         return lines;
     }
 
-    /** On what the first crop depends, with the rates and how each was seen. */
-    public static List<String> grounds(Forecast forecast) {
+    /**
+     * On what the numbers and the first crop depend: the rates, how each was seen, and what the
+     * garden's own lots made of it.
+     */
+    public static List<String> grounds(Forecast forecast, Survival survival) {
         List<String> lines = new ArrayList<>();
         for (Method.PhaseFigures pair : forecast.course().method().phases().figures()) {
+            long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
             lines.add(
                     pair.phase().words()
                             + ": "
@@ -114,7 +129,10 @@ public final class LotWords {
                             + "; worth "
                             + pair.weight().inWords()
                             + "), "
-                            + String.join(", ", pair.percent().sources()));
+                            + String.join(", ", pair.percent().sources())
+                            + (learnt == Math.round(pair.percent().is())
+                                    ? ""
+                                    : "; with this garden's own lots " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
         lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));

@@ -54,6 +54,76 @@ class CuttingsCommandTest {
     }
 
     @Test
+    void a_named_climate_moves_the_days_and_is_named() {
+        Cli.Result calendar = struck("--on", "2026-11-20", "--at", "57,-3");
+        Cli.Result model = struck("--on", "2026-11-20", "--at", "57,-3", "--climate", "leuchars");
+
+        assertThat(calendar.out()).contains("Days are by the calendar", "leuchars,");
+        assertThat(model.exit()).as(model.err()).isZero();
+        assertThat(model.out()).contains("mean climate of Leuchars, Fife, Scotland");
+        assertThat(model.out().lines().filter(line -> line.contains("lift ")).toList())
+                .isNotEqualTo(
+                        calendar.out().lines().filter(line -> line.contains("lift ")).toList());
+    }
+
+    @Test
+    void a_climate_alone_says_where() {
+        Cli.Result south =
+                run(
+                        "cuttings",
+                        "--crop=gooseberry",
+                        "--struck=3",
+                        "--on=2026-05-20",
+                        "--climate=hobart",
+                        "--json");
+
+        assertThat(south.exit()).as(south.err()).isZero();
+        assertThat(south.out()).contains("\"firstPick\": \"20");
+        assertThat(south.out()).containsPattern("\"firstPick\": \"20\\d\\d-\\d\\d\"");
+    }
+
+    @Test
+    void buds_kept_mean_a_stool_where_nothing_else_is_said() {
+        Cli.Result result =
+                run(
+                        "cuttings",
+                        "--crop=redcurrant",
+                        "--method=hardwood",
+                        "--struck=12",
+                        "--on=2026-11-20",
+                        "--at=52,-2");
+
+        assertThat(result.out()).contains("all buds kept", "tops cut to 20-25 cm at planting");
+    }
+
+    @Test
+    void what_is_not_known_of_a_method_is_said() {
+        Cli.Result result =
+                run("cuttings", "--crop=haskap", "--struck=5", "--on=2026-11-20", "--at=52,-2");
+
+        assertThat(result.out().replaceAll("\\s+", " "))
+                .contains("Not known, no figure was found: ");
+    }
+
+    @Test
+    void kilograms_can_be_wanted() {
+        Cli.Result result =
+                run(
+                        "cuttings",
+                        "--crop=blackcurrant",
+                        "--at=52,-2",
+                        "--today=2026-11-25",
+                        "--want-kg=30",
+                        "--by=2031",
+                        "--sure=0.8",
+                        "--json");
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(result.out())
+                .contains("\"wantKg\": 30", "\"sure\": 0.8", "\"strike\": ", "\"rowM\": ");
+    }
+
+    @Test
     void what_is_wanted_is_turned_into_a_number_and_a_day() {
         Cli.Result result =
                 run(
@@ -97,7 +167,7 @@ class CuttingsCommandTest {
         assertThat(struck("--on", "2026-11-20").err()).contains("--at");
         assertThat(struck("--on", "2026-11-20", "--at", "x").err()).contains("52,-2");
         assertThat(struck("--on", "2026-11-20", "--at", "52,-2", "--method", "graft").err())
-                .contains("hardwood, layer");
+                .contains("Known here: hardwood,");
         assertThat(
                         run(
                                         "cuttings",
