@@ -26,6 +26,7 @@ public final class Advisors {
                         new RecordFacts(),
                         new StemFacts(),
                         new PruningAdvisor(),
+                        new CropAdvisor(),
                         new CuttingsAdvisor(),
                         new WaterFacts(),
                         new FeedAdvisor(),

@@ -2,6 +2,7 @@ package org.oldwood.care;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.oldwood.pruning.Why;
 final class PruningAdvisor implements Advisor {
     private static final String COUNT =
             "the stems were not counted; note counted with the stems by age";
+    private static final String GRUB = "grub";
     private static final Map<String, String> TIMES = new HashMap<>();
 
     static {
@@ -61,7 +63,8 @@ final class PruningAdvisor implements Advisor {
                 "canes-out",
                 "canes-kept",
                 "canes-thin",
-                "canes-down");
+                "canes-down",
+                GRUB);
     }
 
     @Override
@@ -80,6 +83,9 @@ final class PruningAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation situation) {
+        if (name.equals(GRUB)) {
+            return Optional.of(grub(situation));
+        }
         String time = TIMES.getOrDefault(name, "winter");
         List<PlantState> plants = situation.subject().plants();
         return first(situation)
@@ -91,6 +97,19 @@ final class PruningAdvisor implements Advisor {
                                                 minutes(situation.world().state())
                                                         .of(plants, one.crop(), one.form(), time))
                                         .of(name, time));
+    }
+
+    private static Amount grub(Situation situation) {
+        int bushes = bushes(situation);
+        double metres =
+                situation.subject().plants().stream()
+                        .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+                        .sum();
+        String words =
+                metres > 0
+                        ? String.format(Locale.ROOT, "%.1f m of row", metres)
+                        : bushes + (bushes == 1 ? " plant" : " plants");
+        return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
     }
 
     /** What the journal tells of minutes, read once for a garden's state. */
