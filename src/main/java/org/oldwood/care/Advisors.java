@@ -25,6 +25,7 @@ public final class Advisors {
                 List.of(
                         new RecordFacts(),
                         new StemFacts(),
+                        new FrostFacts(),
                         new PruningAdvisor(),
                         new CropAdvisor(),
                         new CuttingsAdvisor(),

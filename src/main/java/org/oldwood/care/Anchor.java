@@ -118,13 +118,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
         }
         Stage stage = Stage.find(name).orElse(Stage.DORMANT);
         StageDate date = situation.world().stages().date(crop.get(), situation.season(), stage);
-        String words =
-                crop.get().name()
-                        + ": "
-                        + date.words()
-                        + ", "
-                        + date.date()
-                        + (date.plusMinusDays() == 0 ? "" : " ± " + date.plusMinusDays() + " days");
+        String words = crop.get().name() + ": " + date.inWords();
         return Optional.of(found(date.date(), date.plusMinusDays(), words, date.sources()));
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.BedState;
 import org.oldwood.season.Climate;
+import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Weather;
 import org.oldwood.water.BedAccount;
 import org.oldwood.water.BedSoil;
@@ -63,15 +64,7 @@ final class WaterFacts implements Advisor {
         GardenWater made = known;
         if (made == null) {
             Optional<Climate> climate =
-                    world.state()
-                            .garden()
-                            .climate()
-                            .flatMap(
-                                    json ->
-                                            Climate.of(
-                                                    json,
-                                                    world.documents(),
-                                                    world.documents().problems()));
+                    world.stages().climate().map(GardenClimate::climate).or(() -> declared(world));
             made =
                     new GardenWater(
                             world.state(),
@@ -83,6 +76,13 @@ final class WaterFacts implements Advisor {
             known = made;
         }
         return made;
+    }
+
+    private static Optional<Climate> declared(Situation.World world) {
+        return world.state()
+                .garden()
+                .climate()
+                .flatMap(json -> Climate.of(json, world.documents(), world.documents().problems()));
     }
 
     private static Fact held(BedAccount account, LocalDate day) {

@@ -9,7 +9,10 @@ import org.oldwood.crop.Stage;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Season;
+import org.oldwood.season.CropFrost;
+import org.oldwood.season.FrostYear;
 import org.oldwood.season.GardenClimate;
+import org.oldwood.season.GardenStages;
 import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 import org.oldwood.store.JsonWriter;
@@ -25,8 +28,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "show when each crop reaches each stage of growth this season",
             "",
-            "A ± is one standard deviation. Note a stage with oldwood note seen; it moves the later",
-            "ones of this season, and a little the next season's."
+            "A ± is one standard deviation. Note a stage with oldwood note seen: it moves",
+            "the later ones of this season, and a little the next seasons'. Below the dates",
+            "stand the winter's chill beside what the crop wants, and the risk of frost."
         },
         footer = {
             "",
@@ -50,15 +54,27 @@ final class StagesCommand extends GardenCommand {
         if (json) {
             out().json(writer -> write(writer, crops, state.season(), stages));
         } else {
-            Optional<GardenClimate> climate = Planning.climate(folder, state);
-            for (Crop crop : crops) {
-                tellOf(crop, state.season(), stages);
-                climate.map(at -> FrostLines.of(at, crop, state.season(), stages))
-                        .ifPresent(lines -> lines.forEach(line -> out().hanging("  ", 4, line)));
-                out().line();
-            }
+            tellOfPlace(state.season(), stages);
+            crops.forEach(crop -> tellOf(crop, state.season(), stages));
         }
         return 0;
+    }
+
+    private void tellOfPlace(Season season, Stages stages) {
+        Optional<GardenClimate> climate = stages.climate();
+        if (climate.isEmpty()) {
+            out().paragraph(
+                            0,
+                            "No climate is known here, so the dates are lowland Britain's by the"
+                                    + " month, moved by what you noted; chill and frost are not known. For"
+                                    + " this garden's own: "
+                                    + GardenStages.lackingClimate()
+                                    + ".");
+        } else {
+            out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
+            out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), season)));
+        }
+        out().line();
     }
 
     private List<String> crops(GardenFolder folder, GardenState state) {
@@ -95,13 +111,40 @@ final class StagesCommand extends GardenCommand {
                             date.date().toString(),
                             date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d",
                             date.basis().words(),
-                            date.words()));
+                            said(date, stages)));
         }
         out().columns(2, rows);
+        stages.chill(crop, season).map(ChillLines::of).ifPresent(this::note);
+        CropFrost.of(crop, season, stages)
+                .map(FrostLines::of)
+                .ifPresent(all -> all.forEach(this::note));
+        out().line();
+    }
+
+    /** The climate stands above the dates once, and need not stand beside each. */
+    private static String said(StageDate date, Stages stages) {
+        return stages.climate()
+                .map(
+                        each ->
+                                date.words()
+                                        .replace(
+                                                ", on the climate of " + each.climate().name(), ""))
+                .orElse(date.words());
+    }
+
+    private void note(String line) {
+        out().hanging("  ", 4, line);
     }
 
     private static void write(JsonWriter json, List<Crop> crops, Season season, Stages stages) {
-        json.object().put("season", season.label()).array("crops");
+        json.object().put("season", season.label());
+        stages.climate()
+                .ifPresent(
+                        climate -> {
+                            json.put("climate", climate.climate().name());
+                            FrostLines.write(json, new FrostYear(climate, season));
+                        });
+        json.array("crops");
         for (Crop crop : crops) {
             json.object().put("crop", crop.id()).array("stages");
             for (Stage stage : Stage.values()) {
@@ -116,7 +159,10 @@ final class StagesCommand extends GardenCommand {
                         .put("sources", date.sources())
                         .endObject();
             }
-            json.endArray().endObject();
+            json.endArray();
+            stages.chill(crop, season).ifPresent(chill -> ChillLines.write(json, chill));
+            CropFrost.of(crop, season, stages).ifPresent(frost -> FrostLines.write(json, frost));
+            json.endObject();
         }
         json.endArray().endObject();
     }

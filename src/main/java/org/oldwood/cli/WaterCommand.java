@@ -1,17 +1,13 @@
 package org.oldwood.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
-import org.oldwood.season.Climate;
-import org.oldwood.season.Weather;
-import org.oldwood.season.WeatherImport;
-import org.oldwood.season.WeatherReader;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import org.oldwood.water.BedAccount;
@@ -32,7 +28,6 @@ import picocli.CommandLine.Parameters;
         },
         footer = {"", "Example:", "  oldwood water --feel"})
 final class WaterCommand extends GardenCommand {
-    private static final String WEATHER = "weather.csv";
 
     @Parameters(arity = "0..1", paramLabel = "BED", description = "one bed; all otherwise")
     Optional<String> bed = Optional.empty();
@@ -85,27 +80,14 @@ final class WaterCommand extends GardenCommand {
     }
 
     private GardenWater water(GardenFolder folder, GardenState state) throws IOException {
-        Optional<Climate> climate =
-                state.garden()
-                        .climate()
-                        .flatMap(json -> Climate.of(json, folder.documents(), folder.problems()));
+        Stages stages = Planning.stages(folder, state);
         return new GardenWater(
                 state,
-                climate,
-                weather(folder),
-                Planning.stages(folder, state),
+                stages.climate().map(GardenClimate::climate),
+                Planning.weather(folder, today()),
+                stages,
                 folder.crops(),
                 folder.documents());
-    }
-
-    private Weather weather(GardenFolder folder) throws IOException {
-        Path file = folder.path().resolve(WEATHER);
-        if (!Files.isRegularFile(file)) {
-            return Weather.none();
-        }
-        return WeatherReader.read(Files.readAllBytes(file), WEATHER, today(), folder.problems())
-                .map(WeatherImport::weather)
-                .orElse(Weather.none());
     }
 
     private int feel(Optional<GardenFolder> folder) {

@@ -32,8 +32,16 @@ public final class TaskWords {
         return said ? words : number + " " + amount.unit() + ", " + words;
     }
 
-    /** {@code from 24 Nov 2026 to 3 Mar 2027, both included}. */
+    /**
+     * {@code from 24 Nov 2026 to 3 Mar 2027, both included, ± 9 days}: the last part where it hangs
+     * on stages of growth that are not yet seen.
+     */
     public static String window(Task task) {
+        int plusMinus = task.window().plusMinusDays();
+        return days(task) + (plusMinus == 0 ? "" : ", ± " + plusMinus + " days");
+    }
+
+    private static String days(Task task) {
         return task.window().days() == 1
                 ? "on " + Dates.shortDay(task.window().first())
                 : "from "
@@ -57,6 +65,13 @@ public final class TaskWords {
             lines.add("How: " + task.rule().text());
         }
         minutes(task).ifPresent(minutes -> lines.add("Time: " + minutes));
+        int plusMinus = task.window().plusMinusDays();
+        if (plusMinus > 0) {
+            lines.add(
+                    "How sure: the days hang on stages of growth, ± "
+                            + plusMinus
+                            + " days; note a stage when you see it, and they move.");
+        }
         lines.add("Why: " + task.rule().reason());
         for (Reason reason : task.reasons().subList(1, task.reasons().size())) {
             lines.add("- " + reason.words());

@@ -35,7 +35,7 @@ final class CropSeason {
         this.chillModels = chillModels;
         this.model = season.model(stages.chill(), chillModels);
         this.shortOfChill =
-                stages.chill().map(need -> season.chill(need, chillModels).isShort()).orElse(false);
+                stages.chill().isPresent() && season.chill(stages.chill(), chillModels).isShort();
     }
 
     Map<Stage, Modelled> all() {
@@ -133,7 +133,8 @@ final class CropSeason {
                 Math.hypot(of.plusMinus(), plusMinus),
                 plusMinus,
                 of.basis(),
-                words(stage, words, of.basis()),
+                words(stage, words, of.basis())
+                        + (of.basis() == Basis.MODELLED ? shortness(stage) : ""),
                 sources);
     }
 
@@ -164,9 +165,8 @@ final class CropSeason {
         if (date.isEmpty()) {
             return byCalendar(stage, "; here it never comes that " + words);
         }
-        boolean spring = stage.compareTo(Stage.RIPE) < 0;
         double plusMinus =
-                shortOfChill && spring
+                shortOfChill && isSpring(stage)
                         ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
                         : rule.plusMinus().is();
         return new Modelled(
@@ -174,17 +174,20 @@ final class CropSeason {
                 plusMinus,
                 plusMinus,
                 Basis.MODELLED,
-                words(stage, words, Basis.MODELLED) + (shortOfChill && spring ? chill() : ""),
+                words(stage, words, Basis.MODELLED) + shortness(stage),
                 figure.sources());
     }
 
-    private String chill() {
-        return stages.chill()
-                .map(
-                        need ->
-                                "; chill falls short, so buds may open late and unevenly: "
-                                        + season.chill(need, chillModels).inWords())
-                .orElse("");
+    private static boolean isSpring(Stage stage) {
+        return stage.compareTo(Stage.RIPE) < 0;
+    }
+
+    private String shortness(Stage stage) {
+        if (!shortOfChill || !isSpring(stage)) {
+            return "";
+        }
+        return "; chill falls short, so buds may open late and unevenly: "
+                + season.chill(stages.chill(), chillModels).inWords();
     }
 
     private String words(Stage stage, String how, Basis basis) {

@@ -54,11 +54,16 @@ public final class FrostYear {
      * The chance of a night at or below a temperature, 0 to 1, from a day to a day, both included.
      */
     public double risk(double criticalC, LocalDate from, LocalDate to) {
+        return 1 - Math.exp(-expected(criticalC, from, to));
+    }
+
+    /** How many such nights are to be expected, with a day between them or not. */
+    double expected(double criticalC, LocalDate from, LocalDate to) {
         double expected = 0;
         for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
             expected += chance(day, criticalC);
         }
-        return 1 - Math.exp(-expected);
+        return expected;
     }
 
     private double chance(LocalDate day, double belowC) {

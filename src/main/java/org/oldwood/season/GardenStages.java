@@ -17,6 +17,12 @@ import org.oldwood.store.Problems;
 public final class GardenStages {
     private GardenStages() {}
 
+    /** What to give so that the garden's climate becomes known, without a full stop. */
+    public static String lackingClimate() {
+        return "give garden.json a \"climate\", the name of a bundled one near by or twelve monthly"
+                + " means, or add some years of daily weather with oldwood weather add";
+    }
+
     /**
      * The garden's stages: modelled where it declares a climate, else by the calendar; moved by
      * what was seen in both cases. A climate that cannot be read is told in {@code problems} and
@@ -28,14 +34,18 @@ public final class GardenStages {
                 climate(state.garden(), weather, documents, problems), sightings(state), documents);
     }
 
-    /** The garden's climate, where it declares one. */
+    /**
+     * The garden's climate: the one it declares, else the means of its own measured days where
+     * these are of enough years.
+     */
     public static Optional<GardenClimate> climate(
             Garden garden, Weather weather, Documents documents, Problems problems) {
         Json declared = garden.climate().orElse(null);
-        if (declared == null) {
-            return Optional.empty();
-        }
         double latitude = garden.site().latitude();
+        if (declared == null) {
+            return measured(weather, documents)
+                    .map(means -> new GardenClimate(latitude, means, weather, documents));
+        }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
             problems.add(
@@ -49,6 +59,12 @@ public final class GardenStages {
             return Optional.empty();
         }
         return climate.map(each -> new GardenClimate(latitude, each, weather, documents));
+    }
+
+    private static Optional<Climate> measured(Weather weather, Documents documents) {
+        return weather.isEmpty()
+                ? Optional.empty()
+                : WeatherMeans.of(weather, SeasonMethods.read(documents)).climate();
     }
 
     private static boolean otherHalf(Climate climate, double latitude) {

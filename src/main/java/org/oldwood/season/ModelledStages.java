@@ -137,10 +137,14 @@ public final class ModelledStages implements Stages {
         return methods;
     }
 
-    /** The chill of a crop in a season, and what it wants; empty where either is not known. */
+    @Override
+    public Optional<GardenClimate> climate() {
+        return climate;
+    }
+
+    @Override
     public Optional<ChillReport> chill(Crop crop, Season season) {
-        return climate.flatMap(
-                at -> of(crop).chill().map(need -> season(at, season).chill(need, chillModels())));
+        return climate.map(at -> season(at, season).chill(of(crop).chill(), chillModels()));
     }
 
     /** The heat rule's day from another day on; empty where there is no climate. */

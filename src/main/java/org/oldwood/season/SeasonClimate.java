@@ -50,6 +50,10 @@ final class SeasonClimate {
         return StageModel.beforeHeat(days, methods.chillFrom(), methods.heatFrom());
     }
 
+    private LocalDate chillTo() {
+        return days.on(methods.chillBefore()).minusDays(1);
+    }
+
     /** Heat begins when the least chill that sources give is met, within bounds. */
     private LocalDate heatFrom(ChillNeed need, ChillModels models) {
         LocalDate from = days.on(methods.heatFrom());
@@ -60,15 +64,20 @@ final class SeasonClimate {
         return met.isBefore(from) ? from : met;
     }
 
-    ChillReport chill(ChillNeed need, ChillModels models) {
-        ChillModel model = models.get(need.model());
+    ChillReport chill(Optional<ChillNeed> need, ChillModels models) {
         return new ChillReport(
-                model.key(), model.name(), total(model), total(models.get(PORTIONS)), need.need());
+                chillFrom(),
+                chillTo(),
+                total(models.get(PORTIONS)),
+                need.map(each -> beside(models.get(each.model()), each)));
+    }
+
+    private ChillReport.Need beside(ChillModel model, ChillNeed need) {
+        return new ChillReport.Need(model.key(), model.name(), total(model), need.need());
     }
 
     private double total(ChillModel model) {
         return chill.computeIfAbsent(
-                model.key(),
-                key -> days.hourly(model.begin(), chillFrom(), days.on(methods.chillTo())));
+                model.key(), key -> days.hourly(model.begin(), chillFrom(), chillTo()));
     }
 }

@@ -12,13 +12,16 @@ import org.oldwood.store.Fields;
  * @param spreadLeastC spread of daily means about a normal day, least, °C
  * @param spreadPerC and its share of the range of the monthly means
  * @param chillFrom day of the northern year on which chill begins to count
- * @param chillTo the last day on which it counts
+ * @param chillBefore and the day before which it counts
  * @param mostHoldDays how long heat is held back while chill is short
  * @param unmetPlusMinus the ± of a date for which chill was not met
  * @param leafFallFrom day of the northern year from which leaf fall may come
  * @param meanOver days over which cool means are averaged
  * @param run how many such days must follow one another
  * @param nightSpreadC spread of least temperatures about the normal night
+ * @param afterPetalFall how long young fruit stays tender after petal fall
+ * @param watchAbove the years in 100 above which frost in flower is worth watching for
+ * @param means when a garden's own measured days make a mean year
  * @param shrink how many seasons of sightings weigh as much as the model
  * @param carriedToAutumn how much of a spring's earliness reaches leaf fall
  */
@@ -27,15 +30,34 @@ public record SeasonMethods(
         Figure spreadLeastC,
         Figure spreadPerC,
         MonthDay chillFrom,
-        MonthDay chillTo,
+        MonthDay chillBefore,
         Figure mostHoldDays,
         Figure unmetPlusMinus,
         MonthDay leafFallFrom,
         Figure meanOver,
         Figure run,
         Figure nightSpreadC,
+        Figure afterPetalFall,
+        Figure watchAbove,
+        Means means,
         Figure shrink,
         Figure carriedToAutumn) {
+
+    /**
+     * When a garden's own measured days make a mean year.
+     *
+     * @param mostMissingDays how many days of a month may be missing
+     * @param leastYears how many years each month must be there
+     * @param trustedYears from how many years on the means are no mere makeshift
+     */
+    public record Means(Figure mostMissingDays, Figure leastYears, Figure trustedYears) {
+        private static Means read(Fields fields) {
+            return new Means(
+                    Figure.read(fields, "mostMissingDays"),
+                    Figure.read(fields, "leastYears"),
+                    Figure.read(fields, "trustedYears"));
+        }
+    }
 
     public static SeasonMethods read(Documents documents) {
         Fields fields = documents.fields("season/methods.json");
@@ -52,13 +74,16 @@ public record SeasonMethods(
                         Figure.read(spread, "leastC"),
                         Figure.read(spread, "perC"),
                         CropStages.monthDay(chill, "from"),
-                        CropStages.monthDay(chill, "to"),
+                        CropStages.monthDay(chill, "before"),
                         Figure.read(chill, "mostHold"),
                         Figure.read(chill, "unmetPlusMinus"),
                         CropStages.monthDay(leaf, "from"),
                         Figure.read(leaf, "meanOver"),
                         Figure.read(leaf, "run"),
                         Figure.read(frost, "nightSpread"),
+                        Figure.read(frost, "afterPetalFall"),
+                        Figure.read(frost, "watchAbove"),
+                        Means.read(part(fields, "weatherMeans")),
                         Figure.read(seen, "shrink"),
                         Figure.read(seen, "carriedToAutumn"));
         fields.done();

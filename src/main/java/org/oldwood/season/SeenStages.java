@@ -41,12 +41,39 @@ final class SeenStages {
 
     Map<Stage, StageDate> dates() {
         Map<Stage, StageDate> dates = new EnumMap<>(Stage.class);
+        LocalDate earliest = LocalDate.MIN;
         for (Stage stage : Stage.values()) {
             if (stage != Stage.DORMANT) {
-                dates.put(stage, date(stage));
+                StageDate date = inOrder(date(stage), stage, earliest);
+                dates.put(stage, date);
+                earliest = date.date();
             }
         }
         return dates;
+    }
+
+    /** Corrections differ by stage; they must not bring the stages out of their order. */
+    private StageDate inOrder(StageDate date, Stage stage, LocalDate earliest) {
+        if (date.basis() == Basis.SEEN) {
+            return date;
+        }
+        Optional<Stage> later = firstSeenAfter(stage);
+        LocalDate latest = later.map(this::seenOn).orElse(LocalDate.MAX);
+        if (date.date().isAfter(latest)) {
+            return new StageDate(
+                    latest,
+                    date.plusMinusDays(),
+                    Basis.MODELLED,
+                    date.words() + "; before " + later.get().words() + ", seen on " + latest,
+                    date.sources());
+        }
+        return date.date().isBefore(earliest) ? date.on(earliest) : date;
+    }
+
+    private Optional<Stage> firstSeenAfter(Stage stage) {
+        return seen.keySet().stream()
+                .filter(each -> each.compareTo(stage) > 0)
+                .min(Stage::compareTo);
     }
 
     private StageDate date(Stage stage) {
@@ -85,7 +112,7 @@ final class SeenStages {
     private static String pastWords(Past past, long days) {
         String how =
                 days == 0
-                        ? "; not moved by what was seen of "
+                        ? "; borne out by "
                         : "; "
                                 + Math.abs(days)
                                 + (Math.abs(days) == 1 ? " day" : " days")
@@ -93,7 +120,7 @@ final class SeenStages {
                                 + " for ";
         return how
                 + past.from().words()
-                + " seen in "
+                + " as seen in "
                 + past.seasons()
                 + (past.seasons() == 1 ? " past season" : " past seasons");
     }
@@ -151,7 +178,8 @@ final class SeenStages {
     }
 
     /**
-     * From the stage's own sightings, or those of the nearest earlier stage at half their weight.
+     * From the stage's own sightings, or at half their weight those of the nearest earlier stage,
+     * of the nearest later one where no earlier one was seen.
      */
     private Optional<Past> past(Stage stage) {
         Optional<Past> own = pastOf(stage, 1);
@@ -159,12 +187,12 @@ final class SeenStages {
             return own;
         }
         Optional<Past> nearest = Optional.empty();
-        for (Stage earlier : Stage.values()) {
-            if (earlier.compareTo(stage) >= 0) {
-                break;
+        for (Stage other : Stage.values()) {
+            boolean earlier = other.compareTo(stage) < 0;
+            if (earlier || (nearest.isEmpty() && !isAutumn(other))) {
+                Optional<Past> past = pastOf(other, 0.5);
+                nearest = past.isPresent() ? past : nearest;
             }
-            Optional<Past> other = pastOf(earlier, 0.5);
-            nearest = other.isPresent() ? other : nearest;
         }
         return nearest;
     }

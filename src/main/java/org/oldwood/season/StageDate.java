@@ -17,4 +17,17 @@ public record StageDate(
     public StageDate {
         sources = List.copyOf(sources);
     }
+
+    /** The same on another day. */
+    StageDate on(LocalDate day) {
+        return new StageDate(day, plusMinusDays, basis, words, sources);
+    }
+
+    /** What it was made from, then the day, ± how many days; a day that was seen stands alone. */
+    public String inWords() {
+        if (basis == Basis.SEEN) {
+            return words;
+        }
+        return words + ", " + date + (plusMinusDays == 0 ? "" : " ± " + plusMinusDays + " days");
+    }
 }

@@ -1,5 +1,6 @@
 package org.oldwood.season;
 
+import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Season;
@@ -11,4 +12,17 @@ public interface Stages {
      * leaf fall before it), {@link Stage#LEAF_FALL_DONE} at its end.
      */
     StageDate date(Crop crop, Season season, Stage stage);
+
+    /** The climate and weather that the dates rest on; empty where none is known. */
+    default Optional<GardenClimate> climate() {
+        return Optional.empty();
+    }
+
+    /**
+     * The chill of the winter before a season's spring beside what a crop wants; empty where no
+     * climate is known.
+     */
+    default Optional<ChillReport> chill(Crop crop, Season season) {
+        return Optional.empty();
+    }
 }

@@ -111,7 +111,7 @@ class RuleSituationsTest {
                                                         "no " + crop + " for " + rule.id()));
         Map<String, String> told = new HashMap<>(facts);
         tellDay(told, rule.opens(), DAY);
-        tellDay(told, rule.closes(), DAY.plusDays(60));
+        tellDay(told, rule.closes(), DAY.plusDays(300));
         return new Judge(world, new Advisors(List.of(new Told(told))))
                 .judge(rule, subject, state.season())
                 .due();

@@ -1,0 +1,183 @@
+package org.oldwood.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.Season;
+
+/**
+ * Frost against one crop's stages in one season, by the climate's means: each stage from its day to
+ * the next, against the temperature at which its harm begins.
+ *
+ * <p>A stage's day is not sure, and an early spring meets colder nights. So each chance is the mean
+ * of three: at the stage's day (weight 2/3), and earlier and later by √3 times its ± (1/6 each),
+ * the three points that keep a normal distribution's mean and spread (Gauss-Hermite).
+ */
+public final class CropFrost {
+    private static final double OUTER = Math.sqrt(3);
+    private static final double OUTER_WEIGHT = 1.0 / 6;
+
+    private final FrostYear year;
+    private final List<AtStage> stages;
+    private final double watchAbove;
+
+    /**
+     * One stage's frost.
+     *
+     * @param stage the stage
+     * @param harm the temperature at which its harm begins, °C, in the air about the plant
+     * @param from the stage's day
+     * @param to the day before the next stage; after petal fall a number of days
+     * @param plusMinusDays how sure both days are
+     * @param risk the share of years with such a night in that time, 0 to 1
+     */
+    public record AtStage(
+            Stage stage,
+            Figure harm,
+            LocalDate from,
+            LocalDate to,
+            int plusMinusDays,
+            double risk) {
+        private boolean isInFlower() {
+            return stage.compareTo(Stage.FIRST_FLOWER) >= 0;
+        }
+    }
+
+    private CropFrost(FrostYear year, List<AtStage> stages, double watchAbove) {
+        this.year = year;
+        this.stages = List.copyOf(stages);
+        this.watchAbove = watchAbove;
+    }
+
+    /** A crop's frost in a season; empty where no climate is known. */
+    public static Optional<CropFrost> of(Crop crop, Season season, Stages stages) {
+        return stages.climate().map(climate -> at(climate, crop, season, stages));
+    }
+
+    private static CropFrost at(GardenClimate climate, Crop crop, Season season, Stages stages) {
+        FrostYear year = new FrostYear(climate, season);
+        SeasonMethods methods = climate.methods();
+        Function<Stage, StageDate> dates = stage -> stages.date(crop, season, stage);
+        List<AtStage> found = new ArrayList<>();
+        CropStages.of(crop)
+                .frost()
+                .forEach(
+                        (stage, harm) -> {
+                            StageDate date = dates.apply(stage);
+                            LocalDate to = end(stage, dates, (long) methods.afterPetalFall().is());
+                            found.add(atStage(year, stage, harm, date, to));
+                        });
+        return new CropFrost(year, found, methods.watchAbove().is() / 100);
+    }
+
+    private static AtStage atStage(
+            FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
+        double risk =
+                overThree(
+                        date.plusMinusDays(),
+                        shift ->
+                                year.expected(
+                                        harm.is(),
+                                        date.date().plusDays(shift),
+                                        to.plusDays(shift)));
+        return new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk);
+    }
+
+    /** A stage lasts until the next one begins; after petal fall the young fruit stays tender. */
+    private static LocalDate end(
+            Stage stage, Function<Stage, StageDate> dates, long afterPetalFall) {
+        LocalDate from = dates.apply(stage).date();
+        if (stage.compareTo(Stage.PETAL_FALL) >= 0) {
+            return from.plusDays(afterPetalFall);
+        }
+        LocalDate next = dates.apply(next(stage)).date().minusDays(1);
+        return next.isBefore(from) ? from : next;
+    }
+
+    private static Stage next(Stage stage) {
+        return Arrays.stream(Stage.values())
+                .filter(each -> each.compareTo(stage) > 0)
+                .findFirst()
+                .orElse(stage);
+    }
+
+    /** Nights to be expected when everything lies so many days later. */
+    private interface Nights {
+        double when(long shiftDays);
+    }
+
+    private static double overThree(int plusMinusDays, Nights nights) {
+        long outer = Math.round(OUTER * plusMinusDays);
+        return (1 - 2 * OUTER_WEIGHT) * chance(nights.when(0))
+                + OUTER_WEIGHT * chance(nights.when(-outer))
+                + OUTER_WEIGHT * chance(nights.when(outer));
+    }
+
+    private static double chance(double expectedNights) {
+        return 1 - Math.exp(-expectedNights);
+    }
+
+    /** The mean last and first frosts here. */
+    public FrostYear year() {
+        return year;
+    }
+
+    /** By stage; empty where no source was found that says what cold the crop stands. */
+    public List<AtStage> stages() {
+        return stages;
+    }
+
+    /** The stages in flower and just after, the first of them first. */
+    public List<AtStage> inFlower() {
+        return stages.stream().filter(AtStage::isInFlower).toList();
+    }
+
+    /**
+     * The share of years, 0 to 1, in which a night harms flowers or young fruit; empty where what
+     * they stand is not known.
+     */
+    public Optional<Double> bloomRisk() {
+        List<AtStage> flower = inFlower();
+        return flower.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        overThree(flower.get(0).plusMinusDays(), shift -> nights(flower, shift)));
+    }
+
+    private double nights(List<AtStage> flower, long shift) {
+        double nights = 0;
+        for (AtStage each : flower) {
+            nights +=
+                    year.expected(
+                            each.harm().is(),
+                            each.from().plusDays(shift),
+                            each.to().plusDays(shift));
+        }
+        return nights;
+    }
+
+    /**
+     * The last day in flower, or just after it, from which on harm is still to be feared in more
+     * years than {@code season/methods.json} says is worth watching for; empty where there is none.
+     */
+    public Optional<LocalDate> lastToWatch() {
+        List<AtStage> flower = inFlower();
+        double nights = 0;
+        for (int i = flower.size() - 1; i >= 0; i--) {
+            AtStage each = flower.get(i);
+            for (LocalDate day = each.to(); !day.isBefore(each.from()); day = day.minusDays(1)) {
+                nights += year.expected(each.harm().is(), day, day);
+                if (chance(nights) > watchAbove) {
+                    return Optional.of(day);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}
