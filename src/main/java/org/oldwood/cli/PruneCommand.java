@@ -272,7 +272,8 @@ final class PruneCommand extends GardenCommand {
         SortedMap<String, Stems> past =
                 Futures.labelled(one.past().taken(), state.garden().hemisphere());
         return new PruneSheet(
-                new Subject.OnePlant(plant, of, state.beds().get(plant.plant().bed())).words(),
+                new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow())
+                        .words(),
                 of,
                 one.pruning(),
                 one.form(),
