@@ -4,6 +4,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.care.Cautions;
@@ -143,7 +144,10 @@ record FeedSheet(
 
     private static String words(MonthDay day) {
         String month = day.getMonth().name();
-        return day.getDayOfMonth() + " " + month.charAt(0) + month.substring(1).toLowerCase();
+        return day.getDayOfMonth()
+                + " "
+                + month.charAt(0)
+                + month.substring(1).toLowerCase(Locale.ROOT);
     }
 
     private List<String> cautions(Cautions all) {
