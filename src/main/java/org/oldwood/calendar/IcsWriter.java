@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.Temporal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
@@ -59,6 +61,7 @@ final class IcsWriter {
     private final Layout layout;
     private final Uids uids;
     private final ZoneId zone;
+    private final Map<String, Map<Object, Property>> shared = new HashMap<>();
 
     /** What is said once, at the head of a file. */
     record Head(String uid, String name, boolean isFeed) {}
@@ -96,8 +99,8 @@ final class IcsWriter {
     void event(Item item, Stamp stamp) throws IOException {
         Item.Days days = item.days();
         List<Property> properties = identity(uids.event(item.identity()), stamp);
-        properties.add(new DtStart<>(layout.eventStart(days)));
-        properties.add(new DtEnd<>(layout.eventEnd(days)));
+        properties.add(once("DTSTART", layout.eventStart(days), DtStart::new));
+        properties.add(once("DTEND", layout.eventEnd(days), DtEnd::new));
         addWords(properties, item, Title::ofEvent);
         boolean cancelled = item.progress().state().isCancelled();
         properties.add(
@@ -111,9 +114,9 @@ final class IcsWriter {
         List<Property> properties = identity(uids.todo(item.identity()), stamp);
         boolean hasStart = layout.todoHasStart(days);
         if (hasStart) {
-            properties.add(new DtStart<>(days.first()));
+            properties.add(once("DTSTART", days.first(), DtStart::new));
         }
-        properties.add(new Due<>(layout.due(days)));
+        properties.add(once("DUE", layout.due(days), Due::new));
         addWords(properties, item, Title::ofTodo);
         addStatus(properties, item.progress());
         write(
@@ -126,11 +129,11 @@ final class IcsWriter {
         lines.flush();
     }
 
-    private static List<Property> identity(String uid, Stamp stamp) {
+    private List<Property> identity(String uid, Stamp stamp) {
         List<Property> properties = new ArrayList<>();
         properties.add(new Uid(uid));
-        properties.add(new DtStamp(stamp.changed()));
-        properties.add(new LastModified(stamp.changed()));
+        properties.add(once("DTSTAMP", stamp.changed(), DtStamp::new));
+        properties.add(once("LAST-MODIFIED", stamp.changed(), LastModified::new));
         properties.add(new Sequence(stamp.sequence()));
         return properties;
     }
@@ -140,12 +143,22 @@ final class IcsWriter {
         properties.add(new Summary(title.apply(item)));
         properties.add(new Description(WindowWords.before(words.text(), item.days(), layout)));
         if (!words.category().isEmpty()) {
-            properties.add(new Categories(words.category()));
+            properties.add(once("CATEGORIES", words.category(), Categories::new));
         }
         if (!words.place().isEmpty()) {
-            properties.add(new Location(words.place()));
+            properties.add(once("LOCATION", words.place(), Location::new));
         }
-        properties.add(new Color(new ParameterList(), Colours.of(words.category())));
+        properties.add(once("COLOR", words.category(), IcsWriter::colour));
+    }
+
+    private static Property colour(String category) {
+        return new Color(new ParameterList(), Colours.of(category));
+    }
+
+    /** Thousands of items share a day, a bed or a craft: its property is made once. */
+    private <T> Property once(String kind, T value, Function<T, Property> make) {
+        return shared.computeIfAbsent(kind, k -> new HashMap<>())
+                .computeIfAbsent(value, v -> make.apply(value));
     }
 
     private void addStatus(List<Property> properties, Item.Progress progress) {

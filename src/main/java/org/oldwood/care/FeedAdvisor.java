@@ -1,7 +1,10 @@
 package org.oldwood.care;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +13,7 @@ import org.oldwood.feeding.FeedYear;
 import org.oldwood.feeding.Nutrients;
 import org.oldwood.feeding.Recipe;
 import org.oldwood.feeding.Words;
+import org.oldwood.garden.Season;
 
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
@@ -21,6 +25,32 @@ final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
 
     private @Nullable FeedingBooks books;
+    private @Nullable Asked last;
+    private final Map<Integer, FeedPlan> dressings = new HashMap<>();
+
+    /** The rules ask several things of one stand in one season, one after the other. */
+    private record Asked(Subject subject, Season season, LocalDate day, Optional<StandFeed> found) {
+        /** The very same stand: comparing whole records would take longer than the asking. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean isOf(Situation s) {
+            return subject == s.subject() && season.equals(s.season()) && day.equals(s.day());
+        }
+    }
+
+    /** What is found to be weighed out, until another stand is asked about. */
+    private FeedPlan dressing(StandFeed stand, int which, FeedingBooks books) {
+        return dressings.computeIfAbsent(which, number -> stand.dressing(books, number));
+    }
+
+    private Optional<StandFeed> stand(Situation s) {
+        Asked asked = last;
+        if (asked == null || !asked.isOf(s)) {
+            asked = new Asked(s.subject(), s.season(), s.day(), StandFeed.of(books(s), s));
+            last = asked;
+            dressings.clear();
+        }
+        return asked.found;
+    }
 
     @Override
     public List<String> facts() {
@@ -34,7 +64,7 @@ final class FeedAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<StandFeed> stand = StandFeed.of(books(s), s);
+        Optional<StandFeed> stand = stand(s);
         if (stand.isEmpty()) {
             return Fact.unknown(name, "no figures of its food are known");
         }
@@ -63,7 +93,7 @@ final class FeedAdvisor implements Advisor {
 
     private Fact latest(String name, Situation s, StandFeed stand) {
         FeedYear year = stand.year();
-        return year.latest(stand.dressing(books(s), year.begun() ? 1 : 0))
+        return year.latest(dressing(stand, year.begun() ? 1 : 0, books(s)))
                 .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()))
                 .map(
                         day ->
@@ -81,10 +111,9 @@ final class FeedAdvisor implements Advisor {
     public Optional<Amount> amount(String name, Situation s) {
         FeedingBooks read = books(s);
         int which = DRESSINGS.indexOf(name);
-        return StandFeed.of(read, s)
-                .flatMap(
+        return stand(s).flatMap(
                         stand ->
-                                amount(s, stand, stand.dressing(read, which))
+                                amount(s, stand, dressing(stand, which, read))
                                         .map(amount -> amount.withBuys(buys(read, stand, which))));
     }
 
@@ -126,10 +155,10 @@ final class FeedAdvisor implements Advisor {
     }
 
     /** What this dressing and those after it take. */
-    private static List<Purchase> buys(FeedingBooks books, StandFeed stand, int from) {
+    private List<Purchase> buys(FeedingBooks books, StandFeed stand, int from) {
         List<Purchase> all = new ArrayList<>();
         for (int which = from; which < DRESSINGS.size(); which++) {
-            stand.dressing(books, which).parts().forEach(part -> all.add(purchase(part)));
+            dressing(stand, which, books).parts().forEach(part -> all.add(purchase(part)));
         }
         return all;
     }
