@@ -6,6 +6,8 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.MinimalPrettyPrinter;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -51,7 +53,11 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
     static CalendarState read(Path file, Problems problems) throws IOException {
         Map<String, Remembered> tasks = new LinkedHashMap<>();
         Map<String, String> adopted = new LinkedHashMap<>();
-        try (BufferedReader lines = Files.newBufferedReader(file)) {
+        // octets that are no UTF-8 spoil their line, not the file
+        try (BufferedReader lines =
+                new BufferedReader(
+                        new InputStreamReader(
+                                Files.newInputStream(file), StandardCharsets.UTF_8))) {
             int number = 0;
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 number++;
