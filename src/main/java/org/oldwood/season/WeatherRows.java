@@ -151,9 +151,7 @@ final class WeatherRows {
     }
 
     private boolean judge(WeatherDay day, int line) {
-        if (outside(day.minC(), COLDEST_C, WARMEST_C)
-                || outside(day.maxC(), COLDEST_C, WARMEST_C)
-                || outside(day.rainMm(), 0, WETTEST_MM)) {
+        if (!possible(day.minC(), day.maxC(), day.rainMm())) {
             odd.add(day);
             problem(
                     "impossible-weather",
@@ -174,6 +172,12 @@ final class WeatherRows {
             return false;
         }
         return true;
+    }
+
+    static boolean possible(OptionalDouble least, OptionalDouble greatest, OptionalDouble rain) {
+        return !outside(least, COLDEST_C, WARMEST_C)
+                && !outside(greatest, COLDEST_C, WARMEST_C)
+                && !outside(rain, 0, WETTEST_MM);
     }
 
     private static boolean outside(OptionalDouble value, double least, double most) {

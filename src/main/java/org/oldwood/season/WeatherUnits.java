@@ -43,10 +43,15 @@ final class WeatherUnits {
                     ? Optional.of(notTenths(most))
                     : Optional.empty();
         }
-        if (odd.size() * 10 < all && meanMax <= MOST_MEAN_MAX_C && meanMin <= MOST_MEAN_MIN_C) {
+        if (odd.size() * 10 < all && mayBeCelsius(meanMin, meanMax)) {
             return Optional.empty();
         }
         return Optional.of(new Suspicion("looks as if " + unit(meanMax, most), remedy()));
+    }
+
+    /** Whether these means of many days can be in °C. */
+    static boolean mayBeCelsius(double meanMin, double meanMax) {
+        return meanMax <= MOST_MEAN_MAX_C && meanMin <= MOST_MEAN_MIN_C;
     }
 
     private static double mean(List<WeatherDay> days, boolean greatest) {
