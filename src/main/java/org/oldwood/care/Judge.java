@@ -74,7 +74,8 @@ final class Judge {
                             + lacking.by()
                             + " "
                             + lacking.name()
-                            + ", which is not known here");
+                            + ", which is not known here"
+                            + why(lacking, opening));
         }
         if (last.get().day().isBefore(first.get().day())) {
             return new Span(
@@ -93,6 +94,13 @@ final class Judge {
                 .flatMap(anchor -> anchor.find(opening, advisors))
                 .filter(latest -> latest.day().isBefore(close.day()))
                 .orElse(close);
+    }
+
+    /** What a craft says of a day that it cannot tell. */
+    private String why(Anchor lacking, Situation opening) {
+        return lacking.by().equals("fact")
+                ? ": " + advisors.fact(lacking.name(), Optional.empty(), opening).words()
+                : "";
     }
 
     /** Today, as far as it lies in the window. */

@@ -156,7 +156,7 @@ public final class Planner {
             return one(rule, verdict, whole, 1, notices).map(List::of).orElse(List.of());
         }
         List<Task> tasks = new ArrayList<>();
-        int ordinal = 1;
+        int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
         for (LocalDate first = whole.first();
                 !first.isAfter(whole.last());
                 first = first.plusDays(rule.repeatDays())) {

@@ -1,5 +1,6 @@
 package org.oldwood.care;
 
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.Season;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
@@ -117,5 +119,16 @@ public record Rule(
     private boolean formFits(Subject of) {
         return forms.isEmpty()
                 || of.plants().stream().anyMatch(plant -> forms.contains(plant.plant().form()));
+    }
+
+    /**
+     * The number of the first repeat in a window. Repeats are numbered from 1; where a craft works
+     * out the window anew each day, by their week of the season, so that a repeat that was done is
+     * not taken for the next one.
+     */
+    int firstOrdinal(Season season, Window window) {
+        return opens.by().equals("fact")
+                ? (int) (1 + ChronoUnit.WEEKS.between(season.start(), window.first()))
+                : 1;
     }
 }

@@ -37,7 +37,7 @@ final class WaterDoses {
                         + litres(dose.litres())
                         + " l at once runs through below the roots.");
         minutes(bed, dose, lines);
-        hours(soil, dose, lines);
+        hours(soil, dose, water, lines);
         splits(soil, situation, water, lines);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
         return Amount.of(
@@ -88,19 +88,23 @@ final class WaterDoses {
                                                 + " l a minute."));
     }
 
-    private static void hours(BedSoil soil, Dose dose, List<String> lines) {
-        double hours = dose.hours(soil.soil().intake().low());
-        if (hours >= 2) {
+    private static void hours(BedSoil soil, Dose dose, GardenWater water, List<String> lines) {
+        Figure intake = soil.soil().intake();
+        double hours = dose.hours(intake.low());
+        if (hours >= water.data().figures().figure("slowIntake").is()) {
             lines.add(
                     "This soil takes it in over "
                             + Math.round(hours)
-                            + " h or more; give it in turns if it stands.");
+                            + " h or more ("
+                            + intake.seen().words()
+                            + "); give it in turns if it stands.");
         }
     }
 
     private static void splits(
             BedSoil soil, Situation situation, GardenWater water, List<String> lines) {
         Figure share = water.data().figures().figure("ripeDose");
+        Figure wait = water.data().figures().figure("ripeWait");
         for (var planting : soil.plantings()) {
             Optional<CropWater.Period> splits = planting.water().splits();
             if (splits.isPresent() && within(splits.get(), planting.crop(), situation)) {
@@ -108,7 +112,11 @@ final class WaterDoses {
                         splits.get().why()
                                 + " Give at most "
                                 + Math.round(100 * share.is())
-                                + " % at once, the rest two days later.");
+                                + " % at once, the rest "
+                                + Math.round(wait.is())
+                                + " days later ("
+                                + share.seen().words()
+                                + ").");
                 return;
             }
         }

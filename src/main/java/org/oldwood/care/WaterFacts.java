@@ -18,6 +18,11 @@ final class WaterFacts implements Advisor {
     private static final String HELD = "water-held";
     private static final String SHORT = "would-run-short";
     private static final String DAYS = "days-to-watering";
+    private static final String ACCOUNT = "water-account";
+    private static final String FROM = "short-from-date";
+    private static final String UNTIL = "short-until-date";
+    private static final String NEXT = "next-short-date";
+    private static final String AHEAD = "next-short-in";
     private static final String WATER = "water";
     private static final String NEW = "water-new";
 
@@ -25,7 +30,7 @@ final class WaterFacts implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of(HELD, SHORT, DAYS);
+        return List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD);
     }
 
     @Override
@@ -36,40 +41,61 @@ final class WaterFacts implements Advisor {
     @Override
     public Fact fact(String name, Optional<String> of, Situation situation) {
         GardenWater water = water(situation.world());
+        if (name.equals(ACCOUNT)) {
+            return water.lacking()
+                    .map(words -> Fact.yes(name, false, "no account of the water: " + words))
+                    .orElseGet(() -> Fact.yes(name, true, "an account of the water is kept"));
+        }
         if (water.lacking().isPresent()) {
             return Fact.unknown(name, water.lacking().get());
         }
-        Optional<BedAccount> account = account(water, situation);
+        Optional<BedAccount> account = account(water, name, situation);
         if (account.isEmpty()) {
             return Fact.unknown(name, "no plant stands in the bed; note planted");
         }
+        ShortSpells spells = new ShortSpells(water, account.get(), situation);
         return switch (name) {
             case HELD -> held(account.get(), situation.day());
-            case SHORT -> runsShort(account.get(), situation);
+            case SHORT -> spells.runsShort(name);
+            case FROM -> spells.day(name, spells.first(), " runs short about ");
+            case UNTIL -> spells.day(name, spells.last(), " is short until about ");
+            case NEXT -> spells.day(name, spells.next(), " runs short next about ");
+            case AHEAD -> spells.daysToNext(name);
             default -> days(account.get(), situation.day());
         };
     }
 
-    /** The bed's account; of the whole garden that of the bed which runs short most. */
-    private static Optional<BedAccount> account(GardenWater water, Situation situation) {
+    /** The bed's account; of the whole garden that of the bed for which the fact says most. */
+    private static Optional<BedAccount> account(
+            GardenWater water, String name, Situation situation) {
         if (situation.subject().bed().isPresent()) {
             return situation.subject().bed().flatMap(water::account);
         }
-        LocalDate end = situation.season().end();
         return water.accounts().stream()
-                .max(Comparator.comparingInt(one -> one.daysShort(situation.day(), end)));
+                .min(
+                        Comparator.comparing(
+                                one -> rank(name, new ShortSpells(water, one, situation))));
+    }
+
+    /** The bed that is short first stands for the garden; for the end, the one that is last. */
+    private static long rank(String name, ShortSpells spells) {
+        return switch (name) {
+            case FROM, NEXT, AHEAD, DAYS ->
+                    spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
+            case UNTIL -> spells.last().map(day -> -day.toEpochDay()).orElse(Long.MAX_VALUE);
+            default -> -spells.daysShort();
+        };
     }
 
     private GardenWater water(Situation.World world) {
         GardenWater made = known;
         if (made == null) {
-            Optional<Climate> climate =
-                    world.stages().climate().map(GardenClimate::climate).or(() -> declared(world));
+            Optional<GardenClimate> place = world.stages().climate();
             made =
                     new GardenWater(
                             world.state(),
-                            climate,
-                            Weather.none(),
+                            place.map(GardenClimate::climate).or(() -> declared(world)),
+                            place.map(GardenClimate::weather).orElse(Weather.none()),
                             world.stages(),
                             world.crops(),
                             world.documents());
@@ -95,34 +121,6 @@ final class WaterFacts implements Advisor {
                         + " % of the water that the roots can draw is held on "
                         + day,
                 account.soil().sources().toArray(String[]::new));
-    }
-
-    private static Fact runsShort(BedAccount account, Situation situation) {
-        LocalDate end = situation.season().end();
-        LocalDate from = situation.day().isAfter(end) ? end : situation.day();
-        Optional<LocalDate> first = account.firstShort(from, end);
-        String[] sources = account.soil().sources().toArray(String[]::new);
-        if (first.isEmpty()) {
-            return Fact.yes(
-                    SHORT,
-                    false,
-                    "in mean weather "
-                            + account.state().bed().name()
-                            + " does not run short from "
-                            + from,
-                    sources);
-        }
-        return Fact.yes(
-                SHORT,
-                true,
-                "in mean weather "
-                        + account.state().bed().name()
-                        + " runs short about "
-                        + first.get()
-                        + " and is short on "
-                        + account.daysShort(from, end)
-                        + " days of the season if nobody waters",
-                sources);
     }
 
     private static Fact days(BedAccount account, LocalDate day) {

@@ -29,9 +29,10 @@ final class NoteExamples {
         return lines;
     }
 
-    /** A loss tells most with its number and cause, though neither is needed. */
+    /** A loss tells most with its number and cause, and a watering with its bed. */
     private static boolean telling(EntryKind kind, EntryField field) {
-        return kind == EntryKind.LOST && List.of("number", "cause").contains(field.key());
+        return (kind == EntryKind.WATERED && field.key().equals("bed"))
+                || (kind == EntryKind.LOST && List.of("number", "cause").contains(field.key()));
     }
 
     private static String value(EntryKind kind, EntryField field) {

@@ -11,7 +11,6 @@ import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.report.TaskWords;
-import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.GardenStages;
 import org.oldwood.season.Stages;
@@ -60,17 +59,7 @@ final class Planning {
 
     /** The water of the garden's beds, by its climate and weather as far as they are known. */
     static GardenWater water(GardenFolder folder, GardenState state) {
-        Optional<Climate> climate =
-                state.garden()
-                        .climate()
-                        .flatMap(json -> Climate.of(json, folder.documents(), folder.problems()));
-        return new GardenWater(
-                state,
-                climate,
-                weather(folder, state.date()),
-                stages(folder, state),
-                folder.crops(),
-                folder.documents());
+        return GardenWater.of(state, stages(folder, state), folder.crops(), folder.documents());
     }
 
     static Planner planner(GardenFolder folder, GardenState state) {

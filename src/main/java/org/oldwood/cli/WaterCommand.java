@@ -1,18 +1,17 @@
 package org.oldwood.cli;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
-import org.oldwood.season.GardenClimate;
-import org.oldwood.season.Stages;
-import org.oldwood.store.Documents;
+import org.oldwood.garden.PlantState;
 import org.oldwood.store.Nearest;
-import org.oldwood.water.BedAccount;
 import org.oldwood.water.GardenWater;
-import org.oldwood.water.Soils;
+import org.oldwood.water.Summers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,12 +27,21 @@ import picocli.CommandLine.Parameters;
         },
         footer = {"", "Example:", "  oldwood water --feel"})
 final class WaterCommand extends GardenCommand {
-
     @Parameters(arity = "0..1", paramLabel = "BED", description = "one bed; all otherwise")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--compare", description = "set the beds side by side in a mean season")
+    @Option(
+            names = "--compare",
+            description =
+                    "set the beds side by side in past summers, as if one crop stood in all of"
+                            + " them")
     boolean compare;
+
+    @Option(
+            names = "--crop",
+            paramLabel = "CROP",
+            description = "the crop to compare with; the garden's commonest otherwise")
+    Optional<String> crop = Optional.empty();
 
     @Option(names = "--feel", description = "show how moist soil feels in the hand, by texture")
     boolean feel;
@@ -41,32 +49,78 @@ final class WaterCommand extends GardenCommand {
     @Override
     int run() throws IOException {
         if (feel) {
-            return feel(folderIfAny());
+            return FeelWords.all(out(), folderIfAny());
         }
         GardenFolder folder = folder();
         GardenState state = state();
         bed.ifPresent(id -> known(id, state));
-        GardenWater water = water(folder, state);
+        GardenWater water = Planning.water(folder, state);
         stopOnProblems(folder);
         List<BedState> beds =
                 state.beds().values().stream()
                         .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get()))
                         .toList();
-        WaterWords words = new WaterWords(out(), state, water);
+        if (compare && water.lacking().isEmpty()) {
+            return compare(folder, water);
+        }
         if (json) {
             out().json(writer -> WaterJson.write(writer, state, water, beds));
-        } else if (water.lacking().isPresent()) {
+            return 0;
+        }
+        WaterWords words = new WaterWords(out(), state, water);
+        if (water.lacking().isPresent()) {
             words.cannotSay(beds);
-        } else if (compare) {
-            WaterCompare.print(out(), state, accounts(water, beds));
         } else {
             beds.forEach(words::bed);
+            bed.flatMap(state::bed).ifPresent(words::views);
         }
         return 0;
     }
 
-    private static List<BedAccount> accounts(GardenWater water, List<BedState> beds) {
-        return beds.stream().map(water::account).flatMap(Optional::stream).toList();
+    private int compare(GardenFolder folder, GardenWater water) {
+        String id = crop.orElseGet(() -> commonest(water.state()));
+        if (!folder.crops().ids().contains(id)) {
+            throw usage(
+                    "there is no crop \"" + id + "\". " + Nearest.hint(id, folder.crops().ids()));
+        }
+        WaterCompare table =
+                new WaterCompare(
+                        Summers.of(water, folder.crops().get(id))
+                                .orElseThrow(
+                                        () ->
+                                                usage(
+                                                        "nothing is known of how "
+                                                                + id
+                                                                + " draws water; name another with"
+                                                                + " --crop")));
+        stopOnProblems(folder);
+        if (json) {
+            out().json(table::json);
+        } else {
+            table.print(out());
+        }
+        return 0;
+    }
+
+    /** The crop of which most bushes, or metres of row, stand; of several the first planted. */
+    private String commonest(GardenState state) {
+        Map<String, Double> plants = new LinkedHashMap<>();
+        for (PlantState each : state.standing()) {
+            plants.merge(
+                    each.plant().crop(),
+                    each.plant().lengthM().orElse(each.plant().bushes()),
+                    Double::sum);
+        }
+        String most = "";
+        for (Map.Entry<String, Double> each : plants.entrySet()) {
+            if (most.isEmpty() || each.getValue() > plants.getOrDefault(most, 0.0)) {
+                most = each.getKey();
+            }
+        }
+        if (most.isEmpty()) {
+            throw usage("no plant stands in the garden: name a crop, --crop blackcurrant");
+        }
+        return most;
     }
 
     private void known(String id, GardenState state) {
@@ -77,46 +131,5 @@ final class WaterCommand extends GardenCommand {
                             + "\". "
                             + Nearest.hint(id, List.copyOf(state.beds().keySet())));
         }
-    }
-
-    private GardenWater water(GardenFolder folder, GardenState state) throws IOException {
-        Stages stages = Planning.stages(folder, state);
-        return new GardenWater(
-                state,
-                stages.climate().map(GardenClimate::climate),
-                Planning.weather(folder, today()),
-                stages,
-                folder.crops(),
-                folder.documents());
-    }
-
-    private int feel(Optional<GardenFolder> folder) {
-        Soils soils = Soils.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
-        out().paragraph(
-                        0,
-                        "Take soil from the depth of the roots at three places or more, squeeze it"
-                                + " in the hand, and note the class: oldwood note moisture BED"
-                                + " --feel moist");
-        for (Soils.FeelGuide guide : soils.guides()) {
-            out().line();
-            out().line("On " + guide.soils() + ":");
-            guide.classes()
-                    .forEach(
-                            one ->
-                                    out().hanging(
-                                                    "  "
-                                                            + one.word()
-                                                            + " ("
-                                                            + WaterWords.range(one)
-                                                            + "): ",
-                                                    4,
-                                                    one.text()
-                                                            + (one.seen().equals("memory")
-                                                                    ? " (remembered, not read)"
-                                                                    : "")));
-        }
-        out().line();
-        out().line("Source: nrcs-feel (oldwood sources nrcs-feel)");
-        return 0;
     }
 }

@@ -1,73 +1,89 @@
 package org.oldwood.cli;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import org.oldwood.garden.Bed;
-import org.oldwood.garden.GardenState;
-import org.oldwood.garden.Season;
-import org.oldwood.water.BedAccount;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.water.Summers;
+import org.oldwood.water.Summers.BedSummers;
+import org.oldwood.water.Summers.Fared;
 
-/** Sets the beds side by side in a mean season, the one that is short least first. */
+/** Sets the beds side by side, the one that would be short least first. */
 final class WaterCompare {
-    private WaterCompare() {}
+    private final Summers summers;
+    private final List<BedSummers> beds;
 
-    /** The season after today's runs on means alone and without watering. */
-    static Season meanSeason(GardenState state) {
-        return state.season().plus(1);
+    WaterCompare(Summers summers) {
+        this.summers = summers;
+        this.beds = summers.beds();
     }
 
-    /** First day of the half year in which plants draw. */
-    static LocalDate from(Season season) {
-        return season.day(4, 1);
-    }
-
-    /** Its last day. */
-    static LocalDate to(Season season) {
-        return season.day(9, 30);
-    }
-
-    static List<BedAccount> ordered(GardenState state, List<BedAccount> accounts) {
-        Season season = meanSeason(state);
-        List<BedAccount> ordered = new ArrayList<>(accounts);
-        ordered.sort(
-                Comparator.comparingInt((BedAccount one) -> one.daysShort(from(season), to(season)))
-                        .thenComparing(one -> -one.meanHeld(from(season), to(season))));
-        return ordered;
-    }
-
-    static void print(Out out, GardenState state, List<BedAccount> accounts) {
-        Season season = meanSeason(state);
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("bed", "holds", "mean", "short", "roof", "roots", "light, wind"));
-        for (BedAccount one : ordered(state, accounts)) {
-            rows.add(row(one, season));
-        }
-        out.columns(0, rows);
-        out.line();
+    void print(Out out) {
         out.paragraph(
                 0,
-                "Mean season "
-                        + season.label()
-                        + ", "
-                        + from(season)
-                        + " to "
-                        + to(season)
-                        + ", without watering. holds: mm that the roots can draw when the ground is"
-                        + " full; mean: share of it held; short: days; roof: litres from 10 mm of"
-                        + " rain; roots: share that neighbours' roots take. The damp, airy place"
-                        + " stands first.");
+                "As if full-grown "
+                        + summers.crop().name()
+                        + " filled each bed, rooted as deep as the ground allows, nobody watered and"
+                        + " nothing lay on the soil; "
+                        + span()
+                        + ":");
+        out.line();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("bed", "holds", "held", "short", "worst", "roof", "roots", "light, wind"));
+        beds.forEach(one -> rows.add(row(one)));
+        out.columns(0, rows);
+        out.line();
+        out.paragraph(0, legend());
+        if (!summers.measured()) {
+            out.paragraph(
+                    0,
+                    "Mean rain is spread over each month, so this tells the beds apart but not how"
+                            + " dry a summer gets. Past summers tell that: oldwood weather import"
+                            + " FILE.");
+        }
+        verdict(out);
+        remarks().forEach(words -> out.paragraph(0, "Taken for granted: " + words + "."));
     }
 
-    private static List<String> row(BedAccount one, Season season) {
-        Bed bed = one.state().bed();
+    private String span() {
+        int count = summers.seasons().size();
+        if (!summers.measured()) {
+            return "in a summer of mean weather";
+        }
+        return count == 1
+                ? "in the measured summer " + summers.seasons().get(0).label()
+                : "means of "
+                        + count
+                        + " measured summers, "
+                        + summers.seasons().get(0).label()
+                        + " to "
+                        + summers.seasons().get(count - 1).label();
+    }
+
+    private String legend() {
+        return "holds: mm that the roots can draw from full ground; held: mean share of it; short:"
+                + " days without enough"
+                + (summers.measured() ? "; worst: the same in the bed's driest summer" : "")
+                + "; roof: litres that a roof sheds onto the bed in a summer; roots: share that"
+                + " neighbours' roots take. The damp place stands first; of two alike choose the"
+                + " airier.";
+    }
+
+    private List<String> row(BedSummers one) {
+        Bed bed = one.ground().bed();
+        Fared worst = one.worst();
         return List.of(
                 bed.id(),
-                WaterWords.whole(one.soil().water().totalAvailableMm()) + " mm",
-                WaterWords.percent(one.meanHeld(from(season), to(season))),
-                one.daysShort(from(season), to(season)) + " d",
-                WaterWords.whole(one.soil().water().roof().litres(10)) + " l",
+                WaterWords.whole(one.water().totalAvailableMm()) + " mm",
+                WaterWords.percent(one.meanHeld()),
+                WaterWords.whole(one.meanDaysShort()) + " d",
+                summers.measured() && worst.daysShort() > 0
+                        ? worst.daysShort() + " d in " + worst.season().label()
+                        : "-",
+                bed.roof().isEmpty() ? "-" : WaterWords.whole(one.meanRoofLitres()) + " l",
                 WaterWords.percent(bed.competing()),
                 light(bed));
     }
@@ -75,5 +91,84 @@ final class WaterCompare {
     private static String light(Bed bed) {
         return (bed.shade() == 0 ? "full sun" : WaterWords.percent(bed.shade()) + " shade")
                 + (bed.windy() ? ", windy" : "");
+    }
+
+    private void verdict(Out out) {
+        if (beds.size() < 2) {
+            return;
+        }
+        BedSummers best = beds.get(0);
+        BedSummers poorest = beds.get(beds.size() - 1);
+        double fewer = poorest.meanDaysShort() - best.meanDaysShort();
+        out.paragraph(
+                0,
+                fewer < 1
+                        ? "The beds hardly differ: choose by light and air."
+                        : "A bush is best off in "
+                                + best.ground().bed().name()
+                                + ": "
+                                + one(fewer)
+                                + " days a summer less short than in "
+                                + poorest.ground().bed().name()
+                                + ".");
+    }
+
+    private static String one(double value) {
+        return value < 10 ? String.format(Locale.ROOT, "%.1f", value) : WaterWords.whole(value);
+    }
+
+    private Set<String> remarks() {
+        Set<String> remarks = new TreeSet<>();
+        beds.forEach(
+                one ->
+                        one.ground()
+                                .remarks()
+                                .forEach(
+                                        words ->
+                                                remarks.add(
+                                                        "in "
+                                                                + one.ground().bed().name()
+                                                                + " "
+                                                                + words)));
+        return remarks;
+    }
+
+    void json(JsonWriter json) {
+        json.object().put("crop", summers.crop().id()).put("measured", summers.measured());
+        json.put("summers", summers.seasons().stream().map(season -> season.label()).toList());
+        json.array("beds");
+        beds.forEach(one -> bed(json, one));
+        json.endArray().endObject();
+    }
+
+    private static void bed(JsonWriter json, BedSummers one) {
+        Bed bed = one.ground().bed();
+        json.object()
+                .put("bed", bed.id())
+                .put("texture", one.ground().soil().id())
+                .put("totalAvailableMm", round(one.water().totalAvailableMm()))
+                .put("meanHeldShare", round(one.meanHeld()))
+                .put("meanDaysShort", round(one.meanDaysShort()))
+                .put("meanRoofLitres", round(one.meanRoofLitres()))
+                .put("worstSummer", one.worst().season().label())
+                .put("competing", bed.competing())
+                .put("shade", bed.shade())
+                .put("windy", bed.windy())
+                .put("takenForGranted", one.ground().remarks());
+        json.array("summers");
+        for (Fared summer : one.summers()) {
+            json.object()
+                    .put("season", summer.season().label())
+                    .put("daysShort", summer.daysShort())
+                    .put("meanHeldShare", round(summer.meanHeld()))
+                    .put("roofLitres", round(summer.roofLitres()))
+                    .put("drainedMm", round(summer.drainedMm()))
+                    .endObject();
+        }
+        json.endArray().endObject();
+    }
+
+    private static double round(double value) {
+        return Math.rint(value * 1000) / 1000;
     }
 }

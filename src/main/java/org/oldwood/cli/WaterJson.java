@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.Season;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.water.BedAccount;
 import org.oldwood.water.Dose;
@@ -40,22 +39,15 @@ final class WaterJson {
                 .put("short", account.days().isShort(today))
                 .put("daysShortThisSeason", account.daysShort(state.season().start(), state.date()))
                 .put("standingDays", round(account.standingDays()));
-        Season mean = WaterCompare.meanSeason(state);
-        json.put(
-                        "daysShortMeanSeason",
-                        account.daysShort(WaterCompare.from(mean), WaterCompare.to(mean)))
-                .put(
-                        "meanHeldShare",
-                        round(account.meanHeld(WaterCompare.from(mean), WaterCompare.to(mean))));
         Outlook outlook = account.outlook(state.season().plus(1).end());
         day(json, "nextWatering", state.date(), outlook.likely());
-        day(json, "shortWithoutRain", state.date(), outlook.earliest());
+        day(json, "shortWithoutRain", state.date(), outlook.rainless());
         outlook.plusMinusDays().ifPresent(days -> json.put("plusMinusDays", days));
         dose(json, "refillNow", account.refill(state.date()), account);
         dose(json, "refillWhenShort", account.refillWhenShort(), account);
         account.drift(water.data().figures())
                 .ifPresent(drift -> json.put("driftMmPerWeek", round(drift.mmPerWeek())));
-        json.put("takenForGranted", account.soil().remarks());
+        json.put("takenForGranted", account.remarks());
         json.put("sources", account.soil().sources());
         json.endObject();
     }

@@ -1,22 +1,15 @@
 package org.oldwood.cli;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.Season;
-import org.oldwood.season.Stages;
 import org.oldwood.water.BedAccount;
 import org.oldwood.water.BedSoil;
-import org.oldwood.water.CropWater;
-import org.oldwood.water.Dose;
-import org.oldwood.water.Drift;
 import org.oldwood.water.GardenWater;
-import org.oldwood.water.Outlook;
 import org.oldwood.water.RootZone;
 import org.oldwood.water.Soil;
 import org.oldwood.water.WaterDays;
@@ -66,7 +59,7 @@ final class WaterWords {
                         + " (source "
                         + String.join(", ", week.sources())
                         + ").");
-        remarks(soil);
+        remarks(soil.remarks());
     }
 
     void bed(BedState bed) {
@@ -80,10 +73,14 @@ final class WaterWords {
         BedAccount account = found.get();
         held(account);
         curve(account);
-        advice(account);
-        notes(account);
-        remarks(account.soil());
+        new WaterAdvice(out, water, account).print();
+        remarks(account.remarks());
         out.line();
+    }
+
+    /** What stands behind a bed's figures where sources differ; for a bed that was asked for. */
+    void views(BedState bed) {
+        water.account(bed).ifPresent(account -> new WaterAdvice(out, water, account).views());
     }
 
     private static String title(BedState bed) {
@@ -111,13 +108,6 @@ final class WaterWords {
                         + " cm deep. Short on "
                         + account.daysShort(state.season().start(), state.date())
                         + " days of this season so far.");
-        if (account.standingDays() > water.data().figures().figure("wetThreshold").is()) {
-            out.paragraph(
-                    2,
-                    "Water stands: at the rate this soil drains it takes about "
-                            + one(account.standingDays())
-                            + " days to sink. Lead roof water elsewhere or open a channel.");
-        }
     }
 
     private void curve(BedAccount account) {
@@ -138,138 +128,8 @@ final class WaterWords {
         }
     }
 
-    private void advice(BedAccount account) {
-        int today = account.index(state.date());
-        if (account.days().isShort(today)) {
-            dose("Water now", account, account.refill(state.date()));
-        } else {
-            next(account);
-        }
-        critical(account);
-    }
-
-    private void next(BedAccount account) {
-        Season season = state.season();
-        LocalDate until = season.plus(1).end();
-        Outlook outlook = account.outlook(until);
-        OptionalInt likely = outlook.likely();
-        if (likely.isPresent()) {
-            LocalDate day = state.date().plusDays(likely.getAsInt() + 1L);
-            String spread =
-                    outlook.plusMinusDays().isPresent()
-                            ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
-                            : "";
-            dose(
-                    "Next watering about " + day + spread + " if nothing else changes",
-                    account,
-                    account.refillWhenShort());
-        } else {
-            out.paragraph(2, "In mean weather it does not run short before " + until + ".");
-        }
-        outlook.earliest()
-                .ifPresent(
-                        days ->
-                                out.paragraph(
-                                        2,
-                                        "Without any rain it would be short by "
-                                                + state.date().plusDays(days + 1L)
-                                                + "."));
-    }
-
-    private void dose(String when, BedAccount account, Dose dose) {
-        out.paragraph(
-                2,
-                when
-                        + ": "
-                        + whole(dose.litres())
-                        + " l in all, "
-                        + one(dose.litresEach())
-                        + " l per "
-                        + account.soil().each()
-                        + " ("
-                        + whole(dose.mm())
-                        + " mm on the "
-                        + one(account.soil().groundM2())
-                        + " m² that roots hold). More runs through below them.");
-        splits(account);
-    }
-
-    private void splits(BedAccount account) {
-        account.soil().plantings().stream()
-                .filter(one -> one.water().splits().isPresent())
-                .filter(one -> during(one.water().splits().get(), one.crop()))
-                .findFirst()
-                .ifPresent(
-                        one ->
-                                out.paragraph(
-                                        2,
-                                        one.water().splits().get().why()
-                                                + " Give at most half at once, the rest two days"
-                                                + " later."));
-    }
-
-    private void critical(BedAccount account) {
-        for (var planting : account.soil().plantings()) {
-            for (CropWater.Period period : planting.water().critical()) {
-                if (during(period, planting.crop())) {
-                    out.paragraph(
-                            2,
-                            "Do not let it run short now, "
-                                    + planting.crop().name()
-                                    + ": "
-                                    + period.name()
-                                    + ". "
-                                    + period.why());
-                    return;
-                }
-            }
-        }
-    }
-
-    private boolean during(CropWater.Period period, Crop crop) {
-        Stages stages = water.stages();
-        LocalDate from = period.from().in(state.season(), crop, stages);
-        LocalDate to = period.to().in(state.season(), crop, stages);
-        return !state.date().isBefore(from) && !state.date().isAfter(to);
-    }
-
-    private void notes(BedAccount account) {
-        var corrections = account.days().corrections();
-        if (!corrections.isEmpty()) {
-            WaterDays.Correction last = corrections.get(corrections.size() - 1);
-            out.paragraph(
-                    2,
-                    "The moisture note of "
-                            + account.days().date(last.day())
-                            + " found it "
-                            + one(Math.abs(last.drierMm()))
-                            + (last.drierMm() >= 0 ? " mm drier" : " mm wetter")
-                            + " than the account; the account moved "
-                            + percent(last.weight())
-                            + " of the way.");
-        }
-        account.drift(water.data().figures()).ifPresent(this::drift);
-    }
-
-    private void drift(Drift drift) {
-        out.paragraph(
-                2,
-                "Your last "
-                        + drift.notes()
-                        + " notes all found it "
-                        + (drift.drier() ? "drier" : "wetter")
-                        + " than the account: by about "
-                        + one(Math.abs(drift.mmPerWeek()))
-                        + " mm a week. "
-                        + (drift.drier()
-                                ? "Look for thirsty roots nearby, a wall that keeps rain off, or"
-                                        + " coarser soil than recorded."
-                                : "Look for water that runs in, more shade, or heavier soil than"
-                                        + " recorded."));
-    }
-
-    private void remarks(BedSoil soil) {
-        soil.remarks().forEach(remark -> out.paragraph(2, "Taken for granted: " + remark + "."));
+    private void remarks(List<String> remarks) {
+        remarks.forEach(remark -> out.paragraph(2, "Taken for granted: " + remark + "."));
     }
 
     static String range(Soil.FeelClass one) {

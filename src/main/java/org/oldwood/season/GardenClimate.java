@@ -30,6 +30,11 @@ public final class GardenClimate {
         return climate;
     }
 
+    /** The days that were measured; may be none. */
+    public Weather weather() {
+        return place.weather();
+    }
+
     public SeasonMethods methods() {
         return methods;
     }

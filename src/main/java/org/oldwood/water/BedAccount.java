@@ -15,20 +15,35 @@ import org.oldwood.garden.EntryKind;
  * @param days the account; past days on what was noted, the days ahead on means and without
  *     watering
  * @param today the day up to which things were noted
+ * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
+ * @param remarks what was taken for granted, for people
  */
-public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate today) {
+public record BedAccount(
+        BedState state,
+        BedSoil soil,
+        WaterDays days,
+        LocalDate today,
+        double rainSpread,
+        List<String> remarks) {
+    public BedAccount {
+        remarks = List.copyOf(remarks);
+    }
+
     static BedAccount of(
-            BedState state, BedSoil soil, CropCurves curves, BedSoil.Data data, LocalDate today) {
+            BedState state, BedSoil soil, CropCurves curves, WaterData data, LocalDate today) {
         WeatherSeries weather = curves.weather();
         WaterFigures figures = data.figures();
         double shade = Demand.shadeFactor(state.bed().shade(), figures.figure("shadeCut").is());
         double[] coefficient =
                 BedDemand.series(
                         curves, soil.plantings(), Mulch.of(figures), laid(state, weather), shade);
-        WaterDays days =
-                new WaterAccount(soil.water())
-                        .run(weather, coefficient, events(state, soil, weather, data), 0);
-        return new BedAccount(state, soil, days, today);
+        BedEvents events = new BedEvents();
+        List<String> remarks = new ArrayList<>(soil.remarks());
+        Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
+        notes(state, soil, weather, data, events);
+        WaterDays days = new WaterAccount(soil.water()).run(weather, coefficient, events, 0);
+        double spread = figures.figure("rainSpread").is();
+        return new BedAccount(state, soil, days, today, spread, remarks);
     }
 
     private static List<BedDemand.Laid> laid(BedState state, WeatherSeries weather) {
@@ -43,38 +58,18 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         return laid;
     }
 
-    private static BedEvents events(
-            BedState state, BedSoil soil, WeatherSeries weather, BedSoil.Data data) {
-        BedEvents events = new BedEvents();
+    private static void notes(
+            BedState state, BedSoil soil, WeatherSeries weather, WaterData data, BedEvents events) {
         for (Entry entry : state.entries()) {
-            int day = weather.index(entry.date());
-            if (entry.kind() == EntryKind.WATERED) {
-                litres(state, entry)
-                        .ifPresent(
-                                litres ->
-                                        events.water(
-                                                day,
-                                                RootZone.millimetres(litres, soil.groundM2())));
-            } else if (entry.kind() == EntryKind.MOISTURE) {
-                note(entry, soil, data).ifPresent(note -> events.note(day, note));
+            if (entry.kind() == EntryKind.MOISTURE) {
+                note(entry, soil, data)
+                        .ifPresent(note -> events.note(weather.index(entry.date()), note));
             }
         }
-        return events;
-    }
-
-    private static Optional<Double> litres(BedState state, Entry entry) {
-        if (entry.number("litres").isPresent()) {
-            return Optional.of(entry.number("litres").getAsDouble());
-        }
-        return state.bed().tapLitresPerMinute().isPresent() && entry.number("minutes").isPresent()
-                ? Optional.of(
-                        state.bed().tapLitresPerMinute().getAsDouble()
-                                * entry.number("minutes").getAsDouble())
-                : Optional.empty();
     }
 
     /** What a moisture entry tells the account; empty where it says nothing that it understands. */
-    static Optional<MoistureNote> note(Entry entry, BedSoil soil, BedSoil.Data data) {
+    static Optional<MoistureNote> note(Entry entry, BedSoil soil, WaterData data) {
         double spread = data.figures().figure("accountSpread").is();
         if (entry.number("percent").isPresent()) {
             double held = soil.soil().heldShare(entry.number("percent").getAsDouble() / 100);
@@ -101,6 +96,17 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
     public Optional<LocalDate> firstShort(LocalDate from, LocalDate to) {
         int last = index(to);
         for (int day = index(from); day <= last; day++) {
+            if (days.isShort(day)) {
+                return Optional.of(days.date(day));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The last day from {@code from} to {@code to}, both included, on which the bed is short. */
+    public Optional<LocalDate> lastShort(LocalDate from, LocalDate to) {
+        int first = index(from);
+        for (int day = index(to); day >= first; day--) {
             if (days.isShort(day)) {
                 return Optional.of(days.date(day));
             }
@@ -138,7 +144,7 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
         return Dose.toRefill(ready, soil.groundM2(), soil.plants());
     }
 
-    /** When it will run short from tomorrow on: in mean weather, and without any rain. */
+    /** When it will run short from tomorrow on. Roof water is in what the days gain. */
     public Outlook outlook(LocalDate until) {
         int from = index(today) + 1;
         int count = Math.max(1, Math.min(index(until), days.days() - 1) - from + 1);
@@ -150,19 +156,12 @@ public record BedAccount(BedState state, BedSoil soil, WaterDays days, LocalDate
             gain[i] = days.gain(from + i);
             ones[i] = 1;
         }
-        BedWater bed = soil.water();
-        BedWater roofCounted =
-                new BedWater(
-                        bed.totalAvailableMm(),
-                        bed.fraction(),
-                        bed.areaM2(),
-                        RoofWater.NONE,
-                        bed.competing());
         return Outlook.of(
-                roofCounted,
+                soil.water().withoutRoof(),
                 new WeatherSeries(days.date(from), demand, gain, gain),
                 ones,
-                days.depletion(from - 1));
+                days.depletion(from - 1),
+                rainSpread);
     }
 
     /** What the notes say of the account. */

@@ -33,6 +33,11 @@ public record BedWater(
         }
     }
 
+    /** The same bed where the rain already counts what a roof sheds. */
+    BedWater withoutRoof() {
+        return new BedWater(totalAvailableMm, fraction, areaM2, RoofWater.NONE, competing);
+    }
+
     /** The share of the water held, 0 to 1, at a depletion. */
     public double heldShare(double depletionMm) {
         return 1 - depletionMm / totalAvailableMm;

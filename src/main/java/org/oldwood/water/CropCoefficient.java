@@ -12,6 +12,12 @@ package org.oldwood.water;
  * @param end at leaf fall
  */
 public record CropCoefficient(double initial, double mid, double end) {
+    /** Wind at 2 m for which the tables hold, m/s (FAO-56, p. 114). */
+    public static final double TABLE_WIND = 2;
+
+    /** Lowest relative humidity of the day for which the tables hold, % (FAO-56, p. 114). */
+    public static final double TABLE_LOWEST_HUMIDITY = 45;
+
     private static final double LEAST_ADJUSTED = 0.45;
 
     /**
@@ -46,8 +52,8 @@ public record CropCoefficient(double initial, double mid, double end) {
      * @param heightM the plants' height, m
      */
     public CropCoefficient adjusted(double wind, double rhMin, double heightM) {
-        double byWind = 0.04 * (Math.max(1, Math.min(6, wind)) - 2);
-        double byHumidity = 0.004 * (Math.max(20, Math.min(80, rhMin)) - 45);
+        double byWind = 0.04 * (Math.max(1, Math.min(6, wind)) - TABLE_WIND);
+        double byHumidity = 0.004 * (Math.max(20, Math.min(80, rhMin)) - TABLE_LOWEST_HUMIDITY);
         double change = (byWind - byHumidity) * Math.pow(heightM / 3, 0.3);
         return new CropCoefficient(
                 initial,

@@ -17,6 +17,7 @@ public final class CropCurves {
     private final WeatherSeries weather;
     private final Hemisphere hemisphere;
     private final Stages stages;
+    private final double wind;
     private final Map<String, Curve> curves = new HashMap<>();
     private final int[] seasons;
 
@@ -30,17 +31,31 @@ public final class CropCurves {
         final double[] basal;
         final double bare;
 
-        Curve(int days, WaterFigures.Group group) {
+        Curve(int days, double singleBare, double basalBare) {
             single = new double[days];
             basal = new double[days];
-            bare = group.single().initial();
-            Arrays.fill(single, group.single().initial());
-            Arrays.fill(basal, group.basal().initial());
+            bare = singleBare;
+            Arrays.fill(single, singleBare);
+            Arrays.fill(basal, basalBare);
         }
     }
 
+    /**
+     * Curves in the wind for which the tables hold.
+     *
+     * @see #CropCurves(WeatherSeries, Hemisphere, Stages, double)
+     */
     public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages) {
+        this(weather, hemisphere, stages, CropCoefficient.TABLE_WIND);
+    }
+
+    /**
+     * Curves in a wind, m/s at 2 m, to which the coefficients are moved (FAO-56, equations 62, 65
+     * and 70).
+     */
+    public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages, double windMs) {
         this.weather = weather;
+        wind = windMs;
         this.hemisphere = hemisphere;
         this.stages = stages;
         seasons = new int[weather.days()];
@@ -74,7 +89,11 @@ public final class CropCurves {
     }
 
     private Curve curve(Crop crop, CropWater water) {
-        Curve curve = new Curve(weather.days(), water.group());
+        Curve curve =
+                new Curve(
+                        weather.days(),
+                        water.group().single().initial(),
+                        water.group().basal().initial());
         Season season = Season.containing(weather.first(), hemisphere).plus(-1);
         Season last = Season.containing(weather.last(), hemisphere);
         for (; season.compareTo(last) <= 0; season = season.plus(1)) {
@@ -88,13 +107,18 @@ public final class CropCurves {
         int full = after(begins, weather.index(water.fullLeaf().in(season, crop, stages)));
         int declines = after(full, weather.index(water.declines().in(season, crop, stages)));
         int ends = after(declines, weather.index(water.ends().in(season, crop, stages)));
-        CropCoefficient single = water.group().single();
-        CropCoefficient basal = water.group().basal();
+        CropCoefficient single = inWind(water.group().single(), water);
+        CropCoefficient basal = inWind(water.group().basal(), water);
         int to = Math.min(ends, weather.days() - 1);
         for (int day = Math.max(0, begins); day <= to; day++) {
             curve.single[day] = single.on(day, begins, full, declines, ends);
             curve.basal[day] = basal.on(day, begins, full, declines, ends);
         }
+    }
+
+    private CropCoefficient inWind(CropCoefficient table, CropWater water) {
+        return table.adjusted(
+                wind, CropCoefficient.TABLE_LOWEST_HUMIDITY, water.group().heightM().is());
     }
 
     /** Stages of a freak season may overlap; a phase is then a day long. */

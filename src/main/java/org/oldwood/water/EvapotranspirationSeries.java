@@ -5,9 +5,9 @@ import org.oldwood.season.DayLength;
 
 /**
  * Reference evapotranspiration of many days in a row of which only the temperatures are known, by
- * Penman-Monteith with FAO-56's fall-backs (equations 48 and 50, wind 2 m/s). Gives the same value
- * as {@link EvapotranspirationDay} for each day; works on arrays, so that thirty years take
- * milliseconds and one series serves every bed of a garden.
+ * Penman-Monteith with FAO-56's fall-backs (equations 48 and 50). Gives the same value as {@link
+ * EvapotranspirationDay} for each day; works on arrays, so that thirty years take milliseconds and
+ * one series serves every bed of a garden.
  */
 public final class EvapotranspirationSeries {
     private static final int DAYS = 366;
@@ -16,6 +16,7 @@ public final class EvapotranspirationSeries {
     private final double gamma;
     private final double clearShare;
     private final double adjustment;
+    private final double wind;
 
     /**
      * Prepares a place.
@@ -23,19 +24,28 @@ public final class EvapotranspirationSeries {
      * @param latitude degrees, south negative
      * @param heightM height above the sea, m
      * @param adjustment kRs of equation 50, {@link Sunshine.FromTemperature#INLAND} for example
+     * @param wind wind at 2 m, m/s
      */
-    public EvapotranspirationSeries(double latitude, double heightM, double adjustment) {
+    public EvapotranspirationSeries(
+            double latitude, double heightM, double adjustment, double wind) {
         for (int day = 1; day <= DAYS; day++) {
             ra[day] = Math.max(0, DayLength.radiationMj(latitude, day));
         }
         gamma = AirPressure.psychrometric(AirPressure.kilopascals(heightM));
         clearShare = Radiation.clearSky(heightM, 1);
         this.adjustment = adjustment;
+        this.wind = wind;
     }
 
-    /** An inland place. */
+    /** An inland place in the world's mean wind. */
     public static EvapotranspirationSeries inland(double latitude, double heightM) {
-        return new EvapotranspirationSeries(latitude, heightM, Sunshine.FromTemperature.INLAND);
+        return inland(latitude, heightM, DayWeather.WIND_NOT_KNOWN);
+    }
+
+    /** An inland place in a wind, m/s at 2 m. */
+    public static EvapotranspirationSeries inland(double latitude, double heightM, double wind) {
+        return new EvapotranspirationSeries(
+                latitude, heightM, Sunshine.FromTemperature.INLAND, wind);
     }
 
     /**
@@ -71,7 +81,6 @@ public final class EvapotranspirationSeries {
         double slope = Vapour.slope(tmean);
         double energy =
                 Radiation.netSolar(solar) - Radiation.netLongwave(tmin, tmax, ea, solar, clear);
-        double wind = DayWeather.WIND_NOT_KNOWN;
         return Math.max(
                 0,
                 ReferenceEvapotranspiration.fromRadiation(slope, gamma, wind, energy)

@@ -1,8 +1,6 @@
 package org.oldwood.water;
 
 import java.time.LocalDate;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
@@ -14,9 +12,9 @@ import org.oldwood.season.WeatherDay;
  * mean rain is cut to what soaks in by the USDA-SCS rule and spread evenly over its days.
  */
 public final class MeanWeather {
+    private final Site site;
     private final MeanTemperatures means;
     private final Months rain;
-    private final EvapotranspirationSeries thirst;
 
     /**
      * Prepares a place.
@@ -24,40 +22,67 @@ public final class MeanWeather {
      * @param rain monthly rain, mm
      */
     public MeanWeather(Site site, Climate climate, Months rain) {
+        this.site = site;
         this.means = new MeanTemperatures(climate);
         this.rain = rain;
-        this.thirst = EvapotranspirationSeries.inland(site.latitude(), site.heightM());
     }
 
-    /** The days from {@code first} to {@code last}, both included. */
-    public WeatherSeries days(LocalDate first, LocalDate last, Weather measured) {
+    /**
+     * The days from {@code first} to {@code last}, both included.
+     *
+     * @param wind wind at 2 m, m/s
+     */
+    public WeatherSeries days(LocalDate first, LocalDate last, Weather measured, double wind) {
         int count = Math.toIntExact(last.toEpochDay() - first.toEpochDay()) + 1;
-        double[] et0 = new double[count];
-        double[] fell = new double[count];
-        double[] soaked = new double[count];
+        Filled days = new Filled(count);
         for (int i = 0; i < count; i++) {
             LocalDate date = first.plusDays(i);
-            Optional<WeatherDay> day = measured.isEmpty() ? Optional.empty() : measured.on(date);
-            et0[i] = et0(date, day);
-            OptionalDouble known = day.map(WeatherDay::rainMm).orElse(OptionalDouble.empty());
             int month = date.getMonthValue();
-            double days = date.lengthOfMonth();
-            fell[i] = known.orElse(rain.in(month) / days);
-            soaked[i] =
-                    known.isPresent()
-                            ? EffectiveRain.daily(fell[i], et0[i])
-                            : EffectiveRain.monthly(rain.in(month)) / days;
+            double length = date.lengthOfMonth();
+            days.tmin[i] = means.lowest(date);
+            days.tmax[i] = means.highest(date);
+            days.rain[i] = rain.in(month) / length;
+            days.soaked[i] = EffectiveRain.monthly(rain.in(month)) / length;
         }
-        return new WeatherSeries(first, et0, fell, soaked);
+        for (WeatherDay day : measured.between(first, last)) {
+            days.measured(Math.toIntExact(day.date().toEpochDay() - first.toEpochDay()), day);
+        }
+        double[] et0 =
+                EvapotranspirationSeries.inland(site.latitude(), site.heightM(), wind)
+                        .daily(first, days.tmin, days.tmax);
+        days.soak(et0);
+        return new WeatherSeries(first, et0, days.rain, days.soaked);
     }
 
-    private double et0(LocalDate date, Optional<WeatherDay> day) {
-        double least =
-                day.map(WeatherDay::minC).orElse(OptionalDouble.empty()).orElse(means.lowest(date));
-        double most =
-                day.map(WeatherDay::maxC)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(means.highest(date));
-        return thirst.on(date.getDayOfYear(), least, Math.max(least, most));
+    /** The series while they are filled. */
+    private static final class Filled {
+        final double[] tmin;
+        final double[] tmax;
+        final double[] rain;
+        final double[] soaked;
+        final boolean[] rainMeasured;
+
+        Filled(int count) {
+            tmin = new double[count];
+            tmax = new double[count];
+            rain = new double[count];
+            soaked = new double[count];
+            rainMeasured = new boolean[count];
+        }
+
+        void measured(int i, WeatherDay day) {
+            tmin[i] = day.minC().orElse(tmin[i]);
+            tmax[i] = Math.max(tmin[i], day.maxC().orElse(tmax[i]));
+            rainMeasured[i] = day.rainMm().isPresent();
+            rain[i] = day.rainMm().orElse(rain[i]);
+        }
+
+        void soak(double[] et0) {
+            for (int i = 0; i < et0.length; i++) {
+                if (rainMeasured[i]) {
+                    soaked[i] = EffectiveRain.daily(rain[i], et0[i]);
+                }
+            }
+        }
     }
 }

@@ -4,13 +4,15 @@ import java.util.OptionalInt;
 
 /**
  * When a bed will run short in the days ahead. Uses the same arithmetic as {@link WaterAccount}.
+ * Days are counted from the first one looked at, 0 for that one.
  *
- * @param likely days from the start until it runs short in mean weather; empty where mean rain
- *     keeps it going
- * @param earliest the same with no rain at all; empty where even so it does not run short within
- *     the days looked at
+ * @param likely days until it runs short in mean weather; empty where mean rain keeps it going
+ * @param sooner the same with less rain than the mean
+ * @param later the same with more
+ * @param rainless the same with no rain at all
  */
-public record Outlook(OptionalInt likely, OptionalInt earliest) {
+public record Outlook(
+        OptionalInt likely, OptionalInt sooner, OptionalInt later, OptionalInt rainless) {
     /**
      * Looks ahead.
      *
@@ -18,42 +20,51 @@ public record Outlook(OptionalInt likely, OptionalInt earliest) {
      * @param ahead mean weather from today on
      * @param coefficient the bed's coefficient on each of these days
      * @param depletionMm depletion on the evening before the first of these days
+     * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
      */
     public static Outlook of(
+            BedWater bed,
+            WeatherSeries ahead,
+            double[] coefficient,
+            double depletionMm,
+            double rainSpread) {
+        Run run = new Run(bed, ahead, coefficient, depletionMm);
+        return new Outlook(
+                run.firstShort(1),
+                run.firstShort(1 - rainSpread),
+                run.firstShort(1 + rainSpread),
+                run.firstShort(0));
+    }
+
+    private record Run(
             BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm) {
-        WaterDays mean =
-                new WaterAccount(bed).run(ahead, coefficient, new BedEvents(), depletionMm);
-        WaterDays dry =
-                new WaterAccount(bed)
-                        .run(rainless(ahead), coefficient, new BedEvents(), depletionMm);
-        return new Outlook(firstShort(mean), firstShort(dry));
-    }
-
-    private static WeatherSeries rainless(WeatherSeries ahead) {
-        double[] et0 = new double[ahead.days()];
-        for (int i = 0; i < et0.length; i++) {
-            et0[i] = ahead.et0(i);
-        }
-        double[] none = new double[et0.length];
-        return new WeatherSeries(ahead.first(), et0, none, none);
-    }
-
-    private static OptionalInt firstShort(WaterDays days) {
-        for (int i = 0; i < days.days(); i++) {
-            if (days.isShort(i)) {
-                return OptionalInt.of(i);
+        OptionalInt firstShort(double rain) {
+            WaterDays days =
+                    new WaterAccount(bed)
+                            .run(
+                                    ahead.withRainTimes(rain),
+                                    coefficient,
+                                    new BedEvents(),
+                                    depletionMm);
+            for (int i = 0; i < days.days(); i++) {
+                if (days.isShort(i)) {
+                    return OptionalInt.of(i);
+                }
             }
+            return OptionalInt.empty();
         }
-        return OptionalInt.empty();
     }
 
     /**
-     * Days to either side of the likely day: from the dry case to it. Empty where the likely day is
-     * not known.
+     * Days to either side of the likely day, the greater of the two; to the sooner day alone where
+     * more rain would keep the bed going. Empty where the likely day is not known.
      */
     public OptionalInt plusMinusDays() {
-        return likely.isPresent() && earliest.isPresent()
-                ? OptionalInt.of(Math.max(1, likely.getAsInt() - earliest.getAsInt()))
-                : OptionalInt.empty();
+        if (likely.isEmpty() || sooner.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        int before = likely.getAsInt() - sooner.getAsInt();
+        int after = later.orElse(likely.getAsInt()) - likely.getAsInt();
+        return OptionalInt.of(Math.max(1, Math.max(before, after)));
     }
 }

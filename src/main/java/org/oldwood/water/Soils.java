@@ -13,6 +13,7 @@ import org.oldwood.store.Fields;
 public final class Soils {
     private final Map<String, Soil> textures = new LinkedHashMap<>();
     private final Map<String, FeelGuide> guides = new LinkedHashMap<>();
+    private String whenNotKnown = "";
 
     /**
      * How one kind of soil feels in the hand.
@@ -54,6 +55,9 @@ public final class Soils {
                                 all.object(id).ifPresent(one -> soils.guides.put(id, guide(one)));
                             }
                         });
+        Fields notKnown = Parts.must(root, "whenNotKnown");
+        soils.whenNotKnown = notKnown.oneOf("texture", List.copyOf(soils.textures.keySet()));
+        Parts.grounds(notKnown);
         root.done();
         return soils;
     }
@@ -84,6 +88,15 @@ public final class Soils {
     /** The texture of an id, {@code sandy-loam} for example. */
     public Optional<Soil> find(String id) {
         return Optional.ofNullable(textures.get(id));
+    }
+
+    /** The texture that is taken where none is recorded. */
+    public Soil whenNotKnown() {
+        return find(whenNotKnown)
+                .orElseThrow(
+                        () ->
+                                new IllegalStateException(
+                                        "soils.json has no texture " + whenNotKnown));
     }
 
     /** How a soil of this texture feels. */

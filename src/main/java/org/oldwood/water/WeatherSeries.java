@@ -45,6 +45,20 @@ public final class WeatherSeries {
         return new WeatherSeries(first, et0, rain, soaked);
     }
 
+    /** The same days with the rain times a factor, 0 for none. */
+    WeatherSeries withRainTimes(double factor) {
+        if (factor == 1) {
+            return this;
+        }
+        double[] fell = rain.clone();
+        double[] in = soaked.clone();
+        for (int i = 0; i < fell.length; i++) {
+            fell[i] *= factor;
+            in[i] *= factor;
+        }
+        return new WeatherSeries(first, et0, fell, in);
+    }
+
     public LocalDate first() {
         return first;
     }

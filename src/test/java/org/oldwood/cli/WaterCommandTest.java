@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,7 +85,78 @@ class WaterCommandTest {
         String out = july("water", "--compare").out();
 
         assertThat(out.indexOf("damp")).isBetween(1, out.indexOf("dry") - 1);
-        assertThat(out).contains("30 %", "Mean season 2027");
+        assertThat(out)
+                .contains("As if full-grown blackcurrant filled each bed", "30 %")
+                .contains("in a summer of mean weather", "A bush is best off in By the shed");
+    }
+
+    @Test
+    void past_summers_tell_how_dry_it_gets() throws IOException {
+        weather(2019, 2025);
+
+        String out = july("water", "--compare").out();
+
+        assertThat(out).contains("means of 7 measured summers, 2019 to 2025", "d in 2022");
+        assertThat(out).doesNotContain("summer of mean weather");
+    }
+
+    @Test
+    void the_comparison_is_told_to_other_programs_too() throws IOException {
+        weather(2024, 2025);
+
+        String json = july("water", "--compare", "--crop", "gooseberry", "--json").out();
+
+        assertThat(json)
+                .contains("\"crop\": \"gooseberry\"", "\"measured\": true")
+                .contains("\"summers\": [ \"2024\", \"2025\" ]")
+                .contains("\"bed\": \"empty\"", "\"daysShort\":", "\"roofLitres\":");
+    }
+
+    @Test
+    void a_crop_that_is_not_known_is_refused_with_a_hint() {
+        Cli.Result run = july("water", "--compare", "--crop", "goosebery");
+
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("there is no crop \"goosebery\"", "gooseberry");
+    }
+
+    @Test
+    void wind_makes_a_bed_thirstier() throws IOException {
+        weather(2019, 2025);
+        double still = meanShort("empty");
+        Path file = folder.resolve("garden.json");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("\"name\": \"Empty\"", "\"name\": \"Empty\", \"windy\": true"));
+
+        assertThat(meanShort("empty")).isGreaterThan(still);
+    }
+
+    private double meanShort(String bed) {
+        String json = july("water", "--compare", "--json").out();
+        String of = json.substring(json.indexOf("\"bed\": \"" + bed + "\""));
+        String after = of.substring(of.indexOf("\"meanDaysShort\": ") + 17);
+        return Double.parseDouble(after.substring(0, after.indexOf(',')));
+    }
+
+    /** Seven days dry, one wet, through the years; 2022 has half the rain. */
+    private void weather(int first, int last) throws IOException {
+        StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
+        LocalDate end = LocalDate.of(last, 12, 31);
+        for (LocalDate day = LocalDate.of(first, 1, 1); !day.isAfter(end); day = day.plusDays(1)) {
+            double warm = 10 - 8 * Math.cos(2 * Math.PI * day.getDayOfYear() / 365);
+            double rain = day.getDayOfMonth() % 8 == 0 ? 16 : 0;
+            days.append(day)
+                    .append(',')
+                    .append(Math.rint(warm - 5))
+                    .append(',')
+                    .append(Math.rint(warm + 6))
+                    .append(',')
+                    .append(day.getYear() == 2022 ? rain / 2 : rain)
+                    .append('\n');
+        }
+        Files.writeString(folder.resolve("weather.csv"), days);
     }
 
     @Test
@@ -123,6 +195,35 @@ class WaterCommandTest {
     }
 
     @Test
+    void what_one_plant_got_counts_by_its_share() throws IOException {
+        double before = held();
+        journal(
+                """
+                {"id":"e3","date":"2026-07-09","entry":"watered","plant":"b","litres":20}
+                """);
+        double plant = held();
+        journal(
+                """
+                {"id":"e3","date":"2026-07-09","entry":"watered","bed":"damp","litres":20}
+                """);
+
+        assertThat(plant).isGreaterThan(before);
+        assertThat(held()).isEqualTo(plant);
+    }
+
+    @Test
+    void a_watering_in_minutes_without_a_known_flow_is_told() throws IOException {
+        journal(
+                """
+                {"id":"e3","date":"2026-07-09","entry":"watered","bed":"dry","minutes":20}
+                """);
+
+        assertThat(july("water", "dry").out())
+                .contains("waterings noted in minutes are left out, 1 of them")
+                .contains("tapLitresPerMinute");
+    }
+
+    @Test
     void measured_rain_counts_before_the_means() throws IOException {
         double mean = held();
         StringBuilder dry = new StringBuilder("date,tmin,tmax,rain\n");
@@ -155,6 +256,37 @@ class WaterCommandTest {
     }
 
     @Test
+    void the_feel_of_a_beds_own_soil_is_shown_when_asked_and_nothing_is_noted() throws IOException {
+        String before = Files.readString(folder.resolve("journal.jsonl"));
+
+        Cli.Result run = run("note", "moisture", "damp", "--feel", "?");
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.out())
+                .contains("oldwood note moisture damp --feel moist", "very-moist (75-100 %)")
+                .contains("nrcs-feel")
+                .doesNotContain("On sands");
+        assertThat(Files.readString(folder.resolve("journal.jsonl"))).isEqualTo(before);
+        assertThat(run("note", "moisture", "dmap", "--feel", "?").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void a_bed_or_plant_may_be_named_without_its_option() throws IOException {
+        assertThat(run("note", "moisture", "damp", "--feel", "moist").exit()).isZero();
+        assertThat(run("note", "watered", "b", "--litres", "9").exit()).isZero();
+        assertThat(run("note", "watered", "dry", "--litres", "20").exit()).isZero();
+
+        assertThat(Files.readString(folder.resolve("journal.jsonl")))
+                .contains("\"bed\":\"damp\",\"feel\":\"moist\"")
+                .contains("\"plant\":\"b\",\"litres\":9")
+                .contains("\"bed\":\"dry\",\"litres\":20");
+        Cli.Result nowhere = run("note", "watered", "--litres", "9");
+        assertThat(nowhere.exit()).isEqualTo(2);
+        assertThat(nowhere.err()).contains("say which bed or plant");
+        assertThat(run("note", "moisture", "--feel", "dry").err()).contains("say which: --bed ID");
+    }
+
+    @Test
     void the_south_has_the_same_summer_half_a_year_later() throws IOException {
         Files.writeString(
                 folder.resolve("garden.json"),
@@ -174,6 +306,26 @@ class WaterCommandTest {
 
         assertThat(run.exit()).isZero();
         assertThat(run.out()).contains("water-short", "runs short about", "l per bush");
+    }
+
+    @Test
+    void the_plan_counts_measured_rain_and_waterings_as_water_does() throws IOException {
+        String[] plan = {"tasks", "--craft", "water", "--json", "--today", "2026-07-01"};
+        assertThat(run(plan).out()).doesNotContain("water-next@damp");
+        StringBuilder dry = new StringBuilder("date,tmin,tmax,rain\n");
+        for (LocalDate day = LocalDate.of(2026, 5, 1);
+                day.isBefore(LocalDate.of(2026, 7, 1));
+                day = day.plusDays(1)) {
+            dry.append(day).append(",12,26,0\n");
+        }
+        Files.writeString(folder.resolve("weather.csv"), dry);
+
+        assertThat(run(plan).out()).contains("water-next@damp", "By the shed runs short next");
+        journal(
+                """
+                {"id":"e3","date":"2026-07-01","entry":"watered","bed":"damp","litres":100}
+                """);
+        assertThat(run(plan).out()).doesNotContain("water-next@damp");
     }
 
     @Test
