@@ -2,6 +2,7 @@ package org.oldwood.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One bush, or several that are alike in all that is shown.
@@ -18,7 +19,7 @@ import java.util.Optional;
  */
 record BushCard(
         String title,
-        List<String> who,
+        List<Who> who,
         List<String> facts,
         Optional<Wood> before,
         Optional<Wood> after,
@@ -26,6 +27,14 @@ record BushCard(
         List<String> remarks,
         List<Season> outlook,
         String outlookWords) {
+
+    /** A plant's id, and the same with its variety. */
+    record Who(String id, String words) {}
+
+    /** The plants' ids with a space between. */
+    String ids() {
+        return who.stream().map(Who::id).collect(Collectors.joining(" "));
+    }
 
     /**
      * One of the coming seasons.

@@ -100,9 +100,10 @@ final class BushCards {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static String who(PlantState state) {
+    private static BushCard.Who who(PlantState state) {
         Plant plant = state.plant();
-        return plant.id() + plant.cultivar().map(name -> ", " + name).orElse("");
+        return new BushCard.Who(
+                plant.id(), plant.id() + plant.cultivar().map(name -> ", " + name).orElse(""));
     }
 
     private List<String> facts(PlantState state, Optional<Cut> cut, Optional<PruningCase> found) {

@@ -42,6 +42,23 @@ record Mark(
         return new Mark(kind, day, day, Numbers.percent(axis.middle(day)), "0", false, false);
     }
 
+    private static final int MIDDLE = 9;
+
+    /** How high a span is drawn, px. */
+    int height() {
+        return switch (kind) {
+            case "maybe" -> 2;
+            case "flower" -> 10;
+            case "leaf" -> 6;
+            default -> 8;
+        };
+    }
+
+    /** Where its upper edge lies, px. */
+    int top() {
+        return MIDDLE - height() / 2;
+    }
+
     boolean isSpan() {
         return !width.equals("0");
     }

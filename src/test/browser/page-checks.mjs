@@ -1,0 +1,95 @@
+// What is looked at inside the page. Each function is handed to the browser as it stands, so it uses nothing from outside.
+
+/** Text that overlaps other text, is cut off, or lies outside the page. */
+export function textFaults() {
+  const lines = [];
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const hidden = (element) => !element.checkVisibility({ opacityProperty: true, visibilityProperty: true });
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    if (!node.data.trim() || node.parentElement.closest('style, defs') || hidden(node.parentElement)) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const box of range.getClientRects()) {
+      if (box.width > 0.5 && box.height > 0.5) lines.push({ node, text: node.data.trim().slice(0, 50), left: box.left, right: box.right, top: box.top + scrollY, bottom: box.bottom + scrollY });
+    }
+  }
+  const faults = [];
+  const width = document.documentElement.clientWidth;
+  for (const line of lines) {
+    if (line.left < -0.5 || line.right > width + 0.5) faults.push(`outside the page: "${line.text}" from ${line.left} to ${line.right} of ${width}`);
+    for (let up = line.node.parentElement; up && up !== document.body; up = up.parentElement) {
+      const style = getComputedStyle(up);
+      if (up instanceof HTMLElement && style.overflowX !== 'visible') {
+        const box = up.getBoundingClientRect();
+        if (line.right > box.right + 1 || line.left < box.left - 1) faults.push(`cut off: "${line.text}"`);
+      }
+    }
+  }
+  lines.sort((a, b) => a.top - b.top);
+  // Boxes of letters are higher than the letters: a fifth of the height may be shared above and below.
+  for (let i = 0; i < lines.length; i++) {
+    const a = lines[i];
+    const slack = (a.bottom - a.top) / 5;
+    for (let j = i + 1; j < lines.length && lines[j].top < a.bottom; j++) {
+      const b = lines[j];
+      const down = Math.min(a.bottom, b.bottom) - b.top;
+      const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+      if (a.node !== b.node && across > 1 && down > 2 * slack) faults.push(`overlap: "${a.text}" and "${b.text}"`);
+    }
+  }
+  if (document.documentElement.scrollWidth > width) faults.push(`the page is ${document.documentElement.scrollWidth} wide in ${width}`);
+  return { faults, lines: lines.length };
+}
+
+/** Where the marks of the charts lie, in pixels, and what they claim to show. */
+export function marks() {
+  const box = (element) => {
+    const { left, right } = element.getBoundingClientRect();
+    return { left, right, middle: (left + right) / 2 };
+  };
+  return [...document.querySelectorAll('.chart')].map((chart) => ({
+    first: chart.dataset.first,
+    end: chart.dataset.end,
+    grid: box(chart.querySelector('.grid')),
+    ticks: [...chart.querySelectorAll('.grid line:not(.today)')].map((it) => it.getBoundingClientRect().left),
+    lot: chart.closest('[data-lot]')?.dataset.lot,
+    rows: [...chart.querySelectorAll('[data-row]')].map((row) => ({
+      key: row.dataset.row,
+      lane: box(row.querySelector('.lane')),
+      spans: [...row.querySelectorAll('rect')].map((it) => ({ kind: it.getAttribute('class'), first: it.dataset.first, last: it.dataset.last, ...box(it) })),
+      points: [...row.querySelectorAll('[data-day]')].map((it) => ({ kind: it.getAttribute('class'), day: it.dataset.day, ...box(it.firstElementChild) })),
+    })),
+  }));
+}
+
+/** The tasks that the page lists, with their dates as times and as the words that are seen. */
+export function listed() {
+  return [...document.querySelectorAll('[data-task]')].map((it) => ({
+    id: it.dataset.task,
+    times: [...it.querySelectorAll('time')].map((time) => ({ date: time.dateTime, words: time.textContent })),
+    state: it.className,
+    text: it.closest('.jobs > li').innerText,
+  }));
+}
+
+/** The bars of kilograms: where they lie in their pictures, and what their row says. */
+export function bars() {
+  return [...document.querySelectorAll('svg.kg')].map((svg) => {
+    const whole = svg.getBoundingClientRect();
+    const rect = svg.querySelector('rect').getBoundingClientRect();
+    const dot = svg.querySelector('circle').getBoundingClientRect();
+    return { words: svg.parentElement.innerText, most: Number(svg.dataset.most), width: whole.width, low: rect.left - whole.left, high: rect.right - whole.left, dot: (dot.left + dot.right) / 2 - whole.left };
+  });
+}
+
+/** The strokes of each bush. */
+export function bushes() {
+  return [...document.querySelectorAll('[data-plants]')].map((card) => ({
+    plants: card.dataset.plants.split(' '),
+    pictures: [...card.querySelectorAll('.wood')].map((wood) =>
+      Object.fromEntries([...wood.querySelectorAll('[data-age]')].map((age) => [age.dataset.age, {
+        strokes: age.querySelectorAll('use').length,
+        hollow: age.querySelectorAll('use[href^="#out"]').length,
+      }]))),
+  }));
+}

@@ -1,0 +1,287 @@
+// Opens year sheets in a real browser. The page is held against what the program tells by other ways: tasks, stages,
+// prune and cuttings as JSON.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { after, before, describe, test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+import puppeteer from 'puppeteer-core';
+import { gardens, hostile, json, sheet, work } from './gardens.mjs';
+import { bars, bushes, listed, marks, textFaults } from './page-checks.mjs';
+
+const require = createRequire(import.meta.url);
+const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
+const validator = join(import.meta.dirname, 'node_modules/vnu-jar/build/dist/vnu.jar');
+const chromium = process.env.CHROMIUM ?? ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find(existsSync);
+const DAY = 86_400_000;
+// What A4 and Letter leave between the margins of the print style, in pixels of 1/96 inch.
+const papers = { A4: 695, Letter: 718 };
+
+let browser;
+before(async () => {
+  browser = await puppeteer.launch({ executablePath: chromium, args: process.getuid() === 0 ? ['--no-sandbox'] : [], protocolTimeout: 300_000 });
+});
+after(async () => {
+  await browser?.close();
+  rmSync(work, { recursive: true, force: true });
+});
+
+const days = (from, to) => (Date.parse(to) - Date.parse(from)) / DAY;
+const plus = (date, number) => new Date(Date.parse(date) + number * DAY).toISOString().slice(0, 10);
+const close = (seen, wanted, what) => assert.ok(Math.abs(seen - wanted) <= 1, `${what}: at ${seen} px, wanted ${wanted} px`);
+
+/** A page that keeps account of everything it asks for and complains of. */
+async function open(file, width, { media = 'screen', scheme = 'light' } = {}) {
+  const page = await browser.newPage();
+  page.asked = [];
+  page.said = [];
+  page.on('request', (it) => page.asked.push(it.url()));
+  page.on('console', (it) => page.said.push(it.text()));
+  page.on('pageerror', (it) => page.said.push(String(it)));
+  await page.setViewport({ width, height: 900 });
+  await page.emulateMediaType(media);
+  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+  await page.goto(pathToFileURL(file).href, { waitUntil: 'load', timeout: 120_000 });
+  return page;
+}
+
+/** The first day of a season by its label: 1 November in the north, 1 May in the south. */
+const opens = (label) => (label.includes('-') ? `${label.slice(0, 4)}-05-01` : `${Number(label) - 1}-11-01`);
+
+const across = (row, first, end, date) => {
+  const share = Math.max(0, Math.min(1, days(first, date) / days(first, end)));
+  return row.lane.left + share * (row.lane.right - row.lane.left);
+};
+
+function chartOf(charts, task) {
+  const key = `${task.rule}@${task.subject.bed ?? ''}`;
+  for (const chart of charts) {
+    const row = chart.first === opens(task.season) && chart.rows.find((it) => it.key === key);
+    if (row) return { chart, row };
+  }
+  assert.fail(`no row for ${task.id}`);
+}
+
+function checkTask(charts, task) {
+  const { chart, row } = chartOf(charts, task);
+  const end = `${Number(chart.first.slice(0, 4)) + 1}${chart.first.slice(4)}`;
+  const { first, last } = task.window;
+  const span = row.spans.find((it) => it.kind === 'window' && it.first === first && it.last === last);
+  assert.ok(span, `no span of ${task.id}`);
+  close(span.left, across(row, chart.first, end, first), `${task.id} begins`);
+  close(span.right, across(row, chart.first, end, plus(last, 1)), `${task.id} ends`);
+  if (task.day >= chart.first && task.day < end) {
+    const kind = task.state === 'open' ? 'day' : 'done';
+    const point = row.points.find((it) => it.kind === kind && it.day === task.day);
+    assert.ok(point, `no mark for the day of ${task.id}`);
+    close(point.middle, (across(row, chart.first, end, task.day) + across(row, chart.first, end, plus(task.day, 1))) / 2, `${task.id} on its day`);
+  }
+}
+
+function checkStages(charts, stages) {
+  for (const crop of stages.crops) {
+    const found = charts.flatMap((chart) => chart.rows.filter((row) => row.key === `stages@${crop.crop}`).map((row) => ({ chart, row })));
+    assert.equal(found.length, 1, `stages of ${crop.crop}`);
+    const { chart, row } = found[0];
+    assert.equal(chart.first, opens(stages.season));
+    for (const [stage, kind] of [['bud-burst', 'bud'], ['ripe', 'ripe']]) {
+      const { date } = crop.stages.find((it) => it.stage === stage);
+      const middle = (across(row, chart.first, chart.end, date) + across(row, chart.first, chart.end, plus(date, 1))) / 2;
+      close(row.points.find((it) => it.kind === kind).middle, middle, `${crop.crop} ${stage}`);
+    }
+  }
+}
+
+/** Each bar against the numbers written beside it: they are rounded, so the bar may lie off by as much. */
+function checkBars(all) {
+  for (const bar of all) {
+    const numbers = bar.words.match(/\d+(\.\d+)?/g).map(Number);
+    const [is, low = is, high = is] = numbers;
+    const pixel = bar.width / bar.most;
+    const near = (seen, kg, what) => {
+      const rounding = (kg < 1 ? 0.005 : 0.05) * pixel;
+      assert.ok(Math.abs(seen - Math.min(bar.width, kg * pixel)) <= 1 + rounding, `${bar.words}: ${what} at ${seen} px of ${bar.width}`);
+    };
+    near(bar.low, low, 'least');
+    near(bar.dot, is, 'expected');
+    near(bar.high, high, 'most');
+  }
+}
+
+const counts = (text) => Object.fromEntries(text.split(',').map((it) => it.split('=')).map(([age, n]) => [age, Number(n)]).filter(([, n]) => n > 0));
+
+function checkBushes(cards, folder) {
+  for (const plant of json(folder, 'prune').plants) {
+    const id = plant.plant.split(' ').at(-1);
+    const card = cards.find((it) => it.plants.includes(id));
+    assert.ok(card, `no picture of ${id}`);
+    const out = {};
+    plant.takeOut.forEach((it) => { out[it.age] = (out[it.age] ?? 0) + it.number; });
+    const [now, then] = card.pictures;
+    const most = Math.max(1, ...Object.values(counts(plant.before)));
+    if (most > 40) continue; // one stroke for several stems
+    assert.deepEqual(Object.fromEntries(Object.entries(now).map(([age, it]) => [age, it.strokes])), counts(plant.before), `${id} before`);
+    assert.deepEqual(Object.fromEntries(Object.entries(now).filter(([, it]) => it.hollow).map(([age, it]) => [age, it.hollow])), out, `${id} comes out`);
+    assert.deepEqual(Object.fromEntries(Object.entries(then).map(([age, it]) => [age, it.strokes])), counts(plant.after), `${id} after`);
+  }
+}
+
+function checkLots(charts, folder) {
+  for (const lot of json(folder, 'cuttings').lots) {
+    const chart = charts.find((it) => it.lot === lot.lot);
+    assert.ok(chart, `no picture of ${lot.lot}`);
+    for (const step of lot.steps) {
+      const row = chart.rows.find((it) => it.key === `${step.step}@${step.season}`);
+      assert.ok(row, `${lot.lot} ${step.step}`);
+      const span = row.spans.find((it) => it.kind === 'window');
+      if (span) {
+        close(span.left, across(row, chart.first, chart.end, step.from), `${lot.lot} ${step.step} begins`);
+        close(span.right, across(row, chart.first, chart.end, plus(step.to, 1)), `${lot.lot} ${step.step} ends`);
+      } else {
+        const middle = (across(row, chart.first, chart.end, step.from) + across(row, chart.first, chart.end, plus(step.from, 1))) / 2;
+        close(row.points[0].middle, middle, `${lot.lot} ${step.step}`);
+      }
+    }
+  }
+}
+
+function checkTicks(charts) {
+  for (const chart of charts.filter((it) => it.ticks.length === 12)) {
+    for (let i = 0; i < 12; i++) {
+      const month = new Date(Date.UTC(Number(chart.first.slice(0, 4)), Number(chart.first.slice(5, 7)) - 1 + i, 1)).toISOString().slice(0, 10);
+      const share = days(chart.first, month) / days(chart.first, chart.end);
+      close(chart.ticks[i], chart.grid.left + share * (chart.grid.right - chart.grid.left), `the line of ${month}`);
+    }
+  }
+}
+
+async function noFaults(file, width, options, what) {
+  const page = await open(file, width, options);
+  const { faults, lines } = await page.evaluate(textFaults);
+  assert.ok(lines > 10, `${what}: only ${lines} lines of text`);
+  assert.deepEqual(faults.slice(0, 10), [], `${what}: ${faults.length} faults`);
+  assert.deepEqual(page.said, [], what);
+  assert.deepEqual(page.asked, [pathToFileURL(file).href], what);
+  await page.close();
+}
+
+async function noViolation(file, scheme) {
+  const page = await open(file, 1280, { scheme });
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(async () => {
+    const result = await globalThis.axe.run(document, { resultTypes: ['violations'] });
+    return result.violations.map((it) => `${it.id}: ${it.help} (${it.nodes.length}) ${it.nodes[0].html.slice(0, 200)} ${it.nodes[0].failureSummary}`);
+  });
+  assert.deepEqual(found, [], scheme);
+  await page.close();
+}
+
+function validate(file) {
+  try {
+    execFileSync('java', ['-jar', validator, '--format', 'gnu', file], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
+  } catch (e) {
+    assert.fail(`not valid:\n${String(e.stderr).slice(0, 3000)}`);
+  }
+}
+
+for (const [name, make] of Object.entries(gardens)) {
+  describe(name, () => {
+    let folder;
+    let file;
+    let tasks;
+    before(() => {
+      folder = make();
+      file = sheet(folder, name);
+      tasks = json(folder, 'tasks').tasks;
+    });
+
+    test('is valid HTML', () => validate(file));
+
+    test('shows every task with its dates', async () => {
+      const page = await open(file, 1280);
+      const on = new Map((await page.evaluate(listed)).map((it) => [it.id, it]));
+      assert.ok(tasks.length > 0);
+      for (const task of tasks) {
+        const seen = on.get(task.id);
+        assert.ok(seen, `${task.id} is not on the page`);
+        const dates = seen.times.map((it) => it.date);
+        assert.equal(dates[0], task.day, task.id);
+        assert.equal(dates[1], task.window.first, task.id);
+        assert.equal(dates.at(-1), task.window.last, task.id);
+        for (const { date, words } of seen.times) {
+          assert.ok(words.includes(String(Number(date.slice(8)))), `${words} for ${date}`);
+          assert.ok(words.includes(['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'][Number(date.slice(5, 7)) - 1]), `${words} for ${date}`);
+        }
+        assert.equal(seen.state, task.state, task.id);
+      }
+      assert.equal(on.size, tasks.length);
+      await page.close();
+    });
+
+    for (const width of [360, 768, 1280]) {
+      test(`marks lie where the data say at ${width} px`, async () => {
+        const page = await open(file, width);
+        const charts = await page.evaluate(marks);
+        tasks.forEach((task) => checkTask(charts, task));
+        checkStages(charts, json(folder, 'stages'));
+        checkLots(charts, folder);
+        checkTicks(charts);
+        checkBars(await page.evaluate(bars));
+        checkBushes(await page.evaluate(bushes), folder);
+        await page.close();
+      });
+
+      test(`no text overlaps or is cut at ${width} px`, () => noFaults(file, width, {}, `${width} px`));
+    }
+
+    for (const [paper, width] of Object.entries(papers)) {
+      test(`no text overlaps or is cut on ${paper}`, () => noFaults(file, width, { media: 'print' }, paper));
+    }
+
+    for (const scheme of ['light', 'dark']) {
+      test(`axe finds nothing in ${scheme} mode`, { skip: name === 'three-hundred-bushes' && scheme === 'dark' }, () => noViolation(file, scheme));
+    }
+  });
+}
+
+describe('words of the user', () => {
+  test('are shown as they are and run nothing', async () => {
+    const folder = join(work, 'hostile-words');
+    const page = await open(join(work, 'hostile-words.html'), 1280);
+    const text = await page.evaluate(() => document.body.innerText);
+    assert.ok(text.includes(`${hostile} "Quoted" & 'single' </style></title>`), 'the name of the garden');
+    assert.ok(text.includes(`שָׁלוֹם bed "${hostile}`), 'the name of a bed');
+    assert.ok(text.includes('🫐 حديقة التوت'), 'another script');
+    assert.ok(text.includes(`${hostile}&lt;i&gt; {{x}} \${y}`), 'a variety');
+    assert.equal(await page.evaluate(() => globalThis.ran), undefined);
+    assert.equal(await page.evaluate(() => document.querySelectorAll('script, img, iframe, object, embed, link').length), 0);
+    assert.ok((await page.title()).includes(hostile));
+    assert.ok(folder);
+    await page.close();
+  });
+});
+
+describe('smaller sheets', () => {
+  const scopes = [['--bed', 'upper-terrace'], ['--plant', 'bc-1'], ['--month', '2027-02'], ['--bed', 'upper-terrace', '--month', '12']];
+  for (const scope of scopes) {
+    test(scope.join(' '), async () => {
+      const file = sheet(join(work, 'terrace-school'), `small${scope.join('')}`, ...scope);
+      validate(file);
+      for (const width of [360, 1280]) await noFaults(file, width, {}, `${width} px`);
+      await noFaults(file, papers.A4, { media: 'print' }, 'A4');
+      await noViolation(file, 'light');
+    });
+  }
+});
+
+test('a garden of forty bushes takes less than 500 KB', () => {
+  const { size } = statSync(join(work, 'forty-bushes.html'));
+  assert.ok(size < 500_000, `${size} bytes`);
+});
+
+test('the same record and day give the same bytes', () => {
+  const again = sheet(join(work, 'terrace-school'), 'again');
+  assert.ok(readFileSync(again).equals(readFileSync(join(work, 'terrace-school.html'))));
+});
