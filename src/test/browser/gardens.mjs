@@ -87,6 +87,11 @@ export function sheet(folder, name, ...args) {
   return file;
 }
 
+const told = new Map();
+
+/** What the program tells of a garden as JSON; asked once. */
 export function json(folder, ...args) {
-  return JSON.parse(oldwood(...args, '--garden', folder, '--json', '--quiet'));
+  const key = [folder, ...args].join(' ');
+  if (!told.has(key)) told.set(key, JSON.parse(oldwood(...args, '--garden', folder, '--json', '--quiet')));
+  return told.get(key);
 }

@@ -86,10 +86,10 @@ export function bars() {
 export function bushes() {
   return [...document.querySelectorAll('[data-plants]')].map((card) => ({
     plants: card.dataset.plants.split(' '),
-    pictures: [...card.querySelectorAll('.wood')].map((wood) =>
-      Object.fromEntries([...wood.querySelectorAll('[data-age]')].map((age) => [age.dataset.age, {
-        strokes: age.querySelectorAll('use').length,
-        hollow: age.querySelectorAll('use[href^="#out"]').length,
-      }]))),
+    pictures: ['.now', '.then'].map((picture) =>
+      Object.fromEntries([...card.querySelectorAll('[data-age]')].map((age) => [age.dataset.age, {
+        strokes: age.querySelectorAll(`${picture} use`).length,
+        hollow: age.querySelectorAll(`${picture} use[href^="#out"]`).length,
+      }]).filter(([, it]) => it.strokes > 0))),
   }));
 }

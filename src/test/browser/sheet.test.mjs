@@ -220,8 +220,9 @@ for (const [name, make] of Object.entries(gardens)) {
       await page.close();
     });
 
+    const large = name === 'three-hundred-bushes';
     for (const width of [360, 768, 1280]) {
-      test(`marks lie where the data say at ${width} px`, async () => {
+      test(`marks lie where the data say at ${width} px`, { skip: large && width !== 768 }, async () => {
         const page = await open(file, width);
         const charts = await page.evaluate(marks);
         tasks.forEach((task) => checkTask(charts, task));
@@ -241,7 +242,7 @@ for (const [name, make] of Object.entries(gardens)) {
     }
 
     for (const scheme of ['light', 'dark']) {
-      test(`axe finds nothing in ${scheme} mode`, { skip: name === 'three-hundred-bushes' && scheme === 'dark' }, () => noViolation(file, scheme));
+      test(`axe finds nothing in ${scheme} mode`, { skip: large && scheme === 'dark' }, () => noViolation(file, scheme));
     }
   });
 }

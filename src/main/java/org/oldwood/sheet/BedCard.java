@@ -1,7 +1,9 @@
 package org.oldwood.sheet;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.report.Dates;
 
 /**
  * One bed: its ground, what was given, what is due, the water it holds.
@@ -11,7 +13,7 @@ import java.util.Optional;
  * @param facts area, soil and what else is declared
  * @param tests the last soil tests, the newest first
  * @param given what was given this season and last, the newest first
- * @param food what each stand needs, was given and is due, g/m²
+ * @param food what each stand needs and what of it is due
  * @param mulch what mulch lies there; may be empty
  * @param due what is due, from the plan
  * @param water the water it holds; absent where that cannot be said
@@ -29,11 +31,29 @@ record BedCard(
         Optional<Water> water,
         String waterWords) {
 
-    /** A day and what was or is to be. */
-    record Line(String day, String words) {}
+    /**
+     * A day and what was or is to be.
+     *
+     * @param day year-month-day
+     * @param dayWords the same for people
+     * @param words what
+     */
+    record Line(String day, String dayWords, String words) {
+        static Line of(LocalDate day, String words) {
+            return new Line(day.toString(), Dates.shortDay(day), words);
+        }
+    }
 
-    /** The food of one stand. */
-    record Food(String stand, String need, String given, String due) {}
+    /**
+     * The food of one stand.
+     *
+     * @param stand the crop
+     * @param nutrients what is due of what is needed, nutrient by nutrient
+     */
+    record Food(String stand, List<Nutrient> nutrients) {}
+
+    /** What is due of one nutrient, and what the season needs of it, g/m². */
+    record Nutrient(String due, String need) {}
 
     /**
      * The water that the roots can reach, over some weeks.

@@ -1,27 +1,33 @@
 package org.oldwood.sheet;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.care.BedLedger;
 import org.oldwood.care.BedMulch;
 import org.oldwood.care.FeedingBooks;
 import org.oldwood.care.Situation;
 import org.oldwood.care.StandFeed;
 import org.oldwood.care.Subject;
 import org.oldwood.care.Task;
-import org.oldwood.feeding.FeedPlan;
+import org.oldwood.crop.Crop;
+import org.oldwood.feeding.Nutrient;
 import org.oldwood.feeding.Words;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.Season;
+import org.oldwood.mulching.MulchLayer;
+import org.oldwood.report.Dates;
+import org.oldwood.report.LedgerWords;
 import org.oldwood.report.TaskWords;
 
 /** Tells of each bed: ground, tests, what was given, what is due, water. */
 final class BedCards {
     private static final int TESTS = 2;
+    private static final double HARDLY_CM = 0.5;
     private static final List<String> FOR_THE_BED = List.of("feeding", "soil", "mulching", "water");
 
     private final Ground ground;
@@ -87,7 +93,7 @@ final class BedCards {
         for (int i = state.entries().size() - 1; i >= 0 && lines.size() < TESTS; i--) {
             Entry entry = state.entries().get(i);
             if (entry.kind() == EntryKind.SOIL_TEST) {
-                lines.add(new BedCard.Line(entry.date().toString(), test(entry)));
+                lines.add(BedCard.Line.of(entry.date(), test(entry)));
             }
         }
         return lines;
@@ -111,38 +117,28 @@ final class BedCards {
         entry.count(key + "Index").ifPresent(it -> parts.add(symbol + " index " + it));
     }
 
+    /** This season's and the last one's, the newest first. */
     private List<BedCard.Line> given(BedState state) {
-        List<Entry> all = new ArrayList<>(state.entries());
-        state.plants().forEach(plant -> all.addAll(plant.entries()));
-        LocalDate from = season.plus(-1).start();
-        return all.stream()
-                .filter(entry -> !entry.date().isBefore(from))
-                .filter(entry -> !words(entry).isEmpty())
-                .sorted(java.util.Comparator.comparing(Entry::date).reversed())
-                .map(entry -> new BedCard.Line(entry.date().toString(), words(entry)))
-                .toList();
+        BedLedger ledger =
+                BedLedger.of(books, ground.state(), ground.world().crops(), state);
+        List<BedCard.Line> lines = new ArrayList<>();
+        for (BedLedger.Line line : ledger.lines()) {
+            if (line.season().compareTo(season.plus(-1)) >= 0) {
+                String brings = LedgerWords.brings(line);
+                lines.add(
+                        BedCard.Line.of(
+                                line.date(),
+                                LedgerWords.what(line)
+                                        + (brings.isEmpty() ? "" : ": " + brings)
+                                        + marks(line)));
+            }
+        }
+        Collections.reverse(lines);
+        return lines;
     }
 
-    private String words(Entry entry) {
-        String what = entry.text("material").map(this::name).orElse("");
-        String where = entry.text("plant").map(id -> " to " + id).orElse("");
-        return switch (entry.kind()) {
-            case FED, LIMED, ACIDIFIED ->
-                    Words.weight(entry.number("grams").orElse(0)) + " of " + what + where;
-            case MULCHED ->
-                    what + ", " + Words.amount(entry.number("depthCm").orElse(0)) + " cm deep";
-            default -> "";
-        };
-    }
-
-    private String name(String material) {
-        return books.materials()
-                .feed(material)
-                .map(it -> it.name())
-                .or(() -> books.materials().lime(material).map(it -> it.name()))
-                .or(() -> books.materials().acidifier(material).map(it -> it.name()))
-                .or(() -> books.mulches().mulch(material).map(it -> it.name()))
-                .orElse(material);
+    private static String marks(BedLedger.Line line) {
+        return line.notRead().isEmpty() ? "" : " (" + String.join("; ", line.notRead()) + ")";
     }
 
     private List<BedCard.Food> food(BedState state) {
@@ -156,31 +152,36 @@ final class BedCards {
     }
 
     private static BedCard.Food food(Subject stand, StandFeed feed) {
-        String crop = stand.crop().map(it -> it.plural()).orElse("");
+        List<BedCard.Nutrient> nutrients = new ArrayList<>();
+        for (Nutrient each : Nutrient.values()) {
+            nutrients.add(
+                    new BedCard.Nutrient(
+                            Words.fixed(feed.balance().due().of(each), 1),
+                            Words.fixed(feed.balance().need().of(each), 1)));
+        }
         return new BedCard.Food(
-                crop,
-                FeedPlan.inWords(feed.balance().need()),
-                FeedPlan.inWords(
-                        feed.balance()
-                                .need()
-                                .minus(feed.balance().due())
-                                .plus(feed.balance().surplus())),
-                FeedPlan.inWords(feed.balance().due()));
+                stand.crop().map(Crop::plural).orElse("") + ", " + form(stand), nutrients);
+    }
+
+    private static String form(Subject stand) {
+        return stand instanceof Subject.Stand it ? it.form().replace('-', ' ') : "";
     }
 
     private String mulch(Situation situation) {
         BedMulch mulch = BedMulch.of(books, situation);
-        return mulch.layer()
-                .map(
-                        layer ->
-                                "About "
-                                        + Words.fixed(mulch.depthNow(), 1)
-                                        + " cm of "
-                                        + layer.mulch().name()
-                                        + " lies there, laid "
-                                        + layer.laid()
-                                        + ".")
-                .orElse("No mulch was noted here.");
+        return mulch.layer().map(layer -> mulch(layer, mulch.depthNow())).orElse("None was noted.");
+    }
+
+    private static String mulch(MulchLayer layer, double now) {
+        String laid =
+                layer.mulch().name()
+                        + ", laid "
+                        + Words.fixed(layer.laidCm(), 1)
+                        + " cm deep on "
+                        + Dates.shortDay(layer.laid());
+        return now < HARDLY_CM
+                ? "Hardly any is left of the " + laid + "."
+                : "About " + Words.fixed(now, 1) + " cm is left of the " + laid + ".";
     }
 
     private List<BedCard.Line> due(BedState state) {
@@ -189,7 +190,7 @@ final class BedCards {
                 .filter(task -> TaskGroup.bed(task).equals(state.bed().id()))
                 .filter(task -> FOR_THE_BED.contains(task.rule().craft()))
                 .filter(task -> task.amount().isPresent())
-                .map(task -> new BedCard.Line(task.day().toString(), TaskWords.headline(task)))
+                .map(task -> BedCard.Line.of(task.day(), TaskWords.headline(task)))
                 .toList();
     }
 }

@@ -47,16 +47,14 @@ final class BedWater {
                 Days.day(last));
     }
 
-    /** What it holds and when it will want water; or why that cannot be said. */
+    /** What it holds and when it will want water; nothing where that cannot be said. */
     static String inWords(Ground ground, BedState bed) {
         if (bed.plants().isEmpty()) {
             return "No plant stands here.";
         }
         Optional<BedAccount> account = account(ground, bed);
         if (account.isEmpty()) {
-            return "How much water it holds cannot be said: "
-                    + ground.water().lacking().orElse("no plant stands here")
-                    + ".";
+            return "";
         }
         return held(account.get(), ground);
     }

@@ -10,23 +10,19 @@ import java.util.stream.Collectors;
  * @param title the crop
  * @param who the plants' ids, with their varieties
  * @param facts where, since when, how grown
- * @param before its stems now with what comes out; absent where they were not counted
- * @param after its stems after the cut
+ * @param wood its stems; absent where they were not counted
  * @param taken what comes out, in words
  * @param remarks what else to know
  * @param outlook the six coming seasons; may be empty
- * @param outlookWords what the outlook rests on; may be empty
  */
 record BushCard(
         String title,
         List<Who> who,
         List<String> facts,
-        Optional<Wood> before,
-        Optional<Wood> after,
+        Optional<Wood> wood,
         String taken,
         List<String> remarks,
-        List<Season> outlook,
-        String outlookWords) {
+        List<Season> outlook) {
 
     /** A plant's id, and the same with its variety. */
     record Who(String id, String words) {}

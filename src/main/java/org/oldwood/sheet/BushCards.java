@@ -6,11 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.oldwood.care.PruningCase;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.WoodAge;
+import org.oldwood.crop.Yield;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
@@ -76,14 +80,12 @@ final class BushCards {
                 title(crop.name()),
                 alike.stream().map(BushCards::who).toList(),
                 facts(first, cut, found),
-                cut.map(Wood::before),
-                cut.map(Wood::after),
+                cut.map(Wood::of),
                 cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted())))
                         .map(BushCards::title)
                         .orElse(uncounted(crop, found)),
                 cut.map(CutWords::remarks).orElse(List.of()),
-                outlook,
-                outlook.isEmpty() ? "" : rests(crop));
+                outlook);
     }
 
     private static String uncounted(Crop crop, Optional<PruningCase> found) {
@@ -153,7 +155,13 @@ final class BushCards {
     }
 
     private static String stems(Cut cut) {
-        return cut.after().toString().replace(",", " ");
+        List<String> classes = new ArrayList<>();
+        for (int age = 1; age <= cut.after().oldest(); age++) {
+            if (cut.after().at(age) > 0) {
+                classes.add(cut.after().label(age) + "=" + cut.after().at(age));
+            }
+        }
+        return classes.isEmpty() ? "none" : String.join(" ", classes);
     }
 
     private static double most(Outlook outlook) {
@@ -164,14 +172,29 @@ final class BushCards {
                 .orElse(0);
     }
 
-    private static String rests(Crop crop) {
-        Optional<WoodAge> wood = org.oldwood.crop.Yield.read(crop).flatMap(it -> it.wood());
-        String weights =
-                wood.map(WoodAge::seen).filter(it -> it != Seen.READ).isPresent()
-                        ? "The weight of wood by age is "
-                                + wood.orElseThrow().seen().words()
-                                + ": read the range."
-                        : "";
-        return ("Kilograms a season, expected with the range. " + weights).strip();
+    /** What the outlooks rest on, where that was not read in print: each thing once. */
+    List<String> rests(List<PlantState> plants) {
+        Map<Seen, Set<String>> marks = new TreeMap<>();
+        for (PlantState plant : plants) {
+            Crop crop = ground.world().crops().get(plant.plant().crop());
+            Yield.read(crop)
+                    .flatMap(Yield::wood)
+                    .map(WoodAge::seen)
+                    .filter(seen -> seen != Seen.READ)
+                    .ifPresent(
+                            seen ->
+                                    marks.computeIfAbsent(seen, any -> new TreeSet<>())
+                                            .add(crop.plural()));
+        }
+        List<String> words = new ArrayList<>();
+        marks.forEach(
+                (seen, crops) ->
+                        words.add(
+                                "How much wood of each age bears is "
+                                        + seen.words()
+                                        + " for "
+                                        + String.join(", ", crops)
+                                        + ": read the range of the crop, not its middle."));
+        return words;
     }
 }

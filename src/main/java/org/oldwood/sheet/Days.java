@@ -7,12 +7,15 @@ import org.oldwood.report.Dates;
 final class Days {
     private static final int DAY_AND_MONTH = 5;
 
+    /** A space at which no line breaks. */
+    private static final char KEPT = '\u00a0';
+
     private Days() {}
 
     /** {@code 28 Nov}. */
     static String day(LocalDate day) {
         String full = Dates.shortDay(day);
-        return full.substring(0, full.length() - DAY_AND_MONTH);
+        return full.substring(0, full.length() - DAY_AND_MONTH).replace(' ', KEPT);
     }
 
     /** {@code 28 Nov to 3 Mar}. */
@@ -20,8 +23,8 @@ final class Days {
         return first.equals(last) ? day(first) : day(first) + " to " + day(last);
     }
 
-    /** {@code ± 9 days}, with a space before it; nothing where it is sure. */
+    /** {@code ± 9 d}, with a space before it; nothing where it is sure. */
     static String give(int plusMinusDays) {
-        return plusMinusDays == 0 ? "" : " ± " + plusMinusDays + " d";
+        return plusMinusDays == 0 ? "" : " ±" + KEPT + plusMinusDays + KEPT + "d";
     }
 }

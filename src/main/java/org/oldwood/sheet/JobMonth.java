@@ -2,6 +2,7 @@ package org.oldwood.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.oldwood.report.Dates;
 
 /**
  * The jobs of one month.
@@ -19,10 +20,17 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
      * @param title what is done
      * @param sign the craft's sign
      * @param how how it is done; may be empty
+     * @param notes what to know of the amounts of all its tasks
      * @param cautions numbers of warnings
      * @param lines the tasks
      */
-    record Job(String title, String sign, String how, List<Integer> cautions, List<Line> lines) {}
+    record Job(
+            String title,
+            String sign,
+            String how,
+            List<String> notes,
+            List<Integer> cautions,
+            List<Line> lines) {}
 
     /**
      * One task.
@@ -33,7 +41,7 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
      * @param first the first good day
      * @param last the last good day
      * @param amount how much; may be empty
-     * @param notes further lines on the amount
+     * @param notes what to know of this amount alone
      * @param state {@code open}, {@code done} or {@code skipped}
      */
     record Line(
@@ -45,16 +53,11 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
             String amount,
             List<String> notes,
             String state) {
+        private static final int WEEKDAY = 3;
 
         /** {@code Sat 28 Nov}. */
         String dayWords() {
-            return org.oldwood.report.Dates.weekday(day).replace("  ", " ")
-                    + Days.day(day).substring(Days.day(day).indexOf(' '));
-        }
-
-        /** {@code 11 Nov to 3 Mar}. */
-        String windowWords() {
-            return first.equals(last) ? "that day only" : Days.span(first, last);
+            return Dates.weekday(day).substring(0, WEEKDAY) + " " + Days.day(day);
         }
     }
 }

@@ -63,8 +63,9 @@ final class JobMonths {
                             group.title(),
                             group.rule().craft(),
                             full ? group.rule().text() : "",
+                            full ? common(group) : List.of(),
                             numbers.stream().sorted().toList(),
-                            group.tasks().stream().map(it -> line(group, it)).toList()));
+                            group.tasks().stream().map(it -> line(group, it, full)).toList()));
         }
         return new JobMonth(title, full, jobs, List.copyOf(cautions));
     }
@@ -78,7 +79,27 @@ final class JobMonths {
         }
     }
 
-    private static JobMonth.Line line(TaskGroup group, Task task) {
+    /** The notes that stand with each of several tasks; they are told once. */
+    private static List<String> common(TaskGroup group) {
+        List<String> common = new ArrayList<>();
+        if (group.tasks().size() > 1) {
+            common.addAll(notes(group.tasks().get(0)));
+            group.tasks().forEach(task -> common.retainAll(notes(task)));
+        }
+        return common;
+    }
+
+    private static List<String> own(TaskGroup group, Task task) {
+        List<String> own = new ArrayList<>(notes(task));
+        own.removeAll(common(group));
+        return own;
+    }
+
+    private static List<String> notes(Task task) {
+        return task.amount().map(Amount::lines).orElse(List.of());
+    }
+
+    private static JobMonth.Line line(TaskGroup group, Task task, boolean full) {
         return new JobMonth.Line(
                 task.id(),
                 task.title().equals(group.title()) ? "" : task.subject().words(),
@@ -86,7 +107,7 @@ final class JobMonths {
                 task.window().first(),
                 task.window().last(),
                 task.amount().map(TaskWords::inWords).orElse(""),
-                task.amount().map(Amount::lines).orElse(List.of()),
+                full ? own(group, task) : List.of(),
                 task.state().name().toLowerCase(Locale.ROOT));
     }
 }

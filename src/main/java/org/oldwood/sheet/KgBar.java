@@ -34,6 +34,13 @@ record KgBar(double low, double is, double high, double most) {
         return Numbers.percent(at(is));
     }
 
+    /** The same without the unit, for a column whose head names it. */
+    String inShort() {
+        return low == high
+                ? Numbers.kg(is)
+                : Numbers.kg(is) + " (" + Numbers.kg(low) + "–" + Numbers.kg(high) + ")";
+    }
+
     String inWords() {
         return low == high
                 ? Numbers.kg(is) + " kg"

@@ -2,6 +2,8 @@ package org.oldwood.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oldwood.care.Plan;
+import org.oldwood.care.ShoppingList;
 import org.oldwood.care.Task;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.BedState;
@@ -29,6 +31,11 @@ final class SheetMaker {
                 ground.state().beds().values().stream()
                         .filter(it -> scope.showsBed(it.bed().id()))
                         .toList();
+        BushCards bushes = new BushCards(ground);
+        ShoppingList shopping =
+                ShoppingList.of(
+                        new Plan(ground.plan().from(), ground.plan().until(), tasks, List.of()),
+                        ground.state().garden());
         return new Sheet(
                 ground.state().garden().name(),
                 title(),
@@ -37,10 +44,14 @@ final class SheetMaker {
                 years(),
                 JobMonths.of(tasks, ground.state().date(), scope),
                 JobMonths.finished(tasks),
-                new BushCards(ground).of(plants),
+                bushes.of(plants),
+                bushes.rests(plants),
                 LotCards.of(ground, lots),
                 new BedCards(ground, tasks).of(beds),
                 scope.month().isPresent() ? List.of() : new PickTables(ground, scope).all(),
+                beds.isEmpty() ? "" : ground.water().lacking().orElse(""),
+                shopping.items().stream().map(ShopLine::of).toList(),
+                shopping.lacking(),
                 questions(),
                 SourceLine.of(tasks, ground.sources()));
     }

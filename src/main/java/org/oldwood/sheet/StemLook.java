@@ -12,9 +12,9 @@ import java.util.List;
  * @param twigs short side shoots; more on older wood
  */
 record StemLook(String name, String line, String twigs) {
-    private static final int[] TALL = {44, 58, 68, 74, 78};
+    private static final int[] TALL = {36, 47, 56, 62, 66};
     private static final int[] LEAN = {-3, 1, 4};
-    private static final int[] SHORTER = {0, 7, 3};
+    private static final int[] SHORTER = {0, 6, 3};
 
     /** The three drawings of an age from 1 to 5. */
     static List<StemLook> of(int age) {

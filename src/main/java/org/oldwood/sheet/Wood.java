@@ -6,25 +6,26 @@ import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.Stems;
 
 /**
- * A bush drawn as its stems, class by class from the young to the old: one stroke a stem. Age shows
- * in the stroke's thickness, texture and tone; a stem that comes out is hollow and cut through.
+ * A bush drawn as its stems, class by class from the young to the old: one stroke a stem, now and
+ * after the cut. Age shows in the stroke's thickness, texture and tone; a stem that comes out is
+ * hollow and cut through.
  *
- * @param ages the classes
+ * @param ages the classes that have stems
  * @param each how many stems one stroke stands for; 1 for all but long rows
  */
 record Wood(List<Age> ages, int each) {
     /** Strokes in one class at most, so that the picture fits the narrowest page. */
-    private static final int MOST = 40;
+    private static final int MOST = 28;
 
-    private static final int ROOMY = 16;
+    private static final int ROOMY = 14;
     private static final int ROOM = 11;
-    private static final int TIGHT = 7;
-    private static final int MARGIN = 9;
+    private static final int TIGHT = 9;
+    private static final int MARGIN = 10;
 
     /** Drawings that stems of different ages have: beyond that all look alike. */
     private static final int LOOKS = 5;
 
-    private static final int LEANS = 3;
+    private static final String LEANS = "abc";
 
     /**
      * One class of stems.
@@ -32,27 +33,35 @@ record Wood(List<Age> ages, int each) {
      * @param label its age as the count has it, {@code 4+} for example
      * @param total how many stand
      * @param out how many of them come out
-     * @param width how wide the drawing is
-     * @param strokes the strokes from the left
+     * @param width how wide the drawing is, px
+     * @param now the strokes from the left, those that come out last
+     * @param then the strokes that are left
      */
-    record Age(String label, int total, int out, int width, List<Stroke> strokes) {}
+    record Age(
+            String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
+        int left() {
+            return total - out;
+        }
+    }
 
     /**
      * A stroke.
      *
      * @param drawing the name of the drawing
-     * @param x where it stands
+     * @param x where it stands, px
      */
     record Stroke(String drawing, int x) {}
 
-    /** The bush now, with what comes out. */
-    static Wood before(Cut cut) {
-        return of(cut.before(), cut, scale(cut.before()));
-    }
-
-    /** The bush after the cut, at the same scale. */
-    static Wood after(Cut cut) {
-        return of(cut.after(), null, scale(cut.before()));
+    static Wood of(Cut cut) {
+        Stems stems = cut.before();
+        int each = scale(stems);
+        List<Age> ages = new ArrayList<>();
+        for (int age = 1; age <= stems.oldest(); age++) {
+            if (stems.at(age) > 0) {
+                ages.add(age(stems.label(age), age, stems.at(age), cut.of(age), each));
+            }
+        }
+        return new Wood(List.copyOf(ages), each);
     }
 
     private static int scale(Stems stems) {
@@ -60,39 +69,33 @@ record Wood(List<Age> ages, int each) {
         for (int age = 1; age <= stems.oldest(); age++) {
             most = Math.max(most, stems.at(age));
         }
-        return Math.max(1, (most + MOST - 1) / MOST);
+        return Math.max(1, strokes(most, MOST));
     }
 
-    private static Wood of(Stems stems, @org.jspecify.annotations.Nullable Cut cut, int each) {
-        List<Age> ages = new ArrayList<>();
-        for (int age = 1; age <= stems.oldest(); age++) {
-            int total = stems.at(age);
-            int out = cut == null ? 0 : cut.of(age);
-            if (total > 0) {
-                ages.add(age(stems.label(age), age, total, out, each));
-            }
-        }
-        return new Wood(List.copyOf(ages), each);
+    /** Rounded up: what is there is never drawn as nothing. */
+    private static int strokes(int stems, int each) {
+        return (stems + each - 1) / each;
     }
 
     private static Age age(String label, int age, int total, int out, int each) {
-        int strokes = (total + each - 1) / each;
-        int hollow = (out + each - 1) / each;
-        int room = strokes > ROOMY ? TIGHT : ROOM;
-        List<Stroke> all = new ArrayList<>();
-        for (int i = 0; i < strokes; i++) {
-            String look = Math.min(age, LOOKS) + "abc".substring(i % LEANS, i % LEANS + 1);
-            all.add(new Stroke((i >= strokes - hollow ? "out" : "stem") + look, MARGIN + i * room));
+        int all = strokes(total, each);
+        int left = Math.min(all, strokes(total - out, each));
+        int room = all > ROOMY ? TIGHT : ROOM;
+        List<Stroke> now = new ArrayList<>();
+        for (int i = 0; i < all; i++) {
+            String look = Math.min(age, LOOKS) + "" + LEANS.charAt(i % LEANS.length());
+            now.add(new Stroke((i < left ? "stem" : "out") + look, MARGIN + i * room));
         }
-        return new Age(label, total, out, 2 * MARGIN + (strokes - 1) * room, all);
+        return new Age(
+                label,
+                total,
+                out,
+                2 * MARGIN + (all - 1) * room,
+                List.copyOf(now),
+                List.copyOf(now.subList(0, left)));
     }
 
     boolean isEmpty() {
         return ages.isEmpty();
-    }
-
-    /** How many stems stand. */
-    int total() {
-        return ages.stream().mapToInt(Age::total).sum();
     }
 }
