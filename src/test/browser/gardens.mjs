@@ -2,9 +2,11 @@
 import { execFileSync } from 'node:child_process';
 import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
-const root = resolve(import.meta.dirname, '../../..');
+const here = dirname(fileURLToPath(import.meta.url));
+const root = process.env.OLDWOOD_HOME ?? resolve(here, '../../..');
 export const program = process.env.OLDWOOD ?? join(root, 'target/oldwood/bin/oldwood');
 export const today = '2026-11-25';
 export const work = mkdtempSync(join(tmpdir(), 'oldwood-sheets-'));

@@ -78,7 +78,7 @@ export function bars() {
     const whole = svg.getBoundingClientRect();
     const rect = svg.querySelector('rect').getBoundingClientRect();
     const dot = svg.querySelector('circle').getBoundingClientRect();
-    return { words: svg.parentElement.innerText, most: Number(svg.dataset.most), width: whole.width, low: rect.left - whole.left, high: rect.right - whole.left, dot: (dot.left + dot.right) / 2 - whole.left };
+    return { fromZero: svg.classList.contains('picked'), words: svg.parentElement.innerText, most: Number(svg.dataset.most), width: whole.width, low: rect.left - whole.left, high: rect.right - whole.left, dot: (dot.left + dot.right) / 2 - whole.left };
   });
 }
 

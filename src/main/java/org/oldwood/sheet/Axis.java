@@ -18,13 +18,16 @@ record Axis(LocalDate first, LocalDate end) {
     private static final double WHOLE = 100;
     private static final int LETTERS = 3;
 
+    /** Beyond this a year's number would reach over the end of a narrow picture, per cent. */
+    private static final double LAST_LABEL = 90;
+
     Axis {
         if (!end.isAfter(first)) {
             throw new IllegalArgumentException("no day from " + first + " to before " + end);
         }
     }
 
-    /** A mark along the axis where a month or year begins. */
+    /** Where a month or year begins, and its name; no name where there is no room for one. */
     record Tick(String x, String label) {}
 
     static Axis of(Season season) {
@@ -66,7 +69,8 @@ record Axis(LocalDate first, LocalDate end) {
                 day.isBefore(end);
                 day = day.plusYears(1)) {
             if (holds(day)) {
-                ticks.add(new Tick(Numbers.percent(at(day)), Integer.toString(day.getYear())));
+                String label = at(day) > LAST_LABEL ? "" : Integer.toString(day.getYear());
+                ticks.add(new Tick(Numbers.percent(at(day)), label));
             }
         }
         return ticks;

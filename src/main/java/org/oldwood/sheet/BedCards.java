@@ -119,8 +119,7 @@ final class BedCards {
 
     /** This season's and the last one's, the newest first. */
     private List<BedCard.Line> given(BedState state) {
-        BedLedger ledger =
-                BedLedger.of(books, ground.state(), ground.world().crops(), state);
+        BedLedger ledger = BedLedger.of(books, ground.state(), ground.world().crops(), state);
         List<BedCard.Line> lines = new ArrayList<>();
         for (BedLedger.Line line : ledger.lines()) {
             if (line.season().compareTo(season.plus(-1)) >= 0) {

@@ -49,8 +49,7 @@ record ShopLine(
                         each ->
                                 each.getKey()
                                         + " "
-                                        + LedgerWords.amount(
-                                                each.getValue(), item.total().unit()))
+                                        + LedgerWords.amount(each.getValue(), item.total().unit()))
                 .collect(Collectors.joining(", "));
     }
 }

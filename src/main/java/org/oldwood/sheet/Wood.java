@@ -37,8 +37,7 @@ record Wood(List<Age> ages, int each) {
      * @param now the strokes from the left, those that come out last
      * @param then the strokes that are left
      */
-    record Age(
-            String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
+    record Age(String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
         int left() {
             return total - out;
         }

@@ -37,8 +37,7 @@ class AxisTest {
 
     @Test
     void a_span_ends_with_its_last_day() {
-        Mark one =
-                Mark.span("window", NORTH, LocalDate.of(2026, 11, 1), LocalDate.of(2026, 11, 1));
+        Mark one = Mark.span("window", NORTH, LocalDate.of(2026, 11, 1), LocalDate.of(2026, 11, 1));
 
         assertThat(one.x()).isEqualTo("0%");
         assertThat(one.width()).isEqualTo(Numbers.percent(100.0 / 365));
