@@ -11,45 +11,15 @@ import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
 import org.oldwood.garden.GardenFolder;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes the year's tasks as iCalendar files. */
-@Command(
-        name = "calendar",
-        description = "write the year's tasks as iCalendar files: events and to-dos",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood calendar --garden demo-data/terrace-school --today 2026-11-25"
-        })
 final class CalendarCommand extends GardenCommand {
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "where to write; calendars in the garden's folder otherwise")
-    Optional<Path> outDir = Optional.empty();
-
-    @Option(
-            names = "--by",
-            paramLabel = "PART",
-            description = "one pair of files for each bed or craft: ${COMPLETION-CANDIDATES}")
-    Part by = Part.all;
-
-    @Option(
-            names = "--feed",
-            paramLabel = "FILE",
-            description = "one file for a web server to offer, without to-dos, instead")
-    Optional<Path> feed = Optional.empty();
-
-    @Option(
-            names = "--adopt",
-            paramLabel = "FILE",
-            description = "take over UIDs and revisions from an older file, if the memory was lost")
-    List<Path> adopt = new ArrayList<>();
-
-    @Mixin CalendarLooks looks = new CalendarLooks();
+    private Optional<Path> outDir = Optional.empty();
+    private Part by = Part.all;
+    private Optional<Path> feed = Optional.empty();
+    private final List<Path> adopt = new ArrayList<>();
+    private final CalendarLooks looks = new CalendarLooks();
 
     /** How to split the plan over files. */
     enum Part {
@@ -59,13 +29,48 @@ final class CalendarCommand extends GardenCommand {
     }
 
     @Override
+    CommandSpec ownSpec() {
+        Spelled own =
+                Spelled.command(
+                        this,
+                        "calendar",
+                        "write the year's tasks as iCalendar files: events and to-dos",
+                        "oldwood calendar --garden demo-data/terrace-school --today 2026-11-25");
+        own.value(
+                "--out",
+                "DIR",
+                "where to write; calendars in the garden's folder otherwise",
+                Path.class,
+                given -> outDir = Optional.of(given));
+        own.value(
+                "--by",
+                "PART",
+                "one pair of files for each bed or craft: ${COMPLETION-CANDIDATES}",
+                Part.class,
+                given -> by = given);
+        own.value(
+                "--feed",
+                "FILE",
+                "one file for a web server to offer, without to-dos, instead",
+                Path.class,
+                given -> feed = Optional.of(given));
+        own.values(
+                "--adopt",
+                "FILE",
+                "take over UIDs and revisions from an older file, if the memory was lost",
+                Path.class,
+                adopt);
+        return looks.addTo(own.spec());
+    }
+
+    @Override
     CommandLine commandLine(List<String> arguments) {
-        CommandLine line = new CommandLine(this);
+        CommandLine line = new CommandLine(commandSpec());
         if (mayName(arguments, "read", "-h", "--help")) {
-            line.addSubcommand("read", new CalendarReadCommand(this));
+            line.addSubcommand("read", new CalendarReadCommand(this).commandLine(List.of()));
         }
         if (mayName(arguments, "publish", "-h", "--help")) {
-            line.addSubcommand("publish", new CalendarPublishCommand(this));
+            line.addSubcommand("publish", new CalendarPublishCommand(this).commandLine(List.of()));
         }
         return line;
     }

@@ -1,24 +1,32 @@
 package org.oldwood.cli;
 
 import org.oldwood.calendar.Layout;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The options for how tasks look in a calendar. */
 final class CalendarLooks {
-    @Option(
-            names = "--event-days",
-            paramLabel = "DAYS",
-            description = "what an event covers: ${COMPLETION-CANDIDATES}")
-    EventDays eventDays = EventDays.usual;
+    private EventDays eventDays = EventDays.usual;
+    private Due due = Due.last;
+    private boolean noReminder;
 
-    @Option(
-            names = "--due",
-            paramLabel = "DAY",
-            description = "what a to-do's due day is: ${COMPLETION-CANDIDATES}")
-    Due due = Due.last;
-
-    @Option(names = "--no-reminder", description = "write no reminders")
-    boolean noReminder;
+    /** Adds them to a command. */
+    CommandSpec addTo(CommandSpec spec) {
+        return Spelled.on(spec)
+                .value(
+                        "--event-days",
+                        "DAYS",
+                        "what an event covers: ${COMPLETION-CANDIDATES}",
+                        EventDays.class,
+                        given -> eventDays = given)
+                .value(
+                        "--due",
+                        "DAY",
+                        "what a to-do's due day is: ${COMPLETION-CANDIDATES}",
+                        Due.class,
+                        given -> due = given)
+                .flag("--no-reminder", "write no reminders", given -> noReminder = given)
+                .spec();
+    }
 
     /** What an event covers. */
     enum EventDays {

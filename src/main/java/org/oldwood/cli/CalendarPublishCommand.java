@@ -8,6 +8,7 @@ import org.oldwood.calendar.Publish;
 import org.oldwood.store.JsonWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -40,10 +41,15 @@ final class CalendarPublishCommand extends GardenCommand {
 
     @Mixin ServerAccess access = new ServerAccess();
 
-    @Mixin CalendarLooks looks = new CalendarLooks();
+    private final CalendarLooks looks = new CalendarLooks();
 
     CalendarPublishCommand(GardenCommand parent) {
         this.parent = parent;
+    }
+
+    @Override
+    CommandSpec ownSpec() {
+        return looks.addTo(super.ownSpec());
     }
 
     @Override

@@ -25,6 +25,7 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -55,10 +56,15 @@ final class CalendarReadCommand extends GardenCommand {
 
     @Mixin ServerAccess access = new ServerAccess();
 
-    @Mixin CalendarLooks looks = new CalendarLooks();
+    private final CalendarLooks looks = new CalendarLooks();
 
     CalendarReadCommand(GardenCommand parent) {
         this.parent = parent;
+    }
+
+    @Override
+    CommandSpec ownSpec() {
+        return looks.addTo(super.ownSpec());
     }
 
     /** An answer to note, and the amount done where it was not the planned one. */

@@ -18,17 +18,23 @@ import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
-import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is
  * well. Questions (things noted that do not fit together) are shown too, but stop nothing.
  */
-@Command(
-        name = "check",
-        description = "show all that is wrong with the records; silent when all is well",
-        footer = {"", "Example:", "  oldwood check"})
 final class CheckCommand extends GardenCommand {
+    @Override
+    CommandSpec ownSpec() {
+        return Spelled.command(
+                        this,
+                        "check",
+                        "show all that is wrong with the records; silent when all is well",
+                        "oldwood check")
+                .spec();
+    }
+
     @Override
     int run() throws IOException {
         Problems problems = new Problems();

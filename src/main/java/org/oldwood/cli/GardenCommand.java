@@ -15,41 +15,19 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /**
  * What all commands have in common. A command prints results to {@link #out()}, everything else to
  * {@link #tell}; it lets {@link RecordException} through, and {@link Main} words it.
  */
 abstract class GardenCommand implements Callable<Integer> {
-    @Spec @Nullable CommandSpec spec;
-
-    @Option(
-            names = "--garden",
-            paramLabel = "DIR",
-            description = "the garden's folder; the current folder otherwise")
     Optional<Path> gardenDir = Optional.empty();
-
-    @Option(
-            names = "--today",
-            paramLabel = "DATE",
-            description = "work as on this day, year-month-day; today otherwise")
     Optional<LocalDate> givenToday = Optional.empty();
-
-    @Option(names = "--json", description = "print JSON for other programs to read")
     boolean json;
-
-    @Option(names = "--quiet", description = "say nothing on stderr but errors")
     boolean quiet;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help and stop")
-    boolean helpAsked;
-
+    private @Nullable CommandSpec spec;
     private @Nullable Surroundings surroundings;
     private @Nullable Out out;
     private @Nullable Out err;
@@ -75,7 +53,41 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** How the command line reads this command; one that has commands of its own adds them. */
     CommandLine commandLine(List<String> arguments) {
-        return new CommandLine(this);
+        return new CommandLine(commandSpec());
+    }
+
+    /** The command's own options; those of all commands are added. */
+    CommandSpec ownSpec() {
+        return CommandSpec.forAnnotatedObject(this);
+    }
+
+    final CommandSpec commandSpec() {
+        CommandSpec made = spec;
+        if (made == null) {
+            made = withCommonOptions(ownSpec());
+            spec = made;
+        }
+        return made;
+    }
+
+    private CommandSpec withCommonOptions(CommandSpec own) {
+        return Spelled.on(own)
+                .value(
+                        "--garden",
+                        "DIR",
+                        "the garden's folder; the current folder otherwise",
+                        Path.class,
+                        given -> gardenDir = Optional.of(given))
+                .value(
+                        "--today",
+                        "DATE",
+                        "work as on this day, year-month-day; today otherwise",
+                        LocalDate.class,
+                        given -> givenToday = Optional.of(given))
+                .flag("--json", "print JSON for other programs to read", given -> json = given)
+                .flag("--quiet", "say nothing on stderr but errors", given -> quiet = given)
+                .help()
+                .spec();
     }
 
     @Override
@@ -210,9 +222,5 @@ abstract class GardenCommand implements Callable<Integer> {
     /** The command line was wrong: exit code 2. */
     final ParameterException usage(String message) {
         return new ParameterException(commandSpec().commandLine(), message);
-    }
-
-    final CommandSpec commandSpec() {
-        return attached(spec);
     }
 }

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Starts the program. Only the command named first is built, so that a run starts fast; the help
@@ -77,7 +77,7 @@ public final class Main {
     private static int execute(
             String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
-        CommandLine root = new CommandLine(new Top());
+        CommandLine root = top();
         root.addSubcommand(name, command.commandLine(args.subList(1, args.size())));
         Settings.apply(root, run.out, run.err);
         root.setParameterExceptionHandler(failures::wrongUsage);
@@ -101,7 +101,7 @@ public final class Main {
 
     /** The command line with all commands, for the help and for shell completion. */
     static CommandLine everything() {
-        CommandLine root = new CommandLine(new Top());
+        CommandLine root = top();
         for (String name : Commands.names()) {
             root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine(List.of()));
         }
@@ -114,20 +114,21 @@ public final class Main {
     }
 
     /** The program without a command. */
-    @Command(
-            name = "oldwood",
-            description = {
-                "From a record of currant, gooseberry, cane and blueberry bushes to dated,"
-                        + " measured, explained tasks."
-            },
-            synopsisSubcommandLabel = "COMMAND",
-            commandListHeading = "%nCommands:%n",
-            footer = {
-                "",
-                "oldwood COMMAND --help tells more of a command; oldwood --version the version.",
-                "",
-                "Example:",
-                "  oldwood tasks --garden our-garden"
-            })
-    private static final class Top {}
+    private static CommandLine top() {
+        CommandSpec spec = CommandSpec.create().name("oldwood");
+        spec.usageMessage()
+                .description(
+                        "From a record of currant, gooseberry, cane and blueberry bushes to dated,"
+                                + " measured, explained tasks.")
+                .synopsisSubcommandLabel("COMMAND")
+                .commandListHeading("%nCommands:%n")
+                .footer(
+                        "",
+                        "oldwood COMMAND --help tells more of a command; oldwood --version the"
+                                + " version.",
+                        "",
+                        "Example:",
+                        "  oldwood tasks --garden our-garden");
+        return new CommandLine(spec);
+    }
 }

@@ -52,7 +52,7 @@ final class NoteCommand extends GardenCommand {
     /** Only the kind named is built, so that a note is quick; the help shows all. */
     @Override
     CommandLine commandLine(List<String> arguments) {
-        CommandLine line = new CommandLine(this);
+        CommandLine line = new CommandLine(commandSpec());
         Optional<EntryKind> named =
                 arguments.isEmpty() ? Optional.empty() : EntryKind.find(arguments.get(0));
         for (EntryKind kind : named.map(List::of).orElse(List.of(EntryKind.values()))) {

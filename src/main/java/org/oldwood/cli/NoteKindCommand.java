@@ -63,7 +63,7 @@ final class NoteKindCommand extends GardenCommand {
 
     @Override
     CommandLine commandLine(List<String> arguments) {
-        CommandSpec fields = CommandSpec.forAnnotatedObject(this);
+        CommandSpec fields = commandSpec();
         fields.usageMessage().description(kind.meaning());
         for (EntryField field : kind.fields()) {
             fields.addOption(option(field, !subject().filter(field::equals).isPresent()));

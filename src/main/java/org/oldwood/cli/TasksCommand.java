@@ -11,30 +11,36 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.report.Dates;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Lists the year's tasks, grouped by month. */
-@Command(
-        name = "tasks",
-        description = "list the year's tasks by month, with amounts",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood tasks --garden demo-data/terrace-school --today 2026-11-25"
-        })
 final class TasksCommand extends GardenCommand {
-    @Option(names = "--bed", paramLabel = "BED", description = "only tasks in this bed")
-    Optional<String> bed = Optional.empty();
+    private Optional<String> bed = Optional.empty();
+    private Optional<String> craft = Optional.empty();
+    private boolean finished;
 
-    @Option(
-            names = "--craft",
-            paramLabel = "CRAFT",
-            description = "only tasks of this craft, pruning for example")
-    Optional<String> craft = Optional.empty();
-
-    @Option(names = "--finished", description = "list what is done or skipped too")
-    boolean finished;
+    @Override
+    CommandSpec ownSpec() {
+        return Spelled.command(
+                        this,
+                        "tasks",
+                        "list the year's tasks by month, with amounts",
+                        "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
+                .value(
+                        "--bed",
+                        "BED",
+                        "only tasks in this bed",
+                        String.class,
+                        given -> bed = Optional.of(given))
+                .value(
+                        "--craft",
+                        "CRAFT",
+                        "only tasks of this craft, pruning for example",
+                        String.class,
+                        given -> craft = Optional.of(given))
+                .flag("--finished", "list what is done or skipped too", given -> finished = given)
+                .spec();
+    }
 
     @Override
     int run() throws IOException {
