@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
+import org.oldwood.pruning.CaneSchool;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.StageOfLife;
 import org.oldwood.pruning.Why;
@@ -89,6 +90,7 @@ final class PruningAdvisor implements Advisor {
         String time = TIMES.getOrDefault(name, "winter");
         List<PlantState> plants = situation.subject().plants();
         return first(situation)
+                .filter(one -> isDoneBy(one, name))
                 .map(
                         one ->
                                 new PruningAmounts(
@@ -97,6 +99,18 @@ final class PruningAdvisor implements Advisor {
                                                 minutes(situation.world().state())
                                                         .of(plants, one.crop(), one.form(), time))
                                         .of(name, time));
+    }
+
+    /**
+     * Where all canes go in winter none is thinned, tied in or cut out after picking; else none.
+     */
+    private static boolean isDoneBy(PruningCase one, String name) {
+        boolean all = one.school() instanceof CaneSchool canes && canes.all();
+        return switch (name) {
+            case "canes-down" -> all;
+            case "canes-out", "canes-kept", "canes-thin" -> !all;
+            default -> true;
+        };
     }
 
     private static Amount grub(Situation situation) {

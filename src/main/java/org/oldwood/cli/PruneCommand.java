@@ -156,7 +156,9 @@ final class PruneCommand extends GardenCommand {
                 grown,
                 school(grown),
                 bush,
-                stems.isPresent() ? Optional.empty() : Optional.of("its branches stay"),
+                stems.isPresent()
+                        ? Optional.empty()
+                        : Optional.of("keep its branches; cut the side shoots"),
                 ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
                 ageing,
                 grown.labour().of("winter").map(it -> Labour.minutes(it, bush.metres())),

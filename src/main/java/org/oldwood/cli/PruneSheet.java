@@ -77,6 +77,9 @@ record PruneSheet(
 
     /** What to do, as a sentence. */
     String todo() {
+        if (cut().life() == StageOfLife.FIRST_YEAR) {
+            return "Its first winter: only the cut at planting is due.";
+        }
         return sentence(uncounted.orElseGet(() -> CutWords.taken(cut(), form.counted())) + ".");
     }
 

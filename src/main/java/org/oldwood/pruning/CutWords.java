@@ -64,10 +64,12 @@ public final class CutWords {
                             + " have grown.";
             case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";
             case NOT_ALL_COUNTED ->
-                    "Not every age was counted; what was not counted is taken as none. Of last"
-                            + " summer's growth leave the "
-                            + cut.youngToLeave()
-                            + " strongest.";
+                    "Not every age was counted; what was not counted is taken as none."
+                            + (cut.before().knows(1) || cut.youngToLeave() == 0
+                                    ? ""
+                                    : " Of last summer's growth leave the "
+                                            + cut.youngToLeave()
+                                            + " strongest.");
             case OPEN_CLASS ->
                     "Stems of "
                             + cut.before().label(cut.before().oldest())

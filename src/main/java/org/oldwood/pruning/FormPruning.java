@@ -55,11 +55,15 @@ public record FormPruning(
         return pruning;
     }
 
-    /** The work in words for a time of year and a stage of life: the school's own first. */
+    /**
+     * The work in words for a time of year and a stage of life: the school's own first. Where all
+     * canes go in winter there is no cane work after picking.
+     */
     public List<Step> steps(School school, String time, StageOfLife life) {
         List<Step> all = new ArrayList<>(school.teaching().steps(time, life));
+        boolean none = time.equals("canes") && school instanceof CaneSchool canes && canes.all();
         for (Step step : steps) {
-            if (step.suits(time, life)) {
+            if (step.suits(time, life) && !none) {
                 all.add(step);
             }
         }

@@ -228,4 +228,38 @@ class PruningAdvisorTest {
                 .anyMatch(line -> line.contains("to 5 leaves"));
         assertThat(amount("spur-cut-summer", s).minutes()).hasValue(3.0);
     }
+
+    @Test
+    void all_canes_go_or_they_are_thinned_as_the_way_has_it() throws IOException {
+        note(
+                "2020-11-20",
+                "planted",
+                "'plant': 'ra-1', 'crop': 'autumn-raspberry', 'bed': 'north', 'lengthM': 2");
+        PruningAdvisor advisor = new PruningAdvisor();
+
+        assertThat(amount("canes-down", situation("ra-1")).words())
+                .isEqualTo("cut all canes to the ground");
+        assertThat(advisor.amount("canes-thin", situation("ra-1"))).isEmpty();
+        assertThat(advisor.amount("canes-out", situation("ra-1"))).isEmpty();
+        choose("'renewal.ra-1': 'two-crops'");
+        assertThat(new PruningAdvisor().amount("canes-down", situation("ra-1"))).isEmpty();
+        assertThat(amount("canes-thin", situation("ra-1")).words())
+                .contains("leave the 15 strongest new canes");
+    }
+
+    @Test
+    void a_worn_out_stand_is_grubbed_by_the_plant_or_by_the_metre() throws IOException {
+        note(
+                "2000-11-20",
+                "planted",
+                "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north', 'bushes': 3");
+        note(
+                "2000-11-20",
+                "planted",
+                "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3.5");
+
+        assertThat(amount("grub", situation("bc-1")).words()).isEqualTo("3 plants");
+        assertThat(amount("grub", situation("rs-1")).words()).isEqualTo("3.5 m of row");
+        assertThat(amount("grub", situation("rs-1")).value()).isEqualTo(3.5);
+    }
 }
