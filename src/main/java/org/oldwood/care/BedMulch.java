@@ -72,11 +72,26 @@ public record BedMulch(
                 .toList();
     }
 
+    /** What lies there is topped up with the same, where it is still kept. */
+    private static List<String> lastFirst(BedState bed, List<String> kept) {
+        Optional<String> last =
+                Entries.last(bed.entries(), EntryKind.MULCHED)
+                        .flatMap(entry -> entry.text("material"))
+                        .filter(kept::contains);
+        List<String> ordered = new ArrayList<>(kept);
+        last.ifPresent(
+                id -> {
+                    ordered.remove(id);
+                    ordered.add(0, id);
+                });
+        return ordered;
+    }
+
     /** The first mulch kept that no crop in the bed forbids; else the usual one. */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
         List<FeedingProfile> profiles =
                 crops(s, bed).stream().map(books::profile).flatMap(Optional::stream).toList();
-        List<String> kept = s.world().state().garden().materials();
+        List<String> kept = lastFirst(bed, s.world().state().garden().materials());
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
             Optional<FeedingProfile.Excluded> why =
                     profiles.stream()

@@ -1,5 +1,6 @@
 package org.oldwood.care;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,9 @@ import org.oldwood.garden.EntryKind;
  * a crop of acid soils stands in the bed its own guard holds for all of it.
  *
  * @param profile what that crop asks for; absent in an empty bed
- * @param asked the bed as the plans see it, with what was given since the test taken off
+ * @param tested the day of the last test of its pH; absent where there was none
+ * @param asked the bed as the plan for lime sees it, with what was given since the test
+ * @param acidified sulphur given since the test, g/m²
  * @param material the lime that the grower keeps, or the usual one
  * @param acidifier the acidifier that the grower keeps, or the usual one
  * @param lime the plan for lime
@@ -28,7 +31,9 @@ import org.oldwood.garden.EntryKind;
  */
 public record BedSoil(
         Optional<FeedingProfile> profile,
+        Optional<LocalDate> tested,
         LimeCase asked,
+        double acidified,
         Lime material,
         Acidifier acidifier,
         PhPlan lime,
@@ -61,7 +66,9 @@ public record BedSoil(
         LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
         return new BedSoil(
                 profile,
+                ph.map(SoilRecord.Ph::date),
                 forLime,
+                forSulphur.givenSinceTest(),
                 lime,
                 acidifier,
                 profile.map(

@@ -31,6 +31,7 @@ final class Commands {
         TABLE.put("ledger", LedgerCommand::new);
         TABLE.put("shopping", ShoppingCommand::new);
         TABLE.put("lime", LimeCommand::new);
+        TABLE.put("acidify", AcidifyCommand::new);
         TABLE.put("mulch", MulchCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);

@@ -1,117 +1,129 @@
 package org.oldwood.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.oldwood.feeding.FeedingTables;
+import org.oldwood.care.BedSoil;
+import org.oldwood.care.FeedingBooks;
 import org.oldwood.feeding.Lime;
 import org.oldwood.feeding.LimeCase;
 import org.oldwood.feeding.LimePlan;
-import org.oldwood.feeding.Liming;
-import org.oldwood.feeding.Materials;
-import org.oldwood.feeding.PhPlan;
+import org.oldwood.feeding.NeutralisingValue;
 import org.oldwood.feeding.Words;
-import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
+import org.oldwood.garden.Bed;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Works out lime from a pH test. Needs no garden. */
+/** Works out lime from a pH test, for a garden's beds or without a garden. */
 @Command(
         name = "lime",
-        description = "work out how much lime raises the pH of a piece of ground",
+        description = "how much lime raises the pH, for a garden's beds or without a garden",
         footer = {
             "",
             "Example:",
             "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"
         })
-final class LimeCommand extends GardenCommand {
-    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
-    Optional<String> soil = Optional.empty();
-
-    @Option(names = "--ph", paramLabel = "PH", required = true, description = "the measured pH")
-    double ph;
-
-    @Option(names = "--target", paramLabel = "PH", required = true, description = "the pH wanted")
-    double target;
-
-    @Option(names = "--area", paramLabel = "M2", required = true, description = "area, m²")
-    double area;
-
-    @Option(names = "--material", paramLabel = "ID", description = "ground-limestone otherwise")
-    String material = "ground-limestone";
-
+final class LimeCommand extends SoilCommand {
     @Option(names = "--depth", paramLabel = "CM", description = "how deep, cm; 20 otherwise")
-    double depth = 20;
+    Optional<Double> depth = Optional.empty();
 
     @Option(names = "--stones", paramLabel = "PERCENT", description = "stones by volume, %%")
-    double stones;
+    Optional<Double> stones = Optional.empty();
 
-    @Option(names = "--bare", description = "no bushes stand there: it can be dug in")
-    boolean bare;
+    @Option(
+            names = "--nv-cao",
+            paramLabel = "PERCENT",
+            description = "neutralising value on the bag as %% CaO (British; limestone about 50)")
+    Optional<Double> percentCaO = Optional.empty();
+
+    @Option(
+            names = "--nv-caco3",
+            paramLabel = "PERCENT",
+            description = "the same as %% CaCO3 (American, CCE; limestone about 100)")
+    Optional<Double> percentCaCO3 = Optional.empty();
 
     @Override
-    int run() {
-        Documents documents = Documents.bundled();
-        Materials materials = Materials.read(documents);
-        Lime lime =
-                materials
-                        .lime(material)
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                "there is no lime \""
-                                                        + material
-                                                        + "\". "
-                                                        + Nearest.hint(
-                                                                material,
-                                                                materials.limes().stream()
-                                                                        .map(Lime::id)
-                                                                        .toList())));
-        LimeCase asked =
-                new LimeCase(
-                        soil,
-                        OptionalDouble.of(ph),
-                        target,
-                        new LimeCase.Layer(depth, stones),
-                        area,
-                        !bare,
-                        0);
-        PhPlan plan =
-                LimePlan.of(
-                        Liming.read(documents), FeedingTables.read(documents).soils(), asked, lime);
-        print(plan, lime);
-        return 0;
+    String amount() {
+        return "lime";
     }
 
-    private void print(PhPlan plan, Lime lime) {
-        if (json) {
-            out().json(
-                            writer ->
-                                    writer.object()
-                                            .put("material", plan.material())
-                                            .put("refused", plan.refused().orElse(""))
-                                            .put("gPerM2", plan.gPerM2())
-                                            .put("totalGrams", plan.totalGrams())
-                                            .put("doses", (long) plan.dosesGrams().size())
-                                            .put("arithmetic", plan.lines())
-                                            .put("notes", plan.notes())
-                                            .put("sources", plan.sources())
-                                            .endObject());
-            return;
+    @Override
+    boolean concerns(BedSoil soil) {
+        return true;
+    }
+
+    @Override
+    boolean anyOther() {
+        return depth.isPresent()
+                || stones.isPresent()
+                || percentCaO.isPresent()
+                || percentCaCO3.isPresent();
+    }
+
+    @Override
+    LimeCase.Layer layer(FeedingBooks books) {
+        return new LimeCase.Layer(
+                depth.orElseGet(() -> books.liming().figure("tableDepth").is()),
+                stones.orElse(0.0));
+    }
+
+    @Override
+    SoilSheet told(FeedingBooks books, LimeCase asked) {
+        Lime lime = lime(books);
+        return new SoilSheet(
+                Words.amount(asked.areaM2())
+                        + " m², from pH "
+                        + Words.amount(asked.measuredPh().orElse(0))
+                        + " to "
+                        + Words.amount(asked.targetPh()),
+                Optional.empty(),
+                questions(lime, books),
+                SoilSheet.Stuff.of(lime),
+                LimePlan.of(books.liming(), books.tables().soils(), asked, lime),
+                asked.areaM2(),
+                0,
+                Optional.empty());
+    }
+
+    private Lime lime(FeedingBooks books) {
+        String id = material.orElse(books.liming().usualLime());
+        List<String> known = books.materials().limes().stream().map(Lime::id).toList();
+        Lime lime = books.materials().lime(id).orElseThrow(() -> unknown("lime", id, known));
+        if (percentCaO.isPresent() && percentCaCO3.isPresent()) {
+            throw usage("give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
         }
-        out().paragraph(
-                        0,
-                        plan.refused()
-                                .orElse(
-                                        Words.weight(plan.totalGrams())
-                                                + " of "
-                                                + lime.name()
-                                                + " in all, in "
-                                                + Words.count(
-                                                        plan.dosesGrams().size(), "dose", "doses")
-                                                + "."));
-        plan.lines().forEach(line -> out().hanging("  - ", 4, line));
-        plan.notes().forEach(line -> out().paragraph(2, line));
-        out().paragraph(2, "Goggles, gloves, mask; the label and local rules come first.");
+        return percentCaO
+                .map(NeutralisingValue::ofCaO)
+                .or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
+                .map(lime::withValue)
+                .orElse(lime);
+    }
+
+    /** A value far from what such a lime has was probably read on the other scale. */
+    private List<String> questions(Lime own, FeedingBooks books) {
+        List<String> questions = new ArrayList<>();
+        if (percentCaO.isPresent() || percentCaCO3.isPresent()) {
+            Lime usual = books.materials().lime(own.id()).orElseThrow();
+            own.doubtAgainst(usual).ifPresent(questions::add);
+        }
+        return questions;
+    }
+
+    @Override
+    SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
+        List<String> all = new ArrayList<>(facts);
+        double given = soil.asked().givenSinceTest();
+        if (given > 0) {
+            all.add("Given since the test, as ground limestone: " + Words.amount(given) + " g/m².");
+        }
+        return new SoilSheet(
+                BedsAsked.heading(bed),
+                Optional.of(bed.id()),
+                all,
+                SoilSheet.Stuff.of(soil.material()),
+                soil.lime(),
+                bed.areaM2(),
+                given,
+                Optional.of(next.words()));
     }
 }

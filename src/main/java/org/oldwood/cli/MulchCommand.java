@@ -1,86 +1,218 @@
 package org.oldwood.cli;
 
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.care.Advisors;
+import org.oldwood.care.BedMulch;
+import org.oldwood.care.Cautions;
+import org.oldwood.care.FeedingBooks;
+import org.oldwood.care.Plan;
+import org.oldwood.care.Planner;
+import org.oldwood.care.Situation;
+import org.oldwood.care.Subject;
 import org.oldwood.feeding.Words;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
 import org.oldwood.mulching.Mulch;
 import org.oldwood.mulching.MulchPlan;
 import org.oldwood.mulching.MulchTables;
+import org.oldwood.mulching.Underlay;
+import org.oldwood.report.Dates;
+import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** Works out mulch for a piece of ground. Needs no garden. */
+/** Works out mulch, for a garden's beds or without a garden. */
 @Command(
         name = "mulch",
-        description = "work out how much mulch a piece of ground takes",
+        description = "how much mulch to lay, for a garden's beds or without a garden",
         footer = {"", "Example:", "  oldwood mulch --area 10 --depth 7.5 --bushes 4"})
 final class MulchCommand extends GardenCommand {
-    @Option(names = "--area", paramLabel = "M2", required = true, description = "area, m²")
-    double area;
+    private static final String NOTHING = "nothing";
+
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--area", paramLabel = "M2", description = "area, m²; no garden needed")
+    Optional<Double> area = Optional.empty();
 
     @Option(
             names = "--depth",
             paramLabel = "CM",
-            required = true,
-            description = "depth wanted once settled, cm")
-    double depth;
+            description = "depth wanted once settled, cm; the material's usual one otherwise")
+    Optional<Double> depth = Optional.empty();
 
     @Option(names = "--now", paramLabel = "CM", description = "depth that lies there, cm")
-    double now;
+    Optional<Double> now = Optional.empty();
 
     @Option(names = "--bushes", paramLabel = "N", description = "bushes that stand there")
-    int bushes;
+    Optional<Integer> bushes = Optional.empty();
 
-    @Option(names = "--gap", paramLabel = "CM", description = "bare ring, cm; 10 otherwise")
-    double gap = 10;
+    @Option(names = "--gap", paramLabel = "CM", description = "bare ring round each, cm")
+    Optional<Double> gap = Optional.empty();
 
     @Option(names = "--material", paramLabel = "ID", description = "garden-compost otherwise")
-    String material = "garden-compost";
+    Optional<String> material = Optional.empty();
+
+    @Option(names = "--under", paramLabel = "WHAT", description = "paper, card or nothing")
+    Optional<String> under = Optional.empty();
 
     @Override
-    int run() {
-        MulchTables tables = MulchTables.read(Documents.bundled());
-        Mulch mulch =
-                tables.mulch(material)
+    int run() throws IOException {
+        boolean alone = area.isPresent();
+        if (alone && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --area, not both");
+        }
+        if (!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent())) {
+            throw usage("--area is missing: how many square metres. Without it the beds are told");
+        }
+        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        FeedingBooks books = new FeedingBooks(documents);
+        List<MulchSheet> sheets =
+                alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
+        folder.ifPresent(this::stopOnProblems);
+        Cautions cautions = Cautions.read(documents);
+        if (json) {
+            out().json(
+                            writer -> {
+                                writer.object().put("format", 1).array("ground");
+                                sheets.forEach(it -> it.write(writer, books.mulches(), cautions));
+                                writer.endArray().endObject();
+                            });
+            return 0;
+        }
+        sheets.forEach(sheet -> sheet.print(out(), books.mulches()));
+        MulchSheet.printCautions(out(), sheets, cautions);
+        return 0;
+    }
+
+    private MulchSheet told(MulchTables tables) {
+        Mulch mulch = mulch(tables);
+        double ground = area.orElseThrow();
+        MulchPlan plan =
+                MulchPlan.of(
+                        mulch,
+                        new MulchPlan.Asked(
+                                ground,
+                                bushes.orElse(0),
+                                gap.orElseGet(() -> tables.collarGap("otherwise").is()),
+                                now.orElse(0.0),
+                                depth.orElseGet(() -> mulch.depth().is())));
+        return new MulchSheet(
+                Words.amount(ground) + " m²",
+                Optional.empty(),
+                List.of(),
+                plan,
+                underlay(tables, plan.depthNowCm() > 0),
+                tables.remarks(plan),
+                Optional.empty());
+    }
+
+    private Mulch mulch(MulchTables tables) {
+        String id = material.orElseGet(() -> tables.usual("mulch"));
+        return tables.mulch(id)
+                .orElseThrow(
+                        () ->
+                                usage(
+                                        "there is no mulch \""
+                                                + id
+                                                + "\". "
+                                                + hint(
+                                                        id,
+                                                        tables.mulches().stream()
+                                                                .map(Mulch::id)
+                                                                .toList())));
+    }
+
+    private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
+        if (under.filter(NOTHING::equals).isPresent() || under.isEmpty() && covered) {
+            return Optional.empty();
+        }
+        String id = under.orElseGet(() -> tables.usual("underlay"));
+        return Optional.of(
+                tables.underlay(id)
                         .orElseThrow(
                                 () ->
                                         usage(
-                                                "there is no mulch \""
-                                                        + material
-                                                        + "\". "
-                                                        + Nearest.hint(
-                                                                material,
-                                                                tables.mulches().stream()
-                                                                        .map(Mulch::id)
-                                                                        .toList())));
-        MulchPlan plan = MulchPlan.of(mulch, new MulchPlan.Asked(area, bushes, gap, now, depth));
-        double barrows = plan.loads(tables.figure("barrow").is());
-        if (json) {
-            out().json(
-                            writer ->
-                                    writer.object()
-                                            .put("material", mulch.id())
-                                            .put("coveredM2", plan.coveredM2())
-                                            .put("litres", plan.litres())
-                                            .put("kg", plan.kg())
-                                            .put("barrows", barrows)
-                                            .put("arithmetic", plan.lines())
-                                            .endObject());
-            return 0;
+                                                "--under is paper, card or nothing, not \""
+                                                        + id
+                                                        + "\"")));
+    }
+
+    private static String hint(String seen, List<String> known) {
+        return Nearest.to(seen, known)
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElse("There are " + String.join(", ", known) + ".");
+    }
+
+    private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+        if (material.isPresent() || under.isPresent()) {
+            throw usage("in a garden the material comes from \"materials\" in garden.json");
         }
-        out().paragraph(
-                        0,
-                        plan.volumeWords()
-                                + " of "
-                                + mulch.name()
-                                + ": "
-                                + Words.amount(barrows)
-                                + " barrows of "
-                                + tables.figure("barrow").inWords()
-                                + ", about "
-                                + Words.amount(plan.kg())
-                                + " kg.");
-        plan.lines().forEach(line -> out().hanging("  - ", 4, line));
-        return 0;
+        GardenState state = state();
+        BedsAsked.check(this, bed, state);
+        Stages stages = Planning.stages(folder, state);
+        Planner planner =
+                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
+        Plan plan = planner.plan();
+        stopOnProblems(folder);
+        Situation.World world =
+                new Situation.World(state, stages, folder.crops(), folder.documents());
+        List<MulchSheet> sheets = new ArrayList<>();
+        for (Subject subject : planner.subjects().ofKind("bed")) {
+            if (bed.isEmpty() || subject.id().equals(bed.get())) {
+                NextTask next = new NextTask(planner, plan, subject, List.of("mulch"));
+                sheets.add(
+                        sheet(
+                                subject,
+                                BedMulch.of(
+                                        books,
+                                        new Situation(world, subject, state.season(), today())),
+                                books.mulches(),
+                                next));
+            }
+        }
+        return sheets;
+    }
+
+    private static MulchSheet sheet(
+            Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
+        String there =
+                mulch.layer()
+                        .map(
+                                layer ->
+                                        "About "
+                                                + Words.fixed(mulch.depthNow(), 1)
+                                                + " cm of "
+                                                + layer.mulch().name()
+                                                + " lies there, laid "
+                                                + Words.amount(layer.laidCm())
+                                                + " cm deep on "
+                                                + Dates.shortDay(layer.laid())
+                                                + ".")
+                        .orElse("No mulch was noted here.");
+        List<String> notes = new ArrayList<>(mulch.notes());
+        notes.addAll(tables.remarks(mulch.plan()));
+        mulch.nextTopUp()
+                .ifPresent(
+                        day ->
+                                notes.add(
+                                        "A layer laid now wants topping up about "
+                                                + Dates.shortDay(day)
+                                                + "."));
+        return new MulchSheet(
+                BedsAsked.heading(subject.bed().orElseThrow().bed()),
+                Optional.of(subject.id()),
+                List.of(there),
+                mulch.plan(),
+                mulch.sheets() > 0 ? Optional.of(mulch.underlay()) : Optional.empty(),
+                notes,
+                Optional.of(next.words()));
     }
 }

@@ -76,6 +76,30 @@ public record Lime(
         return new Lime(id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
     }
 
+    /**
+     * A question where this value lies so far from the usual one of such a lime that the bag's
+     * figure was probably read on the other scale; empty where it is likely.
+     */
+    public Optional<String> doubtAgainst(Lime usual) {
+        double times = value().percentCaCO3() / usual.value().percentCaCO3();
+        double other = NeutralisingValue.ofCaO(1).percentCaCO3();
+        boolean doubtful = times > Math.sqrt(other) || times < 1 / Math.sqrt(other);
+        return doubtful
+                ? Optional.of(
+                        "Question: "
+                                + name
+                                + " has about "
+                                + Words.amount(usual.value().percentCaO())
+                                + " % CaO = "
+                                + Words.amount(usual.value().percentCaCO3())
+                                + " % CaCO3, this one "
+                                + Words.amount(value().percentCaO())
+                                + " % CaO = "
+                                + Words.amount(value().percentCaCO3())
+                                + " % CaCO3. Does the bag use the other scale?")
+                : Optional.empty();
+    }
+
     /** Grams in a litre, where the density was read. */
     public OptionalDouble gramsPerLitre() {
         return density.isPresent()

@@ -1,5 +1,6 @@
 package org.oldwood.mulching;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,6 @@ public final class MulchTables {
                     "extraNitrogenBlueberry",
                     "extraNitrogenSeasons",
                     "topUpAt",
-                    "renewEvery",
-                    "nearWall",
                     "layMost");
 
     private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay");
@@ -72,6 +71,29 @@ public final class MulchTables {
 
     public List<Mulch> mulches() {
         return List.copyOf(mulches.values());
+    }
+
+    /** What to know of a layer: nitrogen that it takes, and a heap too deep. */
+    public List<String> remarks(MulchPlan plan) {
+        List<String> remarks = new ArrayList<>();
+        if (plan.mulch().nitrogenDrawdown() && plan.cubicMetres() > 0) {
+            Figure extra = figure("extraNitrogen");
+            remarks.add(
+                    "It takes nitrogen from the soil that it touches: about "
+                            + extra.inWords()
+                            + " N more ("
+                            + extra.seen().words()
+                            + ") for "
+                            + figure("extraNitrogenSeasons").inWords()
+                            + "; feed first.");
+        }
+        if (plan.layCm() > figure("layMost").is()) {
+            remarks.add(
+                    "Deeper than "
+                            + figure("layMost").inWords()
+                            + " a layer may heat and shut out air: lay it in two goes.");
+        }
+        return remarks;
     }
 
     /** The bare ring to leave round a stem, cm, by botanical group. */

@@ -1,0 +1,184 @@
+package org.oldwood.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.care.Advisors;
+import org.oldwood.care.BedSoil;
+import org.oldwood.care.Cautions;
+import org.oldwood.care.FeedingBooks;
+import org.oldwood.care.Plan;
+import org.oldwood.care.Planner;
+import org.oldwood.care.Situation;
+import org.oldwood.care.Subject;
+import org.oldwood.feeding.LimeCase;
+import org.oldwood.feeding.Words;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Stages;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What {@code lime} and {@code acidify} have in common: a pH, the one wanted, and the doses. */
+abstract class SoilCommand extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
+    Optional<String> soil = Optional.empty();
+
+    @Option(names = "--ph", paramLabel = "PH", description = "the measured pH; no garden needed")
+    Optional<Double> ph = Optional.empty();
+
+    @Option(names = "--target", paramLabel = "PH", description = "the pH wanted")
+    Optional<Double> target = Optional.empty();
+
+    @Option(names = "--area", paramLabel = "M2", description = "area, m²")
+    Optional<Double> area = Optional.empty();
+
+    @Option(names = "--material", paramLabel = "ID", description = "what is at hand")
+    Optional<String> material = Optional.empty();
+
+    @Option(names = "--bare", description = "no bushes stand there: it can be dug in")
+    boolean bare;
+
+    /** The sheet of a piece of ground told on the command line. */
+    abstract SoilSheet told(FeedingBooks books, LimeCase asked);
+
+    /** The sheet of a bed. */
+    abstract SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next);
+
+    /** Whether a bed is shown where none was named. */
+    abstract boolean concerns(BedSoil soil);
+
+    /** The amount that rules ask for. */
+    abstract String amount();
+
+    /** Depth of the layer to put right, cm, and its stones by volume, %. */
+    abstract LimeCase.Layer layer(FeedingBooks books);
+
+    /** Whether an option of the command itself tells of a piece of ground. */
+    abstract boolean anyOther();
+
+    @Override
+    int run() throws IOException {
+        boolean alone = ph.isPresent();
+        if (alone && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --ph, not both");
+        }
+        if (!alone && (anyOther() || bare || area.isPresent() || target.isPresent())) {
+            throw usage("--ph is missing: the measured pH. Without it the garden's beds are told");
+        }
+        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        FeedingBooks books = new FeedingBooks(documents);
+        List<SoilSheet> sheets =
+                alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
+        folder.ifPresent(this::stopOnProblems);
+        Cautions cautions = Cautions.read(documents);
+        if (json) {
+            out().json(
+                            writer -> {
+                                writer.object().put("format", 1).array("ground");
+                                sheets.forEach(sheet -> sheet.write(writer, cautions));
+                                writer.endArray().endObject();
+                            });
+            return 0;
+        }
+        sheets.forEach(sheet -> sheet.print(out()));
+        SoilSheet.printCautions(out(), sheets, cautions);
+        return 0;
+    }
+
+    private LimeCase asked(FeedingBooks books) {
+        if (target.isEmpty() || area.isEmpty()) {
+            throw usage((target.isEmpty() ? "--target" : "--area") + " is missing");
+        }
+        soil.filter(texture -> books.tables().soils().of(texture).isEmpty())
+                .ifPresent(
+                        texture -> {
+                            throw usage(
+                                    "there is no soil \""
+                                            + texture
+                                            + "\". "
+                                            + hint(texture, books.tables().soils().textures()));
+                        });
+        return new LimeCase(
+                soil,
+                OptionalDouble.of(ph.orElseThrow()),
+                target.get(),
+                layer(books),
+                area.get(),
+                !bare,
+                0);
+    }
+
+    /** What to do about an id that is not known. */
+    final RuntimeException unknown(String what, String id, List<String> known) {
+        return usage("there is no " + what + " \"" + id + "\". " + hint(id, known));
+    }
+
+    private static String hint(String seen, List<String> known) {
+        return Nearest.to(seen, known)
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElse("There are " + String.join(", ", known) + ".");
+    }
+
+    private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+        if (material.isPresent() || soil.isPresent()) {
+            throw usage("in a garden the soil and the material come from its record");
+        }
+        GardenState state = state();
+        BedsAsked.check(this, bed, state);
+        Stages stages = Planning.stages(folder, state);
+        Planner planner =
+                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
+        Plan plan = planner.plan();
+        stopOnProblems(folder);
+        Situation.World world =
+                new Situation.World(state, stages, folder.crops(), folder.documents());
+        List<SoilSheet> sheets = new ArrayList<>();
+        for (Subject subject : planner.subjects().ofKind("bed")) {
+            BedSoil found =
+                    BedSoil.of(books, new Situation(world, subject, state.season(), today()));
+            if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
+                sheets.add(
+                        ofBed(
+                                subject.bed().orElseThrow().bed(),
+                                found,
+                                facts(found),
+                                new NextTask(planner, plan, subject, List.of(amount()))));
+            }
+        }
+        if (sheets.isEmpty()) {
+            tell("No bed of this garden has crops that ask for it; name a bed to see it anyway.");
+        }
+        return sheets;
+    }
+
+    private static List<String> facts(BedSoil soil) {
+        List<String> facts = new ArrayList<>();
+        String wanted =
+                soil.profile().isEmpty()
+                        ? ""
+                        : "; its crops want pH " + Words.amount(soil.asked().targetPh());
+        facts.add(
+                soil.tested()
+                                .map(
+                                        day ->
+                                                "pH "
+                                                        + Words.amount(
+                                                                soil.asked().measuredPh().orElse(0))
+                                                        + ", tested on "
+                                                        + day)
+                                .orElse("pH never tested")
+                        + wanted
+                        + ".");
+        return facts;
+    }
+}
