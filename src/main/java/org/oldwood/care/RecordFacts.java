@@ -10,6 +10,7 @@ import java.util.function.BiFunction;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.LotState;
 import org.oldwood.store.Json;
 
 /** The facts that stand in the record itself, without any craft. */
@@ -245,12 +246,22 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact origin(Situation s) {
-        boolean own =
-                s.subject().plants().stream().anyMatch(plant -> plant.plant().lot().isPresent());
+        Optional<String> lot =
+                s.subject().plants().stream()
+                        .flatMap(plant -> plant.plant().lot().stream())
+                        .findFirst();
         return Fact.yes(
                 "origin-own-cutting",
-                own,
-                own ? "raised from own cuttings" : "not raised from own cuttings");
+                lot.isPresent(),
+                lot.map(id -> "raised from own cuttings, lot " + id + parent(id, s))
+                        .orElse("not raised from own cuttings"));
+    }
+
+    private static String parent(String lot, Situation s) {
+        return Optional.ofNullable(s.world().state().lots().get(lot))
+                .flatMap(LotState::parent)
+                .map(plant -> " from " + plant)
+                .orElse("");
     }
 
     private static Fact lot(

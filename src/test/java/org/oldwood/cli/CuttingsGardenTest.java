@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.ManyLots;
 
 /** The command with a garden: its lots, one lot, and whether its bushes can give the wood. */
 class CuttingsGardenTest {
@@ -236,5 +237,16 @@ class CuttingsGardenTest {
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("journal.jsonl:1:", "method");
+    }
+
+    @Test
+    void many_lots_are_all_told(@TempDir Path nursery) {
+        ManyLots.write(100, nursery);
+
+        Cli.Result all = Cli.in(nursery).run("cuttings", TODAY);
+
+        assertThat(all.exit()).as(all.err()).isZero();
+        assertThat(all.out().lines().filter(line -> line.matches("l-\\d+  .* from p-\\d+")))
+                .hasSize(100);
     }
 }

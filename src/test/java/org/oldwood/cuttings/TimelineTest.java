@@ -158,4 +158,42 @@ class TimelineTest {
                         Step.FIRST_PICK,
                         Step.FULL_CROP);
     }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/cuttings-full-crop.csv", useHeadersInDisplayName = true)
+    void first_and_full_crop_come_in_the_published_years(
+            String id,
+            String crop,
+            String form,
+            int firstLow,
+            int firstHigh,
+            int fullLow,
+            int fullHigh,
+            int fullPercent,
+            String source) {
+        String method = Crafted.propagation(crop).methodFor(form).orElseThrow().id();
+        Course course = Crafted.course(crop, form, method);
+
+        assertThat(course.firstPick()).as(source).isBetween(firstLow, firstHigh);
+        int full = course.firstPick();
+        while (course.share(full) < fullPercent / 100.0) {
+            full++;
+        }
+        assertThat(full).as(source).isBetween(fullLow, fullHigh);
+    }
+
+    @Test
+    void a_june_strike_in_the_south_first_grows_in_the_summer_that_follows() {
+        Course course = Crafted.course("blackcurrant", "stool", "hardwood");
+        Timeline line =
+                Timeline.of(
+                        Crafted.lot(12, "2026-06-10"),
+                        course,
+                        Crafted.south("blackcurrant", "2026-06-10"));
+
+        assertThat(line.firstSeason().label()).isEqualTo("2026-27");
+        assertThat(line.inPlace().label()).isEqualTo("2027-28");
+        assertThat(line.firstPick().label()).isEqualTo("2028-29");
+        assertThat(line.daysOutside()).isZero();
+    }
 }
