@@ -68,14 +68,15 @@ final class ShortSpells {
                 name, "in mean weather " + bed() + " does not run short while its plants grow");
     }
 
-    Fact daysToNext(String name) {
+    /** How far ahead of today one of these days lies; below 0 where it is past. */
+    Fact ahead(String name, Optional<LocalDate> day, String verb) {
         LocalDate today = situation.world().today();
-        return next().map(
+        return day.map(
                         date ->
                                 Fact.number(
                                         name,
-                                        account.index(date) - account.index(today),
-                                        bed() + " runs short next about " + date,
+                                        date.toEpochDay() - today.toEpochDay(),
+                                        bed() + verb + date,
                                         sources()))
                 .orElseGet(() -> never(name));
     }

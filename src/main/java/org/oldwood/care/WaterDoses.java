@@ -155,7 +155,7 @@ final class WaterDoses {
         return Amount.of(
                 Math.rint(litres),
                 "l",
-                "about " + litres(litres) + " l in a week without rain",
+                "about " + Math.round(litres) + " l in a week without rain",
                 List.of(
                         one(week.is())
                                 + " mm a week × "

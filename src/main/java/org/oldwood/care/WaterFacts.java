@@ -23,6 +23,7 @@ final class WaterFacts implements Advisor {
     private static final String UNTIL = "short-until-date";
     private static final String NEXT = "next-short-date";
     private static final String AHEAD = "next-short-in";
+    private static final String BEGINS_IN = "short-begins-in";
     private static final String WATER = "water";
     private static final String NEW = "water-new";
 
@@ -30,7 +31,7 @@ final class WaterFacts implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD);
+        return List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD, BEGINS_IN);
     }
 
     @Override
@@ -60,7 +61,8 @@ final class WaterFacts implements Advisor {
             case FROM -> spells.day(name, spells.first(), " runs short about ");
             case UNTIL -> spells.day(name, spells.last(), " is short until about ");
             case NEXT -> spells.day(name, spells.next(), " runs short next about ");
-            case AHEAD -> spells.daysToNext(name);
+            case AHEAD -> spells.ahead(name, spells.next(), " runs short next about ");
+            case BEGINS_IN -> spells.ahead(name, spells.first(), " runs short first about ");
             default -> days(account.get(), situation.day());
         };
     }
@@ -80,7 +82,7 @@ final class WaterFacts implements Advisor {
     /** The bed that is short first stands for the garden; for the end, the one that is last. */
     private static long rank(String name, ShortSpells spells) {
         return switch (name) {
-            case FROM, NEXT, AHEAD, DAYS ->
+            case FROM, NEXT, AHEAD, BEGINS_IN, DAYS ->
                     spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
             case UNTIL -> spells.last().map(day -> -day.toEpochDay()).orElse(Long.MAX_VALUE);
             default -> -spells.daysShort();

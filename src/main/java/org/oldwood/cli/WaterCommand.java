@@ -51,6 +51,12 @@ final class WaterCommand extends GardenCommand {
         if (feel) {
             return FeelWords.all(out(), folderIfAny());
         }
+        if (compare && bed.isPresent()) {
+            throw usage("--compare sets all beds side by side: leave out " + bed.get());
+        }
+        if (crop.isPresent() && !compare) {
+            throw usage("--crop goes with --compare");
+        }
         GardenFolder folder = folder();
         GardenState state = state();
         bed.ifPresent(id -> known(id, state));

@@ -41,7 +41,7 @@ final class WaterCompare {
             out.paragraph(
                     0,
                     "Mean rain is spread over each month, so this tells the beds apart but not how"
-                            + " dry a summer gets. Past summers tell that: oldwood weather import"
+                            + " dry a summer gets. Past summers tell that: oldwood weather add"
                             + " FILE.");
         }
         verdict(out);

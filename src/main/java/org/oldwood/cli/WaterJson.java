@@ -7,9 +7,11 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.water.BedAccount;
+import org.oldwood.water.BedSoil;
 import org.oldwood.water.Dose;
 import org.oldwood.water.GardenWater;
 import org.oldwood.water.Outlook;
+import org.oldwood.water.RootZone;
 
 /** The water of the beds for other programs. */
 final class WaterJson {
@@ -20,9 +22,29 @@ final class WaterJson {
         water.lacking().ifPresent(words -> json.put("lacking", words));
         json.array("beds");
         for (BedState bed : beds) {
-            water.account(bed).ifPresent(account -> bed(json, state, water, account));
+            water.account(bed)
+                    .ifPresentOrElse(
+                            account -> bed(json, state, water, account),
+                            () ->
+                                    water.soil(bed, state.season())
+                                            .ifPresent(soil -> guide(json, bed, soil)));
         }
         json.endArray().endObject();
+    }
+
+    /** What can be said without an account. */
+    private static void guide(JsonWriter json, BedState bed, BedSoil soil) {
+        double week = soil.plantings().get(0).water().weeklyNeed().is();
+        json.object()
+                .put("bed", bed.bed().id())
+                .put("texture", soil.soil().id())
+                .put("rootDepthM", round(soil.rootDepthM()))
+                .put("totalAvailableMm", round(soil.water().totalAvailableMm()))
+                .put("guideMmAWeek", week)
+                .put("guideLitresAWeek", round(RootZone.litres(week, soil.groundM2())))
+                .put("takenForGranted", soil.remarks())
+                .put("sources", soil.sources())
+                .endObject();
     }
 
     private static void bed(

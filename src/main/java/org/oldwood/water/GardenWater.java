@@ -77,7 +77,8 @@ public final class GardenWater {
     private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
         if (climate.isEmpty()) {
             return "the garden's climate is not known: give garden.json a \"climate\", the name of"
-                    + " a bundled one or twelve monthly means of meanMinC, meanMaxC and rainMm";
+                    + " a bundled one or twelve monthly means of meanMinC, meanMaxC and rainMm; or"
+                    + " some years of your own daily weather, oldwood weather add FILE";
         }
         return rain.isPresent()
                 ? ""

@@ -171,6 +171,66 @@ class WaterCommandTest {
     }
 
     @Test
+    void without_a_climate_other_programs_get_the_guide_too() throws IOException {
+        garden("");
+
+        String json = july("water", "--json").out();
+
+        assertThat(json)
+                .contains("\"lacking\": \"the garden's climate is not known")
+                .contains("\"bed\": \"damp\"", "\"guideMmAWeek\": 25", "\"totalAvailableMm\": 42")
+                .doesNotContain("heldMm");
+    }
+
+    @Test
+    void json_has_the_account_of_each_bed() {
+        String json = july("water", "--json").out();
+
+        assertThat(json)
+                .contains("\"date\": \"2026-07-10\"", "\"bed\": \"dry\"", "\"short\": true")
+                .contains("\"refillNow\": {", "\"each\": \"bush\"", "\"sources\": [ \"fao-56\"");
+        assertThat(json).doesNotContain("\"lacking\"", "\"bed\": \"empty\"");
+    }
+
+    @Test
+    void a_bed_asked_for_shows_what_its_figures_rest_on() {
+        assertThat(july("water", "damp").out())
+                .contains("other views of it", "(from memory)", "source hug-redcurrant")
+                .contains("Sources: fao-56");
+        assertThat(july("water").out()).doesNotContain("other views of it");
+    }
+
+    @Test
+    void options_that_do_not_go_together_are_refused() {
+        assertThat(july("water", "--compare", "damp").err()).contains("leave out damp");
+        Cli.Result run = july("water", "--crop", "gooseberry");
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("--crop goes with --compare");
+    }
+
+    @Test
+    void weather_that_cannot_be_is_told_by_line_and_stops_it() throws IOException {
+        Files.writeString(
+                folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-06-01,10,5,0\n");
+
+        for (String[] command :
+                new String[][] {{"water"}, {"water", "--compare"}, {"tasks", "--craft", "water"}}) {
+            Cli.Result run = july(command);
+            assertThat(run.exit()).isEqualTo(1);
+            assertThat(run.out()).isEmpty();
+            assertThat(run.err()).contains("weather.csv:2", "least temperature above");
+        }
+    }
+
+    @Test
+    void without_a_garden_it_says_how_to_begin_one() {
+        Cli.Result run = Cli.in(folder.resolve("..")).run("water");
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.err()).contains("holds no garden.json", "oldwood start");
+    }
+
+    @Test
     void a_watering_and_a_wet_note_leave_more_in_the_ground() throws IOException {
         double before = held();
         journal(
