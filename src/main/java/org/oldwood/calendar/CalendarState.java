@@ -125,7 +125,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
 
     private static Instant instant(Fields line) {
         try {
-            return Instant.parse(line.text("changed"));
+            return Stamp.parse(line.text("changed"));
         } catch (DateTimeParseException e) {
             line.wrong("changed", "not-a-time", "must be a time such as 2026-11-25T00:00:00Z", "");
             return Instant.EPOCH;
@@ -173,7 +173,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         json.writeStartObject();
         json.writeStringField("task", item.identity());
         json.writeNumberField("sequence", task.stamp().sequence());
-        json.writeStringField("changed", task.stamp().changed().toString());
+        json.writeStringField("changed", Stamp.text(task.stamp().changed()));
         json.writeStringField("hash", Long.toHexString(task.hash()));
         json.writeStringField("shown", task.shown());
         json.writeStringField("title", item.words().title());

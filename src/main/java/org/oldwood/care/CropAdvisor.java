@@ -3,10 +3,10 @@ package org.oldwood.care;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.Yield;
@@ -159,6 +159,6 @@ final class CropAdvisor implements Advisor {
     private static String kg(double value) {
         return value >= 10 || value == Math.rint(value)
                 ? Long.toString(Math.round(value))
-                : String.format(Locale.ROOT, "%.1f", value);
+                : Decimals.one(value);
     }
 }

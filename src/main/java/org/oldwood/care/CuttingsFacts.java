@@ -3,8 +3,8 @@ package org.oldwood.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.Forecast;
@@ -209,6 +209,6 @@ final class CuttingsFacts {
     }
 
     static String one(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return Decimals.one(value);
     }
 }

@@ -2,11 +2,11 @@ package org.oldwood.care;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Decimals;
 import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.LotBook;
 import org.oldwood.cuttings.ParentHealth;
@@ -75,8 +75,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     }
 
     private static String two(double cm) {
-        return String.format(
-                Locale.ROOT, "A shoot of %.0f cm or more gives two, not counted here.", cm);
+        return "A shoot of " + Decimals.whole(cm) + " cm or more gives two, not counted here.";
     }
 
     /** Cuttings that all fit bushes give, as far as known. */

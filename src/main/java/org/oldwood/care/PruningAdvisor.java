@@ -2,10 +2,10 @@ package org.oldwood.care;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Decimals;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
@@ -121,7 +121,7 @@ final class PruningAdvisor implements Advisor {
                         .sum();
         String words =
                 metres > 0
-                        ? String.format(Locale.ROOT, "%.1f m of row", metres)
+                        ? Decimals.one(metres) + " m of row"
                         : bushes + (bushes == 1 ? " plant" : " plants");
         return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
     }

@@ -3,9 +3,9 @@ package org.oldwood.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.garden.BedState;
 import org.oldwood.water.BedAccount;
@@ -171,7 +171,7 @@ final class WaterDoses {
     }
 
     private static String one(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
+        String text = Decimals.one(value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

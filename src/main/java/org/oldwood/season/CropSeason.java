@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 
@@ -206,8 +206,6 @@ final class CropSeason {
     }
 
     private static String number(double value) {
-        return value == Math.rint(value)
-                ? Long.toString((long) value)
-                : String.format(Locale.ROOT, "%.1f", value);
+        return value == Math.rint(value) ? Long.toString((long) value) : Decimals.one(value);
     }
 }
