@@ -67,17 +67,22 @@ final class CuttingsFacts {
     private static Fact lotFact(String name, Forecast forecast) {
         Timeline line = forecast.line();
         return switch (name) {
-            case "roots-date" -> day(name, line.rooted().date(), "rooted by then", forecast);
+            case "roots-date" ->
+                    day(name, line.rooted().date(), "the day they should have rooted", forecast);
             case "moist-from-date" ->
-                    day(name, line.moistFrom().date(), "in leaf from then", forecast);
+                    day(name, line.moistFrom().date(), "the day they come into leaf", forecast);
             case "moist-to-date" ->
-                    day(name, line.moistTo().date(), "to be kept moist until then", forecast);
+                    day(
+                            name,
+                            line.moistTo().date(),
+                            "the day they have rooted or drop their leaves",
+                            forecast);
             case "lift-date" ->
-                    day(name, line.liftFrom().date(), "fit to lift from then", forecast);
+                    day(name, line.liftFrom().date(), "the day they are fit to lift", forecast);
             case "lift-by-date" ->
-                    day(name, line.liftBy().date(), "to be lifted by then", forecast);
+                    day(name, line.liftBy().date(), "the last good day to lift them", forecast);
             case "plant-out-date" ->
-                    day(name, line.plantOut().date(), "planted out then", forecast);
+                    day(name, line.plantOut().date(), "the day they are planted out", forecast);
             case "set-in-place" -> {
                 boolean inPlace = forecast.course().method().inPlace();
                 yield Fact.yes(
@@ -142,6 +147,7 @@ final class CuttingsFacts {
                                                 .flatMap(it -> it.warnings().stream())
                                                 .map(it -> plant.plant().id() + ": " + it.words())
                                                 .limit(1))
+                        .map(words -> words.replaceFirst("\\.$", ""))
                         .findFirst()
                         .orElse("buy certified stock");
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
+import org.oldwood.cuttings.LotBook;
 import org.oldwood.feeding.Doubts;
 import org.oldwood.feeding.Feed;
 import org.oldwood.feeding.FeedingProfile;
@@ -17,14 +18,15 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
+import org.oldwood.season.CalendarStages;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 
 /**
  * What to say at once when somebody notes that something was given: that it came too soon after
- * what it must be kept apart from, that a crop in the bed does not bear it, that the amount looks
- * like kilograms written as grams, or that the material is not known. The entry is recorded all the
- * same.
+ * what it must be kept apart from, that a crop in the bed does not bear it, that cuttings came from
+ * a bush in doubtful health, that the amount looks like kilograms written as grams, or that the
+ * material is not known. The entry is recorded all the same.
  */
 public final class NoteWarnings {
     private static final List<EntryKind> GIVING =
@@ -50,11 +52,16 @@ public final class NoteWarnings {
 
     /** True where an entry of this kind can be warned about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return GIVING.contains(entry.kind()) || entry.kind() == EntryKind.SOIL_TEST;
+        return GIVING.contains(entry.kind())
+                || entry.kind() == EntryKind.SOIL_TEST
+                || entry.kind() == EntryKind.STRUCK;
     }
 
     /** The warnings about one entry; none where all is well. */
     public List<String> about(Entry entry) {
+        if (entry.kind() == EntryKind.STRUCK) {
+            return parent(entry);
+        }
         Optional<BedState> bed = bed(entry);
         Optional<String> material = entry.text("material");
         if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
@@ -71,6 +78,15 @@ public final class NoteWarnings {
         unknown(entry, material.get()).ifPresent(warnings::add);
         warnings.addAll(wants(material.get()));
         return warnings;
+    }
+
+    /** What speaks against the bush that cuttings came from; its health asks for no dates. */
+    private List<String> parent(Entry entry) {
+        LotBook book = new LotBook(before, crops, new CalendarStages());
+        return entry.text("parent").flatMap(before::plant).flatMap(book::health).stream()
+                .flatMap(health -> health.warnings().stream())
+                .map(warning -> entry.needed("parent") + ": " + warning.words())
+                .toList();
     }
 
     /** A soil test that lime, sulphur, feed or manure still falsifies. */

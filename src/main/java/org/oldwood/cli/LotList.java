@@ -69,6 +69,7 @@ final class LotList {
             LotPage.summary(out, forecast.get());
         }
         if (counts.plantedOutOn().isEmpty()) {
+            forecast.flatMap(LotWords::outOfSeason).ifPresent(line -> out.hanging("  ! ", 4, line));
             parent(lot);
         }
         return counts.alive() > 0 ? forecast : Optional.empty();

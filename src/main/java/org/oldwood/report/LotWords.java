@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.oldwood.cuttings.Around;
 import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.LotCounts;
@@ -96,20 +97,27 @@ public final class LotWords {
     /** What to beware of: a strike outside its window, and the method's own cautions. */
     public static List<String> warnings(Forecast forecast) {
         List<String> lines = new ArrayList<>();
-        long outside = forecast.line().daysOutside();
-        if (outside != 0) {
-            lines.add(
-                    "Struck "
-                            + Math.abs(outside)
-                            + " days "
-                            + (outside < 0
-                                    ? "before the window opens (" + around(forecast.line().opens())
-                                    : "after the window closed ("
-                                            + around(forecast.line().closes()))
-                            + "): fewer may root than the rates say.");
-        }
+        outOfSeason(forecast).ifPresent(lines::add);
         lines.addAll(forecast.course().method().cautions());
         return lines;
+    }
+
+    /** That a lot was struck outside its window, if it was. */
+    public static Optional<String> outOfSeason(Forecast forecast) {
+        long outside = forecast.line().daysOutside();
+        if (outside == 0) {
+            return Optional.empty();
+        }
+        String where =
+                outside < 0
+                        ? "before the window opens (" + around(forecast.line().opens())
+                        : "after the window closed (" + around(forecast.line().closes());
+        return Optional.of(
+                "Struck "
+                        + Math.abs(outside)
+                        + " days "
+                        + where
+                        + "): fewer may root than the rates say.");
     }
 
     /**

@@ -109,6 +109,34 @@ class CuttingsGardenTest {
     }
 
     @Test
+    void a_strike_out_of_season_is_warned_about_in_the_list_too() {
+        note("struck", "2026-08-01", lot("bc-9", "c", 5));
+
+        assertThat(run("cuttings", TODAY).out().replaceAll("\\s+", " "))
+                .contains("! Struck 101 days before the window opens");
+    }
+
+    @Test
+    void a_strike_from_a_sick_bush_is_warned_about_at_once() {
+        note("inspected", "2026-11-22", "--plant=bc-9", "--finding=reversion");
+
+        Cli.Result result =
+                run(
+                        "note",
+                        "struck",
+                        "--lot=d",
+                        "--parent=bc-9",
+                        "--method=hardwood",
+                        "--number=4",
+                        "--date=2026-11-23",
+                        TODAY);
+
+        assertThat(result.exit()).isZero();
+        assertThat(result.err().replaceAll("\\s+", " "))
+                .contains("bc-9: Signs of reversion were found", "certified stock");
+    }
+
+    @Test
     void json_has_every_lot_with_its_numbers_and_days() {
         Cli.Result result = run("cuttings", "--json", TODAY);
 
@@ -189,7 +217,7 @@ class CuttingsGardenTest {
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.out())
                 .contains("Arithmetic", "nursery bed: 90 %", "10 alive, of whom")
-                .contains("fit to lift from then");
+                .contains("the day they are fit to lift");
     }
 
     @ParameterizedTest(name = "{0}")
