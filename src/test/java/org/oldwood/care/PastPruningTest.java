@@ -147,4 +147,49 @@ class PastPruningTest {
         assertThat(minutes("bc-9", "winter")).hasValue(20.0);
         assertThat(minutes("ra-9", "canes")).hasValue(20.0);
     }
+
+    @Test
+    void shoots_of_the_same_summer_are_no_stems_of_a_winter() {
+        pruned("2026-07-01", "'stems': {'0': 4, '1': 1}");
+        pruned("2026-07-02", "'stems': {'0': 2}");
+
+        assertThat(past("bc").taken()).containsOnly(java.util.Map.entry(2026, Stems.of(1)));
+    }
+
+    @Test
+    void only_what_both_counts_tell_of_is_missing() {
+        counted("2024-11-20", "'1': 8, '2': 5, '3': 4");
+        counted("2025-11-20", "'2': 6, '4': 1");
+
+        // fives of two years were not counted as threes
+        assertThat(past("bc").taken())
+                .containsOnly(
+                        java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 2, "3", 3))));
+    }
+
+    @Test
+    void a_lump_of_one_count_alone_is_compared_as_a_whole() {
+        counted("2024-11-20", "'1': 8, '2': 5, '3': 4, '4': 2");
+        counted("2025-11-20", "'2': 8, '3+': 6");
+
+        assertThat(past("bc").taken())
+                .containsOnly(
+                        java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 0, "2+", 5))));
+    }
+
+    @Test
+    void counts_two_seasons_apart_tell_nothing() {
+        counted("2023-11-20", "'1': 8, '2': 5");
+        counted("2025-11-20", "'1': 7, '3': 2");
+
+        assertThat(past("bc").taken()).isEmpty();
+    }
+
+    @Test
+    void the_first_count_of_a_season_holds() {
+        counted("2025-11-20", "'1': 9");
+        counted("2026-01-20", "'1': 4");
+
+        assertThat(past("bc").newShoots()).containsExactly(9);
+    }
 }

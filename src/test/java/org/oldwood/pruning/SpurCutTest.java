@@ -139,4 +139,78 @@ class SpurCutTest {
             assertThat(cut.after().from(2)).isPositive();
         }
     }
+
+    @Test
+    void of_many_old_branches_no_more_go_than_shoots_can_follow() {
+        // four are past their age; the limit is two, one shoot can follow
+        Cut one = red.winter(Bush.of(Stems.of(1, 2, 1, 1, 0, 4)));
+        Cut two = red.winter(Bush.of(Stems.of(2, 2, 1, 1, 0, 4)));
+
+        assertThat(one.taken()).containsExactly(new Taken(6, 1, Why.SPENT));
+        assertThat(one.heldBack()).isEqualTo(3);
+        assertThat(one.remarks()).containsExactly(Cut.Remark.NO_SUCCESSOR);
+        assertThat(two.taken()).containsExactly(new Taken(6, 2, Why.SPENT));
+        assertThat(two.remarks()).containsExactly(Cut.Remark.LIMITED);
+    }
+
+    @Test
+    void a_single_branch_never_goes_and_of_two_one_may() {
+        assertThat(red.winter(Bush.of(Stems.of(3, 0, 0, 0, 0, 1))).taken()).isEmpty();
+        assertThat(red.winter(Bush.of(Stems.of(3, 0, 0, 0, 0, 2))).of(6)).isEqualTo(1);
+    }
+
+    @Test
+    void a_frame_with_ten_branches_is_not_too_full_and_with_eleven_it_is() {
+        // rhs-redcurrant-pruning: eight to ten
+        assertThat(red.winter(Bush.of(Stems.of(0, 10))).taken()).isEmpty();
+        assertThat(red.winter(Bush.of(Stems.of(0, 11))).taken())
+                .containsExactly(new Taken(2, 1, Why.CROWDED));
+        assertThat(red.winter(Bush.of(Stems.of(0, 11))).life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(red.winter(Bush.of(Stems.of(0, 15))).life()).isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(red.winter(Bush.of(Stems.of(0, 15))).remarks())
+                .containsExactly(Cut.Remark.LIMITED);
+    }
+
+    @Property
+    void the_plan_brings_a_frame_of_up_to_fifteen_to_its_number_in_eight_winters_where_it_stays(
+            @ForAll @IntRange(max = 4) int young,
+            @ForAll @IntRange(max = 8) int branches,
+            @ForAll @IntRange(max = 3) int old,
+            @ForAll @IntRange(max = 1) int newShoots) {
+        // fifteen branches are the most that print leaves on any bush (swedish-gooseberry-renewal)
+        Stems stems = Stems.of(young, branches, 0, 0, 0, old);
+        for (int winter = 0; winter < 14; winter++) {
+            Stems after = red.winter(Bush.of(stems)).after();
+            if (winter >= 8) {
+                assertThat(after.from(2)).as("winter %s", winter).isBetween(0, 10);
+            }
+            stems = after.aged(newShoots, 60);
+        }
+    }
+
+    @Test
+    void sick_young_shoots_go_too_and_what_waits_is_less_by_what_was_replaced() {
+        Bush bush = Bush.of(Stems.of(3, 3, 3, 0, 0, 4)).withFaults(Stems.of(1), Stems.NONE);
+
+        Cut cut = red.winter(bush);
+
+        assertThat(cut.taken())
+                .containsExactly(new Taken(1, 1, Why.SICK), new Taken(6, 2, Why.SPENT));
+        assertThat(cut.youngToLeave()).isEqualTo(2);
+        assertThat(cut.heldBack()).isEqualTo(2);
+    }
+
+    @Test
+    void after_its_first_season_a_frame_is_cut_and_a_cordon_never_loses_its_stem() {
+        Bush first = Bush.of(Stems.of(1, 3)).withFaults(Stems.of(0, 1), Stems.NONE);
+        School cordon = Schools.school("redcurrant", "cordon", "cordon");
+
+        assertThat(red.winter(first.after(0)).taken()).isEmpty();
+        assertThat(red.winter(first.after(1)).of(Why.SICK)).isEqualTo(1);
+        int[] old = new int[Stems.OLDEST_CLASS];
+        old[Stems.OLDEST_CLASS - 1] = 1;
+        assertThat(cordon.winter(Bush.of(Stems.of(old))).taken()).isEmpty();
+        old[Stems.OLDEST_CLASS - 1] = 2;
+        assertThat(cordon.winter(Bush.of(Stems.of(old))).of(Why.SPENT)).isZero();
+    }
 }

@@ -83,4 +83,42 @@ class StemsTest {
         assertThatThrownBy(() -> Bush.of(Stems.of(2)).withFaults(Stems.of(2), Stems.of(1)))
                 .hasMessageContaining("3 of 2");
     }
+
+    @Test
+    void what_was_not_counted_is_reckoned_as_new_shoots_or_none() {
+        assertThat(StemClass.parse("2=4,4+=3").reckoned(8)).isEqualTo(Stems.ofOpen(8, 4, 0, 3));
+        assertThat(StemClass.parse("1=0,3=3").reckoned(8)).isEqualTo(Stems.of(0, 0, 3));
+        assertThat(Stems.NONE.reckoned(8)).isEqualTo(Stems.NONE);
+    }
+
+    @Test
+    void counts_outside_the_classes_are_none() {
+        Stems stems = Stems.of(5, 4);
+
+        assertThat(stems.at(0)).isZero();
+        assertThat(stems.at(2)).isEqualTo(4);
+        assertThat(stems.at(3)).isZero();
+        assertThat(stems.between(0, 9)).isEqualTo(9);
+        assertThat(stems.oldest()).isEqualTo(2);
+        assertThat(stems.isOpen()).isFalse();
+        assertThat(Stems.of(5, 4)).hasSameHashCodeAs(stems).isNotEqualTo(Stems.ofOpen(5, 4));
+    }
+
+    @Test
+    void the_greatest_age_and_number_may_be_written() {
+        assertThat(StemClass.parse("60=10000").at(60)).isEqualTo(10_000);
+        assertThatThrownBy(() -> StemClass.parse("61=1")).hasMessageContaining("from 1 to 60");
+        assertThatThrownBy(() -> StemClass.parse("1=10001")).hasMessageContaining("10000");
+    }
+
+    @Test
+    void a_bush_has_room_and_a_winter() {
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).inRenovationWinter(0))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter()).isEqualTo(1);
+        assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak())
+                .isEqualTo(Stems.of(1));
+    }
 }
