@@ -1,10 +1,13 @@
 package org.oldwood.cli;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.garden.Season;
 import org.oldwood.season.GrowingDegreeHours;
 import org.oldwood.season.HourlySeries;
+import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
@@ -34,20 +37,28 @@ final class HeatCommand extends SumCommand {
     String model = "sine";
 
     @Option(names = "--base", paramLabel = "C", description = "base, °C; 5 otherwise")
-    double baseC = 5;
+    Optional<Double> base = Optional.empty();
 
     @Override
-    Stretch usual(Season season) {
+    Stretch usual(Season season, SeasonMethods methods) {
+        MonthDay from = methods.heatSum().from();
+        MonthDay before = methods.heatSum().before();
         return new Stretch(
-                "season " + season.label(), season.day(1, 1), season.day(7, 1).minusDays(1));
+                "season " + season.label(),
+                season.day(from.getMonthValue(), from.getDayOfMonth()),
+                season.day(before.getMonthValue(), before.getDayOfMonth()).minusDays(1));
+    }
+
+    private double baseC(Documents documents) {
+        return base.orElseGet(() -> SeasonMethods.read(documents).heatSum().base().is());
     }
 
     @Override
     double total(HourlySeries series, LocalDate first, LocalDate last, Documents documents) {
         return switch (chosen()) {
             case "hours" -> series.sum(new GrowingDegreeHours(), first, last);
-            case "simple" -> series.simpleDegreeDays(baseC, first, last);
-            default -> series.degreeDays(baseC, first, last);
+            case "simple" -> series.simpleDegreeDays(baseC(documents), first, last);
+            default -> series.degreeDays(baseC(documents), first, last);
         };
     }
 
@@ -55,7 +66,7 @@ final class HeatCommand extends SumCommand {
     String unit(Documents documents) {
         return chosen().equals("hours")
                 ? "growing degree hours"
-                : "degree days above " + baseC + " °C (" + model + ")";
+                : "degree days above " + baseC(documents) + " °C (" + model + ")";
     }
 
     private String chosen() {

@@ -14,10 +14,12 @@ import org.oldwood.garden.Season;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.GardenStages;
 import org.oldwood.season.HourlySeries;
+import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.Weather;
 import org.oldwood.season.WeatherImport;
 import org.oldwood.season.WeatherReader;
 import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine.Option;
@@ -49,12 +51,21 @@ abstract class SumCommand extends GardenCommand {
     record Line(Stretch stretch, double total, int filled) {}
 
     /** The usual stretch of a season. */
-    abstract Stretch usual(Season season);
+    abstract Stretch usual(Season season, SeasonMethods methods);
 
     abstract double total(
             HourlySeries series, LocalDate first, LocalDate last, Documents documents);
 
     abstract String unit(Documents documents);
+
+    /** Works out what is told of a garden's crops beside the sums. */
+    void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {}
+
+    /** Tells it. */
+    void tellBeside() {}
+
+    /** Writes it, as members of the answer. */
+    void writeBeside(JsonWriter json) {}
 
     @Override
     int run() throws IOException {
@@ -63,38 +74,59 @@ abstract class SumCommand extends GardenCommand {
         String unit = unit(documents);
         double at = latitude(folder);
         Weather weather = weather(folder);
-        Problems problems = new Problems();
-        Optional<GardenClimate> climate =
-                folder.flatMap(
-                        each -> GardenStages.climate(each.garden(), weather, documents, problems));
-        if (!problems.isEmpty()) {
-            throw new RecordException(problems.list());
-        }
+        Optional<GardenClimate> climate = folder.flatMap(each -> climate(each, weather));
+        SeasonMethods methods = SeasonMethods.read(documents);
+        List<Stretch> stretches =
+                stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
         List<Line> lines = new ArrayList<>();
-        List<Stretch> stretches = stretches(weather, Hemisphere.of(at));
         if (!stretches.isEmpty()) {
-            LocalDate first = stretches.get(0).first().minusDays(31);
-            LocalDate begin =
-                    weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
-            LocalDate end = stretches.get(stretches.size() - 1).last();
-            HourlySeries series =
-                    HourlySeries.of(at, weather, climate, begin, end)
-                            .orElseThrow(
-                                    () ->
-                                            usage(
-                                                    "there is neither weather nor climate. Give"
-                                                            + " --weather FILE, or put a climate into"
-                                                            + " garden.json."));
-            for (Stretch one : stretches) {
-                lines.add(
-                        new Line(
-                                one,
-                                total(series, one.first(), one.last(), documents),
-                                series.filled(one.first(), one.last())));
-            }
+            HourlySeries series = series(at, weather, climate, stretches);
+            stretches.forEach(one -> lines.add(line(one, series, documents)));
+            folder.ifPresent(each -> beside(series, lines, each));
         }
         print(lines, unit);
         return 0;
+    }
+
+    private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {
+        Problems problems = new Problems();
+        Optional<GardenClimate> climate =
+                GardenStages.climate(folder.garden(), weather, folder.documents(), problems);
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        return climate;
+    }
+
+    private Line line(Stretch one, HourlySeries series, Documents documents) {
+        return new Line(
+                one,
+                total(series, one.first(), one.last(), documents),
+                series.filled(one.first(), one.last()));
+    }
+
+    private HourlySeries series(
+            double latitude,
+            Weather weather,
+            Optional<GardenClimate> climate,
+            List<Stretch> stretches) {
+        LocalDate first = stretches.get(0).first().minusDays(31);
+        LocalDate begin =
+                weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
+        LocalDate end = stretches.get(stretches.size() - 1).last();
+        return HourlySeries.of(latitude, weather, climate, begin, end)
+                .orElseThrow(
+                        () ->
+                                usage(
+                                        "there is neither weather nor climate. Give --weather FILE,"
+                                                + " or for a garden: "
+                                                + GardenStages.lackingClimate()
+                                                + "."));
+    }
+
+    /** True where the lines are whole seasons, not days that were asked for. */
+    final boolean wholeSeasons() {
+        return from.isEmpty();
     }
 
     private double latitude(Optional<GardenFolder> folder) {
@@ -122,7 +154,8 @@ abstract class SumCommand extends GardenCommand {
         return read.orElseThrow(() -> new RecordException(problems.list())).weather();
     }
 
-    private List<Stretch> stretches(Weather weather, Hemisphere hemisphere) {
+    private List<Stretch> stretches(
+            Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
         if (from.isPresent() != to.isPresent()) {
             throw usage("give --from and --to together");
         }
@@ -132,16 +165,26 @@ abstract class SumCommand extends GardenCommand {
             }
             return List.of(new Stretch(from.get() + " to " + to.get(), from.get(), to.get()));
         }
-        if (weather.isEmpty()) {
-            return List.of(usual(Season.containing(today(), hemisphere)));
+        List<Stretch> all = whole(weather, hemisphere, methods);
+        boolean byMeans = file.isEmpty() && (climate || weather.isEmpty());
+        if (all.isEmpty() && byMeans) {
+            return List.of(usual(Season.containing(today(), hemisphere), methods));
         }
+        return all;
+    }
+
+    /** The seasons whose stretch lies wholly in the record. */
+    private List<Stretch> whole(Weather weather, Hemisphere hemisphere, SeasonMethods methods) {
         List<Stretch> all = new ArrayList<>();
+        if (weather.isEmpty()) {
+            return all;
+        }
         Season season = Season.containing(weather.first(), hemisphere);
-        while (!usual(season).first().isAfter(weather.last())) {
-            Stretch stretch = usual(season);
-            if (!stretch.first().isBefore(weather.first())
-                    && !stretch.last().isAfter(weather.last())) {
-                all.add(stretch);
+        for (Stretch one = usual(season, methods);
+                !one.last().isAfter(weather.last());
+                one = usual(season, methods)) {
+            if (!one.first().isBefore(weather.first())) {
+                all.add(one);
             }
             season = season.plus(1);
         }
@@ -161,7 +204,9 @@ abstract class SumCommand extends GardenCommand {
                                             .put("filledDays", (long) line.filled())
                                             .endObject();
                                 }
-                                writer.endArray().endObject();
+                                writer.endArray();
+                                writeBeside(writer);
+                                writer.endObject();
                             });
             return;
         }
@@ -180,6 +225,7 @@ abstract class SumCommand extends GardenCommand {
                                             ? ""
                                             : ", " + line.filled() + " days not measured"));
         }
+        tellBeside();
     }
 
     private static double rounded(double value) {

@@ -10,6 +10,7 @@ import org.oldwood.season.Weather;
 import org.oldwood.season.WeatherFile;
 import org.oldwood.season.WeatherImport;
 import org.oldwood.season.WeatherReader;
+import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
@@ -64,7 +65,11 @@ final class WeatherCommand extends GardenCommand {
             throw new RecordException(some(problems.list()));
         }
         WeatherFile.write(folder.path(), all);
-        read.ifPresent(this::tellOf);
+        if (json) {
+            read.ifPresent(each -> out().json(writer -> write(writer, each)));
+        } else {
+            read.ifPresent(this::tellOf);
+        }
         tell("Wrote " + folder.path().resolve(WeatherFile.NAME));
         return 0;
     }
@@ -82,9 +87,26 @@ final class WeatherCommand extends GardenCommand {
         return some;
     }
 
+    private static void write(JsonWriter json, WeatherImport read) {
+        Weather weather = read.weather();
+        json.object().put("format", read.format()).put("days", (long) weather.count());
+        if (!weather.isEmpty()) {
+            json.put("first", weather.first().toString()).put("last", weather.last().toString());
+        }
+        json.put("notMeasured", (long) read.notMeasured()).put("repeated", (long) read.repeated());
+        json.array("gaps");
+        for (WeatherImport.Gap gap : read.gaps()) {
+            json.object()
+                    .put("first", gap.first().toString())
+                    .put("last", gap.last().toString())
+                    .endObject();
+        }
+        json.endArray().endObject();
+    }
+
     private void tellOf(WeatherImport read) {
         Weather weather = read.weather();
-        out().paragraph(0, weather.count() + " days read as " + read.format() + ".");
+        out().paragraph(0, days(weather.count()) + " read as " + read.format() + ".");
         if (!weather.isEmpty()) {
             out().paragraph(0, "From " + weather.first() + " to " + weather.last() + ".");
         }
@@ -92,18 +114,26 @@ final class WeatherCommand extends GardenCommand {
         if (!gaps.isEmpty()) {
             out().paragraph(
                             0,
-                            read.gapDays()
-                                    + " days are left out; they will be filled from the climate's"
-                                    + " means:");
+                            days(read.gapDays())
+                                    + (read.gapDays() == 1 ? " is" : " are")
+                                    + " left out, to be filled from the climate's means:");
         }
         for (WeatherImport.Gap gap : gaps.subList(0, Math.min(SHOWN, gaps.size()))) {
-            out().paragraph(2, gap.first() + " to " + gap.last() + ", " + gap.days() + " days");
+            out().paragraph(2, gap.first() + " to " + gap.last() + ", " + days(gap.days()));
         }
         if (read.notMeasured() > 0) {
-            out().paragraph(0, read.notMeasured() + " days lack a temperature.");
+            out().paragraph(
+                            0,
+                            days(read.notMeasured())
+                                    + (read.notMeasured() == 1 ? " lacks" : " lack")
+                                    + " a temperature.");
         }
         if (read.repeated() > 0) {
             out().paragraph(0, read.repeated() + " lines repeated a day.");
         }
+    }
+
+    private static String days(int count) {
+        return count + (count == 1 ? " day" : " days");
     }
 }

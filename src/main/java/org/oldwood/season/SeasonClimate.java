@@ -47,11 +47,11 @@ final class SeasonClimate {
     }
 
     LocalDate chillFrom() {
-        return StageModel.beforeHeat(days, methods.chillFrom(), methods.heatFrom());
+        return methods.chillFirst(days.season());
     }
 
     private LocalDate chillTo() {
-        return days.on(methods.chillBefore()).minusDays(1);
+        return methods.chillLast(days.season());
     }
 
     /** Heat begins when the least chill that sources give is met, within bounds. */

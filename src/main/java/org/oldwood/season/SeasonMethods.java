@@ -1,7 +1,9 @@
 package org.oldwood.season;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import org.oldwood.crop.Figure;
+import org.oldwood.garden.Season;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -9,6 +11,7 @@ import org.oldwood.store.Fields;
  * The figures that the season engine works by whatever the crop, from {@code season/methods.json}.
  *
  * @param heatFrom day of the northern year on which heat begins to count
+ * @param heatSum the stretch and base of the heat that is shown for comparison
  * @param spreadLeastC spread of daily means about a normal day, least, °C
  * @param spreadPerC and its share of the range of the monthly means
  * @param chillFrom day of the northern year on which chill begins to count
@@ -27,6 +30,7 @@ import org.oldwood.store.Fields;
  */
 public record SeasonMethods(
         MonthDay heatFrom,
+        HeatSum heatSum,
         Figure spreadLeastC,
         Figure spreadPerC,
         MonthDay chillFrom,
@@ -42,6 +46,22 @@ public record SeasonMethods(
         Means means,
         Figure shrink,
         Figure carriedToAutumn) {
+
+    /**
+     * The stretch and base of heat that is shown for comparison; the stages' models have their own.
+     *
+     * @param from the first day of the northern year
+     * @param before the day after the last
+     * @param base base temperature, °C
+     */
+    public record HeatSum(MonthDay from, MonthDay before, Figure base) {
+        private static HeatSum read(Fields fields) {
+            return new HeatSum(
+                    CropStages.monthDay(fields, "from"),
+                    CropStages.monthDay(fields, "before"),
+                    Figure.read(fields, "base"));
+        }
+    }
 
     /**
      * When a garden's own measured days make a mean year.
@@ -71,6 +91,7 @@ public record SeasonMethods(
         SeasonMethods methods =
                 new SeasonMethods(
                         CropStages.monthDay(heat, "from"),
+                        HeatSum.read(part(fields, "heatSum")),
                         Figure.read(spread, "leastC"),
                         Figure.read(spread, "perC"),
                         CropStages.monthDay(chill, "from"),
@@ -88,6 +109,19 @@ public record SeasonMethods(
                         Figure.read(seen, "carriedToAutumn"));
         fields.done();
         return methods;
+    }
+
+    /** The first day of a season's winter on which chill counts. */
+    public LocalDate chillFirst(Season season) {
+        LocalDate day = season.day(chillFrom.getMonthValue(), chillFrom.getDayOfMonth());
+        return day.isBefore(chillLast(season))
+                ? day
+                : season.plus(-1).day(chillFrom.getMonthValue(), chillFrom.getDayOfMonth());
+    }
+
+    /** The last day of it. */
+    public LocalDate chillLast(Season season) {
+        return season.day(chillBefore.getMonthValue(), chillBefore.getDayOfMonth()).minusDays(1);
     }
 
     private static Fields part(Fields fields, String key) {

@@ -1,7 +1,6 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.oldwood.crop.Figure;
@@ -118,13 +117,5 @@ final class StageModel {
             return least;
         }
         return day.isAfter(most) ? most : day;
-    }
-
-    /** The day before or after which the year's chill or heat counts. */
-    static LocalDate beforeHeat(SeasonDays days, MonthDay northern, MonthDay heatFrom) {
-        LocalDate day = days.on(northern);
-        return day.isAfter(days.on(heatFrom))
-                ? days.season().plus(-1).day(northern.getMonthValue(), northern.getDayOfMonth())
-                : day;
     }
 }

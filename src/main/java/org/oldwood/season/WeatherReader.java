@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,6 +96,9 @@ public final class WeatherReader {
         rows.decimalCommas(table.separator() != ',');
         for (int row = 1; row < table.rows().size(); row++) {
             int line = table.lines().get(row);
+            if (isTooLong(table, row, line)) {
+                continue;
+            }
             Optional<LocalDate> date =
                     date(table.cell(row, columns.getOrDefault("date", -1)), line);
             if (ghcn) {
@@ -112,7 +116,28 @@ public final class WeatherReader {
         if (ghcn) {
             return decimals ? "GHCN-Daily in °C and mm" : "GHCN-Daily in tenths of °C and mm";
         }
-        return "date,tmin,tmax,rain in °C and mm";
+        return "date,tmin,tmax,rain in °C and mm" + notUsed(columns);
+    }
+
+    /** A decimal comma among commas makes two cells of one value, and all that follow are wrong. */
+    private boolean isTooLong(WeatherTable table, int row, int line) {
+        int cells = table.rows().get(row).size();
+        int columns = table.rows().get(0).size();
+        boolean tooLong = cells > columns && !table.cell(row, cells - 1).isEmpty();
+        if (tooLong) {
+            problems.add(
+                    "too-many-cells",
+                    Place.of(file.file(), line),
+                    "has " + cells + " cells, but there are " + columns + " columns",
+                    "Where decimals are written with a comma, the cells must be parted by semicolons.");
+        }
+        return tooLong;
+    }
+
+    private static String notUsed(Map<String, Integer> columns) {
+        List<String> others = new ArrayList<>(columns.keySet());
+        others.removeAll(List.of("date", "tmin", "tmax", "rain", "prcp", ""));
+        return others.isEmpty() ? "" : "; not used: " + String.join(", ", others);
     }
 
     private static boolean hasDecimals(WeatherTable table, Map<String, Integer> columns) {

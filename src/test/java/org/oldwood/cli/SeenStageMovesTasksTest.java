@@ -1,0 +1,177 @@
+package org.oldwood.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A stage seen ten days early moves every later stage, and the tasks in the next calendar. */
+class SeenStageMovesTasksTest {
+    @TempDir Path folder;
+
+    private record Days(String title, LocalDate first, int sequence) {}
+
+    private void garden(double latitude, String climate, String planted) throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                 "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
+                 "beds": [{"id": "a", "areaM2": 9, "texture": "loam"}]}
+                """
+                        .formatted(latitude, climate));
+        Files.writeString(
+                folder.resolve("journal.jsonl"),
+                """
+                {"id":"e1","date":"%1$s","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":3}
+                {"id":"e2","date":"%1$s","entry":"planted","plant":"rc","crop":"redcurrant","bed":"a","bushes":2}
+                """
+                        .formatted(planted));
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource({"52.2, cambridge, 2021-11-20, 2027-01-02", "-42.9, hobart, 2021-05-20, 2026-07-02"})
+    void moves_every_later_window(double latitude, String climate, String planted, LocalDate winter)
+            throws IOException {
+        garden(latitude, climate, planted);
+        LocalDate seen = stages(winter).get("bud-swell").minusDays(10);
+        Map<String, LocalDate> stagesBefore = stages(seen);
+        Map<String, Days> before = export(seen);
+
+        Cli.Result note =
+                Cli.in(folder)
+                        .run(
+                                "note",
+                                "seen",
+                                "--crop",
+                                "blackcurrant",
+                                "--stage",
+                                "bud-swell",
+                                "--today",
+                                seen.toString());
+        assertThat(note.err()).doesNotContain("Usage");
+        assertThat(note.exit()).isZero();
+        Map<String, LocalDate> stagesAfter = stages(seen);
+        Map<String, Days> after = export(seen);
+
+        for (String stage : stagesBefore.keySet()) {
+            int days =
+                    switch (stage) {
+                        case "dormant" -> 0;
+                        case "leaf-fall-begins", "leaf-fall-done" -> 3;
+                        default -> 10;
+                    };
+            assertThat(stagesAfter.get(stage))
+                    .as(stage)
+                    .isEqualTo(stagesBefore.get(stage).minusDays(days));
+        }
+        assertMoved(before, after, "Watch for frost while blackcurrants flower", 10);
+        assertMoved(before, after, "Net blackcurrants", 10);
+        assertMoved(before, after, "Pick blackcurrants", 10);
+        assertMoved(before, after, "Feed blackcurrants", 10);
+        assertMoved(before, after, "Pick red currants", 0);
+        assertThat(one(after, "Pick blackcurrants").sequence()).isEqualTo(1);
+        assertThat(one(after, "Pick red currants").sequence()).isZero();
+    }
+
+    /** The same garden with no climate: the calendar's dates move too. */
+    @Test
+    void moves_a_garden_without_a_climate() throws IOException {
+        garden(52.2, "cambridge", "2021-11-20");
+        Path file = folder.resolve("garden.json");
+        Files.writeString(file, Files.readString(file).replace("\"climate\": \"cambridge\",", ""));
+        LocalDate seen = stages(LocalDate.of(2027, 1, 2)).get("bud-swell").minusDays(10);
+        Map<String, Days> before = export(seen);
+
+        Cli.in(folder)
+                .run(
+                        "note",
+                        "seen",
+                        "--crop",
+                        "blackcurrant",
+                        "--stage",
+                        "03",
+                        "--today",
+                        seen.toString());
+
+        assertMoved(before, export(seen), "Pick blackcurrants", 10);
+    }
+
+    private static void assertMoved(
+            Map<String, Days> before, Map<String, Days> after, String title, int days) {
+        assertThat(one(after, title).first())
+                .as(title)
+                .isEqualTo(one(before, title).first().minusDays(days));
+    }
+
+    private static Days one(Map<String, Days> items, String title) {
+        return items.values().stream()
+                .filter(item -> item.title().startsWith(title))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + title));
+    }
+
+    private Map<String, LocalDate> stages(LocalDate today) {
+        String json =
+                Cli.in(folder)
+                        .run("stages", "blackcurrant", "--json", "--today", today.toString())
+                        .out();
+        Map<String, LocalDate> dates = new LinkedHashMap<>();
+        String stage = "";
+        for (String line : json.lines().map(String::strip).toList()) {
+            String value = line.replaceAll(".*: \"|\",?$", "");
+            if (line.startsWith("\"stage\"") && !json.contains("\"harm" + line)) {
+                stage = value;
+            } else if (line.startsWith("\"date\"")) {
+                dates.put(stage, LocalDate.parse(value));
+            }
+        }
+        assertThat(dates).hasSize(9);
+        return dates;
+    }
+
+    /** Events by UID, out of the file that {@code calendar} writes. */
+    private Map<String, Days> export(LocalDate today) throws IOException {
+        Path out = folder.resolve("out");
+        Cli.Result run =
+                Cli.in(folder)
+                        .run("calendar", "--out", out.toString(), "--today", today.toString());
+        assertThat(run.exit()).as(run.err()).isZero();
+        Path file;
+        try (var files = Files.list(out)) {
+            file =
+                    files.filter(path -> path.toString().endsWith("todos.ics"))
+                            .findFirst()
+                            .orElseThrow();
+        }
+        String text = Files.readString(file).replace("\r\n ", "");
+        Map<String, Days> items = new LinkedHashMap<>();
+        for (String item : text.split("BEGIN:VTODO")) {
+            if (item.contains("\r\nDTSTART;VALUE=DATE:")) {
+                items.put(
+                        field(item, "UID:"),
+                        new Days(
+                                field(item, "SUMMARY:"),
+                                LocalDate.parse(
+                                        field(item, "DTSTART;VALUE=DATE:"),
+                                        DateTimeFormatter.BASIC_ISO_DATE),
+                                Integer.parseInt(field(item, "SEQUENCE:"))));
+            }
+        }
+        return items;
+    }
+
+    private static String field(String item, String name) {
+        int at = item.indexOf("\r\n" + name) + 2 + name.length();
+        return item.substring(at, item.indexOf("\r\n", at));
+    }
+}
