@@ -36,6 +36,8 @@ public record Outlook(
                 run.firstShort(0));
     }
 
+    // never compared, and lives within one call
+    @SuppressWarnings("ArrayRecordComponent")
     private record Run(
             BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm) {
         OptionalInt firstShort(double rain) {
