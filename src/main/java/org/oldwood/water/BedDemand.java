@@ -15,7 +15,12 @@ public final class BedDemand {
      * @param weight its part of the bed; only the ratio to the others counts; more than 0
      * @param firstSeason the year that names its first season in the bed
      */
-    public record Planting(Crop crop, CropWater water, double weight, int firstSeason) {}
+    public record Planting(Crop crop, CropWater water, double weight, int firstSeason) {
+        /** Together with more plants of the same kind and age. */
+        Planting with(Planting more) {
+            return new Planting(crop, water, weight + more.weight, firstSeason);
+        }
+    }
 
     /**
      * Mulch that was laid.

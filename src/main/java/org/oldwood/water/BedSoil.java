@@ -1,8 +1,10 @@
 package org.oldwood.water;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.garden.BedState;
@@ -14,7 +16,7 @@ import org.oldwood.garden.Season;
  *
  * @param soil its texture
  * @param water what the account needs
- * @param plantings what stands in it
+ * @param plantings what stands in it, plants of one crop and age together
  * @param groundM2 ground that the plants' roots hold and that is watered, at most the bed, m²
  * @param plants bushes, or metres of row where all are rows, or where there are both that ground
  * @param each what these are: {@code bush}, {@code metre of row}, {@code m² of rooted ground}
@@ -61,13 +63,14 @@ public record BedSoil(
         private final Season season;
         private final WaterData data;
         private final double first;
-        private final List<BedDemand.Planting> plantings = new ArrayList<>();
+        private final Map<String, BedDemand.Planting> plantings = new LinkedHashMap<>();
         private final Set<String> sources = new LinkedHashSet<>();
         private double ground;
         private double depth;
         private double metres;
         private int bushes;
         private int rows;
+        private int plants;
 
         Standing(Season season, WaterData data) {
             this.season = season;
@@ -89,9 +92,12 @@ public record BedSoil(
             bushes += plant.plant().bushes();
             sources.addAll(water.rootDepth().sources());
             sources.addAll(water.group().sources());
-            plantings.add(
-                    new BedDemand.Planting(
-                            data.crop(plant.plant().crop()), water, area, season.year() - age + 1));
+            plants++;
+            String crop = plant.plant().crop();
+            plantings.merge(
+                    crop + " " + age,
+                    new BedDemand.Planting(data.crop(crop), water, area, season.year() - age + 1),
+                    BedDemand.Planting::with);
         }
 
         BedSoil in(BedGround bed) {
@@ -102,14 +108,15 @@ public record BedSoil(
             }
             Set<String> keys = new LinkedHashSet<>(bed.soil().sources());
             keys.addAll(sources);
-            double fraction = plantings.get(0).water().group().depletion().is();
+            List<BedDemand.Planting> all = List.copyOf(plantings.values());
+            double fraction = all.get(0).water().group().depletion().is();
             double held = Math.min(bed.bed().areaM2(), ground);
-            boolean allRows = rows == plantings.size();
+            boolean allRows = rows == plants;
             boolean both = rows > 0 && !allRows;
             return new BedSoil(
                     bed.soil(),
                     bed.water(bed.rootDepthM(wanted), fraction),
-                    plantings,
+                    all,
                     held,
                     both ? held : allRows ? metres : bushes,
                     both ? "m² of rooted ground" : allRows ? "metre of row" : "bush",

@@ -135,6 +135,24 @@ class WaterLawsTest {
     }
 
     @Property
+    void a_litre_on_a_square_metre_is_a_millimetre_in_the_account(
+            @ForAll @DoubleRange(min = 0.1, max = 500) double litres,
+            @ForAll @DoubleRange(min = 0.2, max = 60) double ground) {
+        BedWater bed = new BedWater(120, 0.5, ground, RoofWater.NONE, 0);
+        BedEvents events = new BedEvents();
+        events.water(0, RootZone.millimetres(litres, ground));
+        WeatherSeries still = WeatherSeries.measured(FIRST, new double[1], new double[1]);
+
+        WaterDays days = new WaterAccount(bed).run(still, new double[1], events, 120);
+
+        double taken = RootZone.litres(120 - days.depletion(0) + days.drained(0), ground);
+        assertThat(taken).isCloseTo(litres, within(1e-6));
+        assertThat(Dose.toRefill(days.depletion(0), ground, 1).litres())
+                .isCloseTo(Math.max(0, 120 * ground - litres), within(1e-6));
+        assertThat(new RoofWater(ground, 1, 0).litres(1)).isCloseTo(ground, within(1e-12));
+    }
+
+    @Property
     void litres_are_never_negative(
             @ForAll @DoubleRange(min = -50, max = 200) double depletion,
             @ForAll @DoubleRange(min = 0.1, max = 1000) double area,
