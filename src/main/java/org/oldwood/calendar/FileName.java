@@ -7,7 +7,7 @@ import java.text.Normalizer;
  * What people called a garden cannot lead out of the folder, nor be a name that some system keeps
  * for itself, since a kind ({@code -events}) always follows.
  */
-final class FileName {
+public final class FileName {
     /** Leaves room for a bed's id and the kind under the 255 octets that file systems take. */
     private static final int LONGEST = 80;
 
@@ -18,7 +18,8 @@ final class FileName {
 
     private FileName() {}
 
-    static String of(String name) {
+    /** Of a garden, by its name. */
+    public static String of(String name) {
         StringBuilder file = new StringBuilder();
         String plain = isPlain(name) ? name : Normalizer.normalize(name, Normalizer.Form.NFD);
         for (int i = 0; i < plain.length() && file.length() < LONGEST; i++) {

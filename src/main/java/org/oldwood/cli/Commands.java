@@ -33,6 +33,7 @@ final class Commands {
         TABLE.put("lime", LimeCommand::new);
         TABLE.put("acidify", AcidifyCommand::new);
         TABLE.put("mulch", MulchCommand::new);
+        TABLE.put("pack", PackCommand::new);
         TABLE.put("sources", SourcesCommand::new);
         TABLE.put("completion", CompletionCommand::new);
     }

@@ -32,6 +32,9 @@ public final class GardenReader {
     public static Optional<Garden> read(Json json, Problems problems) {
         int before = problems.count();
         Fields fields = Fields.of(json, problems);
+        if (isNewer(fields)) {
+            return Optional.empty();
+        }
         fields.count("format", 1, FORMAT);
         fields.optionalText("$schema");
         Garden garden =
@@ -47,6 +50,19 @@ public final class GardenReader {
                         choices(fields));
         fields.done();
         return problems.count() == before ? Optional.of(garden) : Optional.empty();
+    }
+
+    /** What a later format means cannot be guessed, so nothing else is said of it. */
+    private static boolean isNewer(Fields fields) {
+        if (fields.raw("format").orElse(null) instanceof Json.Num num && num.value() > FORMAT) {
+            fields.wrong(
+                    "format",
+                    "newer-format",
+                    "is " + num.written() + ", but this program knows formats up to " + FORMAT,
+                    "Use a newer Oldwood; nothing was read and nothing will be written.");
+            return true;
+        }
+        return false;
     }
 
     private static UUID id(Fields fields) {
