@@ -3,7 +3,6 @@ package org.oldwood;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,8 +26,7 @@ class DependenciesDocTest {
     private static final String MARK = "<!-- made by DependenciesDocTest -->\n";
 
     /** Licences that ask for no more than keeping their notice. */
-    private static final String PERMISSIVE =
-            "(?i).*(apache|mit\\b|bsd|ical4j - license).*";
+    private static final String PERMISSIVE = "(?i).*(apache|mit\\b|bsd|ical4j - license).*";
 
     /** A library: where its files lie. */
     private record Library(String name, String version, Path project) {}
@@ -85,7 +83,9 @@ class DependenciesDocTest {
                 String group = inherited(root(project), "groupId").orElseThrow();
                 String artifact = child(root(project), "artifactId").orElseThrow();
                 String version = jar.getParent().getFileName().toString();
-                all.put(group + ":" + artifact, new Library(group + ":" + artifact, version, project));
+                all.put(
+                        group + ":" + artifact,
+                        new Library(group + ":" + artifact, version, project));
             }
         }
         assertThat(all).as("libraries with their project files").hasSizeGreaterThan(10);
@@ -173,11 +173,18 @@ class DependenciesDocTest {
 
     private static Optional<String> inherited(Element project, String name) {
         return child(project, name)
-                .or(() -> children(project, "parent").stream().findFirst().flatMap(p -> child(p, name)));
+                .or(
+                        () ->
+                                children(project, "parent").stream()
+                                        .findFirst()
+                                        .flatMap(p -> child(p, name)));
     }
 
     private static Optional<String> child(Element of, String name) {
-        return children(of, name).stream().map(Element::getTextContent).map(String::strip).findFirst();
+        return children(of, name).stream()
+                .map(Element::getTextContent)
+                .map(String::strip)
+                .findFirst();
     }
 
     private static List<Element> children(Element of, String name) {
