@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Stage;
 import org.oldwood.feeding.FeedPlan;
 import org.oldwood.feeding.FeedYear;
 import org.oldwood.feeding.Nutrients;
@@ -93,18 +94,38 @@ final class FeedAdvisor implements Advisor {
 
     private Fact latest(String name, Situation s, StandFeed stand) {
         FeedYear year = stand.year();
-        return year.latest(dressing(stand, year.begun() ? 1 : 0, books(s)))
-                .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()))
+        FeedPlan plan = stand.dressing(books(s), year.begun() ? 1 : 0);
+        Optional<LocalDate> byNitrogen =
+                year.latest(plan)
+                        .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
+        Optional<LocalDate> byManure = byManure(s, stand, plan);
+        if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
+            return Fact.day(
+                    name,
+                    byManure.get(),
+                    "the last day for raw manure before picking, " + byManure.get(),
+                    books(s).tables().limits().manure().hanging().sources().toArray(String[]::new));
+        }
+        return byNitrogen
                 .map(
                         day ->
-                                new Fact(
+                                Fact.day(
                                         name,
-                                        OptionalDouble.empty(),
-                                        Optional.empty(),
-                                        Optional.of(day),
+                                        day,
                                         "the last good day for the nitrogen in it, " + day,
-                                        year.timing().sources()))
+                                        year.timing().sources().toArray(String[]::new)))
                 .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
+    }
+
+    /**
+     * Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil.
+     */
+    private Optional<LocalDate> byManure(Situation s, StandFeed stand, FeedPlan plan) {
+        if (plan.parts().stream().noneMatch(part -> part.feed().is("manure"))) {
+            return Optional.empty();
+        }
+        LocalDate picking = s.world().stages().date(stand.crop(), s.season(), Stage.RIPE).date();
+        return Optional.of(books(s).tables().limits().manure().latest(picking, false));
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.oldwood.care;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
@@ -78,7 +77,7 @@ final class MulchAdvisor implements Advisor {
                                                 + " it will have shrunk to two thirds; look then."));
         lines.addAll(mulch.notes());
         Mulch material = mulch.plan().mulch();
-        lines.addAll(Together.about(books(s).together(), Set.copyOf(material.tags())));
+        lines.addAll(books(s).mulches().remarks(mulch.plan()));
         material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
         return Optional.of(
                 Amount.of(

@@ -53,14 +53,33 @@ final class StandAsking {
             texture = Optional.empty();
         }
         if (test.isEmpty()) {
-            assumed.add("No soil test yet: phosphate, potash and magnesia as for index 2.");
+            assumed.add(
+                    "No soil test yet: phosphate, potash and magnesia as for index "
+                            + Words.amount(books.tables().targetIndex().is())
+                            + ".");
         }
+        test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
         var index = books.tables().index();
         return new NeedCase.Soil(
                 texture,
                 index(test, "phosphorus", index::ofPhosphorus),
                 index(test, "potassium", index::ofPotassium),
                 index(test, "magnesium", index::ofMagnesium));
+    }
+
+    /** Too much potassium in the soil keeps magnesium from the plants. */
+    private Optional<String> potashAgainstMagnesium(Entry test) {
+        double most = books.tables().limits().potashToMagnesiumMost().is();
+        double k = test.number("potassium").orElse(0);
+        double mg = test.number("magnesium").orElse(0);
+        return mg > 0 && k / mg > most
+                ? Optional.of(
+                        "Soil K to Mg is "
+                                + Words.amount(k / mg)
+                                + " to 1, wanted is at most "
+                                + Words.amount(most)
+                                + " to 1: give magnesia, and hold back potash.")
+                : Optional.empty();
     }
 
     private static OptionalInt index(

@@ -58,6 +58,7 @@ public record FeedingTables(
      * @param potashToMagnesiumMost largest ratio of soil K to Mg, mg/l
      * @param soilTestEvery years between soil tests
      * @param retestAfter days after lime, feed or manure before a test tells the truth
+     * @param manure how long before picking raw manure must be given
      */
     public record Limits(
             Figure residualShare,
@@ -66,7 +67,8 @@ public record FeedingTables(
             Figure plantingYearMostN,
             Figure potashToMagnesiumMost,
             Figure soilTestEvery,
-            Figure retestAfter) {
+            Figure retestAfter,
+            ManureWait manure) {
         static Limits read(Fields fields) {
             return new Limits(
                     Figure.read(fields, "residualShare"),
@@ -75,7 +77,8 @@ public record FeedingTables(
                     Figure.read(fields, "plantingYearMostN"),
                     Figure.read(fields, "potashToMagnesiumMost"),
                     Figure.read(fields, "soilTestEvery"),
-                    Figure.read(fields, "retestAfter"));
+                    Figure.read(fields, "retestAfter"),
+                    ManureWait.read(fields));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.oldwood.crop.Figure;
 
 /**
  * How much of a liming material a piece of ground needs, split into doses that do no harm.
@@ -168,16 +169,26 @@ public final class LimePlan {
     }
 
     private void otherTable(double ph, double gPerM2) {
-        if (gPerM2 <= 0 || asked.targetPh() != tables.gardenTarget() || asked.texture().isEmpty()) {
+        if (gPerM2 <= 0 || asked.texture().isEmpty()) {
             return;
         }
-        tables.gardenTableGPerM2(row(asked.texture().get()).gardenLime(), ph)
-                .ifPresent(
-                        other ->
-                                notes.add(
-                                        "Print disagrees: an American garden table asks "
-                                                + Words.amount(other)
-                                                + " g/m² here, for a shallower layer."));
+        String texture = asked.texture().get();
+        if (asked.targetPh() == tables.gardenTarget()) {
+            tables.gardenTableGPerM2(row(texture).gardenLime(), ph)
+                    .ifPresent(other -> disagrees("an American garden table", other));
+        }
+        tables.southAfrica()
+                .gPerM2(texture, ph, asked.targetPh())
+                .ifPresent(other -> disagrees("a South African table", other));
+    }
+
+    private void disagrees(String who, double gPerM2) {
+        notes.add(
+                "Print disagrees: "
+                        + who
+                        + " asks "
+                        + Words.amount(gPerM2)
+                        + " g/m² here, for a shallower layer.");
     }
 
     private double ofMaterial(double limestone) {
@@ -218,6 +229,7 @@ public final class LimePlan {
             notes.add("Test again before each further dose; it may not be needed.");
         }
         remarks(gPerM2);
+        harm();
         return new PhPlan(
                 Optional.empty(),
                 lime.id(),
@@ -234,6 +246,26 @@ public final class LimePlan {
         sources.addAll(tables.figure(name).sources());
         double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
         return lime.yearlyMost().isPresent() ? Math.min(most, lime.yearlyMost().get().is()) : most;
+    }
+
+    private void harm() {
+        double ph = asked.measuredPh().orElse(0);
+        Figure harmful = tables.figure("harmfulBelow");
+        Figure over = tables.figure("overLimedAbove");
+        if (ph < harmful.is() && asked.targetPh() >= harmful.is()) {
+            notes.add(
+                    "Below pH "
+                            + Words.amount(harmful.is())
+                            + " manganese in the soil may harm some fruit.");
+            sources.addAll(harmful.sources());
+        }
+        if (asked.targetPh() > over.is()) {
+            notes.add(
+                    "Above pH "
+                            + Words.amount(over.is())
+                            + " iron and manganese fall short: aim lower.");
+            sources.addAll(over.sources());
+        }
     }
 
     private void remarks(double gPerM2) {

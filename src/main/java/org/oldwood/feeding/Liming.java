@@ -16,6 +16,7 @@ import org.oldwood.store.Fields;
  * @param gardenPh starting pH values of the American garden table
  * @param gardenTable its g/m² to reach {@code gardenTarget}, by class of soil
  * @param gardenTarget the pH it reaches
+ * @param southAfrica a table of lime for one pH unit
  * @param figures the single figures by name
  * @param usualLime the lime to reckon with where the grower names none
  * @param usualAcidifier the acidifier to reckon with where the grower names none
@@ -26,6 +27,7 @@ public record Liming(
         List<Double> gardenPh,
         Map<String, List<Double>> gardenTable,
         double gardenTarget,
+        PerUnit southAfrica,
         Map<String, Figure> figures,
         String usualLime,
         String usualAcidifier) {
@@ -46,6 +48,43 @@ public record Liming(
                     "overLimedAbove",
                     "leastUseful");
 
+    /**
+     * Lime for one pH unit, by where the unit starts and by texture.
+     *
+     * @param fromPh where each unit starts
+     * @param gPerM2 g/m² for each unit, by texture
+     */
+    public record PerUnit(List<Double> fromPh, Map<String, List<Double>> gPerM2) {
+        private static final List<String> TEXTURES =
+                List.of("sand", "sandy-loam", "loam", "silt-loam", "clay-loam");
+
+        static PerUnit read(Fields fields) {
+            Map<String, List<Double>> columns = new LinkedHashMap<>();
+            TEXTURES.forEach(texture -> columns.put(texture, fields.numbers(texture)));
+            return new PerUnit(fields.numbers("fromPh"), columns);
+        }
+
+        /**
+         * g/m² from one pH to another, each unit in proportion; empty for a texture that is not
+         * among its own, and outside its units.
+         */
+        OptionalDouble gPerM2(String texture, double ph, double target) {
+            List<Double> column = gPerM2.getOrDefault(texture, List.of());
+            double first = fromPh.get(0);
+            double last = fromPh.get(fromPh.size() - 1) + 1;
+            if (column.isEmpty() || ph < first || target > last) {
+                return OptionalDouble.empty();
+            }
+            double sum = 0;
+            for (int i = 0; i < column.size(); i++) {
+                double from = Math.max(ph, fromPh.get(i));
+                double to = Math.min(target, fromPh.get(i) + 1);
+                sum += Math.max(0, to - from) * column.get(i);
+            }
+            return OptionalDouble.of(sum);
+        }
+    }
+
     public static Liming read(Documents documents) {
         Fields fields = documents.fields("liming.json");
         Fields factor = part(fields, "factors");
@@ -62,6 +101,7 @@ public record Liming(
                 garden.numbers("startPh"),
                 table,
                 garden.number("target", 4, 8),
+                PerUnit.read(part(fields, "southAfrica")),
                 figures,
                 part(fields, "usual").text("lime"),
                 part(fields, "usual").text("acidifier"));

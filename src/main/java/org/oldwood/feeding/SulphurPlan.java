@@ -111,6 +111,11 @@ public final class SulphurPlan {
             lines.add(
                     "less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
         }
+        double other = table.perUnit(soilClass) * (ph - asked.targetPh());
+        notes.add(
+                "Print disagrees: US Extension asks "
+                        + Words.amount(other)
+                        + " g/m² here, by pH unit.");
         if (ph > table.figure("hardAbove").is()) {
             notes.add(
                     "Above pH "
@@ -132,7 +137,16 @@ public final class SulphurPlan {
                         ? MONTHS_PER_YEAR
                         : table.figure("retestAfter").is() / DAYS_PER_MONTH;
         if (sulphur > 0) {
-            notes.add("Give it while the soil is cool and moist; it works over months.");
+            notes.add(
+                    "Give it on moist soil below "
+                            + Words.amount(table.figure("coolerThan").is())
+                            + " °C; it works over "
+                            + Words.amount(table.figure("leadMonths").low())
+                            + " to "
+                            + Words.amount(table.figure("leadMonths").high())
+                            + " months.");
+            sources.addAll(table.figure("coolerThan").sources());
+            sources.addAll(table.figure("leadMonths").sources());
         }
         return new PhPlan(
                 Optional.empty(),

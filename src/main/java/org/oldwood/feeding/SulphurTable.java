@@ -22,6 +22,7 @@ import org.oldwood.store.Fields;
  * @param lbPerAcre its columns by class of soil
  * @param sources source keys
  * @param freeLimeSources source keys of the refusal where free lime is present
+ * @param perUnit another school: g/m² for one pH unit, on sand and on heavier soil
  * @param figures the single figures by name
  */
 public record SulphurTable(
@@ -30,7 +31,9 @@ public record SulphurTable(
         Map<String, List<Double>> lbPerAcre,
         List<String> sources,
         List<String> freeLimeSources,
+        Map<String, Double> perUnit,
         Map<String, Figure> figures) {
+    private static final String HEAVIER = "heavier";
     private static final List<String> CLASSES = List.of("sand", "loam", "clay");
     private static final List<String> FIGURES =
             List.of(
@@ -61,7 +64,23 @@ public record SulphurTable(
                 fields.object("refusedOnFreeLime")
                         .map(inner -> inner.texts("source"))
                         .orElse(List.of()),
+                perUnit(fields),
                 figures);
+    }
+
+    private static Map<String, Double> perUnit(Fields fields) {
+        Fields inner =
+                fields.object("perUnit")
+                        .orElseThrow(
+                                () -> new IllegalStateException("acidifying.json has no perUnit"));
+        return Map.of(
+                "sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
+    }
+
+    /** Sulphur for one pH unit by the other school, g/m². */
+    double perUnit(String soilClass) {
+        Double own = perUnit.get(soilClass);
+        return own == null ? perUnit.getOrDefault(HEAVIER, 0.0) : own;
     }
 
     private static List<Double> startingAt(double first, List<Double> rest) {

@@ -22,6 +22,7 @@ import org.oldwood.store.Fields;
  * @param nitrogenDrawdown true where it takes nitrogen from the soil that it touches
  * @param acidSoil true where it suits crops of acid soils
  * @param warning what to know of it; absent where nothing
+ * @param poison what in it harms animals; absent for most
  * @param cautions ids of cautions to show
  */
 public record Mulch(
@@ -37,6 +38,7 @@ public record Mulch(
         boolean nitrogenDrawdown,
         boolean acidSoil,
         Optional<String> warning,
+        Optional<Poison> poison,
         List<String> cautions) {
 
     /**
@@ -44,12 +46,42 @@ public record Mulch(
      *
      * @param kg its weight, kg
      * @param volume its volume, m³
+     * @param flakes the layers into which it comes apart by hand
      */
-    public record Bale(Figure kg, Figure volume) {
+    public record Bale(Figure kg, Figure volume, Figure flakes) {
         static Bale read(Fields fields) {
-            Bale bale = new Bale(Figure.read(fields, "kg"), Figure.read(fields, "volume"));
+            Bale bale =
+                    new Bale(
+                            Figure.read(fields, "kg"),
+                            Figure.read(fields, "volume"),
+                            Figure.read(fields, "flakes"));
             fields.done();
             return bale;
+        }
+
+        /** What one flake of a bale of so many kilograms weighs, kg. */
+        public double flakeKg(double baleKg) {
+            return baleKg / flakes.is();
+        }
+    }
+
+    /**
+     * A poison that it holds.
+     *
+     * @param percent its share by weight, %, as it varies
+     * @param mgPerKg from how much of it for each kilogram of body weight an animal shows signs, mg
+     */
+    public record Poison(Figure percent, Figure mgPerKg) {
+        static Poison read(Fields fields) {
+            Poison poison =
+                    new Poison(Figure.read(fields, "percent"), Figure.read(fields, "mgPerKg"));
+            fields.done();
+            return poison;
+        }
+
+        /** From how much of the mulch an animal shows signs, g, where it holds so many percent. */
+        public double gramsForSigns(double animalKg, double percentOfWeight) {
+            return animalKg * mgPerKg.is() / 1000 / (percentOfWeight / 100);
         }
     }
 
@@ -69,6 +101,7 @@ public record Mulch(
                         fields.flag("nitrogenDrawdown", false),
                         fields.flag("acidSoil", false),
                         fields.optionalText("ph"),
+                        fields.object("poison").map(Poison::read),
                         fields.texts("cautions"));
         fields.done();
         return mulch;

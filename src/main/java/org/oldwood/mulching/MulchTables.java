@@ -11,6 +11,9 @@ import org.oldwood.store.Fields;
 
 /** The figures of mulching ({@code mulching.json}) and the materials for it. */
 public final class MulchTables {
+    /** A dog to tell harm by, kg. */
+    private static final double DOG_KG = 10;
+
     private static final String ANY_GROUP = "otherwise";
     private static final List<String> FIGURES =
             List.of(
@@ -87,6 +90,8 @@ public final class MulchTables {
                             + figure("extraNitrogenSeasons").inWords()
                             + "; feed first.");
         }
+        plan.mulch().bale().ifPresent(bale -> remarks.add(flakes(bale)));
+        plan.mulch().poison().ifPresent(poison -> remarks.add(harm(poison)));
         if (plan.layCm() > figure("layMost").is()) {
             remarks.add(
                     "Deeper than "
@@ -94,6 +99,23 @@ public final class MulchTables {
                             + " a layer may heat and shut out air: lay it in two goes.");
         }
         return remarks;
+    }
+
+    private static String flakes(Mulch.Bale bale) {
+        double kg = bale.flakeKg(bale.kg().is());
+        return "Open a bale where it lies and carry its flakes: about "
+                + Math.round(bale.flakes().is())
+                + " of "
+                + Math.round(kg)
+                + " kg each.";
+    }
+
+    private static String harm(Mulch.Poison poison) {
+        return "Not where dogs go: one of "
+                + Math.round(DOG_KG)
+                + " kg may fall ill from "
+                + Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high()))
+                + " g.";
     }
 
     /** The bare ring to leave round a stem, cm, by botanical group. */

@@ -92,6 +92,9 @@ class FeedArithmeticTest {
     }
 
     private static double density(String material) {
+        if (material.startsWith("density ")) {
+            return Double.parseDouble(material.substring("density ".length()));
+        }
         return Data.MATERIALS
                 .feed(material)
                 .flatMap(Feed::density)

@@ -166,4 +166,14 @@ class LimingTest {
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
     }
+
+    @ParameterizedTest(name = "{0} from {1}")
+    @CsvFileSource(resources = "/reference/lime-south-africa.csv", useHeadersInDisplayName = true)
+    void lime_for_one_unit_as_in_the_south_african_table(
+            String texture, double from, double to, double expected, String source) {
+        assertThat(Data.LIMING.southAfrica().gPerM2(texture, from, to).orElseThrow())
+                .as(source)
+                .isEqualTo(expected);
+        assertThat(Data.LIMING.southAfrica().gPerM2(texture, from - 2, to)).isEmpty();
+    }
 }

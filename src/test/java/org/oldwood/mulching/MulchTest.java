@@ -85,6 +85,29 @@ class MulchTest {
     }
 
     @Test
+    void a_bale_of_23_kg_comes_apart_into_flakes_that_anybody_can_carry() {
+        Mulch.Bale bale = TABLES.mulch("straw").orElseThrow().bale().orElseThrow();
+
+        assertThat(bale.flakeKg(23)).isCloseTo(2.3, within(0.05));
+        assertThat(TABLES.remarks(plan("straw", 4, 0, 10)))
+                .anyMatch(line -> line.contains("10 of 2 kg each"));
+    }
+
+    /**
+     * Theobromine 0.19 to 2.98 %, mild signs in dogs from 20 mg/kg (IVC Journal on cocoa mulch).
+     */
+    @Test
+    void a_dog_of_10_kg_may_fall_ill_from_7_g_of_the_richest_cocoa_shell() {
+        Mulch shell = TABLES.mulch("cocoa-shell").orElseThrow();
+        Mulch.Poison poison = shell.poison().orElseThrow();
+
+        assertThat(poison.gramsForSigns(10, poison.percent().high())).isCloseTo(7, within(0.5));
+        assertThat(poison.gramsForSigns(10, poison.percent().low())).isCloseTo(105, within(0.5));
+        assertThat(TABLES.remarks(plan("cocoa-shell", 4, 0, 5)))
+                .anyMatch(line -> line.contains("may fall ill from 7 g"));
+    }
+
+    @Test
     void collars_are_left_bare() {
         MulchPlan plan =
                 MulchPlan.of(
