@@ -16,6 +16,7 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.report.Dates;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
+import org.oldwood.season.GardenStages;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
@@ -77,7 +78,7 @@ final class WhyCommand extends GardenCommand {
                                         "oldwood tasks lists them; oldwood why --not RULE SUBJECT tells why one is not there."));
     }
 
-    private void tell(Task task, GardenFolder folder) {
+    private void tell(Task task, GardenFolder folder) throws IOException {
         out().paragraph(0, TaskWords.headline(task));
         out().paragraph(
                         2,
@@ -87,6 +88,14 @@ final class WhyCommand extends GardenCommand {
                                 + TaskWords.window(task)
                                 + ".");
         out().paragraph(2, "The window " + task.window().words() + ".");
+        if (task.window().plusMinusDays() > 0 && Planning.climate(folder, state()).isEmpty()) {
+            out().paragraph(
+                            2,
+                            "The stages are lowland Britain's by the month, moved by what was noted,"
+                                    + " since no climate is known here. For this garden's own: "
+                                    + GardenStages.lackingClimate()
+                                    + ".");
+        }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
         section("Why", task.reasons().stream().map(Reason::words).toList());
         section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));

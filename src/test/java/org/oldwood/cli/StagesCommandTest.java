@@ -133,6 +133,33 @@ class StagesCommandTest {
                 .doesNotContain("\"chill\"", "\"frost\"");
     }
 
+    /** What a task's window rests on: the stage with its model and ±, or what to give for one. */
+    @Test
+    void why_shows_how_a_window_follows_from_stages() throws IOException {
+        garden(51.76, OXFORD);
+        String task = "pick-currants@a.blackcurrant.stool@2027";
+        assertThat(run("why", task).out())
+                .contains("The window opens", "blackcurrant: ripe for picking: warmth above 5 °C")
+                .contains("± ")
+                .doesNotContain("For this garden's own");
+
+        garden(
+                30,
+                "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
+                        + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
+        assertThat(run("why", "frost-watch@a.haskap.stool@2027", "--not").exit()).isEqualTo(2);
+        assertThat(run("why", "--not", "frost-watch", "a.blackcurrant.stool").out())
+                .contains("comes in fewer than 1 of 100 years", "it does not fire");
+        assertThat(run("why", "see-bud-burst@garden@2027").out())
+                .contains("chill falls short", "the crop wants");
+
+        garden(52, "");
+        assertThat(run("why", task).out())
+                .contains("no climate is known here", "give garden.json a \"climate\"");
+        assertThat(run("why", "frost-watch@a.blackcurrant.stool@2027").out())
+                .contains("how often frost harms blackcurrants in flower here is not known");
+    }
+
     @Test
     void three_years_of_weather_make_a_climate_and_two_do_not() throws IOException {
         garden(52, "");
