@@ -66,8 +66,8 @@ export function marks() {
 export function listed() {
   return [...document.querySelectorAll('[data-task]')].map((it) => ({
     id: it.dataset.task,
-    times: [...it.querySelectorAll('time')].map((time) => ({ date: time.dateTime, words: time.textContent })),
-    state: it.className,
+    times: [...it.closest('li').querySelectorAll('time')].map((time) => ({ date: time.dateTime, words: time.textContent })),
+    state: it.closest('li').className || 'open',
     text: it.closest('.jobs > li').innerText,
   }));
 }

@@ -19,6 +19,15 @@ const DAY = 86_400_000;
 // What A4 and Letter leave between the margins of the print style, in pixels of 1/96 inch.
 const papers = { A4: 695, Letter: 718 };
 
+const widths = [360, 768, 1280];
+
+/** What is looked at in gardens that need not be looked at from every side; the demo gardens and the one bush are. */
+const looks = {
+  'forty-bushes': { marksAt: [], textAt: [360], on: ['A4'], schemes: ['light'] },
+  'three-hundred-bushes': { marksAt: [768], textAt: [360, 1280], on: ['A4'], schemes: ['light'] },
+  'hostile-words': { marksAt: [], schemes: ['light'] },
+};
+
 let browser;
 before(async () => {
   browser = await puppeteer.launch({ executablePath: chromium, args: process.getuid() === 0 ? ['--no-sandbox'] : [], protocolTimeout: 300_000 });
@@ -113,7 +122,7 @@ function checkBars(all) {
 const counts = (text) => Object.fromEntries(text.split(',').map((it) => it.split('=')).map(([age, n]) => [age, Number(n)]).filter(([, n]) => n > 0));
 
 function checkBushes(cards, folder) {
-  for (const plant of json(folder, 'prune').plants) {
+  for (const plant of json(folder, 'prune').plants.filter((it) => it.before)) {
     const id = plant.plant.split(' ').at(-1);
     const card = cards.find((it) => it.plants.includes(id));
     assert.ok(card, `no picture of ${id}`);
@@ -121,7 +130,7 @@ function checkBushes(cards, folder) {
     plant.takeOut.forEach((it) => { out[it.age] = (out[it.age] ?? 0) + it.number; });
     const [now, then] = card.pictures;
     const most = Math.max(1, ...Object.values(counts(plant.before)));
-    if (most > 40) continue; // one stroke for several stems
+    if (most > 28) continue; // one stroke for several stems
     assert.deepEqual(Object.fromEntries(Object.entries(now).map(([age, it]) => [age, it.strokes])), counts(plant.before), `${id} before`);
     assert.deepEqual(Object.fromEntries(Object.entries(now).filter(([, it]) => it.hollow).map(([age, it]) => [age, it.hollow])), out, `${id} comes out`);
     assert.deepEqual(Object.fromEntries(Object.entries(then).map(([age, it]) => [age, it.strokes])), counts(plant.after), `${id} after`);
@@ -220,9 +229,9 @@ for (const [name, make] of Object.entries(gardens)) {
       await page.close();
     });
 
-    const large = name === 'three-hundred-bushes';
-    for (const width of [360, 768, 1280]) {
-      test(`marks lie where the data say at ${width} px`, { skip: large && width !== 768 }, async () => {
+    const { marksAt = widths, textAt = widths, on = Object.keys(papers), schemes = ['light', 'dark'] } = looks[name] ?? {};
+    for (const width of marksAt) {
+      test(`marks lie where the data say at ${width} px`, async () => {
         const page = await open(file, width);
         const charts = await page.evaluate(marks);
         tasks.forEach((task) => checkTask(charts, task));
@@ -233,16 +242,18 @@ for (const [name, make] of Object.entries(gardens)) {
         checkBushes(await page.evaluate(bushes), folder);
         await page.close();
       });
+    }
 
+    for (const width of textAt) {
       test(`no text overlaps or is cut at ${width} px`, () => noFaults(file, width, {}, `${width} px`));
     }
 
-    for (const [paper, width] of Object.entries(papers)) {
-      test(`no text overlaps or is cut on ${paper}`, () => noFaults(file, width, { media: 'print' }, paper));
+    for (const paper of on) {
+      test(`no text overlaps or is cut on ${paper}`, () => noFaults(file, papers[paper], { media: 'print' }, paper));
     }
 
-    for (const scheme of ['light', 'dark']) {
-      test(`axe finds nothing in ${scheme} mode`, { skip: large && scheme === 'dark' }, () => noViolation(file, scheme));
+    for (const scheme of schemes) {
+      test(`axe finds nothing in ${scheme} mode`, () => noViolation(file, scheme));
     }
   });
 }

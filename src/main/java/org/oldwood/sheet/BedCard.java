@@ -56,7 +56,7 @@ record BedCard(
     record Nutrient(String due, String need) {}
 
     /**
-     * The water that the roots can reach, over some weeks.
+     * The water that the roots can reach, over the season, in mean weather from today on.
      *
      * @param line its outline, 0 to 100 across and down
      * @param today where today lies

@@ -1,8 +1,11 @@
 package org.oldwood.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.care.BedLedger;
 import org.oldwood.care.BedMulch;
@@ -183,13 +186,26 @@ final class BedCards {
                 : "About " + Words.fixed(now, 1) + " cm is left of the " + laid + ".";
     }
 
+    /** What the plan gives to the bed; the same more than once is told with its first day. */
     private List<BedCard.Line> due(BedState state) {
-        return tasks.stream()
-                .filter(task -> task.state() == Task.State.OPEN)
-                .filter(task -> TaskGroup.bed(task).equals(state.bed().id()))
-                .filter(task -> FOR_THE_BED.contains(task.rule().craft()))
-                .filter(task -> task.amount().isPresent())
-                .map(task -> BedCard.Line.of(task.day(), TaskWords.headline(task)))
-                .toList();
+        Map<String, List<LocalDate>> days = new LinkedHashMap<>();
+        for (Task task : tasks) {
+            if (task.state() == Task.State.OPEN
+                    && TaskGroup.bed(task).equals(state.bed().id())
+                    && FOR_THE_BED.contains(task.rule().craft())
+                    && task.amount().isPresent()) {
+                days.computeIfAbsent(TaskWords.headline(task), any -> new ArrayList<>())
+                        .add(task.day());
+            }
+        }
+        List<BedCard.Line> lines = new ArrayList<>();
+        days.forEach((words, all) -> lines.add(BedCard.Line.of(all.get(0), words + again(all))));
+        return lines;
+    }
+
+    private static String again(List<LocalDate> days) {
+        return days.size() == 1
+                ? ""
+                : "; " + days.size() + " times until " + Days.day(days.get(days.size() - 1));
     }
 }

@@ -4,20 +4,20 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.garden.BedState;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Season;
 import org.oldwood.water.BedAccount;
 import org.oldwood.water.Dose;
 
-/** The water of a bed over some weeks, drawn and in words. */
+/** The water of a bed over the season, drawn and in words. */
 final class BedWater {
-    private static final int WEEKS_BACK = 8;
-    private static final int WEEKS_AHEAD = 16;
     private static final double WHOLE = 100;
-    private static final int DAYS = 7;
+    private static final int STEP = 3;
 
     private BedWater() {}
 
     static Optional<BedCard.Water> of(Ground ground, BedState bed) {
-        return account(ground, bed).map(it -> of(it, ground.state().date()));
+        return account(ground, bed).map(it -> of(it, ground.state()));
     }
 
     private static Optional<BedAccount> account(Ground ground, BedState bed) {
@@ -26,25 +26,24 @@ final class BedWater {
                 : ground.water().account(bed);
     }
 
-    private static BedCard.Water of(BedAccount account, LocalDate today) {
-        LocalDate first = today.minusWeeks(WEEKS_BACK);
-        LocalDate last = today.plusWeeks(WEEKS_AHEAD);
-        int days = (WEEKS_BACK + WEEKS_AHEAD) * DAYS;
+    private static BedCard.Water of(BedAccount account, GardenState state) {
+        Season season = state.season();
+        Axis axis = Axis.of(season);
         StringBuilder line = new StringBuilder();
-        for (int day = 0; day <= days; day += 2) {
-            double share = account.days().heldShare(account.index(first.plusDays(day)));
-            line.append(day == 0 ? "M" : "L")
-                    .append(Numbers.plain(WHOLE * day / days))
+        for (LocalDate day = season.start(); axis.holds(day); day = day.plusDays(STEP)) {
+            double share = account.days().heldShare(account.index(day));
+            line.append(line.isEmpty() ? "M" : "L")
+                    .append(Numbers.plain(axis.middle(day)))
                     .append(' ')
                     .append(Numbers.plain(WHOLE * (1 - share)));
         }
-        double now = account.days().heldShare(account.index(today));
+        double now = account.days().heldShare(account.index(state.date()));
         return new BedCard.Water(
                 line.toString(),
-                Numbers.percent(WHOLE * WEEKS_BACK / (WEEKS_BACK + WEEKS_AHEAD)),
+                Numbers.plain(axis.middle(state.date())),
                 Math.round(WHOLE * now),
-                Days.day(first),
-                Days.day(last));
+                Days.day(season.start()),
+                Days.day(season.end()));
     }
 
     /** What it holds and when it will want water; nothing where that cannot be said. */

@@ -33,20 +33,26 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
             List<Line> lines) {}
 
     /**
-     * One task.
+     * One task's id, and what it is done to; empty where the title says it.
      *
      * @param id the task's id
-     * @param who what it is done to; empty where the title says it
+     * @param words what it is done to
+     */
+    record Who(String id, String words) {}
+
+    /**
+     * One task, or several on the same day, in the same window, with the same amount.
+     *
+     * @param tasks the tasks
      * @param day the chosen day, or the day it was done
      * @param first the first good day
      * @param last the last good day
-     * @param amount how much; may be empty
+     * @param amount how much of each; may be empty
      * @param notes what to know of this amount alone
      * @param state {@code open}, {@code done} or {@code skipped}
      */
     record Line(
-            String id,
-            String who,
+            List<Who> tasks,
             LocalDate day,
             LocalDate first,
             LocalDate last,
@@ -54,6 +60,11 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
             List<String> notes,
             String state) {
         private static final int WEEKDAY = 3;
+
+        /** The same line for these tasks. */
+        Line of(List<Who> these) {
+            return new Line(List.copyOf(these), day, first, last, amount, notes, state);
+        }
 
         /** {@code Sat 28 Nov}. */
         String dayWords() {

@@ -3,6 +3,7 @@ package org.oldwood.sheet;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -65,7 +66,7 @@ final class JobMonths {
                             full ? group.rule().text() : "",
                             full ? common(group) : List.of(),
                             numbers.stream().sorted().toList(),
-                            group.tasks().stream().map(it -> line(group, it, full)).toList()));
+                            lines(group, full)));
         }
         return new JobMonth(title, full, jobs, List.copyOf(cautions));
     }
@@ -99,10 +100,22 @@ final class JobMonths {
         return task.amount().map(Amount::lines).orElse(List.of());
     }
 
+    /** Tasks alike in all but their subject share a line. */
+    private static List<JobMonth.Line> lines(TaskGroup group, boolean full) {
+        Map<JobMonth.Line, List<JobMonth.Who>> alike = new LinkedHashMap<>();
+        for (Task task : group.tasks()) {
+            boolean said = task.title().equals(group.title());
+            alike.computeIfAbsent(line(group, task, full), any -> new ArrayList<>())
+                    .add(new JobMonth.Who(task.id(), said ? "" : task.subject().words()));
+        }
+        List<JobMonth.Line> lines = new ArrayList<>();
+        alike.forEach((line, tasks) -> lines.add(line.of(tasks)));
+        return lines;
+    }
+
     private static JobMonth.Line line(TaskGroup group, Task task, boolean full) {
         return new JobMonth.Line(
-                task.id(),
-                task.title().equals(group.title()) ? "" : task.subject().words(),
+                List.of(),
                 task.day(),
                 task.window().first(),
                 task.window().last(),

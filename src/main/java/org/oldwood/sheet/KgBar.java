@@ -22,6 +22,11 @@ record KgBar(double low, double is, double high, double most) {
         return most <= 0 ? 0 : WHOLE * Math.min(1, kg / most);
     }
 
+    /** The picture's right end, kg. */
+    String mostWords() {
+        return Numbers.plain(most);
+    }
+
     String x() {
         return Numbers.percent(at(low));
     }

@@ -4,13 +4,13 @@ import java.util.Locale;
 
 /** Numbers as they stand on the page, the same in every locale. */
 final class Numbers {
-    private static final double THOUSAND = 1000;
+    private static final double HUNDRED = 100;
 
     private Numbers() {}
 
-    /** Up to three decimals and no needless zeros: for places in a picture. */
+    /** Up to two decimals and no needless zeros: for places in a picture. */
     static String plain(double value) {
-        double rounded = Math.rint(value * THOUSAND) / THOUSAND;
+        double rounded = Math.rint(value * HUNDRED) / HUNDRED;
         return rounded == Math.rint(rounded)
                 ? Long.toString((long) rounded)
                 : Double.toString(rounded);

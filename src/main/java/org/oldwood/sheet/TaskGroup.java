@@ -65,7 +65,8 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
 
     private static String plural(Task task) {
         Optional<Crop> crop = task.subject().crop();
-        return crop.map(Crop::plural).orElse(task.subject().words())
-                + (task.subject().kind().equals("lot") ? " cuttings" : "");
+        return task.subject().kind().equals("lot")
+                ? crop.map(Crop::name).orElse("") + " cuttings"
+                : crop.map(Crop::plural).orElse(task.subject().words());
     }
 }
