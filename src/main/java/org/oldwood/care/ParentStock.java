@@ -30,6 +30,8 @@ import org.oldwood.pruning.Why;
  * @param forTwo what longer shoots give; empty where not known
  */
 public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
+    private static final List<String> HARDWOOD = List.of("hardwood", "disbudded");
+
     /** A count of shoots this many days before a season still tells of it. */
     private static final int SINCE = 150;
 
@@ -55,7 +57,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 plants.stream()
                         .map(plant -> bush(plant, state, book, crop, course, season))
                         .toList(),
-                course.method().from().equals("shoot")
+                HARDWOOD.contains(course.method().id())
                         ? ParentWood.forTwoCm(course.method().measures()).map(ParentStock::two)
                         : Optional.empty());
     }
@@ -110,18 +112,19 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             return new ParentBush(id, false, warnings, OptionalInt.of(0), "none");
         }
         Wood wood =
-                switch (course.method().from()) {
-                    case "shoot" -> shoots(plant, state, crop, season);
-                    case "tip" -> tips(plant, season);
+                switch (course.method().id()) {
+                    case "hardwood", "disbudded" -> shoots(plant, state, crop, season);
+                    case "tip-layer" -> tips(plant, season);
                     default -> new Wood(OptionalInt.empty(), "not known: " + look(course));
                 };
         return new ParentBush(id, true, warnings, wood.number(), wood.words());
     }
 
+    /** Soft shoots, branches, suckers, roots and crowns are in no count of the record. */
     private static String look(Course course) {
-        return "the record does not count what a "
-                + course.method().id()
-                + " is taken from; look at the plants";
+        return "the record does not count what "
+                + course.method().name()
+                + " takes; look at the plants";
     }
 
     /** A number of cuttings and how it came about. */

@@ -46,13 +46,14 @@ final class ParentWords {
             return "Parents: none of the garden's bushes is fit. Buy certified stock.";
         }
         int known = stock.known();
-        String start = "Parents: " + needed + " cuttings are needed, one from each good shoot; ";
+        String start =
+                "Parents: " + needed + " cuttings are needed, one from each good shoot or tip; ";
         if (known >= needed) {
-            return start + "this winter's cut gives " + known + ". That is enough.";
+            return start + "the bushes can spare " + known + ". That is enough.";
         }
         return start
                 + (stock.allKnown()
-                        ? "this winter's cut gives "
+                        ? "the bushes can spare "
                                 + known
                                 + ". That is "
                                 + (needed - known)

@@ -205,6 +205,21 @@ class CuttingsGardenTest {
     }
 
     @Test
+    void what_no_count_of_the_record_tells_is_said() {
+        Cli.Result result =
+                run(
+                        "cuttings",
+                        "--crop=blackcurrant",
+                        "--method=layer",
+                        "--want=2",
+                        "--by=2031",
+                        TODAY);
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(result.out()).contains("not known: the record does not count what layer");
+    }
+
+    @Test
     void a_crop_that_does_not_stand_here_needs_wood_from_elsewhere() {
         assertThat(run("cuttings", "--crop=haskap", "--want=3", "--by=2032", TODAY).out())
                 .contains("no haskap stands in this garden", "certified stock");
