@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
+import org.oldwood.store.Members;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
@@ -37,7 +38,7 @@ public final class EntryReader {
             }
             return Optional.empty();
         }
-        Map<String, Json> values = new LinkedHashMap<>(4);
+        Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : kind.fields()) {
             read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
         }
@@ -47,7 +48,7 @@ public final class EntryReader {
         if (problems.count() > before) {
             return Optional.empty();
         }
-        Entry entry = new Entry(id, date, kind, values, note, fields.place());
+        Entry entry = new Entry(id, date, kind, Members.of(values), note, fields.place());
         EntryLimits.check(entry, problems);
         return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }

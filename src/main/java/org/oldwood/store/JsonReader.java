@@ -144,7 +144,7 @@ public final class JsonReader {
             case START_ARRAY -> array(place);
             case VALUE_STRING -> new Json.Text(place, kept(parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                    new Json.Num(place, parser.getDoubleValue(), parser.getText());
+                    new Json.Num(place, parser.getDoubleValue(), kept(parser.getText()));
             case VALUE_TRUE -> new Json.Bool(place, true);
             case VALUE_FALSE -> new Json.Bool(place, false);
             default -> new Json.Nothing(place);
@@ -160,7 +160,7 @@ public final class JsonReader {
             Place inside = place.of(key, at.getLineNr() + lineOffset, at.getColumnNr());
             members.put(key, value(inside));
         }
-        return new Json.Obj(place, members);
+        return new Json.Obj(place, words.isEmpty() ? members : Members.of(members));
     }
 
     private Json array(Place place) throws IOException {

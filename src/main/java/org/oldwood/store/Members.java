@@ -1,0 +1,98 @@
+package org.oldwood.store;
+
+import java.util.AbstractMap;
+import java.util.AbstractSet;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The members of a small JSON object, in the order of the file, in one array: a journal of a large
+ * garden holds half a million of them, and a hash table for each takes three times the memory.
+ * Unchangeable.
+ */
+public final class Members extends AbstractMap<String, Json> {
+    /** Beyond this, looking through all keys takes longer than a table. */
+    private static final int MOST = 8;
+
+    private final Object[] keysAndValues;
+
+    private Members(Object[] keysAndValues) {
+        this.keysAndValues = keysAndValues;
+    }
+
+    /** The same members, kept small where they are few. */
+    public static Map<String, Json> of(Map<String, Json> members) {
+        if (members.size() > MOST) {
+            return members;
+        }
+        Object[] all = new Object[2 * members.size()];
+        int at = 0;
+        for (Map.Entry<String, Json> member : members.entrySet()) {
+            all[at++] = member.getKey();
+            all[at++] = member.getValue();
+        }
+        return new Members(all);
+    }
+
+    private int find(@Nullable Object key) {
+        for (int at = 0; at < keysAndValues.length; at += 2) {
+            if (keysAndValues[at].equals(key)) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    @Override
+    public @Nullable Json get(@Nullable Object key) {
+        int at = find(key);
+        return at < 0 ? null : (Json) keysAndValues[at + 1];
+    }
+
+    @Override
+    public boolean containsKey(@Nullable Object key) {
+        return find(key) >= 0;
+    }
+
+    @Override
+    public int size() {
+        return keysAndValues.length / 2;
+    }
+
+    @Override
+    public Set<Map.Entry<String, Json>> entrySet() {
+        return new AbstractSet<>() {
+            @Override
+            public Iterator<Map.Entry<String, Json>> iterator() {
+                return new InOrder();
+            }
+
+            @Override
+            public int size() {
+                return Members.this.size();
+            }
+        };
+    }
+
+    /** Goes through the members in the order of the file. */
+    private final class InOrder implements Iterator<Map.Entry<String, Json>> {
+        private int at;
+
+        @Override
+        public boolean hasNext() {
+            return at < keysAndValues.length;
+        }
+
+        @Override
+        public Map.Entry<String, Json> next() {
+            if (!hasNext()) {
+                throw new NoSuchElementException();
+            }
+            at += 2;
+            return Map.entry((String) keysAndValues[at - 2], (Json) keysAndValues[at - 1]);
+        }
+    }
+}
