@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 const [, , sheet, picture] = process.argv;
 const browser = await puppeteer.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: process.getuid() === 0 ? ['--no-sandbox'] : [] });
 const page = await browser.newPage();
-await page.setViewport({ width: 1040, height: 900 });
+await page.setViewport({ width: 1160, height: 900 });
 await page.goto(pathToFileURL(sheet).href);
 const height = await page.evaluate(() => {
   const keep = (list, wanted) => list.forEach((it) => { if (!wanted(it)) it.remove(); });
@@ -18,5 +18,5 @@ const height = await page.evaluate(() => {
   document.querySelectorAll('nav, footer, .undrawn, #bushes > h3').forEach((it) => it.remove());
   return Math.ceil(document.documentElement.getBoundingClientRect().height);
 });
-await page.screenshot({ path: picture, clip: { x: 0, y: 0, width: 1040, height } });
+await page.screenshot({ path: picture, clip: { x: 0, y: 0, width: 1160, height } });
 await browser.close();
