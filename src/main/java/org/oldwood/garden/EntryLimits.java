@@ -57,7 +57,7 @@ final class EntryLimits {
                 problems.add(
                         "part-above-whole",
                         entry.values().getOrDefault(key, new Json.Nothing(entry.place())).place(),
-                        "has " + said + " stems of age " + age + ", but " + there + " were counted",
+                        "says " + said + " of age " + age + ", but " + there + " were counted",
                         "Use the ages of \"stems\", and no more of each than stand there.");
             }
         }

@@ -107,7 +107,7 @@ class StemQuestionsTest {
                 .satisfies(
                         p ->
                                 assertThat(p.inWords())
-                                        .contains("5 stems of age 2, but 4 were counted"));
+                                        .contains("says 5 of age 2, but 4 were counted"));
         assertThat(problems(stems + "'dead': {'3': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'2+': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'two': 1}")).isNotEmpty();
