@@ -115,17 +115,14 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 switch (course.method().id()) {
                     case "hardwood", "disbudded" -> shoots(plant, state, crop, season);
                     case "tip-layer" -> tips(plant, season);
-                    default -> new Wood(OptionalInt.empty(), "not known: " + look(course));
+                    default -> new Wood(OptionalInt.empty(), UNCOUNTED);
                 };
         return new ParentBush(id, true, warnings, wood.number(), wood.words());
     }
 
     /** Soft shoots, branches, suckers, roots and crowns are in no count of the record. */
-    private static String look(Course course) {
-        return "the record does not count what "
-                + course.method().name()
-                + " takes; look at the plants";
-    }
+    private static final String UNCOUNTED =
+            "not known: the record does not count the wood for this method; look at the plants";
 
     /** A number of cuttings and how it came about. */
     private record Wood(OptionalInt number, String words) {

@@ -216,7 +216,7 @@ class CuttingsGardenTest {
                         TODAY);
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.out()).contains("not known: the record does not count what layer");
+        assertThat(result.out()).contains("not known: the record does not count the wood");
     }
 
     @Test
