@@ -18,7 +18,7 @@ class ValidationDocTest {
     private static final Pattern TEST = Pattern.compile("`([A-Z]\\w*Test)(?:\\.(\\w+))?`");
 
     @ParameterizedTest
-    @ValueSource(strings = {"validation-calendars.md"})
+    @ValueSource(strings = {"validation-calendars.md", "validation-trust.md"})
     void every_test_named_is_there(String page) throws IOException {
         Map<String, String> sources = sources();
         List<String> missing =
