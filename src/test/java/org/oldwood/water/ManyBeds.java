@@ -25,7 +25,8 @@ public final class ManyBeds {
         write(Path.of(args[0]), Integer.parseInt(args[1]), Integer.parseInt(args[2]));
     }
 
-    static void write(Path folder, int beds, int years) throws IOException {
+    /** Writes the garden into a folder, which is made where it is missing. */
+    public static void write(Path folder, int beds, int years) throws IOException {
         Files.createDirectories(folder);
         Random random = new Random(7);
         StringBuilder garden = new StringBuilder();

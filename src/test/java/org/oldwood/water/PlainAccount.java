@@ -18,15 +18,20 @@ import java.util.List;
  */
 public final class PlainAccount {
     private static final double LATITUDE = Math.toRadians(52.2);
-    private static final int BEGINS = 105;
-    private static final int FULL = 160;
-    private static final int DECLINES = 265;
-    private static final int ENDS = 310;
+    // the mean days of the year of the modelled stages over the 30 generated seasons
+    private static final int BEGINS = 101;
+    private static final int FULL = 158;
+    private static final int DECLINES = 270;
+    private static final int ENDS = 328;
 
     private PlainAccount() {}
 
     public static void main(String[] args) throws IOException {
-        Path folder = Path.of(args[0]);
+        System.out.print(of(Path.of(args[0])));
+    }
+
+    /** A line for each bed: id, mean days short, most days short, mean share held. */
+    public static String of(Path folder) throws IOException {
         byte[] text = Files.readAllBytes(folder.resolve("weather.csv"));
         int most = text.length / 16;
         int[] year = new int[most];
@@ -42,7 +47,7 @@ public final class PlainAccount {
         for (String line : Files.readAllLines(folder.resolve("beds.txt"), StandardCharsets.UTF_8)) {
             out.append(bed(line.split(" "), days, year, dayOfYear, et0, rain, kc)).append('\n');
         }
-        System.out.print(out);
+        return out.toString();
     }
 
     private static int read(byte[] text, int[] year, int[] dayOfYear, double[] et0, double[] rain) {
