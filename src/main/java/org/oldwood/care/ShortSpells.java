@@ -75,7 +75,7 @@ final class ShortSpells {
                         date ->
                                 Fact.number(
                                         name,
-                                        date.toEpochDay() - today.toEpochDay(),
+                                        (double) (date.toEpochDay() - today.toEpochDay()),
                                         bed() + verb + date,
                                         sources()))
                 .orElseGet(() -> never(name));

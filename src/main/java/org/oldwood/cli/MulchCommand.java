@@ -131,7 +131,7 @@ final class MulchCommand extends GardenCommand {
     }
 
     private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
-        if (under.filter(NOTHING::equals).isPresent() || under.isEmpty() && covered) {
+        if (under.filter(NOTHING::equals).isPresent() || (under.isEmpty() && covered)) {
             return Optional.empty();
         }
         String id = under.orElseGet(() -> tables.usual("underlay"));

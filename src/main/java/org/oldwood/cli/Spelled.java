@@ -86,7 +86,10 @@ final class Spelled {
     /** The list itself, which picocli adds to. */
     private record Held(List<?> list) implements IGetter {
         @Override
-        @SuppressWarnings("unchecked") // picocli asks for what it set
+        @SuppressWarnings({
+            "unchecked",
+            "TypeParameterUnusedInFormals"
+        }) // picocli asks for what it set
         public <T> T get() {
             return (T) list;
         }
