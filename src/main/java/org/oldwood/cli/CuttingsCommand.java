@@ -33,12 +33,13 @@ import picocli.CommandLine.Parameters;
         description = {
             "what becomes of lots of cuttings, and how many to strike",
             "",
-            "In a garden: all lots, or LOT in full. With --struck a lot that is not noted; with",
-            "--want how many to strike. These two need no garden: say where with --at."
+            "In a garden: all lots, or LOT in full. With --struck a lot that is not noted,"
+                    + " with --want how many to strike. These two need no garden: say where with"
+                    + " --at."
         },
         footer = {
             "",
-            "Examples:",
+            "Example:",
             "  oldwood cuttings --garden demo-data/terrace-school",
             "  oldwood cuttings --crop blackcurrant --struck 12 --on 2026-11-20 --at 52,-2",
             "  oldwood cuttings --crop redcurrant --want 10 --by 2031 --climate oxford"

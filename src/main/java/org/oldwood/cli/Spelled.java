@@ -56,7 +56,7 @@ final class Spelled {
                         .type(List.class)
                         .auxiliaryTypes(type)
                         .getter(new Held(to))
-                        .setter(new Into<>(List.class, given -> {}))
+                        .setter(new Kept<>(type, to))
                         .build());
         return this;
     }
@@ -101,6 +101,18 @@ final class Spelled {
         public <T> T set(T value) {
             if (value != null) {
                 to.accept(type.cast(value));
+            }
+            return value;
+        }
+    }
+
+    /** Keeps what a list was given; picocli gathers the values in a list of its own at first. */
+    private record Kept<V>(Class<V> type, List<V> to) implements ISetter {
+        @Override
+        public <T> T set(T value) {
+            if (value instanceof List<?> given && given != to) {
+                to.clear();
+                given.forEach(each -> to.add(type.cast(each)));
             }
             return value;
         }
