@@ -24,7 +24,7 @@ public record Stamp(int sequence, Instant changed) {
      */
     @SuppressWarnings("JavaInstantGetSecondsGetNano") // only whether there is a part of a second
     static String text(Instant instant) {
-        if (instant.getNano() != 0) {
+        if (!Instant.ofEpochSecond(instant.getEpochSecond()).equals(instant)) {
             return instant.toString();
         }
         String utc = utc(instant);
