@@ -8,7 +8,7 @@ trap 'rm -rf "$work"' EXIT
 build() {
   mkdir -p "$work/$1/x"
   cp -r "$top/pom.xml" "$top/src" "$top/demo-data" "$work/$1/x/"
-  (cd "$work/$1/x" && TZ=$2 LANG=$3 mvn -B -ntp -q -o -Dquick -DskipTests package)
+  (cd "$work/$1/x" && TZ=$2 LANG=$3 mvn -B -ntp -q -o -Dquick -DskipTests package >/dev/null)
   sha256sum <"$work/$1/x/target/oldwood/lib/oldwood.jar"
 }
 one=$(build one UTC C.UTF-8)
