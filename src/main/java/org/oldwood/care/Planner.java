@@ -157,22 +157,24 @@ public final class Planner {
         }
         List<Task> tasks = new ArrayList<>();
         int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
+        LocalDate last;
         for (LocalDate first = whole.first();
                 !first.isAfter(whole.last());
-                first = first.plusDays(rule.repeatDays())) {
-            LocalDate last = first.plusDays(rule.repeatDays() - 1L);
-            Window part =
-                    new Window(
-                            first,
-                            last.isAfter(whole.last()) ? whole.last() : last,
-                            whole.plusMinusDays(),
-                            whole.words());
+                first = last.plusDays(1)) {
+            last = lastOfRepeat(first, whole, rule.repeatDays());
+            Window part = new Window(first, last, whole.plusMinusDays(), whole.words());
             if (!part.last().isBefore(world.today()) && !first.isAfter(until)) {
                 one(rule, verdict, part, ordinal, notices).ifPresent(tasks::add);
             }
             ordinal++;
         }
         return tasks;
+    }
+
+    /** A rest shorter than half a repeat is no job of its own: it goes with the one before it. */
+    private static LocalDate lastOfRepeat(LocalDate first, Window whole, int days) {
+        LocalDate last = first.plusDays(days - 1L);
+        return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();
     }
 
     private Optional<Task> one(

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,6 +124,22 @@ class DemoGardensTest {
             String heading = task.title() + "/" + task.season().label() + "/" + task.ordinal();
             String first = firstIds.putIfAbsent(heading, task.id());
             assertThat(first).as("another task with the title of " + task.id()).isNull();
+        }
+    }
+
+    /** A last day on its own may be one on which nobody works, and asks for hardly anything. */
+    @ParameterizedTest
+    @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
+    void ends_no_row_of_repeats_with_less_than_half_of_one(String name) throws IOException {
+        List<Task> later =
+                plan(name).tasks().stream()
+                        .filter(task -> task.rule().repeatDays() > 0 && task.ordinal() > 1)
+                        .filter(task -> !task.rule().opens().by().equals("fact"))
+                        .toList();
+        assertThat(later).isNotEmpty();
+        for (Task task : later) {
+            long days = task.window().first().until(task.window().last(), ChronoUnit.DAYS) + 1;
+            assertThat(days * 2).as(task.id()).isGreaterThanOrEqualTo(task.rule().repeatDays());
         }
     }
 
