@@ -131,10 +131,11 @@ class DemoGardensTest {
     @ParameterizedTest
     @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
     void ends_no_row_of_repeats_with_less_than_half_of_one(String name) throws IOException {
+        Set<String> rows = new HashSet<>();
         List<Task> later =
                 plan(name).tasks().stream()
-                        .filter(task -> task.rule().repeatDays() > 0 && task.ordinal() > 1)
-                        .filter(task -> !task.rule().opens().by().equals("fact"))
+                        .filter(task -> task.rule().repeatDays() > 0)
+                        .filter(task -> !rows.add(task.id().substring(0, task.id().indexOf('#'))))
                         .toList();
         assertThat(later).isNotEmpty();
         for (Task task : later) {
