@@ -48,7 +48,7 @@ final class AcidifyCommand extends SoilCommand {
         String id = material.orElse(books.liming().usualAcidifier());
         List<String> known = books.materials().acidifiers().stream().map(Acidifier::id).toList();
         Acidifier acidifier =
-                books.materials().acidifier(id).orElseThrow(() -> unknown("acidifier", id, known));
+                books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
         return new SoilSheet(
                 Words.amount(asked.areaM2())
                         + " m², from pH "

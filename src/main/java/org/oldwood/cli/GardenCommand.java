@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
@@ -59,6 +60,15 @@ abstract class GardenCommand implements Callable<Integer> {
     /** The command's own options; those of all commands are added. */
     CommandSpec ownSpec() {
         return CommandSpec.forAnnotatedObject(this);
+    }
+
+    /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
+    final ParameterException noSuch(String what, String id, List<String> known) {
+        String hint =
+                Nearest.to(id, known)
+                        .map(near -> "Did you mean \"" + near + "\"?")
+                        .orElseGet(() -> "There are " + String.join(", ", known) + ".");
+        return usage("there is no " + what + " \"" + id + "\". " + hint);
     }
 
     final CommandSpec commandSpec() {

@@ -88,7 +88,7 @@ final class LimeCommand extends SoilCommand {
     private Lime lime(FeedingBooks books) {
         String id = material.orElse(books.liming().usualLime());
         List<String> known = books.materials().limes().stream().map(Lime::id).toList();
-        Lime lime = books.materials().lime(id).orElseThrow(() -> unknown("lime", id, known));
+        Lime lime = books.materials().lime(id).orElseThrow(() -> noSuch("lime", id, known));
         if (percentCaO.isPresent() && percentCaCO3.isPresent()) {
             throw usage("give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
         }

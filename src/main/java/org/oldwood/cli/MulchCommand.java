@@ -22,7 +22,6 @@ import org.oldwood.mulching.Underlay;
 import org.oldwood.report.Dates;
 import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -119,15 +118,10 @@ final class MulchCommand extends GardenCommand {
         return tables.mulch(id)
                 .orElseThrow(
                         () ->
-                                usage(
-                                        "there is no mulch \""
-                                                + id
-                                                + "\". "
-                                                + hint(
-                                                        id,
-                                                        tables.mulches().stream()
-                                                                .map(Mulch::id)
-                                                                .toList())));
+                                noSuch(
+                                        "mulch",
+                                        id,
+                                        tables.mulches().stream().map(Mulch::id).toList()));
     }
 
     private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
@@ -143,12 +137,6 @@ final class MulchCommand extends GardenCommand {
                                                 "--under is paper, card or nothing, not \""
                                                         + id
                                                         + "\"")));
-    }
-
-    private static String hint(String seen, List<String> known) {
-        return Nearest.to(seen, known)
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElse("There are " + String.join(", ", known) + ".");
     }
 
     private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {

@@ -20,7 +20,6 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -102,11 +101,7 @@ abstract class SoilCommand extends GardenCommand {
         soil.filter(texture -> books.tables().soils().of(texture).isEmpty())
                 .ifPresent(
                         texture -> {
-                            throw usage(
-                                    "there is no soil \""
-                                            + texture
-                                            + "\". "
-                                            + hint(texture, books.tables().soils().textures()));
+                            throw noSuch("soil", texture, books.tables().soils().textures());
                         });
         return new LimeCase(
                 soil,
@@ -116,17 +111,6 @@ abstract class SoilCommand extends GardenCommand {
                 area.get(),
                 !bare,
                 0);
-    }
-
-    /** What to do about an id that is not known. */
-    final RuntimeException unknown(String what, String id, List<String> known) {
-        return usage("there is no " + what + " \"" + id + "\". " + hint(id, known));
-    }
-
-    private static String hint(String seen, List<String> known) {
-        return Nearest.to(seen, known)
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElse("There are " + String.join(", ", known) + ".");
     }
 
     private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
