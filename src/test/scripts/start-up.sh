@@ -1,11 +1,16 @@
 #!/usr/bin/env bash
-# Starts the packaged program with its class-data archive, without, with a broken one, from another folder and under
-# another Java, where there is one (OTHER_JAVA_HOME): the same on stdout, nothing on stderr, each time.
+# Starts the packaged program with its class-data archive, without, with a broken one, with one cut short, from another
+# folder and under another Java, where there is one (OTHER_JAVA_HOME): the same on stdout, nothing on stderr, each time.
 # Usage: start-up.sh target/oldwood
 set -euo pipefail
 built=$(cd "$1" && pwd)
 work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT
+archive=$built/lib/oldwood.jsa
+back() {
+    if [ -e "$work/whole.jsa" ]; then mv -f "$work/whole.jsa" "$archive"; fi
+    rm -rf "$work"
+}
+trap back EXIT
 export XDG_CACHE_HOME=$work/cache
 "$built/bin/oldwood" sources >"$work/expected"
 [ -s "$work/expected" ]
@@ -23,6 +28,15 @@ holds() {
 }
 
 holds "archive in place" "$built/bin/oldwood"
+# cut short where it stands: only there does the JVM get as far as mapping it
+mv "$archive" "$work/whole.jsa"
+size=$(wc -c <"$work/whole.jsa")
+for left in $((size - 1)) $((size - 4096)) $((size * 9 / 10)) $((size / 2)) 5000; do
+    head -c "$left" "$work/whole.jsa" >"$archive"
+    holds "archive cut to $left of $size octets" "$built/bin/oldwood"
+    rm "$archive"
+done
+mv "$work/whole.jsa" "$archive"
 cp -r "$built" "$work/moved"
 holds "moved to another folder" "$work/moved/bin/oldwood"
 ln -s "$built/bin/oldwood" "$work/link"
