@@ -1,6 +1,5 @@
 package org.oldwood.cli;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.garden.GardenFolder;
@@ -8,6 +7,7 @@ import org.oldwood.garden.Season;
 import org.oldwood.season.ChillModels;
 import org.oldwood.season.ChillModels.ChillModel;
 import org.oldwood.season.HourlySeries;
+import org.oldwood.season.HourlySeries.Days;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
@@ -24,8 +24,8 @@ import picocli.CommandLine.Option;
             "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
             "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
             "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
-            "modified-utah, raspberry, dynamic, dynamic-hour-before. Of a garden it tells",
-            "what each crop wants beside it."
+            "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
+            "Of a garden it tells what each crop wants beside it."
         },
         footer = {
             "",
@@ -33,10 +33,12 @@ import picocli.CommandLine.Option;
             "  oldwood chill --weather station.csv --latitude 46.6 --model dynamic"
         })
 final class ChillCommand extends SumCommand {
+    private static final String ALL = "all";
+
     @Option(
             names = "--model",
             paramLabel = "MODEL",
-            description = "the chill model; dynamic otherwise")
+            description = "the chill model, or all; dynamic otherwise")
     Optional<String> model = Optional.empty();
 
     private List<ChillWants> wants = List.of();
@@ -70,25 +72,31 @@ final class ChillCommand extends SumCommand {
     }
 
     @Override
-    double total(HourlySeries series, LocalDate first, LocalDate last, Documents documents) {
-        return series.sum(chosen(documents).begin(), first, last);
+    double[][] totals(HourlySeries series, List<Days> stretches, Documents documents) {
+        return series.sums(chosen(documents).stream().map(ChillModel::begin).toList(), stretches);
     }
 
     @Override
-    String unit(Documents documents) {
-        return chosen(documents).name();
+    List<Measure> measures(Documents documents) {
+        return chosen(documents).stream()
+                .map(each -> new Measure(each.key(), each.name()))
+                .toList();
     }
 
-    private ChillModel chosen(Documents documents) {
+    private List<ChillModel> chosen(Documents documents) {
         ChillModels models = ChillModels.read(documents);
         String key = model.orElse("dynamic");
-        return models.find(key)
-                .orElseThrow(
-                        () ->
-                                usage(
-                                        "there is no chill model \""
-                                                + key
-                                                + "\". "
-                                                + Nearest.hint(key, models.keys())));
+        if (key.equals(ALL)) {
+            return models.keys().stream().map(models::get).toList();
+        }
+        return List.of(
+                models.find(key)
+                        .orElseThrow(
+                                () ->
+                                        usage(
+                                                "there is no chill model \""
+                                                        + key
+                                                        + "\". "
+                                                        + Nearest.hint(key, models.keys()))));
     }
 }

@@ -56,10 +56,12 @@ record ChillWants(
             return new ChillWants(crop, need, "", 0, answers);
         }
         ChillModels.ChillModel model = models.get(need.get().model());
+        double[][] totals =
+                series.sums(
+                        List.of(model.begin()),
+                        winters.stream().map(each -> each.stretch().days()).toList());
         double least = Double.POSITIVE_INFINITY;
-        for (SumCommand.Line winter : winters) {
-            double total =
-                    series.sum(model.begin(), winter.stretch().first(), winter.stretch().last());
+        for (double total : totals[0]) {
             least = Math.min(least, total);
             answers.merge(
                     new ChillReport.Need(model.key(), model.name(), total, need.get().need())

@@ -1,12 +1,12 @@
 package org.oldwood.cli;
 
-import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.garden.Season;
 import org.oldwood.season.GrowingDegreeHours;
 import org.oldwood.season.HourlySeries;
+import org.oldwood.season.HourlySeries.Days;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
@@ -54,19 +54,31 @@ final class HeatCommand extends SumCommand {
     }
 
     @Override
-    double total(HourlySeries series, LocalDate first, LocalDate last, Documents documents) {
-        return switch (chosen()) {
-            case "hours" -> series.sum(new GrowingDegreeHours(), first, last);
-            case "simple" -> series.simpleDegreeDays(baseC(documents), first, last);
-            default -> series.degreeDays(baseC(documents), first, last);
-        };
+    double[][] totals(HourlySeries series, List<Days> stretches, Documents documents) {
+        String model = chosen();
+        if (model.equals("hours")) {
+            return series.sums(List.of(new GrowingDegreeHours()), stretches);
+        }
+        double baseC = baseC(documents);
+        double[] totals = new double[stretches.size()];
+        for (int i = 0; i < totals.length; i++) {
+            totals[i] =
+                    model.equals("simple")
+                            ? series.simpleDegreeDays(baseC, stretches.get(i))
+                            : series.degreeDays(baseC, stretches.get(i));
+        }
+        return new double[][] {totals};
     }
 
     @Override
-    String unit(Documents documents) {
-        return chosen().equals("hours")
-                ? "growing degree hours"
-                : "degree days above " + baseC(documents) + " °C (" + model + ")";
+    List<Measure> measures(Documents documents) {
+        String model = chosen();
+        return List.of(
+                new Measure(
+                        model,
+                        model.equals("hours")
+                                ? "growing degree hours"
+                                : "degree days above " + baseC(documents) + " °C (" + model + ")"));
     }
 
     private String chosen() {

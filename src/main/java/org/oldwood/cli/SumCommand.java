@@ -14,6 +14,7 @@ import org.oldwood.garden.Season;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.GardenStages;
 import org.oldwood.season.HourlySeries;
+import org.oldwood.season.HourlySeries.Days;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.Weather;
 import org.oldwood.season.WeatherImport;
@@ -26,6 +27,8 @@ import picocli.CommandLine.Option;
 
 /** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
 abstract class SumCommand extends GardenCommand {
+    private static final int LABEL_WIDTH = 24;
+
     @Option(
             names = "--weather",
             paramLabel = "FILE",
@@ -44,19 +47,35 @@ abstract class SumCommand extends GardenCommand {
     @Option(names = "--to", paramLabel = "DATE", description = "last day, included")
     Optional<LocalDate> to = Optional.empty();
 
-    /** A stretch of days, both ends included, and what it is called. */
-    record Stretch(String label, LocalDate first, LocalDate last) {}
+    /** A stretch of days and what it is called. */
+    record Stretch(String label, Days days) {
+        Stretch(String label, LocalDate first, LocalDate last) {
+            this(label, new Days(first, last));
+        }
 
-    /** One line of the answer. */
-    record Line(Stretch stretch, double total, int filled) {}
+        LocalDate first() {
+            return days.first();
+        }
+
+        LocalDate last() {
+            return days.last();
+        }
+    }
+
+    /** What is added up: its key among the models, and its unit in words. */
+    record Measure(String key, String unit) {}
+
+    /** What was found for one stretch: a total for each measure. */
+    record Line(Stretch stretch, List<Double> totals, int filled) {}
 
     /** The usual stretch of a season. */
     abstract Stretch usual(Season season, SeasonMethods methods);
 
-    abstract double total(
-            HourlySeries series, LocalDate first, LocalDate last, Documents documents);
+    /** What is asked for, one or more. */
+    abstract List<Measure> measures(Documents documents);
 
-    abstract String unit(Documents documents);
+    /** The totals by measure and stretch. */
+    abstract double[][] totals(HourlySeries series, List<Days> stretches, Documents documents);
 
     /** Works out what is told of a garden's crops beside the sums. */
     void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {}
@@ -71,7 +90,7 @@ abstract class SumCommand extends GardenCommand {
     int run() throws IOException {
         Optional<GardenFolder> folder = folderIfAny();
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
-        String unit = unit(documents);
+        List<Measure> measures = measures(documents);
         double at = latitude(folder);
         Weather weather = weather(folder);
         Optional<GardenClimate> climate = folder.flatMap(each -> climate(each, weather));
@@ -81,10 +100,14 @@ abstract class SumCommand extends GardenCommand {
         List<Line> lines = new ArrayList<>();
         if (!stretches.isEmpty()) {
             HourlySeries series = series(at, weather, climate, stretches);
-            stretches.forEach(one -> lines.add(line(one, series, documents)));
+            lines.addAll(lines(series, stretches, documents));
             folder.ifPresent(each -> beside(series, lines, each));
         }
-        print(lines, unit);
+        if (json) {
+            write(lines, measures);
+        } else {
+            print(lines, measures);
+        }
         return 0;
     }
 
@@ -98,11 +121,19 @@ abstract class SumCommand extends GardenCommand {
         return climate;
     }
 
-    private Line line(Stretch one, HourlySeries series, Documents documents) {
-        return new Line(
-                one,
-                total(series, one.first(), one.last(), documents),
-                series.filled(one.first(), one.last()));
+    private List<Line> lines(HourlySeries series, List<Stretch> stretches, Documents documents) {
+        double[][] totals =
+                totals(series, stretches.stream().map(Stretch::days).toList(), documents);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            List<Double> ofOne = new ArrayList<>();
+            for (double[] byStretch : totals) {
+                ofOne.add(byStretch[i]);
+            }
+            Stretch stretch = stretches.get(i);
+            lines.add(new Line(stretch, ofOne, series.filled(stretch.days())));
+        }
+        return lines;
     }
 
     private HourlySeries series(
@@ -191,41 +222,68 @@ abstract class SumCommand extends GardenCommand {
         return all;
     }
 
-    private void print(List<Line> lines, String unit) {
-        if (json) {
-            out().json(
-                            writer -> {
-                                writer.object().put("unit", unit).array("sums");
-                                for (Line line : lines) {
-                                    writer.object()
-                                            .put("from", line.stretch().first().toString())
-                                            .put("to", line.stretch().last().toString())
-                                            .put("total", rounded(line.total()))
-                                            .put("filledDays", (long) line.filled())
-                                            .endObject();
-                                }
-                                writer.endArray();
-                                writeBeside(writer);
-                                writer.endObject();
-                            });
-            return;
+    private void write(List<Line> lines, List<Measure> measures) {
+        out().json(
+                        writer -> {
+                            writer.object();
+                            if (measures.size() == 1) {
+                                writer.put("unit", measures.get(0).unit());
+                            }
+                            writer.array("sums");
+                            for (Line line : lines) {
+                                write(line, measures, writer);
+                            }
+                            writer.endArray();
+                            writeBeside(writer);
+                            writer.endObject();
+                        });
+    }
+
+    private static void write(Line line, List<Measure> measures, JsonWriter writer) {
+        writer.object()
+                .put("from", line.stretch().first().toString())
+                .put("to", line.stretch().last().toString());
+        if (measures.size() == 1) {
+            writer.put("total", rounded(line.totals().get(0)));
+        } else {
+            writer.array("totals");
+            for (int i = 0; i < measures.size(); i++) {
+                writer.object()
+                        .put("model", measures.get(i).key())
+                        .put("unit", measures.get(i).unit())
+                        .put("total", rounded(line.totals().get(i)))
+                        .endObject();
+            }
+            writer.endArray();
         }
+        writer.put("filledDays", (long) line.filled()).endObject();
+    }
+
+    private void print(List<Line> lines, List<Measure> measures) {
         if (lines.isEmpty()) {
             tell("No whole season lies in the record; give --from and --to.");
         }
         for (Line line : lines) {
-            out().line(
-                            String.format(
-                                    Locale.ROOT,
-                                    "%-24s  %9.1f %s%s",
-                                    line.stretch().label(),
-                                    line.total(),
-                                    unit,
-                                    line.filled() == 0
-                                            ? ""
-                                            : ", " + line.filled() + " days not measured"));
+            String label = line.stretch().label();
+            String filled = line.filled() == 0 ? "" : ", " + line.filled() + " days not measured";
+            if (measures.size() == 1) {
+                out().line(padded(label) + total(line, measures, 0) + filled);
+            } else {
+                out().line(label + filled);
+                for (int i = 0; i < measures.size(); i++) {
+                    out().line("  " + total(line, measures, i));
+                }
+            }
         }
         tellBeside();
+    }
+
+    private static String padded(String label) {
+        return label + " ".repeat(Math.max(0, LABEL_WIDTH - label.length())) + "  ";
+    }
+
+    private static String total(Line line, List<Measure> measures, int i) {
+        return String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit());
     }
 
     private static double rounded(double value) {

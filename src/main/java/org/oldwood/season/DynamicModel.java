@@ -25,7 +25,7 @@ public final class DynamicModel implements HourlySum {
     private final boolean hourBefore;
     private boolean started;
     private double made;
-    private double share;
+    private double kelvinBefore;
     private double before;
 
     private DynamicModel(boolean hourBefore) {
@@ -49,16 +49,16 @@ public final class DynamicModel implements HourlySum {
         before = celsius;
         if (!started) {
             started = true;
-            share = share(celsius + KELVIN);
+            kelvinBefore = celsius + KELVIN;
             return 0;
         }
         double kelvin = used + KELVIN;
-        double left = made < 1 ? made : made * (1 - share);
+        double left = made < 1 ? made : made * (1 - share(kelvinBefore));
         double most = A0 / A1 * Math.exp((E1 - E0) / kelvin);
         double rate = A1 * Math.exp(-E1 / kelvin);
         made = most - (most - left) * Math.exp(-rate);
-        share = share(kelvin);
-        return made < 1 ? 0 : made * share;
+        kelvinBefore = kelvin;
+        return made < 1 ? 0 : made * share(kelvin);
     }
 
     private static double share(double kelvin) {

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,10 +38,11 @@ public final class HourlySeries {
         HourlySeries series =
                 new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1);
         boolean any = climate.isPresent();
-        for (int i = 0; i < series.min.length; i++) {
-            LocalDate date = first.plusDays(i);
+        double[] halfDays = SunTimes.halfDays(latitude);
+        LocalDate date = first;
+        for (int i = 0; i < series.min.length; i++, date = date.plusDays(1)) {
             int day = SeasonDays.normalDay(date);
-            series.half[i] = SunTimes.halfDay(latitude, day + 1);
+            series.half[i] = halfDays[day];
             Optional<WeatherDay> measured = weather.on(date);
             OptionalDouble least = measured.map(WeatherDay::minC).orElse(OptionalDouble.empty());
             OptionalDouble most = measured.map(WeatherDay::maxC).orElse(OptionalDouble.empty());
@@ -87,47 +89,77 @@ public final class HourlySeries {
     }
 
     /** The days of a stretch, both ends included, that were not measured. */
-    public int filled(LocalDate from, LocalDate to) {
+    public int filled(Days days) {
         int count = 0;
-        for (int i = index(from); i <= index(to); i++) {
+        for (int i = index(days.first()); i <= index(days.last()); i++) {
             count += filled[i] ? 1 : 0;
         }
         return count;
     }
 
+    /** A stretch of days, both ends included. */
+    public record Days(LocalDate first, LocalDate last) {}
+
+    /** What a sum gives on the days of one stretch; see {@link #sums}. */
+    public double sum(HourlySum sum, Days days) {
+        return sums(List.of(sum), List.of(days))[0][0];
+    }
+
     /**
-     * What a sum gives from {@code from} to {@code to}, both included. It is fed from the first day
-     * of the series on, so that what it remembers is right when the stretch begins.
+     * What each sum gives on each stretch, by sum and stretch. All are fed once, in one go from the
+     * first day of the series on, so that what they remember is right when a stretch begins.
      */
-    public double sum(HourlySum sum, LocalDate from, LocalDate to) {
+    public double[][] sums(List<HourlySum> sums, List<Days> stretches) {
+        int end = -1;
+        for (Days days : stretches) {
+            end = Math.max(end, index(days.last()));
+        }
+        double[][] byDay = new double[sums.size()][end + 1];
         double[] hours = new double[24];
-        double total = 0;
-        int begin = index(from);
-        int end = index(to);
         for (int i = 0; i <= end; i++) {
             HourlyTemperature.fill(min, max, half, i, hours);
-            double day = 0;
-            for (double hour : hours) {
-                day += sum.hour(hour);
+            for (int each = 0; each < byDay.length; each++) {
+                byDay[each][i] = day(sums.get(each), hours);
             }
-            total += i >= begin ? day : 0;
+        }
+        double[][] totals = new double[byDay.length][stretches.size()];
+        for (int each = 0; each < byDay.length; each++) {
+            for (int at = 0; at < stretches.size(); at++) {
+                totals[each][at] = total(byDay[each], stretches.get(at));
+            }
+        }
+        return totals;
+    }
+
+    private static double day(HourlySum sum, double[] hours) {
+        double day = 0;
+        for (double hour : hours) {
+            day += sum.hour(hour);
+        }
+        return day;
+    }
+
+    private double total(double[] byDay, Days days) {
+        double total = 0;
+        for (int i = index(days.first()); i <= index(days.last()); i++) {
+            total += byDay[i];
         }
         return total;
     }
 
     /** Degree days of a stretch by the single sine, °C·d. */
-    public double degreeDays(double baseC, LocalDate from, LocalDate to) {
+    public double degreeDays(double baseC, Days days) {
         double total = 0;
-        for (int i = index(from); i <= index(to); i++) {
+        for (int i = index(days.first()); i <= index(days.last()); i++) {
             total += DegreeDays.sine(min[i], max[i], baseC);
         }
         return total;
     }
 
     /** Degree days of a stretch by the daily mean, °C·d. */
-    public double simpleDegreeDays(double baseC, LocalDate from, LocalDate to) {
+    public double simpleDegreeDays(double baseC, Days days) {
         double total = 0;
-        for (int i = index(from); i <= index(to); i++) {
+        for (int i = index(days.first()); i <= index(days.last()); i++) {
             total += DegreeDays.simple(min[i], max[i], baseC);
         }
         return total;

@@ -39,6 +39,15 @@ public final class SunTimes {
         return Math.acos(Math.max(-1, Math.min(1, cosine))) * HOURS_PER_RADIAN;
     }
 
+    /** The same for all 365 days of a year; the first of January is the first. */
+    static double[] halfDays(double latitude) {
+        double[] halves = new double[365];
+        for (int i = 0; i < halves.length; i++) {
+            halves[i] = halfDay(latitude, i + 1);
+        }
+        return halves;
+    }
+
     /** Sunrise, h of solar time. */
     public static double rise(double latitude, int dayOfYear) {
         return 12 - halfDay(latitude, dayOfYear);

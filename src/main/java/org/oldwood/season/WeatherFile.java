@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -24,12 +23,7 @@ public final class WeatherFile {
         if (!Files.exists(file)) {
             return Weather.none();
         }
-        byte[] text = Files.readAllBytes(file);
-        Optional<List<WeatherDay>> plain = PlainDays.read(text, today);
-        if (plain.isPresent()) {
-            return Weather.ofSorted(plain.get());
-        }
-        return WeatherReader.read(text, NAME, today, problems)
+        return WeatherReader.read(Files.readAllBytes(file), NAME, today, problems)
                 .map(WeatherImport::weather)
                 .orElse(Weather.none());
     }

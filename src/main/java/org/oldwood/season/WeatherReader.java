@@ -20,6 +20,8 @@ import org.oldwood.store.Problems;
  * check.
  */
 public final class WeatherReader {
+    private static final String OWN_FORMAT = "date,tmin,tmax,rain in °C and mm";
+
     private final Place file;
     private final Problems problems;
     private final WeatherRows rows;
@@ -38,7 +40,24 @@ public final class WeatherReader {
      */
     public static Optional<WeatherImport> read(
             byte[] bytes, String name, LocalDate today, Problems problems) {
+        return PlainDays.read(bytes, today)
+                .map(days -> plain(days, name))
+                .or(() -> readAnyFormat(bytes, name, today, problems));
+    }
+
+    /** The long way, which knows every format and words every problem. */
+    static Optional<WeatherImport> readAnyFormat(
+            byte[] bytes, String name, LocalDate today, Problems problems) {
         return new WeatherReader(name, today, problems).read(WeatherTable.of(bytes));
+    }
+
+    private static WeatherImport plain(List<WeatherDay> days, String name) {
+        int notMeasured = 0;
+        for (WeatherDay day : days) {
+            notMeasured += WeatherRows.lacksTemperature(day) ? 1 : 0;
+        }
+        return new WeatherImport(
+                Weather.ofSorted(days), OWN_FORMAT, 0, notMeasured, Optional.of(name));
     }
 
     private Optional<WeatherImport> read(WeatherTable table) {
@@ -116,7 +135,7 @@ public final class WeatherReader {
         if (ghcn) {
             return decimals ? "GHCN-Daily in °C and mm" : "GHCN-Daily in tenths of °C and mm";
         }
-        return "date,tmin,tmax,rain in °C and mm" + notUsed(columns);
+        return OWN_FORMAT + notUsed(columns);
     }
 
     /** A decimal comma among commas makes two cells of one value, and all that follow are wrong. */

@@ -116,7 +116,7 @@ final class WeatherRows {
         WeatherDay before = days.putIfAbsent(day.date(), day);
         if (before == null) {
             lines.put(day.date(), line);
-            notMeasured += day.minC().isEmpty() || day.maxC().isEmpty() ? 1 : 0;
+            notMeasured += lacksTemperature(day) ? 1 : 0;
         } else if (before.equals(day)) {
             repeated++;
         } else {
@@ -129,6 +129,10 @@ final class WeatherRows {
                             + lines.getOrDefault(day.date(), 0),
                     "Keep one of the two.");
         }
+    }
+
+    static boolean lacksTemperature(WeatherDay day) {
+        return day.minC().isEmpty() || day.maxC().isEmpty();
     }
 
     private OptionalDouble number(String text, String name, int line) {

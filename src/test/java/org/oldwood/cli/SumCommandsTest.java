@@ -111,6 +111,35 @@ class SumCommandsTest {
         assertThat(total(run.out())).isCloseTo(expected, within(1e-6));
     }
 
+    /** Each table's weight of an hour at 5 °C, as printed, times 240 hours. */
+    @Test
+    void all_models_stand_beside_each_other() throws IOException {
+        constant("2026-01-01", "2026-01-10", 5);
+        String[] asked = {
+            "chill",
+            "--weather",
+            "w.csv",
+            "--latitude",
+            "50",
+            "--model",
+            "all",
+            "--from",
+            "2026-01-01",
+            "--to",
+            "2026-01-10"
+        };
+
+        assertThat(run(asked).out())
+                .startsWith("2026-01-01 to 2026-01-10 240.0 chilling hours from 0 to 7.2 °C ")
+                .contains(" 240.0 Utah chill units ")
+                .contains(" 240.0 raspberry chill units ");
+
+        String[] json = java.util.Arrays.copyOf(asked, asked.length + 1);
+        json[asked.length] = "--json";
+        assertThat(run(json).out())
+                .contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
+    }
+
     @Test
     void each_whole_winter_of_the_record_has_a_line() throws IOException {
         constant("2023-09-01", "2026-06-30", 6);

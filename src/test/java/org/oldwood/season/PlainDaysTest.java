@@ -78,7 +78,7 @@ class PlainDaysTest {
     private static Weather theLongWay(String text) {
         Problems problems = new Problems();
         Weather weather =
-                WeatherReader.read(bytes(text), "weather.csv", TODAY, problems)
+                WeatherReader.readAnyFormat(bytes(text), "weather.csv", TODAY, problems)
                         .orElseThrow()
                         .weather();
         assertThat(problems.list()).isEmpty();
