@@ -10,34 +10,39 @@ import org.oldwood.season.HourlySeries.Days;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Adds up heat from a weather file or the garden. */
-@Command(
-        name = "heat",
-        description = {
-            "add up the heat of each spring and summer",
-            "",
-            "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
-            "Models: sine and simple (degree days above --base), hours (growing degree hours)."
-        },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5"
-        })
 final class HeatCommand extends SumCommand {
     private static final List<String> MODELS = List.of("sine", "simple", "hours");
 
-    @Option(
-            names = "--model",
-            paramLabel = "MODEL",
-            description = "sine, simple or hours; sine otherwise")
-    String model = "sine";
+    private String model = "sine";
+    private Optional<Double> base = Optional.empty();
 
-    @Option(names = "--base", paramLabel = "C", description = "base, °C; 5 otherwise")
-    Optional<Double> base = Optional.empty();
+    @Override
+    CommandSpec ownSpec() {
+        return addTo(
+                        Spelled.command(
+                                this,
+                                "heat",
+                                "add up the heat of each spring and summer",
+                                "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
+                                "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
+                                "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
+                .value(
+                        "--model",
+                        "MODEL",
+                        "sine, simple or hours; sine otherwise",
+                        String.class,
+                        given -> model = given)
+                .value(
+                        "--base",
+                        "C",
+                        "base, °C; 5 otherwise",
+                        Double.class,
+                        given -> base = Optional.of(given))
+                .spec();
+    }
 
     @Override
     Stretch usual(Season season, SeasonMethods methods) {

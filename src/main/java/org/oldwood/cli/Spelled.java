@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.IGetter;
 import picocli.CommandLine.Model.ISetter;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
  * A command's options, spelled out in code. Reading annotations takes the JVM longer than all of a
@@ -24,11 +25,28 @@ final class Spelled {
         return new Spelled(spec);
     }
 
-    /** A command without annotations, with an example that ends its help. */
-    static Spelled command(GardenCommand command, String name, String meaning, String example) {
+    /**
+     * A command without annotations, with an example that ends its help, and with more lines to say
+     * below its meaning if it needs them.
+     */
+    static Spelled command(
+            GardenCommand command, String name, String meaning, String example, String... more) {
         CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
-        spec.usageMessage().description(meaning).footer("", "Example:", "  " + example);
+        spec.usageMessage()
+                .description(description(meaning, more))
+                .footer("", "Example:", "  " + example);
         return new Spelled(spec);
+    }
+
+    private static String[] description(String meaning, String... more) {
+        if (more.length == 0) {
+            return new String[] {meaning};
+        }
+        String[] lines = new String[more.length + 2];
+        lines[0] = meaning;
+        lines[1] = "";
+        System.arraycopy(more, 0, lines, 2, more.length);
+        return lines;
     }
 
     CommandSpec spec() {
@@ -57,6 +75,20 @@ final class Spelled {
                         .auxiliaryTypes(type)
                         .getter(new Held(to))
                         .setter(new Kept<>(type, to))
+                        .build());
+        return this;
+    }
+
+    /** One word without an option, which may be left out. */
+    Spelled word(String label, String help, Consumer<String> to) {
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .arity("0..1")
+                        .index("0")
+                        .paramLabel(label)
+                        .description(help)
+                        .type(String.class)
+                        .setter(new Into<>(String.class, to))
                         .build());
         return this;
     }

@@ -21,6 +21,8 @@ public final class Training {
                     List.of("check"),
                     List.of("why"),
                     List.of("water"),
+                    List.of("water", "--compare"),
+                    List.of("chill"),
                     List.of("cuttings"),
                     List.of("stages"),
                     List.of("prune", "--bed", "upper-terrace"),
