@@ -2,6 +2,8 @@ package org.oldwood.cli;
 
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.cli.SumReport.Line;
+import org.oldwood.cli.SumReport.Measure;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.Season;
 import org.oldwood.season.ChillModels;

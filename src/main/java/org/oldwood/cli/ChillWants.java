@@ -38,7 +38,7 @@ record ChillWants(
             GardenFolder folder,
             GardenState state,
             HourlySeries series,
-            List<SumCommand.Line> winters) {
+            List<SumReport.Line> winters) {
         ChillModels models = ChillModels.read(folder.documents());
         return state.standing().stream()
                 .map(each -> each.plant().crop())
@@ -49,7 +49,7 @@ record ChillWants(
     }
 
     private static ChillWants of(
-            Crop crop, ChillModels models, HourlySeries series, List<SumCommand.Line> winters) {
+            Crop crop, ChillModels models, HourlySeries series, List<SumReport.Line> winters) {
         Optional<ChillNeed> need = CropStages.of(crop).chill();
         Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
         if (need.isEmpty()) {

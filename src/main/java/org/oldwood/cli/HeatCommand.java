@@ -3,6 +3,7 @@ package org.oldwood.cli;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.cli.SumReport.Measure;
 import org.oldwood.garden.Season;
 import org.oldwood.season.GrowingDegreeHours;
 import org.oldwood.season.HourlySeries;

@@ -6,8 +6,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.oldwood.cli.SumReport.Line;
+import org.oldwood.cli.SumReport.Measure;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
@@ -26,8 +27,6 @@ import org.oldwood.store.RecordException;
 
 /** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
 abstract class SumCommand extends GardenCommand {
-    private static final int LABEL_WIDTH = 24;
-
     private Optional<Path> file = Optional.empty();
     private Optional<Double> latitude = Optional.empty();
     private Optional<LocalDate> from = Optional.empty();
@@ -76,12 +75,6 @@ abstract class SumCommand extends GardenCommand {
         }
     }
 
-    /** What is added up: its key among the models, and its unit in words. */
-    record Measure(String key, String unit) {}
-
-    /** What was found for one stretch: a total for each measure. */
-    record Line(Stretch stretch, List<Double> totals, int filled) {}
-
     /** The usual stretch of a season. */
     abstract Stretch usual(Season season, SeasonMethods methods);
 
@@ -117,10 +110,15 @@ abstract class SumCommand extends GardenCommand {
             lines.addAll(lines(series, stretches, documents));
             folder.ifPresent(each -> beside(series, lines, each));
         }
+        SumReport report = new SumReport(measures, lines);
         if (json) {
-            write(lines, measures);
+            out().json(writer -> report.write(writer, this::writeBeside));
         } else {
-            print(lines, measures);
+            if (lines.isEmpty()) {
+                tell("No whole season lies in the record; give --from and --to.");
+            }
+            report.print(out());
+            tellBeside();
         }
         return 0;
     }
@@ -234,73 +232,5 @@ abstract class SumCommand extends GardenCommand {
             season = season.plus(1);
         }
         return all;
-    }
-
-    private void write(List<Line> lines, List<Measure> measures) {
-        out().json(
-                        writer -> {
-                            writer.object();
-                            if (measures.size() == 1) {
-                                writer.put("unit", measures.get(0).unit());
-                            }
-                            writer.array("sums");
-                            for (Line line : lines) {
-                                write(line, measures, writer);
-                            }
-                            writer.endArray();
-                            writeBeside(writer);
-                            writer.endObject();
-                        });
-    }
-
-    private static void write(Line line, List<Measure> measures, JsonWriter writer) {
-        writer.object()
-                .put("from", line.stretch().first().toString())
-                .put("to", line.stretch().last().toString());
-        if (measures.size() == 1) {
-            writer.put("total", rounded(line.totals().get(0)));
-        } else {
-            writer.array("totals");
-            for (int i = 0; i < measures.size(); i++) {
-                writer.object()
-                        .put("model", measures.get(i).key())
-                        .put("unit", measures.get(i).unit())
-                        .put("total", rounded(line.totals().get(i)))
-                        .endObject();
-            }
-            writer.endArray();
-        }
-        writer.put("filledDays", (long) line.filled()).endObject();
-    }
-
-    private void print(List<Line> lines, List<Measure> measures) {
-        if (lines.isEmpty()) {
-            tell("No whole season lies in the record; give --from and --to.");
-        }
-        for (Line line : lines) {
-            String label = line.stretch().label();
-            String filled = line.filled() == 0 ? "" : ", " + line.filled() + " days not measured";
-            if (measures.size() == 1) {
-                out().line(padded(label) + total(line, measures, 0) + filled);
-            } else {
-                out().line(label + filled);
-                for (int i = 0; i < measures.size(); i++) {
-                    out().line("  " + total(line, measures, i));
-                }
-            }
-        }
-        tellBeside();
-    }
-
-    private static String padded(String label) {
-        return label + " ".repeat(Math.max(0, LABEL_WIDTH - label.length())) + "  ";
-    }
-
-    private static String total(Line line, List<Measure> measures, int i) {
-        return String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit());
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 1e4) / 1e4;
     }
 }
