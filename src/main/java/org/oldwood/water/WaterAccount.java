@@ -67,15 +67,17 @@ public final class WaterAccount {
     void tally(DryDays days, double light, double startMm, SummerTally tally) {
         double total = bed.totalAvailableMm();
         double own = 1 - bed.competing();
+        double atFive = bed.fraction();
         double depletion = startMm;
         for (int i = 0; i < days.demand.length; i++) {
             double demand = light * days.demand[i];
-            double easy = RootZone.fraction(bed.fraction(), demand) * total;
-            double stress =
-                    depletion <= easy ? 1 : Math.max(0, (total - depletion) / (total - easy));
-            double taken = Math.min(stress * demand / own, total - depletion);
+            double easy = RootZone.fraction(atFive, demand) * total;
+            double left = total - depletion;
+            double stress = depletion <= easy ? 1 : left / (total - easy);
+            double wanted = stress * demand / own;
+            double taken = wanted < left ? wanted : left;
             double beyond = depletion - days.soaked[i] - roofMmPerMm * days.shed[i] + taken;
-            depletion = Math.max(0, Math.min(total, beyond));
+            depletion = beyond < 0 ? 0 : beyond > total ? total : beyond;
             if (tally.counts(i)) {
                 tally.add(depletion, depletion > easy, depletion - beyond);
             }
