@@ -21,14 +21,15 @@ public final class Advisors {
 
     /** Those of this program. A craft adds itself here. */
     public static Advisors standard() {
+        PruningCases cases = new PruningCases();
         return new Advisors(
                 List.of(
                         new RecordFacts(),
                         new StemFacts(),
                         new FrostFacts(),
-                        new PruningAdvisor(),
-                        new CropAdvisor(),
-                        new CuttingsAdvisor(),
+                        new PruningAdvisor(cases),
+                        new CropAdvisor(cases),
+                        new CuttingsAdvisor(cases),
                         new WaterFacts(),
                         new FeedAdvisor(),
                         new SoilAdvisor(),
@@ -47,6 +48,11 @@ public final class Advisors {
 
     public Set<String> amountNames() {
         return new TreeSet<>(amounts.keySet());
+    }
+
+    /** Whether any craft works out an amount of that name. */
+    boolean knowsAmount(String name) {
+        return amounts.containsKey(name);
     }
 
     public Fact fact(String name, Optional<String> of, Situation situation) {

@@ -21,6 +21,12 @@ import org.oldwood.pruning.WoodCrop;
  * times that of its wood where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
  */
 final class CropAdvisor implements Advisor {
+    private final PruningCases cases;
+
+    CropAdvisor(PruningCases cases) {
+        this.cases = cases;
+    }
+
     @Override
     public List<String> facts() {
         return List.of();
@@ -78,7 +84,7 @@ final class CropAdvisor implements Advisor {
         return sources;
     }
 
-    private static Optional<Range> kilograms(
+    private Optional<Range> kilograms(
             PlantState plant, Crop crop, Yield yield, Situation s, List<String> arithmetic) {
         String form = plant.plant().form();
         int year = plant.plant().seasonsOld(s.season());
@@ -125,8 +131,8 @@ final class CropAdvisor implements Advisor {
     }
 
     /** Share of the full crop that the wood after this winter's cut bears; 1 where not counted. */
-    private static Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
-        return PruningCase.of(plant, crop, s.season(), s.world().state())
+    private Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
+        return cases.of(plant, crop, s.season(), s.world().state())
                 .flatMap(
                         one ->
                                 one.bush()

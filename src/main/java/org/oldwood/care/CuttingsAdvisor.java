@@ -7,8 +7,13 @@ import org.oldwood.cuttings.LotBook;
 
 /** What the cuttings craft tells the rules of lots and of parents. Built anew for each plan. */
 final class CuttingsAdvisor implements Advisor {
+    private final PruningCases cases;
     private @Nullable LotBook book;
     private Situation.@Nullable World world;
+
+    CuttingsAdvisor(PruningCases cases) {
+        this.cases = cases;
+    }
 
     @Override
     public List<String> facts() {
@@ -38,6 +43,6 @@ final class CuttingsAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        return new CuttingsAmounts(book(s)).of(name, s);
+        return new CuttingsAmounts(book(s), cases).of(name, s);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.Forecast;
@@ -30,9 +31,11 @@ final class CuttingsAmounts {
             List.of("cuttings-to-take", LAYERS, "lot-expected", "lot-water", "lift", "plant-out");
 
     private final LotBook book;
+    private final PruningCases cases;
 
-    CuttingsAmounts(LotBook book) {
+    CuttingsAmounts(LotBook book, PruningCases cases) {
         this.book = book;
+        this.cases = cases;
     }
 
     Optional<Amount> of(String name, Situation s) {
@@ -97,9 +100,10 @@ final class CuttingsAmounts {
 
     /** What the parents' wood gives, and what speaks against them. */
     private List<String> lines(Course course, Situation s, List<String> warnings) {
+        Crop crop = s.subject().crop().orElseThrow();
         Season winter =
                 book.strikeWindow(
-                                s.subject().crop().orElseThrow().id(),
+                                crop.id(),
                                 s.subject().plants().get(0).plant().form(),
                                 course.method().id(),
                                 s.season())
@@ -108,9 +112,8 @@ final class CuttingsAmounts {
         ParentStock stock =
                 ParentStock.of(
                         s.subject().plants(),
-                        s.world().state(),
+                        plant -> cases.of(plant, crop, winter, s.world().state()),
                         book,
-                        s.subject().crop().orElseThrow(),
                         course,
                         winter);
         List<String> lines = new ArrayList<>();

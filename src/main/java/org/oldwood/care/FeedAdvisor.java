@@ -26,31 +26,31 @@ final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
 
     private @Nullable FeedingBooks books;
-    private @Nullable Asked last;
-    private final Map<Integer, FeedPlan> dressings = new HashMap<>();
+    private @Nullable Subject asked;
+    private final Map<Season, Optional<Found>> found = new HashMap<>();
 
-    /** The rules ask several things of one stand in one season, one after the other. */
-    private record Asked(Subject subject, Season season, LocalDate day, Optional<StandFeed> found) {
-        /** The very same stand: comparing whole records would take longer than the asking. */
-        @SuppressWarnings("ReferenceEquality")
-        boolean isOf(Situation s) {
-            return subject == s.subject() && season.equals(s.season()) && day.equals(s.day());
+    /** The food of a stand in a season, and its dressings, each worked out when asked for. */
+    private record Found(StandFeed stand, FeedingBooks books, Map<Integer, FeedPlan> known) {
+        FeedPlan dressing(int which) {
+            return known.computeIfAbsent(which, number -> stand.dressing(books, number));
         }
     }
 
-    /** What is found to be weighed out, until another stand is asked about. */
-    private FeedPlan dressing(StandFeed stand, int which, FeedingBooks books) {
-        return dressings.computeIfAbsent(which, number -> stand.dressing(books, number));
-    }
-
-    private Optional<StandFeed> stand(Situation s) {
-        Asked asked = last;
-        if (asked == null || !asked.isOf(s)) {
-            asked = new Asked(s.subject(), s.season(), s.day(), StandFeed.of(books(s), s));
-            last = asked;
-            dressings.clear();
+    /**
+     * The rules ask several things of one stand, one after the other: the very same stand, since
+     * comparing whole records would take longer than the asking.
+     */
+    @SuppressWarnings("ReferenceEquality")
+    private Optional<Found> stand(Situation s) {
+        if (asked != s.subject()) {
+            asked = s.subject();
+            found.clear();
         }
-        return asked.found;
+        return found.computeIfAbsent(
+                s.season(),
+                season ->
+                        StandFeed.of(books(s), s)
+                                .map(stand -> new Found(stand, books(s), new HashMap<>())));
     }
 
     @Override
@@ -65,13 +65,13 @@ final class FeedAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<StandFeed> stand = stand(s);
+        Optional<Found> stand = stand(s);
         if (stand.isEmpty()) {
             return Fact.unknown(name, "no figures of its food are known");
         }
         return name.equals("latest-feed")
                 ? latest(name, s, stand.get())
-                : due(name, s, stand.get());
+                : due(name, s, stand.get().stand());
     }
 
     private static Fact due(String name, Situation s, StandFeed stand) {
@@ -92,9 +92,10 @@ final class FeedAdvisor implements Advisor {
                 stand.need().sources());
     }
 
-    private Fact latest(String name, Situation s, StandFeed stand) {
+    private Fact latest(String name, Situation s, Found of) {
+        StandFeed stand = of.stand();
         FeedYear year = stand.year();
-        FeedPlan plan = stand.dressing(books(s), year.begun() ? 1 : 0);
+        FeedPlan plan = of.dressing(year.begun() ? 1 : 0);
         Optional<LocalDate> byNitrogen =
                 year.latest(plan)
                         .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
@@ -130,12 +131,11 @@ final class FeedAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        FeedingBooks read = books(s);
         int which = DRESSINGS.indexOf(name);
         return stand(s).flatMap(
-                        stand ->
-                                amount(s, stand, dressing(stand, which, read))
-                                        .map(amount -> amount.withBuys(buys(read, stand, which))));
+                        of ->
+                                amount(s, of.stand(), of.dressing(which))
+                                        .map(amount -> amount.withBuys(buys(of, which))));
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
@@ -176,10 +176,10 @@ final class FeedAdvisor implements Advisor {
     }
 
     /** What this dressing and those after it take. */
-    private List<Purchase> buys(FeedingBooks books, StandFeed stand, int from) {
+    private static List<Purchase> buys(Found of, int from) {
         List<Purchase> all = new ArrayList<>();
         for (int which = from; which < DRESSINGS.size(); which++) {
-            dressing(stand, which, books).parts().forEach(part -> all.add(purchase(part)));
+            of.dressing(which).parts().forEach(part -> all.add(purchase(part)));
         }
         return all;
     }

@@ -17,27 +17,43 @@ record Finished(GardenState state) {
      * An entry that says this task was done or skipped, by its id or by an entry of a kind that
      * counts as doing it.
      */
-    Optional<Entry> of(Rule rule, Situation situation, Window window, String id) {
-        Entry byId = state.finished().get(id);
-        if (byId != null) {
-            return Optional.of(byId);
+    Optional<Entry> of(Rule rule, Situation situation, Window window, int ordinal) {
+        Optional<Entry> byId = byId(rule, situation, ordinal);
+        if (byId.isPresent()) {
+            return byId;
         }
-        LocalDate from = from(rule, situation, window);
-        LocalDate to =
-                rule.repeatDays() > 0 || !Planner.bySeason(rule)
-                        ? latest(window.last(), state.date())
-                        : situation.season().end();
         for (String key : rule.doneBy()) {
             for (Entry entry : situation.subject().entries()) {
                 if (entry.kind().key().equals(key)
-                        && !entry.date().isBefore(from)
-                        && !entry.date().isAfter(to)
+                        && isInTime(entry, rule, situation, window)
                         && fits(rule, entry)) {
                     return Optional.of(entry);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    private Optional<Entry> byId(Rule rule, Situation situation, int ordinal) {
+        if (state.finished().isEmpty()) {
+            return Optional.empty();
+        }
+        String id =
+                Task.id(
+                        rule,
+                        situation.subject(),
+                        situation.season(),
+                        ordinal,
+                        rule.repeatDays() > 0);
+        return Optional.ofNullable(state.finished().get(id));
+    }
+
+    private boolean isInTime(Entry entry, Rule rule, Situation situation, Window window) {
+        LocalDate to =
+                rule.repeatDays() > 0 || !Planner.bySeason(rule)
+                        ? latest(window.last(), state.date())
+                        : situation.season().end();
+        return !entry.date().isBefore(from(rule, situation, window)) && !entry.date().isAfter(to);
     }
 
     /**

@@ -4,8 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Decimals;
 import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.LotBook;
@@ -14,7 +14,6 @@ import org.oldwood.cuttings.ParentWood;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.pruning.Cut;
@@ -43,20 +42,17 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      * Bushes of one crop as parents by a method.
      *
      * @param plants the bushes
-     * @param state the garden they stand in
+     * @param cases each bush as the pruning craft sees it in that season
      * @param season the season that the winter of the strike opens
      */
     public static ParentStock of(
             Collection<PlantState> plants,
-            GardenState state,
+            Function<PlantState, Optional<PruningCase>> cases,
             LotBook book,
-            Crop crop,
             Course course,
             Season season) {
         return new ParentStock(
-                plants.stream()
-                        .map(plant -> bush(plant, state, book, crop, course, season))
-                        .toList(),
+                plants.stream().map(plant -> bush(plant, cases, book, course, season)).toList(),
                 HARDWOOD.contains(course.method().id())
                         ? ParentWood.forTwoCm(course.method().measures()).map(ParentStock::two)
                         : Optional.empty());
@@ -97,9 +93,8 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     private static ParentBush bush(
             PlantState plant,
-            GardenState state,
+            Function<PlantState, Optional<PruningCase>> cases,
             LotBook book,
-            Crop crop,
             Course course,
             Season season) {
         Optional<ParentHealth> health = book.health(plant);
@@ -113,7 +108,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         }
         Wood wood =
                 switch (course.method().id()) {
-                    case "hardwood", "disbudded" -> shoots(plant, state, crop, season);
+                    case "hardwood", "disbudded" -> shoots(plant, cases, season);
                     case "tip-layer" -> tips(plant, season);
                     default -> new Wood(OptionalInt.empty(), UNCOUNTED);
                 };
@@ -131,7 +126,8 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         }
     }
 
-    private static Wood shoots(PlantState plant, GardenState state, Crop crop, Season season) {
+    private static Wood shoots(
+            PlantState plant, Function<PlantState, Optional<PruningCase>> cases, Season season) {
         Optional<Entry> noted =
                 Entries.all(plant.entries(), EntryKind.COUNTED).stream()
                         .filter(entry -> entry.count("shoots").isPresent())
@@ -142,8 +138,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             return Wood.of(number, number + " good shoots to spare, noted " + noted.get().date());
         }
         Optional<PruningCase> one =
-                PruningCase.of(plant, crop, season, state)
-                        .filter(found -> found.form().craft().equals("renewal"));
+                cases.apply(plant).filter(found -> found.form().craft().equals("renewal"));
         return one.filter(found -> found.bush().map(bush -> bush.stems().knows(1)).orElse(false))
                 .map(found -> fromCut(plant, found, season))
                 .orElseGet(() -> unknown(one.isPresent()));

@@ -2,8 +2,10 @@ package org.oldwood.care;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crops;
@@ -30,6 +32,15 @@ public final class Planner {
     private final Judge judge;
     private final Finished finished;
     private final Cautions cautions;
+    private final List<Season> thisAndNext;
+    private final List<Season> lastToNext;
+
+    /** What was found so far; notices by rule, to be told in the order of the rules. */
+    private record Gathered(LocalDate until, List<Task> tasks, Map<String, List<String>> notices) {
+        void tell(Rule rule, String notice) {
+            notices.computeIfAbsent(rule.id(), id -> new ArrayList<>()).add(notice);
+        }
+    }
 
     public Planner(
             GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
@@ -40,6 +51,9 @@ public final class Planner {
         this.judge = new Judge(world, advisors);
         this.finished = new Finished(state);
         this.cautions = Cautions.read(documents);
+        Season now = state.season();
+        this.thisAndNext = List.of(now, now.plus(1));
+        this.lastToNext = List.of(now.plus(-1), now, now.plus(1));
     }
 
     public Rules rules() {
@@ -50,20 +64,25 @@ public final class Planner {
         return subjects;
     }
 
-    /** The year's plan from the state's own day on. */
+    /**
+     * The year's plan from the state's own day on. All rules are held against one subject before
+     * the next, bed by bed, so that what the crafts found of it serves them all.
+     */
     public Plan plan() {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
-        List<Task> tasks = new ArrayList<>();
-        List<String> notices = new ArrayList<>();
-        for (Rule rule : rules.all()) {
-            for (Subject subject : subjects.ofKind(rule.subject())) {
-                if (rule.concerns(subject)) {
-                    tasks.addAll(tasks(rule, subject, until, notices));
-                }
+        Gathered gathered = new Gathered(until, new ArrayList<>(), new HashMap<>());
+        Concerned concerned = new Concerned(rules.all());
+        for (Subject subject : subjects.bedByBed()) {
+            for (Rule rule : concerned.rules(subject)) {
+                tasks(rule, subject, gathered);
             }
         }
+        List<String> notices = new ArrayList<>();
+        for (String id : rules.ids()) {
+            notices.addAll(gathered.notices.getOrDefault(id, List.of()));
+        }
         return new Placement(world, KeepApart.read(world.documents(), world.state()))
-                .place(tasks, until, notices);
+                .place(gathered.tasks, until, notices);
     }
 
     /**
@@ -78,19 +97,27 @@ public final class Planner {
     /**
      * This season's task, or where it is past or done the next one's, as far as the plan reaches.
      */
-    private List<Task> tasks(Rule rule, Subject subject, LocalDate until, List<String> notices) {
-        List<Task> tasks = new ArrayList<>();
-        for (Season season : seasons(rule)) {
+    private void tasks(Rule rule, Subject subject, Gathered gathered) {
+        int before = gathered.tasks.size();
+        for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
             Verdict verdict = verdict(rule, subject, season);
-            if (verdict.due() && belongs(rule, verdict, season, until)) {
-                tasks.addAll(repeats(rule, verdict, until, notices));
+            if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
+                repeats(rule, verdict, gathered);
             }
-            if (tasks.stream().anyMatch(task -> task.state() == Task.State.OPEN)
-                    || (!bySeason(rule) && !tasks.isEmpty())) {
+            List<Task> found = gathered.tasks.subList(before, gathered.tasks.size());
+            if (isPlanned(found) || (!bySeason(rule) && !found.isEmpty())) {
                 break;
             }
         }
-        return tasks;
+    }
+
+    private static boolean isPlanned(List<Task> found) {
+        for (Task task : found) {
+            if (task.state() == Task.State.OPEN) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -102,15 +129,14 @@ public final class Planner {
         if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
             return now;
         }
-        String id = Task.id(rule, subject, season, 1, false);
-        return finished.of(rule, now.situation(), now.window().get(), id)
+        return finished.of(rule, now.situation(), now.window().get(), 1)
                 .map(
                         done ->
                                 judge.judge(
                                         rule,
                                         Earlier.before(subject, done, world.state().leafFalls()),
                                         season))
-                .filter(then -> then.due() && wasIn(then, rule, now.situation(), id))
+                .filter(then -> then.due() && wasIn(then, rule, now.situation()))
                 .map(
                         then ->
                                 new Verdict(
@@ -124,8 +150,8 @@ public final class Planner {
     }
 
     /** Whether what was done lies in the window that the subject had before it. */
-    private boolean wasIn(Verdict then, Rule rule, Situation now, String id) {
-        return finished.of(rule, now, then.window().orElseThrow(), id).isPresent();
+    private boolean wasIn(Verdict then, Rule rule, Situation now) {
+        return finished.of(rule, now, then.window().orElseThrow(), 1).isPresent();
     }
 
     /**
@@ -144,18 +170,12 @@ public final class Planner {
                 && !(inPast && window.last().isBefore(world.today()));
     }
 
-    /** A window that does not follow the season may have opened in the last one. */
-    private List<Season> seasons(Rule rule) {
-        Season now = world.state().season();
-        return bySeason(rule) ? List.of(now, now.plus(1)) : List.of(now.plus(-1), now, now.plus(1));
-    }
-
-    private List<Task> repeats(Rule rule, Verdict verdict, LocalDate until, List<String> notices) {
+    private void repeats(Rule rule, Verdict verdict, Gathered gathered) {
         Window whole = verdict.window().orElseThrow();
         if (rule.repeatDays() == 0) {
-            return one(rule, verdict, whole, 1, notices).map(List::of).orElse(List.of());
+            one(rule, verdict, whole, 1, gathered);
+            return;
         }
-        List<Task> tasks = new ArrayList<>();
         int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
         LocalDate last;
         for (LocalDate first = whole.first();
@@ -163,12 +183,11 @@ public final class Planner {
                 first = last.plusDays(1)) {
             last = lastOfRepeat(first, whole, rule.repeatDays());
             Window part = new Window(first, last, whole.plusMinusDays(), whole.words());
-            if (!part.last().isBefore(world.today()) && !first.isAfter(until)) {
-                one(rule, verdict, part, ordinal, notices).ifPresent(tasks::add);
+            if (!part.last().isBefore(world.today()) && !first.isAfter(gathered.until)) {
+                one(rule, verdict, part, ordinal, gathered);
             }
             ordinal++;
         }
-        return tasks;
     }
 
     /** A rest shorter than half a repeat is no job of its own: it goes with the one before it. */
@@ -177,8 +196,39 @@ public final class Planner {
         return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();
     }
 
-    private Optional<Task> one(
-            Rule rule, Verdict verdict, Window window, int ordinal, List<String> notices) {
+    private void one(Rule rule, Verdict verdict, Window window, int ordinal, Gathered gathered) {
+        Situation situation = verdict.situation();
+        Optional<Entry> finished = this.finished.of(rule, situation, window, ordinal);
+        if (finished.isEmpty() && window.last().isBefore(world.today())) {
+            if (!rule.doneBy().isEmpty()) {
+                gathered.tell(
+                        rule,
+                        Titles.of(rule, situation)
+                                + ": its time ended on "
+                                + window.last()
+                                + ", and it is not noted as done. If it was done, note it with"
+                                + " that date.");
+            }
+            return;
+        }
+        Optional<Amount> amount =
+                finished.isPresent()
+                        ? Optional.empty()
+                        : rule.amount().flatMap(name -> advisors.amount(name, situation));
+        if (finished.isPresent()
+                || amount.isPresent()
+                || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
+            gathered.tasks.add(task(rule, verdict, window, ordinal, amount, finished));
+        }
+    }
+
+    private Task task(
+            Rule rule,
+            Verdict verdict,
+            Window window,
+            int ordinal,
+            Optional<Amount> amount,
+            Optional<Entry> finished) {
         Situation situation = verdict.situation();
         String id =
                 Task.id(
@@ -187,40 +237,6 @@ public final class Planner {
                         situation.season(),
                         ordinal,
                         rule.repeatDays() > 0);
-        Optional<Entry> finished = this.finished.of(rule, situation, window, id);
-        if (finished.isEmpty() && window.last().isBefore(world.today())) {
-            if (rule.doneBy().isEmpty()) {
-                return Optional.empty();
-            }
-            notices.add(
-                    Titles.of(rule, situation)
-                            + ": its time ended on "
-                            + window.last()
-                            + ", and it is not noted as done. If it was done, note it with that date.");
-            return Optional.empty();
-        }
-        Optional<Amount> amount =
-                finished.isPresent()
-                        ? Optional.empty()
-                        : rule.amount().flatMap(name -> advisors.amount(name, situation));
-        if (finished.isEmpty()
-                && rule.amount().isPresent()
-                && amount.isEmpty()
-                && advisors.amountNames().contains(rule.amount().get())) {
-            return Optional.empty();
-        }
-        return Optional.of(task(id, rule, verdict, window, ordinal, amount, finished));
-    }
-
-    private Task task(
-            String id,
-            Rule rule,
-            Verdict verdict,
-            Window window,
-            int ordinal,
-            Optional<Amount> amount,
-            Optional<Entry> finished) {
-        Situation situation = verdict.situation();
         List<Reason> reasons = new ArrayList<>();
         reasons.add(new Reason(true, rule.reason(), rule.sources()));
         reasons.addAll(verdict.reasons());

@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Decimals;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.Season;
 import org.oldwood.pruning.CaneSchool;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.StageOfLife;
@@ -34,18 +33,13 @@ final class PruningAdvisor implements Advisor {
         TIMES.put("canes-down", "winter");
     }
 
-    /** The rules ask several things of one plant in one season, one after the other. */
-    private record Asked(PlantState state, Season season, Optional<PruningCase> found) {
-        /** The very same plant: comparing whole records would take longer than the asking. */
-        @SuppressWarnings("ReferenceEquality")
-        boolean isOf(PlantState plant, Season year) {
-            return state == plant && season.equals(year);
-        }
-    }
-
-    private @Nullable Asked last;
+    private final PruningCases cases;
     private @Nullable PruningMinutes minutes;
     private @Nullable GardenState minutesOf;
+
+    PruningAdvisor(PruningCases cases) {
+        this.cases = cases;
+    }
 
     @Override
     public List<String> facts() {
@@ -147,22 +141,13 @@ final class PruningAdvisor implements Advisor {
             return Optional.empty();
         }
         PlantState state = plants.get(0);
-        Asked asked = last;
-        if (asked == null || !asked.isOf(state, situation.season())) {
-            asked = new Asked(state, situation.season(), caseOf(state, situation));
-            last = asked;
-        }
-        return asked.found;
-    }
-
-    private static Optional<PruningCase> caseOf(PlantState state, Situation situation) {
         return situation
                 .world()
                 .crops()
                 .find(state.plant().crop())
                 .flatMap(
                         crop ->
-                                PruningCase.of(
+                                cases.of(
                                         state,
                                         crop,
                                         situation.season(),

@@ -11,6 +11,7 @@ import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
 import org.oldwood.garden.StemAges;
@@ -28,7 +29,8 @@ import org.oldwood.pruning.Stems;
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
  * @param faults what was noted of sick, weak, damaged and low stems
- * @param past what the grower did to it before
+ * @param plant the plant
+ * @param falls when leaves were seen to fall
  */
 public record PruningCase(
         Crop crop,
@@ -38,7 +40,8 @@ public record PruningCase(
         Optional<Bush> bush,
         Bush blank,
         StemFaults faults,
-        PastPruning past) {
+        PlantState plant,
+        LeafFalls falls) {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(
@@ -67,7 +70,13 @@ public record PruningCase(
                                 : Optional.of(withStems(blank, stems, faults)),
                         blank,
                         faults,
-                        PastPruning.of(state, crop, garden.leafFalls())));
+                        state,
+                        garden.leafFalls()));
+    }
+
+    /** What the grower did to it before: worked out when asked for, which few plans do. */
+    public PastPruning past() {
+        return PastPruning.of(plant, crop, falls);
     }
 
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
@@ -222,6 +231,9 @@ public record PruningCase(
                 .map(
                         shoots ->
                                 new Outlook.Basis(
-                                        aim(), form.form(), Yield.read(crop), past.shoots(shoots)));
+                                        aim(),
+                                        form.form(),
+                                        Yield.read(crop),
+                                        past().shoots(shoots)));
     }
 }

@@ -21,6 +21,7 @@ import org.oldwood.garden.PlantState;
 /** All subjects of a garden on a day, by kind, in the order of the record. Linear in plants. */
 public final class Subjects {
     private final Map<String, List<Subject>> byKind = new LinkedHashMap<>();
+    private final List<Subject> bedByBed = new ArrayList<>();
 
     public Subjects(GardenState state, Crops crops) {
         List<Subject> plants = new ArrayList<>();
@@ -28,28 +29,30 @@ public final class Subjects {
         List<Subject> beds = new ArrayList<>();
         Map<String, Integer> bedsOf = bedsByCrop(state);
         for (BedState bed : state.beds().values()) {
-            bed.plants()
-                    .forEach(
-                            plant ->
-                                    plants.add(
-                                            new Subject.OnePlant(
-                                                    plant, crops.get(plant.plant().crop()), bed)));
-            stands.addAll(stands(bed, crops, bedsOf));
-            beds.add(new Subject.WholeBed(bed, mainCrop(bed.plants(), crops)));
+            Subject whole = new Subject.WholeBed(bed, mainCrop(bed.plants(), crops));
+            List<Subject> standsHere = stands(bed, crops, bedsOf);
+            List<Subject> plantsHere = plants(bed, crops);
+            beds.add(whole);
+            stands.addAll(standsHere);
+            plants.addAll(plantsHere);
+            bedByBed.add(whole);
+            bedByBed.addAll(standsHere);
+            bedByBed.addAll(plantsHere);
         }
         List<Subject> lots = new ArrayList<>();
         for (LotState lot : state.lots().values()) {
             lots.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)));
         }
         List<PlantState> standing = List.copyOf(state.standing());
-        byKind.put(
-                "garden",
-                List.of(
-                        new Subject.WholeGarden(
-                                state.garden().name(),
-                                mainCrop(standing, crops),
-                                standing,
-                                state.entries())));
+        Subject garden =
+                new Subject.WholeGarden(
+                        state.garden().name(),
+                        mainCrop(standing, crops),
+                        standing,
+                        state.entries());
+        bedByBed.addAll(lots);
+        bedByBed.add(garden);
+        byKind.put("garden", List.of(garden));
         byKind.put("bed", beds);
         byKind.put("stand", stands);
         byKind.put("plant", plants);
@@ -60,9 +63,22 @@ public final class Subjects {
         return byKind.getOrDefault(kind, List.of());
     }
 
+    /** All of them, those of one bed together: the bed, its stands, its plants. */
+    List<Subject> bedByBed() {
+        return bedByBed;
+    }
+
     /** The subject of an id among those of a kind. */
     public Optional<Subject> find(String id, String kind) {
         return ofKind(kind).stream().filter(subject -> subject.id().equals(id)).findFirst();
+    }
+
+    private static List<Subject> plants(BedState bed, Crops crops) {
+        List<Subject> plants = new ArrayList<>();
+        for (PlantState plant : bed.plants()) {
+            plants.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed));
+        }
+        return plants;
     }
 
     /** In how many beds each crop stands. */

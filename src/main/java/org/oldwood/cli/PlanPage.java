@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.care.ParentStock;
+import org.oldwood.care.PruningCase;
 import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.LotCounts;
 import org.oldwood.cuttings.NurseryBed;
@@ -49,9 +50,13 @@ record PlanPage(
                                                                                         ground.crop()
                                                                                                 .id()))
                                                         .toList(),
-                                                own.state(),
+                                                plant ->
+                                                        PruningCase.of(
+                                                                plant,
+                                                                ground.crop(),
+                                                                plan.line().firstSeason(),
+                                                                own.state()),
                                                 own.book(),
-                                                ground.crop(),
                                                 ground.course(),
                                                 plan.line().firstSeason()));
         return new PlanPage(want, plan, room, parents, ground);

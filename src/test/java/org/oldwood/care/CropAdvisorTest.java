@@ -31,7 +31,7 @@ class CropAdvisorTest {
                         new Subject.OnePlant(one, crop, bed),
                         state.season(),
                         LocalDate.parse(day));
-        return new CropAdvisor().amount("crop", situation).orElseThrow();
+        return new CropAdvisor(new PruningCases()).amount("crop", situation).orElseThrow();
     }
 
     @Test
@@ -83,7 +83,7 @@ class CropAdvisorTest {
 
     @Test
     void it_tells_no_facts() {
-        assertThat(new CropAdvisor().facts()).isEqualTo(List.of());
-        assertThat(new CropAdvisor().amounts()).containsExactly("crop");
+        assertThat(new CropAdvisor(new PruningCases()).facts()).isEqualTo(List.of());
+        assertThat(new CropAdvisor(new PruningCases()).amounts()).containsExactly("crop");
     }
 }

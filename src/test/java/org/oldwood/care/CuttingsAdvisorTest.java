@@ -14,7 +14,7 @@ class CuttingsAdvisorTest {
     private static final String LOT =
             "'lot': 'a', 'parent': 'bc', 'method': 'hardwood', 'number': 12, 'bed': 'ribes'";
 
-    private final CuttingsAdvisor advisor = new CuttingsAdvisor();
+    private final CuttingsAdvisor advisor = new CuttingsAdvisor(new PruningCases());
 
     private static TestGarden north() {
         return new TestGarden(52, "");

@@ -65,11 +65,11 @@ class PruningAdvisorTest {
     }
 
     private static Fact fact(String name, Situation s) {
-        return new PruningAdvisor().fact(name, Optional.empty(), s);
+        return new PruningAdvisor(new PruningCases()).fact(name, Optional.empty(), s);
     }
 
     private static Amount amount(String name, Situation s) {
-        return new PruningAdvisor().amount(name, s).orElseThrow();
+        return new PruningAdvisor(new PruningCases()).amount(name, s).orElseThrow();
     }
 
     @Test
@@ -235,14 +235,15 @@ class PruningAdvisorTest {
                 "2020-11-20",
                 "planted",
                 "'plant': 'ra-1', 'crop': 'autumn-raspberry', 'bed': 'north', 'lengthM': 2");
-        PruningAdvisor advisor = new PruningAdvisor();
+        PruningAdvisor advisor = new PruningAdvisor(new PruningCases());
 
         assertThat(amount("canes-down", situation("ra-1")).words())
                 .isEqualTo("cut all canes to the ground");
         assertThat(advisor.amount("canes-thin", situation("ra-1"))).isEmpty();
         assertThat(advisor.amount("canes-out", situation("ra-1"))).isEmpty();
         choose("'renewal.ra-1': 'two-crops'");
-        assertThat(new PruningAdvisor().amount("canes-down", situation("ra-1"))).isEmpty();
+        assertThat(new PruningAdvisor(new PruningCases()).amount("canes-down", situation("ra-1")))
+                .isEmpty();
         assertThat(amount("canes-thin", situation("ra-1")).words())
                 .contains("leave the 15 strongest new canes");
     }
