@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
@@ -19,8 +20,9 @@ final class CropSeason {
     private final Stages calendar;
     private final ChillModels chillModels;
     private final StageModel model;
-    private final boolean shortOfChill;
+    private @Nullable Boolean shortOfChill;
     private final Map<Stage, Modelled> done = new EnumMap<>(Stage.class);
+    private final Map<Stage, Optional<LocalDate>> days = new EnumMap<>(Stage.class);
 
     CropSeason(
             Crop crop,
@@ -34,20 +36,10 @@ final class CropSeason {
         this.calendar = calendar;
         this.chillModels = chillModels;
         this.model = season.model(stages.chill(), chillModels);
-        this.shortOfChill =
-                stages.chill().isPresent() && season.chill(stages.chill(), chillModels).isShort();
     }
 
-    Map<Stage, Modelled> all() {
-        for (Stage stage : Stage.values()) {
-            if (stage != Stage.DORMANT) {
-                at(stage);
-            }
-        }
-        return done;
-    }
-
-    private Modelled at(Stage stage) {
+    /** What is known of a stage, with its words; worked out when first asked for. */
+    Modelled at(Stage stage) {
         Modelled known = done.get(stage);
         if (known != null) {
             return known;
@@ -57,10 +49,54 @@ final class CropSeason {
         return found;
     }
 
+    /** The day of a stage alone. */
+    LocalDate day(Stage stage) {
+        return modelDay(stage).orElseGet(() -> calendarDay(stage).date());
+    }
+
+    private StageDate calendarDay(Stage stage) {
+        return calendar.date(crop, season.days().season(), stage);
+    }
+
+    /** The day by the crop's own rule; empty where it has none, or the rule is never met. */
+    private Optional<LocalDate> modelDay(Stage stage) {
+        Optional<LocalDate> known = days.get(stage);
+        if (known == null) {
+            known = findDay(stage);
+            days.put(stage, known);
+        }
+        return known;
+    }
+
+    private Optional<LocalDate> findDay(Stage stage) {
+        StageRule rule = stages.rules().get(stage);
+        if (rule instanceof StageRule.Heat heat) {
+            return model.heat(heat);
+        }
+        if (rule instanceof StageRule.Days after) {
+            return Optional.of(day(after.of()).plusDays((long) after.days().is()));
+        }
+        if (rule instanceof StageRule.HeatAfter after) {
+            return Optional.of(model.heatAfter(after, after.sum(), day(after.of())));
+        }
+        if (rule instanceof StageRule.MeanRises rises) {
+            return model.meanRises(rises);
+        }
+        return rule instanceof StageRule.LeafFall fall
+                ? model.leafFall(fall, began(stage))
+                : Optional.empty();
+    }
+
+    private Optional<LocalDate> began(Stage stage) {
+        return stage == Stage.LEAF_FALL_DONE
+                ? Optional.of(day(Stage.LEAF_FALL_BEGINS))
+                : Optional.empty();
+    }
+
     private Modelled byRule(Stage stage) {
         StageRule rule = stages.rules().get(stage);
         if (rule instanceof StageRule.Heat heat) {
-            return dated(stage, model.heat(heat), heat, heatWords(heat), heat.sum());
+            return dated(stage, heat, heatWords(heat), heat.sum());
         }
         if (rule instanceof StageRule.Days days) {
             return byDays(stage, days);
@@ -71,7 +107,6 @@ final class CropSeason {
         if (rule instanceof StageRule.MeanRises rises) {
             return dated(
                     stage,
-                    model.meanRises(rises),
                     rises,
                     "the daily mean rises above " + number(rises.aboveC().is()) + " °C",
                     rises.aboveC());
@@ -93,13 +128,11 @@ final class CropSeason {
         long days = (long) rule.days().is();
         String words =
                 Math.abs(days) + " days " + (days < 0 ? "before " : "after ") + rule.of().words();
-        return follows(
-                stage, of, of.date().plusDays(days), rule.plusMinus().is(), words, rule.days());
+        return follows(stage, of, rule.plusMinus().is(), words, rule.days());
     }
 
     private Modelled byHeatAfter(Stage stage, StageRule.HeatAfter rule) {
         Modelled of = at(rule.of());
-        LocalDate date = model.heatAfter(rule, rule.sum(), of.date());
         double kinds = 0;
         if (rule.early().isPresent() && rule.late().isPresent()) {
             LocalDate early = model.heatAfter(rule, rule.early().get(), of.date());
@@ -116,20 +149,19 @@ final class CropSeason {
                         + " °C·d"
                         + (kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(
-                stage, of, date, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
+                stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 
     private Modelled follows(
             Stage stage,
             Modelled of,
-            LocalDate date,
             double plusMinus,
             String words,
             Figure figure) {
         List<String> sources = new ArrayList<>(of.sources());
         figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
         return new Modelled(
-                date,
+                day(stage),
                 Math.hypot(of.plusMinus(), plusMinus),
                 plusMinus,
                 of.basis(),
@@ -139,10 +171,6 @@ final class CropSeason {
     }
 
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
-        Optional<LocalDate> began =
-                stage == Stage.LEAF_FALL_DONE
-                        ? Optional.of(at(Stage.LEAF_FALL_BEGINS).date())
-                        : Optional.empty();
         String words =
                 "the daily mean falls below "
                         + number(rule.belowC().is())
@@ -157,16 +185,16 @@ final class CropSeason {
                                                         + number(d.is())
                                                         + " days after it began")
                                 .orElse("");
-        return dated(stage, model.leafFall(rule, began), rule, words, rule.belowC());
+        return dated(stage, rule, words, rule.belowC());
     }
 
-    private Modelled dated(
-            Stage stage, Optional<LocalDate> date, StageRule rule, String words, Figure figure) {
+    private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {
+        Optional<LocalDate> date = modelDay(stage);
         if (date.isEmpty()) {
             return byCalendar(stage, "; here it never comes that " + words);
         }
         double plusMinus =
-                shortOfChill && isSpring(stage)
+                isSpring(stage) && shortOfChill()
                         ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
                         : rule.plusMinus().is();
         return new Modelled(
@@ -183,11 +211,22 @@ final class CropSeason {
     }
 
     private String shortness(Stage stage) {
-        if (!shortOfChill || !isSpring(stage)) {
+        if (!isSpring(stage) || !shortOfChill()) {
             return "";
         }
         return "; chill falls short, so buds may open late and unevenly: "
                 + season.chill(stages.chill(), chillModels).inWords();
+    }
+
+    private boolean shortOfChill() {
+        Boolean known = shortOfChill;
+        if (known == null) {
+            known =
+                    stages.chill().isPresent()
+                            && season.isShort(stages.chill().get(), chillModels);
+            shortOfChill = known;
+        }
+        return known;
     }
 
     private String words(Stage stage, String how, Basis basis) {
@@ -195,7 +234,7 @@ final class CropSeason {
     }
 
     private Modelled byCalendar(Stage stage, String why) {
-        StageDate date = calendar.date(crop, season.days().season(), stage);
+        StageDate date = calendarDay(stage);
         return new Modelled(
                 date.date(),
                 date.plusMinusDays(),

@@ -19,7 +19,7 @@ public final class GardenClimate {
         this.methods = SeasonMethods.read(documents);
         this.place =
                 new Place(
-                        latitude,
+                        new SunYear(latitude),
                         MeanCurve.through(climate.meanMinC()),
                         MeanCurve.through(climate.meanMaxC()),
                         methods.spreadC(climate),

@@ -1,7 +1,6 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,7 @@ public final class ModelledStages implements Stages {
     private final Stages calendar = new CalendarStages();
     private final Map<String, CropStages> crops = new HashMap<>();
     private final Map<Season, SeasonClimate> seasons = new HashMap<>();
-    private final Map<String, Map<Stage, Modelled>> modelled = new HashMap<>();
+    private final Map<String, CropSeason> modelled = new HashMap<>();
     private final Map<String, Map<Stage, StageDate>> dates = new HashMap<>();
     private final Optional<GardenClimate> climate;
     private final Documents documents;
@@ -81,32 +80,27 @@ public final class ModelledStages implements Stages {
                 before.sources());
     }
 
-    /** The models' dates of a season, before anything that was seen. */
-    Map<Stage, Modelled> modelled(Crop crop, Season season) {
-        String key = crop.id() + " " + season.year();
-        Map<Stage, Modelled> found = modelled.get(key);
-        if (found == null) {
-            found =
-                    climate.isEmpty()
-                            ? byCalendar(crop, season)
-                            : new CropSeason(
-                                            crop,
-                                            of(crop),
-                                            season(climate.get(), season),
-                                            calendar,
-                                            chillModels())
-                                    .all();
-            modelled.put(key, found);
-        }
-        return new EnumMap<>(found);
+    /** What the models say of a stage, before anything that was seen. */
+    Modelled modelled(Crop crop, Season season, Stage stage) {
+        return climate.isEmpty()
+                ? Modelled.of(calendar.date(crop, season, stage))
+                : cropSeason(climate.get(), crop, season).at(stage);
     }
 
-    private Map<Stage, Modelled> byCalendar(Crop crop, Season season) {
-        Map<Stage, Modelled> found = new EnumMap<>(Stage.class);
-        for (Stage stage : Stage.values()) {
-            if (stage != Stage.DORMANT) {
-                found.put(stage, Modelled.of(calendar.date(crop, season, stage)));
-            }
+    /** The models' day of a stage alone. */
+    LocalDate modelledDay(Crop crop, Season season, Stage stage) {
+        return climate.isEmpty()
+                ? calendar.date(crop, season, stage).date()
+                : cropSeason(climate.get(), crop, season).day(stage);
+    }
+
+    private CropSeason cropSeason(GardenClimate at, Crop crop, Season season) {
+        String key = crop.id() + " " + season.year();
+        CropSeason found = modelled.get(key);
+        if (found == null) {
+            found =
+                    new CropSeason(crop, of(crop), season(at, season), calendar, chillModels());
+            modelled.put(key, found);
         }
         return found;
     }

@@ -15,6 +15,7 @@ final class SeasonClimate {
     private final Climate climate;
     private final SeasonMethods methods;
     private final Map<String, Double> chill = new HashMap<>();
+    private final Map<String, ChillCourse> courses = new HashMap<>();
     private final double warmestMonthC;
 
     SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
@@ -59,8 +60,12 @@ final class SeasonClimate {
         LocalDate from = days.on(methods.heatFrom());
         LocalDate latest = from.plusDays((long) methods.mostHoldDays().is());
         LocalDate met =
-                days.reaches(
-                        models.get(need.model()).begin(), chillFrom(), need.need().low(), latest);
+                courses.computeIfAbsent(
+                                need.model(),
+                                key ->
+                                        new ChillCourse(
+                                                days, models.get(key).begin(), chillFrom(), latest))
+                        .reaches(need.need().low());
         return met.isBefore(from) ? from : met;
     }
 
@@ -70,6 +75,11 @@ final class SeasonClimate {
                 chillTo(),
                 total(models.get(PORTIONS)),
                 need.map(each -> beside(models.get(each.model()), each)));
+    }
+
+    /** True where not even the least of what sources give for the crop is reached. */
+    boolean isShort(ChillNeed need, ChillModels models) {
+        return beside(models.get(need.model()), need).answer() == ChillReport.Answer.SHORT;
     }
 
     private ChillReport.Need beside(ChillModel model, ChillNeed need) {

@@ -2,6 +2,7 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.Season;
 
 /**
@@ -12,23 +13,29 @@ final class SeasonDays {
     private static final int DAYS = 520;
 
     private final Season season;
-    private final double latitude;
+    private final SunYear sun;
     private final LocalDate first;
     private final double spreadC;
     private final double[] min = new double[DAYS];
     private final double[] max = new double[DAYS];
     private final boolean[] measured = new boolean[DAYS];
+    private final int[] normalDays = new int[DAYS];
+    private final double[] hours = new double[24];
+    private double @Nullable [] halfDays;
     private int measuredDays;
 
     SeasonDays(Season season, Place place) {
         this.season = season;
-        this.latitude = place.latitude();
+        this.sun = place.sun();
         this.first = season.start().minusDays(31);
         this.spreadC = place.spreadC();
+        LocalDate date = first;
         for (int i = 0; i < DAYS; i++) {
-            int day = normalDay(first.plusDays(i));
+            int day = normalDay(date);
+            normalDays[i] = day;
             min[i] = place.dailyMinC().on(day);
             max[i] = place.dailyMaxC().on(day);
+            date = date.plusDays(1);
         }
         for (WeatherDay day : place.weather().between(first, first.plusDays(DAYS - 1L))) {
             if (day.minC().isPresent() && day.maxC().isPresent()) {
@@ -43,7 +50,7 @@ final class SeasonDays {
 
     /** A place's mean year, day by day, and what was measured there. */
     record Place(
-            double latitude,
+            SunYear sun,
             MeanCurve dailyMinC,
             MeanCurve dailyMaxC,
             double spreadC,
@@ -59,14 +66,6 @@ final class SeasonDays {
         return season;
     }
 
-    LocalDate first() {
-        return first;
-    }
-
-    LocalDate last() {
-        return first.plusDays(DAYS - 1L);
-    }
-
     int measuredDays() {
         return measuredDays;
     }
@@ -76,49 +75,54 @@ final class SeasonDays {
         return season.day(northern.getMonthValue(), northern.getDayOfMonth());
     }
 
-    private int index(LocalDate date) {
+    /** The place of a day among these, from 0. */
+    int index(LocalDate date) {
         return (int) (date.toEpochDay() - first.toEpochDay());
     }
 
-    double meanC(LocalDate date) {
-        int i = index(date);
-        return (min[i] + max[i]) / 2;
+    /** The day at a place. */
+    LocalDate day(int index) {
+        return first.plusDays(index);
+    }
+
+    double meanC(int day) {
+        return (min[day] + max[day]) / 2;
     }
 
     double minC(LocalDate date) {
         return min[index(date)];
     }
 
-    boolean isMeasured(LocalDate date) {
-        return measured[index(date)];
+    boolean isMeasured(int day) {
+        return measured[day];
     }
 
-    double dayLengthH(LocalDate date) {
-        return DayLength.hours(latitude, normalDay(date) + 1);
+    double dayLengthH(int day) {
+        return sun.lengthH(normalDays[day]);
     }
 
     /**
      * The heat of a day above a base, °C·d. Of a day that was not measured it is what such days
      * give on the average: their means lie about the normal one, and the warm ones count.
      */
-    double heat(LocalDate date, double baseC) {
-        double mean = meanC(date);
-        return isMeasured(date)
+    double heat(int day, double baseC) {
+        double mean = meanC(day);
+        return measured[day]
                 ? Math.max(0, mean - baseC)
                 : Bell.expectedAbove(mean, spreadC, baseC);
     }
 
     /** The same, weighted by the square of (day length/12 h). */
-    double heatByDayLength(LocalDate date, double baseC) {
-        double share = dayLengthH(date) / 12;
-        return heat(date, baseC) * share * share;
+    double heatByDayLength(int day, double baseC) {
+        double share = dayLengthH(day) / 12;
+        return heat(day, baseC) * share * share;
     }
 
     /** The mean of the daily means of {@code days} days that end on {@code last}. */
-    double meanC(LocalDate last, int days) {
+    double meanC(int last, int days) {
         double sum = 0;
         for (int i = 0; i < days; i++) {
-            sum += meanC(last.minusDays(i));
+            sum += meanC(last - i);
         }
         return sum / days;
     }
@@ -128,42 +132,35 @@ final class SeasonDays {
      * from} to {@code to}, both included.
      */
     double hourly(HourlySum sum, LocalDate from, LocalDate to) {
-        double[] half = new double[DAYS];
-        int end = index(to);
-        for (int i = 0; i <= Math.min(end + 1, DAYS - 1); i++) {
-            half[i] = SunTimes.halfDay(latitude, normalDay(first.plusDays(i)) + 1);
-        }
-        double[] hours = new double[24];
-        double total = 0;
         int begin = index(from);
+        int end = index(to);
+        double total = 0;
         for (int i = 0; i <= end; i++) {
-            HourlyTemperature.fill(min, max, half, i, hours);
-            double day = 0;
-            for (double hour : hours) {
-                day += sum.hour(hour);
-            }
+            double day = hours(sum, i, 0);
             total += i >= begin ? day : 0;
         }
         return total;
     }
 
-    /** The first day on which such a sum, begun on {@code from}, reaches {@code need}. */
-    LocalDate reaches(HourlySum sum, LocalDate from, double need, LocalDate latest) {
-        double[] half = new double[DAYS];
-        for (int i = 0; i < DAYS; i++) {
-            half[i] = SunTimes.halfDay(latitude, normalDay(first.plusDays(i)) + 1);
+    /** Feeds a sum with the hours of one day; {@code before} and what they give. */
+    double hours(HourlySum sum, int day, double before) {
+        HourlyTemperature.fill(min, max, halfDays(), day, hours);
+        double total = before;
+        for (double hour : hours) {
+            total += sum.hour(hour);
         }
-        double[] hours = new double[24];
-        double total = 0;
-        for (int i = index(from); i < index(latest); i++) {
-            HourlyTemperature.fill(min, max, half, i, hours);
-            for (double hour : hours) {
-                total += sum.hour(hour);
+        return total;
+    }
+
+    private double[] halfDays() {
+        double[] known = halfDays;
+        if (known == null) {
+            known = new double[DAYS];
+            for (int i = 0; i < DAYS; i++) {
+                known[i] = sun.halfDay(normalDays[i]);
             }
-            if (total >= need) {
-                return first.plusDays(i);
-            }
+            halfDays = known;
         }
-        return latest;
+        return known;
     }
 }

@@ -20,7 +20,6 @@ final class SeenStages {
     private final Crop crop;
     private final Season season;
     private final Map<Stage, LocalDate> seen;
-    private final Map<Stage, Modelled> modelled;
     private final double shrink;
     private final double toAutumn;
 
@@ -34,7 +33,6 @@ final class SeenStages {
         this.crop = crop;
         this.season = season;
         this.seen = stages.sightings().in(crop.id(), season);
-        this.modelled = stages.modelled(crop, season);
         this.shrink = stages.methods().shrink().is();
         this.toAutumn = stages.methods().carriedToAutumn().is();
     }
@@ -126,7 +124,7 @@ final class SeenStages {
     }
 
     private Modelled modelledAt(Stage stage) {
-        return java.util.Objects.requireNonNull(modelled.get(stage));
+        return stages.modelled(crop, season, stage);
     }
 
     private LocalDate seenOn(Stage stage) {
@@ -201,9 +199,9 @@ final class SeenStages {
         List<Double> differences = new ArrayList<>();
         for (Season each : stages.sightings().before(crop.id(), season)) {
             LocalDate on = stages.sightings().in(crop.id(), each).get(stage);
-            Modelled model = stages.modelled(crop, each).get(stage);
-            if (on != null && model != null) {
-                differences.add((double) (on.toEpochDay() - model.date().toEpochDay()));
+            if (on != null) {
+                LocalDate model = stages.modelledDay(crop, each, stage);
+                differences.add((double) (on.toEpochDay() - model.toEpochDay()));
             }
         }
         if (differences.isEmpty()) {

@@ -2,7 +2,7 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.function.IntToDoubleFunction;
 import org.oldwood.crop.Figure;
 
 /**
@@ -30,11 +30,14 @@ final class StageModel {
                 && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
             return Optional.of(days.on(rule.warmSummer().get().then()));
         }
-        ToDoubleFunction<LocalDate> heat =
-                rule.dayLength()
-                        ? day -> days.heatByDayLength(day, rule.baseC())
-                        : day -> days.heat(day, rule.baseC());
-        Optional<LocalDate> met = reaches(heat, heatFrom, rule.sum().is(), LONGEST_SUM);
+        Optional<LocalDate> met =
+                reaches(
+                        rule.dayLength()
+                                ? day -> days.heatByDayLength(day, rule.baseC())
+                                : day -> days.heat(day, rule.baseC()),
+                        heatFrom,
+                        rule.sum().is(),
+                        LONGEST_SUM);
         if (rule.window().isEmpty()) {
             return met;
         }
@@ -53,11 +56,10 @@ final class StageModel {
     }
 
     Optional<LocalDate> meanRises(StageRule.MeanRises rule) {
-        LocalDate last = heatFrom.plusDays(LONGEST_SUM);
-        LocalDate coldest = days.on(methods.heatFrom());
-        for (LocalDate day = coldest; day.isBefore(last); day = day.plusDays(1)) {
+        int last = days.index(heatFrom) + LONGEST_SUM;
+        for (int day = days.index(days.on(methods.heatFrom())); day < last; day++) {
             if (coolMean(day) >= rule.aboveC().is()) {
-                return Optional.of(day);
+                return Optional.of(days.day(day));
             }
         }
         return Optional.empty();
@@ -65,27 +67,26 @@ final class StageModel {
 
     /** Leaf fall by cold, by short days, or by the days since it began. */
     Optional<LocalDate> leafFall(StageRule.LeafFall rule, Optional<LocalDate> began) {
-        LocalDate first = days.on(methods.leafFallFrom());
-        LocalDate most =
+        int first = days.index(days.on(methods.leafFallFrom()));
+        int most =
                 began.isPresent() && rule.mostDaysAfterBegins().isPresent()
-                        ? began.get().plusDays((long) rule.mostDaysAfterBegins().get().is())
-                        : LocalDate.MAX;
-        LocalDate last = first.plusDays(LONGEST_AUTUMN);
-        for (LocalDate day = first; day.isBefore(last); day = day.plusDays(1)) {
-            boolean dark =
-                    rule.dayLengthBelowH().isPresent()
-                            && days.dayLengthH(day) < rule.dayLengthBelowH().get().is();
-            if (dark || !day.isBefore(most) || isCool(day, rule.belowC().is())) {
-                return Optional.of(day);
+                        ? days.index(began.get()) + (int) rule.mostDaysAfterBegins().get().is()
+                        : Integer.MAX_VALUE;
+        double shortestH =
+                rule.dayLengthBelowH().isPresent() ? rule.dayLengthBelowH().get().is() : 0;
+        double belowC = rule.belowC().is();
+        for (int day = first; day < first + LONGEST_AUTUMN; day++) {
+            if (days.dayLengthH(day) < shortestH || day >= most || isCool(day, belowC)) {
+                return Optional.of(days.day(day));
             }
         }
         return Optional.empty();
     }
 
-    private boolean isCool(LocalDate day, double belowC) {
+    private boolean isCool(int day, double belowC) {
         int run = days.isMeasured(day) ? (int) methods.run().is() : 1;
         for (int i = 0; i < run; i++) {
-            if (coolMean(day.minusDays(i)) >= belowC) {
+            if (coolMean(day - i) >= belowC) {
                 return false;
             }
         }
@@ -93,20 +94,20 @@ final class StageModel {
     }
 
     /** A measured day is smoothed by those before it; a normal day is smooth already. */
-    private double coolMean(LocalDate day) {
+    private double coolMean(int day) {
         return days.isMeasured(day)
                 ? days.meanC(day, (int) methods.meanOver().is())
                 : days.meanC(day);
     }
 
-    private static Optional<LocalDate> reaches(
-            ToDoubleFunction<LocalDate> heat, LocalDate from, double need, int longest) {
+    private Optional<LocalDate> reaches(
+            IntToDoubleFunction heat, LocalDate from, double need, int longest) {
+        int first = days.index(from);
         double sum = 0;
-        for (int i = 0; i < longest; i++) {
-            LocalDate day = from.plusDays(i);
+        for (int day = first; day < first + longest; day++) {
             sum += heat.applyAsDouble(day);
             if (sum >= need) {
-                return Optional.of(day);
+                return Optional.of(days.day(day));
             }
         }
         return Optional.empty();
