@@ -41,7 +41,8 @@ public record Feed(
         Optional<Figure> pack,
         Optional<Figure> yearlyMost,
         List<String> cautions) {
-    private static final double WHOLE = 100;
+    /** What percentages are of. */
+    static final double WHOLE = 100;
 
     static Feed read(Fields fields) {
         Feed feed =
@@ -110,14 +111,26 @@ public record Feed(
 
     /** Each nutrient, % by weight. */
     public Nutrients percent() {
-        return Nutrients.each(
-                nutrient -> analysis.containsKey(nutrient) ? analysis.get(nutrient).is() : 0);
+        return all(analysis, 0);
     }
 
     /** Share of each nutrient that counts in the first year, 0 to 1. */
     public Nutrients shares() {
-        return Nutrients.each(
-                nutrient -> firstYear.containsKey(nutrient) ? firstYear.get(nutrient).is() : 1);
+        return all(firstYear, 1);
+    }
+
+    private static Nutrients all(Map<Nutrient, Figure> figures, double otherwise) {
+        return new Nutrients(
+                one(figures, Nutrient.N, otherwise),
+                one(figures, Nutrient.P2O5, otherwise),
+                one(figures, Nutrient.K2O, otherwise),
+                one(figures, Nutrient.MGO, otherwise));
+    }
+
+    private static double one(
+            Map<Nutrient, Figure> figures, Nutrient nutrient, double otherwise) {
+        Figure figure = figures.get(nutrient);
+        return figure == null ? otherwise : figure.is();
     }
 
     /** All nutrients in so many grams, g. */

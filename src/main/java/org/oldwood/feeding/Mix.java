@@ -37,35 +37,34 @@ public final class Mix {
             }
             rows[row][size] = wanted.of(nutrient);
         }
-        return solved(rows).filter(Mix::possible);
+        double[] answer = new double[size];
+        return solve(rows, answer) ? Optional.of(answer) : Optional.empty();
     }
 
-    private static boolean possible(double[] grams) {
-        for (double each : grams) {
-            if (each < -NOTHING) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static Optional<double[]> solved(double[][] rows) {
+    /**
+     * Solves the rows, which it changes: a row for each nutrient with what a gram of each material
+     * gives of it, and what is wanted at its end. False where there is no answer of at least
+     * nothing of each.
+     */
+    static boolean solve(double[][] rows, double[] answer) {
         int size = rows.length;
         for (int column = 0; column < size; column++) {
             int pivot = largest(rows, column);
             if (Math.abs(rows[pivot][column]) < NOTHING) {
-                return Optional.empty();
+                return false;
             }
             double[] swap = rows[column];
             rows[column] = rows[pivot];
             rows[pivot] = swap;
             clear(rows, column);
         }
-        double[] answer = new double[size];
         for (int row = 0; row < size; row++) {
             answer[row] = rows[row][size] / rows[row][row];
+            if (answer[row] < -NOTHING) {
+                return false;
+            }
         }
-        return Optional.of(answer);
+        return true;
     }
 
     private static int largest(double[][] rows, int column) {
