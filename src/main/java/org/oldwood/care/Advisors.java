@@ -22,6 +22,7 @@ public final class Advisors {
     /** Those of this program. A craft adds itself here. */
     public static Advisors standard() {
         PruningCases cases = new PruningCases();
+        SharedBooks books = new SharedBooks();
         return new Advisors(
                 List.of(
                         new RecordFacts(),
@@ -31,9 +32,9 @@ public final class Advisors {
                         new CropAdvisor(cases),
                         new CuttingsAdvisor(cases),
                         new WaterFacts(),
-                        new FeedAdvisor(),
-                        new SoilAdvisor(),
-                        new MulchAdvisor()));
+                        new FeedAdvisor(books),
+                        new SoilAdvisor(books),
+                        new MulchAdvisor(books)));
     }
 
     private static void claim(Map<String, Advisor> among, String name, Advisor advisor) {

@@ -67,8 +67,9 @@ public record BedMulch(
 
     private static List<Crop> crops(Situation s, BedState bed) {
         return bed.plants().stream()
-                .map(plant -> s.world().crops().get(plant.plant().crop()))
+                .map(plant -> plant.plant().crop())
                 .distinct()
+                .map(s.world().crops()::get)
                 .toList();
     }
 

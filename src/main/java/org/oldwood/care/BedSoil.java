@@ -96,8 +96,9 @@ public record BedSoil(
 
     static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {
         return bed.plants().stream()
-                .map(plant -> s.world().crops().get(plant.plant().crop()))
+                .map(plant -> plant.plant().crop())
                 .distinct()
+                .map(s.world().crops()::get)
                 .map(books::profile)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(profile -> profile.targetPh().is()));

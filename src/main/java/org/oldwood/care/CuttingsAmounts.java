@@ -13,7 +13,6 @@ import org.oldwood.cuttings.LotCounts;
 import org.oldwood.cuttings.MeasureWords;
 import org.oldwood.cuttings.Method;
 import org.oldwood.cuttings.NurseryBed;
-import org.oldwood.cuttings.StrikePlan;
 import org.oldwood.cuttings.Survival;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.Plant;
@@ -71,16 +70,15 @@ final class CuttingsAmounts {
                                         lines(course, s, facts.warnings(s))));
     }
 
-    private static Optional<Amount> take(Course course, Survival survival, List<String> more) {
+    private Optional<Amount> take(Course course, Survival survival, List<String> more) {
         List<String> each = new ArrayList<>();
         for (int wanted : WANTED) {
-            StrikePlan.fewest(wanted, SURE, survival)
-                    .ifPresent(number -> each.add(number + " for " + wanted));
+            book.fewest(wanted, survival).ifPresent(number -> each.add(number + " for " + wanted));
         }
         if (each.isEmpty()) {
             return Optional.empty();
         }
-        int first = StrikePlan.fewest(1, SURE, survival).orElse(1);
+        int first = book.fewest(1, survival).orElse(1);
         List<String> lines = new ArrayList<>();
         lines.add(
                 "Numbers to take for 1, 3 or 10 new plants, nine times in ten: "

@@ -25,7 +25,7 @@ import org.oldwood.garden.Season;
 final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
 
-    private @Nullable FeedingBooks books;
+    private final SharedBooks books;
     private @Nullable Subject asked;
     private final Map<Season, Optional<Found>> found = new HashMap<>();
 
@@ -51,6 +51,10 @@ final class FeedAdvisor implements Advisor {
                 season ->
                         StandFeed.of(books(s), s)
                                 .map(stand -> new Found(stand, books(s), new HashMap<>())));
+    }
+
+    FeedAdvisor(SharedBooks books) {
+        this.books = books;
     }
 
     @Override
@@ -195,8 +199,6 @@ final class FeedAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
-        books = read;
-        return read;
+        return books.of(s.world().documents());
     }
 }

@@ -13,7 +13,7 @@ import org.oldwood.garden.Season;
 final class Judge {
     private final Situation.World world;
     private final Advisors advisors;
-    private final Map<String, Span> spans = new HashMap<>();
+    private final Map<SpanOf, Span> spans = new HashMap<>();
 
     Judge(Situation.World world, Advisors advisors) {
         this.world = world;
@@ -43,17 +43,19 @@ final class Judge {
     /** A window, or why there is none. */
     private record Span(Optional<Window> window, String because) {}
 
+    /** What a window by stages and days of the year hangs on. */
+    private record SpanOf(String rule, int season, String crop) {}
+
     /** Stages and days of the year are the same for all plants of a crop. */
     private Span span(Rule rule, Situation opening) {
         if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) {
             return findSpan(rule, opening);
         }
-        String key =
-                rule.id()
-                        + " "
-                        + opening.season().year()
-                        + " "
-                        + opening.subject().crop().map(Crop::id).orElse("");
+        SpanOf key =
+                new SpanOf(
+                        rule.id(),
+                        opening.season().year(),
+                        opening.subject().crop().map(Crop::id).orElse(""));
         Span known = spans.get(key);
         if (known == null) {
             known = findSpan(rule, opening);

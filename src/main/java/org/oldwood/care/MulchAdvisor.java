@@ -3,7 +3,6 @@ package org.oldwood.care;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
 import org.oldwood.mulching.Mulch;
@@ -16,7 +15,11 @@ import org.oldwood.mulching.Mulch;
 final class MulchAdvisor implements Advisor {
     private static final double WHOLE_BALES_FROM = 0.05;
 
-    private @Nullable FeedingBooks books;
+    private final SharedBooks books;
+
+    MulchAdvisor(SharedBooks books) {
+        this.books = books;
+    }
 
     @Override
     public List<String> facts() {
@@ -193,8 +196,6 @@ final class MulchAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
-        books = read;
-        return read;
+        return books.of(s.world().documents());
     }
 }

@@ -1,8 +1,10 @@
 package org.oldwood.care;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
@@ -53,8 +55,7 @@ public record PruningCase(
         }
         Bush blank = blank(state, crop, season);
         boolean canes = form.get().craft().equals("canes");
-        Map<String, Integer> counts = canes ? canes(state, season) : stems(state, season);
-        Stems stems = Stems.from(counts);
+        Stems stems = canes ? canes(state, season) : stems(state, season);
         StemFaults faults =
                 canes
                         ? StemFaults.ofCanes(state, stems)
@@ -65,7 +66,7 @@ public record PruningCase(
                         pruning.get(),
                         form.get(),
                         chosen(state, form.get(), garden.garden().choices()),
-                        counts.isEmpty()
+                        stems.oldest() == 0
                                 ? Optional.empty()
                                 : Optional.of(withStems(blank, stems, faults)),
                         blank,
@@ -80,7 +81,7 @@ public record PruningCase(
     }
 
     private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
-        for (String key : Choices.renewalKeys(state)) {
+        for (String key : choices.isEmpty() ? List.<String>of() : Choices.renewalKeys(state)) {
             Optional<School> school = form.school(choices.getOrDefault(key, ""));
             if (school.isPresent()) {
                 return school.get();
@@ -118,24 +119,14 @@ public record PruningCase(
                 blank.metres());
     }
 
-    private static Map<String, Integer> stems(PlantState state, Season season) {
-        Map<String, Integer> counts = new TreeMap<>();
+    /** None where they were never counted. */
+    private static Stems stems(PlantState state, Season season) {
         if (!state.stems().known()) {
-            return counts;
+            return Stems.NONE;
         }
         StemAges ages = state.stems().ages(season.year());
-        int oldest = oldest(ages);
-        ages.counts()
-                .forEach(
-                        (age, count) -> {
-                            boolean open =
-                                    ages.openFrom().isPresent()
-                                            && ages.openFrom().getAsInt() == age;
-                            if (age >= 1 && age <= Math.min(oldest, Stems.OLDEST_CLASS)) {
-                                counts.put(age + (open ? "+" : ""), count);
-                            }
-                        });
-        return counts;
+        int oldest = Math.min(oldest(ages), Stems.OLDEST_CLASS);
+        return Stems.from(ages.counts().subMap(1, oldest + 1), ages.openFrom().orElse(0) == oldest);
     }
 
     /** The oldest age that any stem has; beyond it there is nothing to show. */
@@ -147,15 +138,15 @@ public record PruningCase(
         return oldest;
     }
 
-    /** Canes as last counted, if that was since the summer before. */
-    private static Map<String, Integer> canes(PlantState state, Season season) {
-        Map<String, Integer> counts = new TreeMap<>();
+    /** Canes as last counted, if that was since the summer before; else none. */
+    private static Stems canes(PlantState state, Season season) {
+        SortedMap<Integer, Integer> counts = new TreeMap<>();
         Optional<Entry> last = Entries.last(state.entries(), EntryKind.CANES);
         if (last.isPresent() && last.get().date().isAfter(season.start().minusDays(SINCE))) {
-            last.get().count("fresh").ifPresent(fresh -> counts.put("1", fresh));
-            last.get().count("fruited").ifPresent(fruited -> counts.put("2", fruited));
+            last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
+            last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
         }
-        return counts;
+        return Stems.from(counts, false);
     }
 
     /** Days before a season's start in which a count of canes still tells of that season. */
@@ -171,12 +162,14 @@ public record PruningCase(
     }
 
     private static boolean renovated(PlantState state, Season season) {
-        return state.entries().stream()
-                .anyMatch(
-                        entry ->
-                                entry.kind() == EntryKind.PRUNED
-                                        && season.contains(entry.date())
-                                        && entry.text("cut").orElse("").equals("renovation"));
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.PRUNED
+                    && season.contains(entry.date())
+                    && entry.text("cut").filter("renovation"::equals).isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The productive life of the crop in this form. */

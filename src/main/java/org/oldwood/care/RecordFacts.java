@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -111,21 +112,23 @@ final class RecordFacts implements Advisor {
         return of.flatMap(EntryKind::find);
     }
 
-    private static List<Entry> entries(Situation s) {
-        return s.subject().kind().equals("plant") || s.subject().kind().equals("stand")
-                ? withBed(s)
-                : s.subject().entries();
+    private static Optional<Entry> last(Situation s, EntryKind kind) {
+        return later(s, entries -> Entries.last(entries, kind));
     }
 
-    /** What was noted of the whole bed was noted of each plant in it. */
-    private static List<Entry> withBed(Situation s) {
-        if (s.subject().kind().equals("stand") || s.subject().bed().isEmpty()) {
-            return s.subject().entries();
+    /**
+     * The last one among what was noted of the subject. What was noted of the whole bed was noted
+     * of each plant in it.
+     */
+    private static Optional<Entry> later(Situation s, Function<List<Entry>, Optional<Entry>> last) {
+        Optional<Entry> own = last.apply(s.subject().entries());
+        if (!(s.subject() instanceof Subject.OnePlant plant)) {
+            return own;
         }
-        List<Entry> all = new java.util.ArrayList<>(s.subject().bed().get().entries());
-        all.addAll(s.subject().entries());
-        all.sort(java.util.Comparator.comparing(Entry::date));
-        return all;
+        Optional<Entry> ofBed = last.apply(plant.in().entries());
+        return own.isPresent() && ofBed.isPresent() && !ofBed.get().date().isAfter(own.get().date())
+                ? own
+                : ofBed.or(() -> own);
     }
 
     private static Fact daysSince(Optional<String> of, Situation s) {
@@ -134,7 +137,7 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact since(String name, EntryKind kind, Situation s) {
-        Optional<Entry> last = Entries.last(entries(s), kind);
+        Optional<Entry> last = last(s, kind);
         return last.map(
                         entry -> {
                             long days = ChronoUnit.DAYS.between(entry.date(), s.day());
@@ -167,7 +170,7 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact happened(Situation s, EntryKind kind, String name) {
-        Optional<Entry> last = Entries.last(entries(s), kind);
+        Optional<Entry> last = last(s, kind);
         return Fact.yes(
                 name,
                 last.isPresent(),
@@ -177,7 +180,7 @@ final class RecordFacts implements Advisor {
 
     private static Fact thisSeason(Optional<String> of, Situation s) {
         Optional<Entry> last =
-                kind(of).flatMap(kind -> Entries.last(entries(s), kind))
+                kind(of).flatMap(kind -> last(s, kind))
                         .filter(entry -> s.season().contains(entry.date()));
         return Fact.yes(
                 "this-season",
@@ -195,19 +198,32 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact lastField(Situation s, EntryKind kind, String key, String name) {
-        List<Entry> all = Entries.all(entries(s), kind);
-        for (int i = all.size() - 1; i >= 0; i--) {
-            Entry entry = all.get(i);
-            String words = key + " " + entry.text(key).orElse("") + " noted on " + entry.date();
-            if (entry.values().get(key) instanceof Json.Num num) {
-                return Fact.number(
-                        name, num.value(), key + " " + num.written() + " noted on " + entry.date());
-            }
-            if (entry.text(key).isPresent()) {
-                return Fact.text(name, entry.text(key).get(), words);
-            }
+        Optional<Entry> last = later(s, entries -> lastWith(entries, kind, key));
+        if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
+            return Fact.number(name, num.value(), told(key, num.written(), last.get()));
+        }
+        if (last.isPresent()) {
+            String text = last.get().needed(key);
+            return Fact.text(name, text, told(key, text, last.get()));
         }
         return Fact.unknown(name, "no " + key + " noted yet; note " + kind.key());
+    }
+
+    private static String told(String key, String value, Entry entry) {
+        return key + " " + value + " noted on " + entry.date();
+    }
+
+    /** The last entry of a kind that has a number or a word under the key. */
+    private static Optional<Entry> lastWith(List<Entry> entries, EntryKind kind, String key) {
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            Entry entry = entries.get(i);
+            if (entry.kind() == kind
+                    && (entry.values().get(key) instanceof Json.Num
+                            || entry.text(key).isPresent())) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Fact cropsInBed(Situation s) {
@@ -264,8 +280,7 @@ final class RecordFacts implements Advisor {
                 .orElse("");
     }
 
-    private static Fact lot(
-            Situation s, String name, java.util.function.Function<Subject.Lot, Fact> ask) {
+    private static Fact lot(Situation s, String name, Function<Subject.Lot, Fact> ask) {
         return s.subject() instanceof Subject.Lot lot
                 ? ask.apply(lot)
                 : Fact.unknown(name, "this is no lot of cuttings");

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Acidifier;
 import org.oldwood.feeding.FeedingProfile;
@@ -24,7 +23,11 @@ import org.oldwood.feeding.Words;
 final class SoilAdvisor implements Advisor {
     private static final double DAYS_PER_YEAR = 365.25;
 
-    private @Nullable FeedingBooks books;
+    private final SharedBooks books;
+
+    SoilAdvisor(SharedBooks books) {
+        this.books = books;
+    }
 
     @Override
     public List<String> facts() {
@@ -174,8 +177,6 @@ final class SoilAdvisor implements Advisor {
     }
 
     private FeedingBooks books(Situation s) {
-        FeedingBooks read = books == null ? new FeedingBooks(s.world().documents()) : books;
-        books = read;
-        return read;
+        return books.of(s.world().documents());
     }
 }

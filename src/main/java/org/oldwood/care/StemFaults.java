@@ -98,11 +98,11 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
 
     /** As many of each age as stand there and are not in {@code taken}. */
     private static Stems within(Map<Integer, Integer> faults, Stems stems, Stems taken) {
-        List<Integer> counts = new ArrayList<>();
-        for (int age = 1; age <= stems.oldest(); age++) {
+        int[] counts = new int[stems.oldest()];
+        for (int age = 1; age <= counts.length; age++) {
             int there = stems.at(age) - taken.at(age);
-            counts.add(Math.max(0, Math.min(there, faults.getOrDefault(age, 0))));
+            counts[age - 1] = Math.max(0, Math.min(there, faults.getOrDefault(age, 0)));
         }
-        return Stems.of(counts.stream().mapToInt(Integer::intValue).toArray());
+        return Stems.of(counts);
     }
 }

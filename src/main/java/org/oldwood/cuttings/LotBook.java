@@ -2,12 +2,15 @@ package org.oldwood.cuttings;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
+import org.oldwood.garden.ByPlant;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
@@ -20,6 +23,8 @@ import org.oldwood.season.Stages;
  * once; linear in lots.
  */
 public final class LotBook {
+    private static final double NINE_IN_TEN = 0.9;
+
     private final GardenState state;
     private final Crops crops;
     private final Stages stages;
@@ -28,6 +33,9 @@ public final class LotBook {
     private final Map<String, Setting> settings = new HashMap<>();
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
+    private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
+    private final Map<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
+    private final Map<Survival, Map<Integer, OptionalInt>> numbers = new IdentityHashMap<>();
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;
@@ -121,14 +129,26 @@ public final class LotBook {
 
     /** What will become of a lot; empty where nothing is known of its crop and method. */
     public Optional<Forecast> forecast(LotState lot) {
-        return course(lot)
-                .map(
-                        course ->
-                                Forecast.of(
-                                        counts(lot),
-                                        course,
-                                        survival(lot.crop(), course),
-                                        setting(lot.crop())));
+        Optional<Forecast> found = forecasts.get(lot);
+        if (found == null) {
+            found = course(lot).map(course -> forecast(lot, course));
+            forecasts.put(lot, found);
+        }
+        return found;
+    }
+
+    private Forecast forecast(LotState lot, Course course) {
+        return Forecast.of(counts(lot), course, survival(lot.crop(), course), setting(lot.crop()));
+    }
+
+    /**
+     * The fewest cuttings to strike for so many plants, nine times in ten; empty where more than
+     * {@link StrikePlan#MOST}.
+     */
+    public OptionalInt fewest(int wanted, Survival survival) {
+        return numbers.computeIfAbsent(survival, any -> new HashMap<>())
+                .computeIfAbsent(
+                        wanted, number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
     }
 
     /** Whether a lot's parent is fit to be one; empty where the parent is not the garden's own. */
@@ -141,6 +161,10 @@ public final class LotBook {
      * bush bars the same crop beside it in the bed: a disease is there before it shows.
      */
     public Optional<ParentHealth> health(PlantState plant) {
+        return health.get(plant, this::judged);
+    }
+
+    private Optional<ParentHealth> judged(PlantState plant) {
         return propagation(plant.plant().crop())
                 .map(all -> HealthRecord.of(plant, all.health(), state.date()))
                 .map(own -> own.fit() ? own.beside(sickNeighbours(plant)) : own);

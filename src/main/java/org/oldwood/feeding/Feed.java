@@ -127,8 +127,7 @@ public record Feed(
                 one(figures, Nutrient.MGO, otherwise));
     }
 
-    private static double one(
-            Map<Nutrient, Figure> figures, Nutrient nutrient, double otherwise) {
+    private static double one(Map<Nutrient, Figure> figures, Nutrient nutrient, double otherwise) {
         Figure figure = figures.get(nutrient);
         return figure == null ? otherwise : figure.is();
     }

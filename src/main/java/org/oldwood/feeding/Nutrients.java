@@ -47,13 +47,11 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
     }
 
     public Nutrients plus(Nutrients other) {
-        return new Nutrients(
-                n + other.n, p2o5 + other.p2o5, k2o + other.k2o, mgo + other.mgo);
+        return new Nutrients(n + other.n, p2o5 + other.p2o5, k2o + other.k2o, mgo + other.mgo);
     }
 
     public Nutrients minus(Nutrients other) {
-        return new Nutrients(
-                n - other.n, p2o5 - other.p2o5, k2o - other.k2o, mgo - other.mgo);
+        return new Nutrients(n - other.n, p2o5 - other.p2o5, k2o - other.k2o, mgo - other.mgo);
     }
 
     public Nutrients times(double factor) {
@@ -62,14 +60,12 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
 
     /** Each nutrient times the other's share of it. */
     public Nutrients times(Nutrients shares) {
-        return new Nutrients(
-                n * shares.n, p2o5 * shares.p2o5, k2o * shares.k2o, mgo * shares.mgo);
+        return new Nutrients(n * shares.n, p2o5 * shares.p2o5, k2o * shares.k2o, mgo * shares.mgo);
     }
 
     /** The same, with 0 in place of what is negative. */
     public Nutrients atLeastZero() {
-        return new Nutrients(
-                Math.max(0, n), Math.max(0, p2o5), Math.max(0, k2o), Math.max(0, mgo));
+        return new Nutrients(Math.max(0, n), Math.max(0, p2o5), Math.max(0, k2o), Math.max(0, mgo));
     }
 
     /** The same, with another amount of nitrogen. */

@@ -17,9 +17,11 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
 
     /** The season that contains the day. */
     public static Season containing(LocalDate day, Hemisphere hemisphere) {
-        int first = firstMonth(hemisphere);
-        return new Season(
-                day.getMonthValue() >= first ? day.getYear() + 1 : day.getYear(), hemisphere);
+        return new Season(year(day, hemisphere), hemisphere);
+    }
+
+    private static int year(LocalDate day, Hemisphere hemisphere) {
+        return day.getMonthValue() >= firstMonth(hemisphere) ? day.getYear() + 1 : day.getYear();
     }
 
     private static int firstMonth(Hemisphere hemisphere) {
@@ -37,7 +39,7 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
     }
 
     public boolean contains(LocalDate day) {
-        return !day.isBefore(start()) && !day.isAfter(end());
+        return year(day, hemisphere) == year;
     }
 
     public Season plus(int seasons) {

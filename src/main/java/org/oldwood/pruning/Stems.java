@@ -3,6 +3,7 @@ package org.oldwood.pruning;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 
 /**
  * How many stems of each age stand on a bush, or canes in a row. A stem's age is its completed
@@ -71,6 +72,18 @@ public final class Stems {
         }
         Stems stems = new Stems(new int[oldest], new boolean[oldest], openAge != 0);
         byClass.forEach((name, count) -> stems.put(StemClass.age(name), count));
+        return stems;
+    }
+
+    /**
+     * Counts by age, from 1. Ages in between that are not named are unknown.
+     *
+     * @param open whether the oldest stands for its age and all older
+     */
+    public static Stems from(SortedMap<Integer, Integer> byAge, boolean open) {
+        int oldest = byAge.isEmpty() ? 0 : byAge.lastKey();
+        Stems stems = new Stems(new int[oldest], new boolean[oldest], open && oldest > 0);
+        byAge.forEach(stems::put);
         return stems;
     }
 

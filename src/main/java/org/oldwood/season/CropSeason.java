@@ -148,16 +148,11 @@ final class CropSeason {
                         + number(rule.sum().is())
                         + " °C·d"
                         + (kinds > 0 ? "; early and late cultivars differ" : "");
-        return follows(
-                stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
+        return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 
     private Modelled follows(
-            Stage stage,
-            Modelled of,
-            double plusMinus,
-            String words,
-            Figure figure) {
+            Stage stage, Modelled of, double plusMinus, String words, Figure figure) {
         List<String> sources = new ArrayList<>(of.sources());
         figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
         return new Modelled(
@@ -221,9 +216,7 @@ final class CropSeason {
     private boolean shortOfChill() {
         Boolean known = shortOfChill;
         if (known == null) {
-            known =
-                    stages.chill().isPresent()
-                            && season.isShort(stages.chill().get(), chillModels);
+            known = stages.chill().isPresent() && season.isShort(stages.chill().get(), chillModels);
             shortOfChill = known;
         }
         return known;

@@ -98,8 +98,7 @@ public final class ModelledStages implements Stages {
         String key = crop.id() + " " + season.year();
         CropSeason found = modelled.get(key);
         if (found == null) {
-            found =
-                    new CropSeason(crop, of(crop), season(at, season), calendar, chillModels());
+            found = new CropSeason(crop, of(crop), season(at, season), calendar, chillModels());
             modelled.put(key, found);
         }
         return found;

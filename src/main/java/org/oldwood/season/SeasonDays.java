@@ -107,9 +107,7 @@ final class SeasonDays {
      */
     double heat(int day, double baseC) {
         double mean = meanC(day);
-        return measured[day]
-                ? Math.max(0, mean - baseC)
-                : Bell.expectedAbove(mean, spreadC, baseC);
+        return measured[day] ? Math.max(0, mean - baseC) : Bell.expectedAbove(mean, spreadC, baseC);
     }
 
     /** The same, weighted by the square of (day length/12 h). */

@@ -1,0 +1,15 @@
+package org.oldwood.care;
+
+import org.jspecify.annotations.Nullable;
+import org.oldwood.store.Documents;
+
+/** The tables of feeding, liming and mulching, read once for the crafts of one plan. */
+final class SharedBooks {
+    private @Nullable FeedingBooks books;
+
+    FeedingBooks of(Documents documents) {
+        FeedingBooks read = books == null ? new FeedingBooks(documents) : books;
+        books = read;
+        return read;
+    }
+}
