@@ -11,6 +11,7 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.pruning.CaneSchool;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.StageOfLife;
+import org.oldwood.pruning.StagedWords;
 import org.oldwood.pruning.Why;
 
 /** What the pruning craft tells the rules. */
@@ -172,7 +173,8 @@ final class PruningAdvisor implements Advisor {
     }
 
     private static Fact lifeStage(PruningCase one) {
-        StageOfLife life = one.school().winter(one.bush().orElse(one.blank())).life();
+        Cut cut = one.school().winter(one.bush().orElse(one.blank()));
+        StageOfLife life = cut.life();
         boolean bearing = life == StageOfLife.BEARING;
         if (bearing && one.pastLife()) {
             life = StageOfLife.AGEING;
@@ -181,7 +183,9 @@ final class PruningAdvisor implements Advisor {
         }
         String words =
                 life == StageOfLife.NEGLECTED
-                        ? "more spent wood than can go in one winter"
+                        ? cut.staged()
+                                .map(StagedWords::inShort)
+                                .orElse("more spent wood than can go in one winter")
                         : "by its age and wood it is " + life.words();
         return Fact.text("life-stage", life.words(), words, sources(one));
     }

@@ -48,7 +48,8 @@ final class PruningAmounts {
         String words = CutWords.taken(cut, one.form().counted());
         List<String> lines = new ArrayList<>(CutWords.remarks(cut));
         lines.addAll(one.faults().inWords());
-        if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0) {
+        boolean told = cut.staged().isPresent();
+        if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0 && !told) {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
         }
         lines.addAll(looks());
@@ -122,6 +123,7 @@ final class PruningAmounts {
     private Amount amount(
             Cut cut, String time, double value, String unit, String words, List<String> lines) {
         Set<String> sources = new LinkedHashSet<>(school.teaching().sources());
+        cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
         for (Step step : one.form().steps(school, time, cut.life())) {
             sources.addAll(step.sources());
         }

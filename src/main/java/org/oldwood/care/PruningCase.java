@@ -53,7 +53,8 @@ public record PruningCase(
         if (pruning.isEmpty() || form.isEmpty()) {
             return Optional.empty();
         }
-        Bush blank = blank(state, crop, season);
+        School school = chosen(state, form.get(), garden.garden().choices());
+        Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
         boolean canes = form.get().craft().equals("canes");
         Stems stems = canes ? canes(state, season) : stems(state, season);
         StemFaults faults =
@@ -65,7 +66,7 @@ public record PruningCase(
                         crop,
                         pruning.get(),
                         form.get(),
-                        chosen(state, form.get(), garden.garden().choices()),
+                        school,
                         stems.oldest() == 0
                                 ? Optional.empty()
                                 : Optional.of(withStems(blank, stems, faults)),
@@ -91,7 +92,7 @@ public record PruningCase(
     }
 
     /** The plant with its age and room, and no stems. */
-    private static Bush blank(PlantState state, Crop crop, Season season) {
+    private static Bush blank(PlantState state, Crop crop, Season season, int renovations) {
         double metres =
                 state.plant()
                         .lengthM()
@@ -105,7 +106,7 @@ public record PruningCase(
                 Stems.NONE,
                 Stems.NONE,
                 OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
-                1 + renovations(state, season),
+                1 + renovations,
                 metres);
     }
 
@@ -152,24 +153,47 @@ public record PruningCase(
     /** Days before a season's start in which a count of canes still tells of that season. */
     private static final int SINCE = 150;
 
-    /** How many winters before this one in a row a bush was being brought back. */
-    private static int renovations(PlantState state, Season season) {
-        int winters = 0;
-        for (Season before = season.plus(-1); renovated(state, before); before = before.plus(-1)) {
-            winters++;
+    /**
+     * How many winters before this one in a row a bush was being brought back. Where the way has a
+     * renovation for crowded plants they count from the winter in which it was so crowded.
+     */
+    private static int renovations(
+            PlantState state, School school, Season season, GardenState garden) {
+        int inRow = 0;
+        for (Season before = season.plus(-1);
+                renovation(state, before).isPresent();
+                before = before.plus(-1)) {
+            inRow++;
         }
-        return winters;
+        if (school.staged().isEmpty()) {
+            return inRow;
+        }
+        int staged = 0;
+        for (int ago = inRow; ago >= 1; ago--) {
+            Season then = season.plus(-ago);
+            Bush bush = then(state, renovation(state, then).orElseThrow(), then, garden);
+            boolean goesOn =
+                    school.winter(bush.inRenovationWinter(1 + staged)).staged().isPresent();
+            staged = goesOn ? staged + 1 : 0;
+        }
+        return staged;
     }
 
-    private static boolean renovated(PlantState state, Season season) {
+    /** The stems just before a cut, as the record then had them. */
+    private static Bush then(PlantState state, Entry cut, Season season, GardenState garden) {
+        return Bush.of(stems(state.before(cut, garden.leafFalls()), season));
+    }
+
+    /** The first cut of a renovation in a season. */
+    private static Optional<Entry> renovation(PlantState state, Season season) {
         for (Entry entry : state.entries()) {
             if (entry.kind() == EntryKind.PRUNED
                     && season.contains(entry.date())
                     && entry.text("cut").filter("renovation"::equals).isPresent()) {
-                return true;
+                return Optional.of(entry);
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     /** The productive life of the crop in this form. */

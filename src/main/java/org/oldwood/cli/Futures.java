@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Unpruned;
 import org.oldwood.crop.Yield;
 import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
@@ -77,8 +78,29 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                 "The crop is that of the season after, per plant or row. It rests on assumed weights"
                         + " of wood by age: read the range. Stems that stay are not let die, and as"
                         + " many new ones come unpruned.");
-        Yield.read(crop).map(Yield::unpruned).filter(it -> !it.isEmpty()).ifPresent(all::add);
+        Yield.read(crop).flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         return all;
+    }
+
+    private static void unpruned(Unpruned unpruned, List<String> all) {
+        all.add(unpruned.words());
+        unpruned.crop()
+                .ifPresent(
+                        crop ->
+                                all.add(
+                                        "Without pruning the crop is reckoned down to "
+                                                + percent(crop.is())
+                                                + " % in "
+                                                + unpruned.winters().orElse(crop).inWords()
+                                                + " ("
+                                                + percent(crop.low())
+                                                + " to "
+                                                + percent(crop.high())
+                                                + " %), and no further, of which nothing is known."));
+    }
+
+    private static long percent(double share) {
+        return Math.round(100 * share);
     }
 
     private static String sentence(String note) {

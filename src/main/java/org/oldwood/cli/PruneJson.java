@@ -4,6 +4,7 @@ import java.util.List;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.CutWords;
 import org.oldwood.pruning.Outlook;
+import org.oldwood.pruning.StagedRenovation;
 import org.oldwood.pruning.Step;
 import org.oldwood.pruning.Taken;
 import org.oldwood.store.JsonWriter;
@@ -62,6 +63,26 @@ final class PruneJson {
                     .endObject();
         }
         json.endArray().put("remarks", CutWords.remarks(cut));
+        cut.staged().ifPresent(part -> renovation(json, part));
+    }
+
+    private static void renovation(JsonWriter json, StagedRenovation.Part part) {
+        StagedRenovation staged = part.renovation();
+        json.object("renovation")
+                .put("id", staged.id())
+                .put("words", staged.words())
+                .put("winter", (long) part.winter())
+                .put("winters", (long) staged.number())
+                .put("due", (long) part.due())
+                .put("now", (long) part.now())
+                .put("meanwhile", staged.meanwhile())
+                .array("later");
+        part.later().forEach(json::add);
+        json.endArray().array("instead");
+        for (StagedRenovation.Instead other : staged.instead()) {
+            json.object().put("variant", other.way()).put("words", other.words()).endObject();
+        }
+        json.endArray().put("sources", staged.sources()).endObject();
     }
 
     private static void write(JsonWriter json, String name, Outlook outlook) {

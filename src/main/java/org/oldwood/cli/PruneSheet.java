@@ -3,6 +3,7 @@ package org.oldwood.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.pruning.Bush;
@@ -114,11 +115,19 @@ record PruneSheet(
             }
         }
         minutes.ifPresent(all -> out.line("  Time: about " + Math.round(all) + " min"));
-        out.paragraph(2, "Sources: " + String.join(", ", school.teaching().sources()) + ".");
+        out.paragraph(2, "Sources: " + String.join(", ", sources(cut)) + ".");
         if (withOutlook) {
             printOutlooks(out);
         }
         out.line();
+    }
+
+    private List<String> sources(Cut cut) {
+        List<String> renovation =
+                cut.staged().map(part -> part.renovation().sources()).orElse(List.of());
+        return Stream.concat(school.teaching().sources().stream(), renovation.stream())
+                .distinct()
+                .toList();
     }
 
     private static String sentence(String words) {

@@ -23,7 +23,7 @@ public record Yield(
         List<Series> series,
         Optional<WoodAge> wood,
         Optional<Figure> frostYear,
-        String unpruned) {
+        Optional<Unpruned> unpruned) {
 
     /** The yield section of a crop, if it has one. */
     public static Optional<Yield> read(Crop crop) {
@@ -49,18 +49,10 @@ public record Yield(
                         series,
                         fields.object("wood").map(WoodAge::read),
                         Figure.optional(fields, "frostYear"),
-                        fields.object("unpruned").map(Yield::words).orElse(""));
+                        fields.object("unpruned").map(Unpruned::read));
         fields.count("format", 1, 1);
         fields.done();
         return yield;
-    }
-
-    private static String words(Fields fields) {
-        String words = fields.text("words");
-        fields.texts("source");
-        fields.oneOf("seen", Seen.keys());
-        fields.done();
-        return words;
     }
 
     /** The default series for a form. */

@@ -3,6 +3,7 @@ package org.oldwood.pruning;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -16,6 +17,7 @@ import java.util.Set;
  * @param youngToLeave how many stems of age 1 to leave at most; what the thinning aims at, also
  *     where they were not counted
  * @param remarks what else was decided
+ * @param staged this winter's part, where a crowded plant is brought back over some winters
  */
 public record Cut(
         StageOfLife life,
@@ -24,7 +26,20 @@ public record Cut(
         Stems after,
         int heldBack,
         int youngToLeave,
-        Set<Remark> remarks) {
+        Set<Remark> remarks,
+        Optional<StagedRenovation.Part> staged) {
+
+    /** A cut without a renovation of a crowded plant. */
+    public Cut(
+            StageOfLife life,
+            Stems before,
+            List<Taken> taken,
+            Stems after,
+            int heldBack,
+            int youngToLeave,
+            Set<Remark> remarks) {
+        this(life, before, taken, after, heldBack, youngToLeave, remarks, Optional.empty());
+    }
 
     /** Something to tell with the cut list. */
     public enum Remark {
@@ -66,6 +81,28 @@ public record Cut(
         return taken.stream().filter(one -> one.why() == why).mapToInt(Taken::number).sum();
     }
 
+    /** Sound stems of two years and more that come out: those that a limit of a season counts. */
+    public int older() {
+        return taken.stream()
+                .filter(one -> one.age() >= 2 && one.why() != Why.SICK)
+                .mapToInt(Taken::number)
+                .sum();
+    }
+
+    /**
+     * Which winter of bringing it back the next one is, after this one was the {@code winter}-th; 1
+     * where nothing is left to do.
+     *
+     * @param school the way by which this cut was decided
+     */
+    int nextRenovationWinter(School school, int winter) {
+        if (staged.isPresent()) {
+            return staged.get().next();
+        }
+        boolean goesOn = life == StageOfLife.NEGLECTED && heldBack > 0;
+        return goesOn && school.staged().isEmpty() ? winter + 1 : 1;
+    }
+
     /** Gathers what comes out while it is being decided. */
     static final class Builder {
         private final Stems before;
@@ -101,7 +138,16 @@ public record Cut(
         }
 
         Cut build(StageOfLife life, int heldBack, int youngToLeave) {
-            return new Cut(life, before, List.copyOf(taken), left, heldBack, youngToLeave, remarks);
+            return build(life, heldBack, youngToLeave, Optional.empty());
+        }
+
+        Cut build(
+                StageOfLife life,
+                int heldBack,
+                int youngToLeave,
+                Optional<StagedRenovation.Part> staged) {
+            List<Taken> all = List.copyOf(taken);
+            return new Cut(life, before, all, left, heldBack, youngToLeave, remarks, staged);
         }
     }
 }

@@ -48,6 +48,7 @@ public final class CutWords {
         for (Cut.Remark remark : cut.remarks()) {
             all.add(remark(remark, cut));
         }
+        cut.staged().ifPresent(part -> all.addAll(StagedWords.of(part)));
         return all;
     }
 

@@ -17,9 +17,24 @@ public interface Habit {
         return (bush, winter) -> (once && winter > 0 ? afterwards : school).winter(bush);
     }
 
+    /** True where nothing is ever cut. */
+    default boolean leavesAlone() {
+        return false;
+    }
+
     /** Nothing comes out. */
     static Habit none() {
-        return (bush, winter) -> Cut.nothing(StageOfLife.BEARING, bush.stems());
+        return new Habit() {
+            @Override
+            public Cut cut(Bush bush, int winter) {
+                return Cut.nothing(StageOfLife.BEARING, bush.stems());
+            }
+
+            @Override
+            public boolean leavesAlone() {
+                return true;
+            }
+        };
     }
 
     /**

@@ -12,8 +12,8 @@ import org.oldwood.crop.Yield;
  * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning.
  * Each growing season every stem turns a year older and new shoots come. Stems that are left do not
  * die in this reckoning, and as many new shoots come as are given; an unpruned bush makes fewer in
- * truth, for which no figure was found. Last summer's shoots that were not counted are reckoned as
- * many as grow in a year.
+ * truth, for which no figure was found. Where its lesser crop was weighed, that is reckoned with.
+ * Last summer's shoots that were not counted are reckoned as many as grow in a year.
  *
  * @param winters one after the other, the coming one first
  */
@@ -68,22 +68,27 @@ public record Outlook(List<Winter> winters) {
         List<Winter> winters = new ArrayList<>();
         int shoots = (int) Math.round(basis.shoots(start, newShoots));
         Bush bush = start.with(start.stems().reckoned(shoots));
+        int alone = 0;
         for (int i = 0; i < seasons; i++) {
             Cut cut = habit.cut(bush, i);
-            winters.add(winter(cut, bush, basis));
-            bush = next(bush, cut, shoots, basis.school.fold());
+            alone += habit.leavesAlone() && !basis.school.isTooYoung(bush) ? 1 : 0;
+            winters.add(winter(cut, bush, basis, alone));
+            bush = next(bush, cut, shoots, basis.school);
         }
         return winters;
     }
 
-    private static Winter winter(Cut cut, Bush bush, Basis basis) {
+    private static Winter winter(Cut cut, Bush bush, Basis basis, int alone) {
         Stems after = cut.after();
         int bearing = basis.school.bearing(after);
         double share = after.total() == 0 ? 0 : (double) bearing / after.total();
-        return new Winter(cut, bearing, share, crop(after, bush, basis));
+        return new Winter(cut, bearing, share, crop(after, bush, basis, alone));
     }
 
-    private static Optional<Range> crop(Stems after, Bush bush, Basis basis) {
+    /**
+     * @param alone winters in a row in which the bush was not pruned, though old enough for it
+     */
+    private static Optional<Range> crop(Stems after, Bush bush, Basis basis, int alone) {
         if (basis.yield.isEmpty()) {
             return Optional.empty();
         }
@@ -95,28 +100,25 @@ public record Outlook(List<Winter> winters) {
                         .map(figure -> figure.unit().equals("kg/m"))
                         .orElse(false);
         Range factor = WoodCrop.factor(after, target, yield.wood());
+        Range left = yield.unpruned().map(it -> it.share(alone)).orElse(new Range(1, 1, 1));
         return yield.expected(basis.form, year)
-                .map(full -> full.times(factor).times(perMetre ? bush.metres() : 1));
+                .map(full -> full.times(factor).times(left).times(perMetre ? bush.metres() : 1));
     }
 
     /** A bush of unknown planting year counts as grown up. */
     private static final int GROWN = 99;
 
-    private static Bush next(Bush bush, Cut cut, int newShoots, int fold) {
+    private static Bush next(Bush bush, Cut cut, int newShoots, School school) {
         OptionalInt seasons =
                 bush.seasons().isPresent()
                         ? OptionalInt.of(bush.seasons().getAsInt() + 1)
                         : OptionalInt.empty();
-        int renovation =
-                cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0
-                        ? bush.renovationWinter() + 1
-                        : 1;
         return new Bush(
-                cut.after().aged(newShoots, fold),
+                cut.after().aged(newShoots, school.fold()),
                 Stems.NONE,
                 Stems.NONE,
                 seasons,
-                renovation,
+                cut.nextRenovationWinter(school, bush.renovationWinter()),
                 bush.metres());
     }
 }

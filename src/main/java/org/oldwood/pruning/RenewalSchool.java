@@ -107,6 +107,16 @@ public record RenewalSchool(
     }
 
     @Override
+    public Optional<StagedRenovation> staged() {
+        return renovation.flatMap(Renovation::staged);
+    }
+
+    @Override
+    public boolean isTooYoung(Bush bush) {
+        return bush.isBefore(firstPruning);
+    }
+
+    @Override
     public Stems target(Bush bush) {
         return keep(bush).map(Keep::target).orElse(Stems.NONE);
     }

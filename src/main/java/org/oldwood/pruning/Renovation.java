@@ -1,6 +1,7 @@
 package org.oldwood.pruning;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.oldwood.crop.Seen;
@@ -14,6 +15,8 @@ import org.oldwood.store.Fields;
  * @param share share of the living stems in one winter
  * @param stems the fewest stems in one winter, where print names a number
  * @param fromSpent with fewer spent stems than this the bush is not called neglected
+ * @param staged how a bush is brought back that is too crowded for all that; empty where the school
+ *     has nothing of the kind
  */
 public record Renovation(
         OptionalInt winters,
@@ -22,7 +25,8 @@ public record Renovation(
         int fromSpent,
         List<String> sources,
         Seen seen,
-        String note) {
+        String note,
+        Optional<StagedRenovation> staged) {
 
     static Renovation read(Fields fields) {
         Renovation renovation =
@@ -37,7 +41,8 @@ public record Renovation(
                         fields.count("fromSpent", 1, 20, 4),
                         fields.texts("source"),
                         Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+                        fields.text("note", ""),
+                        fields.object("staged").map(StagedRenovation::read));
         fields.done();
         return renovation;
     }

@@ -1,5 +1,7 @@
 package org.oldwood.pruning;
 
+import java.util.Optional;
+
 /**
  * One published way of pruning a crop in a form. Schools differ in how old wood may grow, how many
  * stems stay and how much may go in a year; they stand side by side and the grower chooses.
@@ -19,6 +21,16 @@ public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
 
     /** How many of these stems bear well in the coming season. */
     int bearing(Stems stems);
+
+    /** How a plant is brought back that is too crowded for the limit of a season, if told. */
+    default Optional<StagedRenovation> staged() {
+        return Optional.empty();
+    }
+
+    /** True where sound wood is not cut yet, as the plant is too young. */
+    default boolean isTooYoung(Bush bush) {
+        return bush.isBefore(1);
+    }
 
     default String id() {
         return teaching().id();

@@ -13,13 +13,15 @@ import org.oldwood.store.Fields;
  * @param branchLife age at which a branch is replaced; empty where it is never replaced
  * @param limit the most branches that may go in one winter
  * @param buildYears seasons until the frame stands
+ * @param staged how a frame with far too many branches is brought back
  */
 public record SpurSchool(
         Teaching teaching,
         Figure branches,
         Optional<Figure> branchLife,
         SeasonLimit limit,
-        int buildYears)
+        int buildYears,
+        Optional<StagedRenovation> staged)
         implements School {
 
     static SpurSchool read(Fields fields) {
@@ -29,7 +31,10 @@ public record SpurSchool(
                         Figure.read(fields, "branches"),
                         Figure.optional(fields, "branchLife"),
                         SeasonLimit.required(fields),
-                        fields.count("buildYears", 1, 10));
+                        fields.count("buildYears", 1, 10),
+                        fields.object("renovation")
+                                .map(Renovation::read)
+                                .flatMap(Renovation::staged));
         fields.done();
         return school;
     }

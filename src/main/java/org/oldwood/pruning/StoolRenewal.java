@@ -10,7 +10,9 @@ import org.oldwood.crop.Figure;
  * the oldest take it; weak, damaged and low ones; then each age is thinned to its number. Three
  * bounds hold for the older wood (2 years and more): the school's limit of a season; where more
  * wood is spent than bears, a part of it each winter, but never less than the bearing stems that
- * stay; and the last older stem stays. More old wood therefore never means fewer old stems cut.
+ * stay; and the last older stem stays. A bush too crowded for the limit of a season is brought back
+ * in the parts of a {@link StagedRenovation}, where its school has one. More old wood therefore
+ * never means fewer old stems cut.
  *
  * <p>Sources are those of the school. The bounds for neglected bushes and the filling up with new
  * shoots are our own reading of them; see {@code docs/method-pruning.md}. Checked against {@code
@@ -25,7 +27,9 @@ final class StoolRenewal {
     private int spent;
     private int bearing;
     private int mayGo;
+    private int due;
     private boolean behind;
+    private boolean staged;
 
     private StoolRenewal(Bush bush, RenewalSchool school) {
         this.bush = bush;
@@ -51,7 +55,7 @@ final class StoolRenewal {
         if (school.cutsDown()) {
             return cutDown();
         }
-        if (bush.isBefore(school.firstPruning())) {
+        if (school.isTooYoung(bush)) {
             cut.remark(Cut.Remark.TOO_YOUNG);
             return cut.build(StageOfLife.YOUNG, 0, cut.left().at(1));
         }
@@ -63,7 +67,14 @@ final class StoolRenewal {
         takeShares();
         takeWeak();
         int young = thin(heldBack);
-        return cut.build(life(heldBack), heldBack, young);
+        return cut.build(life(heldBack), heldBack, young, told(heldBack));
+    }
+
+    private Optional<StagedRenovation.Part> told(int heldBack) {
+        int now = due - heldBack - surplus();
+        return staged
+                ? school.staged().map(it -> it.told(due, bush.renovationWinter(), now))
+                : Optional.empty();
     }
 
     private void takeSick() {
@@ -89,7 +100,18 @@ final class StoolRenewal {
         }
         int older = living.from(2);
         bearing = older - spent;
-        mayGo = Math.max(0, Math.min(school.hard() ? older : limit(living.total()), older - 1));
+        due = spent + surplus();
+        int usual = limit(living.total());
+        int part = stagedPart(usual).orElse(usual);
+        mayGo = Math.max(0, Math.min(school.hard() ? older : part, older - 1));
+    }
+
+    /** This winter's part of what is due on a crowded bush that is brought back over some. */
+    private Optional<Integer> stagedPart(int usual) {
+        Optional<Integer> part =
+                school.staged().flatMap(it -> it.part(due, bush.renovationWinter(), usual));
+        staged = part.isPresent();
+        return part;
     }
 
     /**
@@ -99,7 +121,7 @@ final class StoolRenewal {
     private int limit(int living) {
         int usual = school.limit().of(living);
         int bringingBack = school.renovation().map(it -> it.limit(living)).orElse(0);
-        behind = spent + surplus() > usual && bringingBack > usual;
+        behind = due > usual && bringingBack > usual;
         return behind ? bringingBack : usual;
     }
 
@@ -130,7 +152,7 @@ final class StoolRenewal {
 
     private int takeSpent() {
         int going = Math.min(partOfSpent(), mayGo);
-        if (going < spent) {
+        if (going < spent && !staged) {
             boolean last = mayGo == 0 || (bearing == 0 && going == mayGo);
             cut.remark(last ? Cut.Remark.LAST_BEARING_WOOD : Cut.Remark.LIMITED);
         }
@@ -147,7 +169,7 @@ final class StoolRenewal {
      * these go on in equal parts.
      */
     private int partOfSpent() {
-        if (school.hard() || school.renovation().isEmpty()) {
+        if (school.hard() || staged || school.renovation().isEmpty()) {
             return spent;
         }
         Renovation renovation = school.renovation().get();
@@ -193,7 +215,7 @@ final class StoolRenewal {
             int surplus = cut.left().at(age) - target.of(age);
             int going = Math.min(surplus, mayGo);
             mayGo -= cut.take(age, going, Why.CROWDED);
-            if (surplus > 0 && going < surplus) {
+            if (surplus > 0 && going < surplus && !staged) {
                 cut.remark(Cut.Remark.LIMITED);
             }
         }
@@ -221,6 +243,8 @@ final class StoolRenewal {
                 spent > bearing
                         && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
         boolean underWay = bush.renovationWinter() > 1 && heldBack > 0;
-        return manySpent || underWay || behind ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
+        return manySpent || underWay || behind || staged
+                ? StageOfLife.NEGLECTED
+                : StageOfLife.BEARING;
     }
 }

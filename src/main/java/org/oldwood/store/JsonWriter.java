@@ -129,6 +129,10 @@ public final class JsonWriter {
         return json(value);
     }
 
+    public JsonWriter add(long value) {
+        return step(() -> out.writeNumber(value));
+    }
+
     public JsonWriter add(String value) {
         return step(() -> out.writeString(value));
     }

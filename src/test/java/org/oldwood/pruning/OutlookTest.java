@@ -147,4 +147,43 @@ class OutlookTest {
         }
         assertThat(outlook.winters().get(5).kg().orElseThrow().is()).isGreaterThan(3.0);
     }
+
+    private static double unpruned(Bush start, int winter, double pick) {
+        FormPruning bush = Schools.form("blueberry", "stool");
+        Outlook.Basis blue =
+                new Outlook.Basis(
+                        bush.school(),
+                        "stool",
+                        Yield.read(Schools.CROPS.get("blueberry")),
+                        bush.newShoots().orElseThrow());
+        Range kg =
+                Outlook.of(start, Habit.none(), blue, 6)
+                        .winters()
+                        .get(winter - 1)
+                        .kg()
+                        .orElseThrow();
+        return pick < 0 ? kg.low() : pick > 0 ? kg.high() : kg.is();
+    }
+
+    @Test
+    void a_blueberry_left_alone_bears_what_was_weighed_after_four_winters_and_no_less_later() {
+        Bush grown = Bush.of(Stems.of(4, 4, 4, 4, 4, 4));
+
+        // oregon-reduced-pruning, season of 2021: 3.1 against 3.8 kg
+        assertThat(unpruned(grown, 4, 0) / 3.5).isCloseTo(3.1 / 3.8, within(0.005));
+        assertThat(unpruned(grown, 2, 0) / 3.5).isCloseTo(1 - 0.18 / 2, within(1e-9));
+        assertThat(unpruned(grown, 6, 0)).isEqualTo(unpruned(grown, 4, 0));
+        // msu-ask-145154: 0.9 against 2.3 kg; strik-blueberry-severity: no less than pruned
+        assertThat(unpruned(grown, 4, -1) / 0.9).isCloseTo(0.9 / 2.3, within(0.005));
+        assertThat(unpruned(grown, 4, 1)).isCloseTo(5.6, within(1e-9));
+    }
+
+    @Test
+    void winters_before_the_first_pruning_do_not_count_as_left_alone() {
+        Bush young = Bush.of(Stems.of(2, 2, 2)).after(1);
+
+        // seasons 1 and 2 are before the first pruning: handley-blueberry
+        assertThat(unpruned(young, 6, 0) / 3.5).isCloseTo(1 - 0.18, within(1e-9));
+        assertThat(unpruned(young, 5, 0) / (3.5 * 0.95)).isCloseTo(1 - 0.18 * 0.75, within(1e-9));
+    }
 }

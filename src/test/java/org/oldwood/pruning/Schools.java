@@ -2,7 +2,6 @@ package org.oldwood.pruning;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 
@@ -25,19 +24,24 @@ final class Schools {
         return (RenewalSchool) school(crop, "stool", id);
     }
 
-    /** Every way of renewal of every crop. */
-    static List<RenewalSchool> renewals() {
-        List<RenewalSchool> all = new ArrayList<>();
+    /** Every way of every crop. */
+    static List<School> all() {
+        List<School> all = new ArrayList<>();
         for (String id : CROPS.ids()) {
-            Crop crop = CROPS.get(id);
-            for (FormPruning form : Pruning.read(crop).orElseThrow().forms().values()) {
-                for (School school : form.schools()) {
-                    if (school instanceof RenewalSchool renewal) {
-                        all.add(renewal);
-                    }
-                }
-            }
+            Pruning.read(CROPS.get(id))
+                    .orElseThrow()
+                    .forms()
+                    .values()
+                    .forEach(form -> all.addAll(form.schools()));
         }
         return all;
+    }
+
+    /** Every way of renewal of every crop. */
+    static List<RenewalSchool> renewals() {
+        return all().stream()
+                .filter(RenewalSchool.class::isInstance)
+                .map(RenewalSchool.class::cast)
+                .toList();
     }
 }

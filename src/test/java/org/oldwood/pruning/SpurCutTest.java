@@ -103,8 +103,9 @@ class SpurCutTest {
     void a_replaced_branch_also_lessens_the_surplus() {
         Cut cut = red.winter(Bush.of(Stems.of(1, 5, 5, 0, 0, 1)));
 
-        assertThat(cut.of(Why.SPENT)).isEqualTo(1);
-        assertThat(cut.of(Why.CROWDED)).isZero();
+        // ten branches stay, none of them old: the young low shoot has no place
+        assertThat(cut.taken())
+                .containsExactly(new Taken(6, 1, Why.SPENT), new Taken(1, 1, Why.CROWDED));
     }
 
     @Test
@@ -132,9 +133,13 @@ class SpurCutTest {
         Cut cut = red.winter(Bush.of(Stems.of(young, branches, 0, 0, 0, old)));
 
         int frame = branches + old;
-        assertThat(cut.number()).isLessThanOrEqualTo(frame < 2 ? 0 : Math.max(1, frame / 4));
-        assertThat(cut.number()).isLessThanOrEqualTo(2);
-        assertThat(cut.of(1)).isZero();
+        int limit = frame < 2 ? 0 : Math.min(2, Math.max(1, frame / 4));
+        int tooMany = Math.max(0, frame - 10);
+        boolean crowded = tooMany >= red.staged().orElseThrow().from().is();
+        assertThat(cut.staged().isPresent()).isEqualTo(crowded);
+        assertThat(cut.older()).isLessThanOrEqualTo(crowded ? (tooMany + 2) / 3 : limit);
+        assertThat(cut.after().at(1))
+                .isLessThanOrEqualTo(Math.max(1, 10 - frame + cut.older() + limit));
         if (frame > 0) {
             assertThat(cut.after().from(2)).isPositive();
         }
