@@ -36,7 +36,7 @@ class StagedRenovationAdviceTest {
     }
 
     private Amount cut(String today, double latitude) throws IOException {
-        return new PruningAdvisor()
+        return new PruningAdvisor(new PruningCases())
                 .amount("renovation-cut", situation(today, latitude))
                 .orElseThrow();
     }
@@ -70,9 +70,15 @@ class StagedRenovationAdviceTest {
         note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '7+': 45}");
         Situation s = situation("2025-12-20", 52);
 
-        assertThat(new PruningAdvisor().fact("life-stage", Optional.empty(), s).text())
+        assertThat(
+                        new PruningAdvisor(new PruningCases())
+                                .fact("life-stage", Optional.empty(), s)
+                                .text())
                 .hasValue("neglected");
-        assertThat(new PruningAdvisor().fact("life-stage", Optional.empty(), s).words())
+        assertThat(
+                        new PruningAdvisor(new PruningCases())
+                                .fact("life-stage", Optional.empty(), s)
+                                .words())
                 .isEqualTo(
                         "45 canes are too many or too old: winter 1 of 4 of the renovation"
                                 + " half-first");
