@@ -34,8 +34,9 @@ public final class LotBook {
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
     private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
-    private final Map<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
-    private final Map<Survival, Map<Integer, OptionalInt>> numbers = new IdentityHashMap<>();
+    private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
+    private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers =
+            new IdentityHashMap<>();
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;

@@ -1,7 +1,6 @@
 package org.oldwood.garden;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -12,7 +11,7 @@ import java.util.function.Function;
 public final class ByPlant<T> {
     private static final int MOST = 2000;
 
-    private final Map<PlantState, T> known = new IdentityHashMap<>();
+    private final IdentityHashMap<PlantState, T> known = new IdentityHashMap<>();
 
     /** What {@code make} made of the plant. */
     public T get(PlantState plant, Function<PlantState, T> make) {
