@@ -2,6 +2,7 @@ package org.oldwood.calendar;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
@@ -14,8 +15,18 @@ final class ContentLines {
     private static final int FLUSH_AT = 1 << 16;
     private static final int LONGEST_CHARACTER = 4;
 
+    /** Characters of one octet that need no escape; nearly all text is made of them. */
+    private static final boolean[] PLAIN = new boolean[0x80];
+
+    static {
+        Arrays.fill(PLAIN, true);
+        for (char c : new char[] {'\\', ';', ',', '\n'}) {
+            PLAIN[c] = false;
+        }
+    }
+
     private final OutputStream out;
-    private byte[] buffer = new byte[FLUSH_AT + 1024];
+    private byte[] buffer = new byte[1024];
     private int size;
     private int octets;
 
@@ -23,10 +34,17 @@ final class ContentLines {
         this.out = out;
     }
 
-    /** A line whose value needs no escaping: a date, a number, a word of the standard. */
+    /**
+     * A line that needs neither escape nor fold: a date, a number, a word of the standard, in
+     * ASCII.
+     */
     void line(String name, String value) throws IOException {
+        if (name.length() + 1 + value.length() > MOST_OCTETS) {
+            throw new IllegalArgumentException("a line to be folded: " + name + ":" + value);
+        }
+        makeRoom(MOST_OCTETS + 2);
         begin(name);
-        raw(value);
+        ascii(value);
         end();
     }
 
@@ -35,17 +53,18 @@ final class ContentLines {
         if (value.isEmpty()) {
             return;
         }
-        begin(name);
         makeRoom(value);
-        int i = plainRun(value, 0);
-        while (i < value.length()) {
-            char c = value.charAt(i);
+        begin(name);
+        char[] chars = value.toCharArray();
+        int i = plainRun(chars, 0);
+        while (i < chars.length) {
+            char c = chars[i];
             switch (c) {
                 case '\\', ';', ',' -> i += escaped(c);
                 case '\n' -> i += escaped('n');
-                default -> i += character(value, i);
+                default -> i += character(chars, i);
             }
-            i = plainRun(value, i);
+            i = plainRun(chars, i);
         }
         end();
     }
@@ -53,12 +72,20 @@ final class ContentLines {
     /** A whole line, unfolded and escaped, folded here; a fold never parts an escape. */
     void whole(String line) throws IOException {
         makeRoom(line);
-        for (int i = plainRun(line, 0); i < line.length(); i = plainRun(line, i)) {
-            boolean escape =
-                    line.charAt(i) == '\\' && i + 1 < line.length() && line.charAt(i + 1) < 0x80;
-            i += escape ? escapedPair(line.charAt(i + 1)) : character(line, i);
+        char[] chars = line.toCharArray();
+        for (int i = plainRun(chars, 0); i < chars.length; i = plainRun(chars, i)) {
+            boolean escape = chars[i] == '\\' && i + 1 < chars.length && chars[i + 1] < 0x80;
+            i += escape ? escapedPair(chars[i + 1]) : character(chars, i);
         }
         end();
+    }
+
+    /** Lines that were made before, with their ends. */
+    void add(byte[] lines) throws IOException {
+        makeRoom(lines.length);
+        System.arraycopy(lines, 0, buffer, size, lines.length);
+        size += lines.length;
+        passOn();
     }
 
     private int escapedPair(char second) {
@@ -74,23 +101,26 @@ final class ContentLines {
     }
 
     private void begin(String name) {
-        raw(name);
-        fit(1);
+        ascii(name);
         put(':');
+        octets = name.length() + 1;
     }
 
-    private void raw(String value) {
-        makeRoom(value);
-        for (int i = 0; i < value.length(); ) {
-            i += character(value, i);
-        }
+    /** Copied as a whole: no loop over characters. */
+    private void ascii(String value) {
+        byte[] all = value.getBytes(StandardCharsets.ISO_8859_1);
+        System.arraycopy(all, 0, buffer, size, all.length);
+        size += all.length;
     }
 
     /** Every character can take four octets, and every escape or fold a few more. */
     private void makeRoom(String value) {
-        int most = size + 5 * value.length() + 1024;
-        if (most > buffer.length) {
-            buffer = Arrays.copyOf(buffer, Math.max(most, 2 * buffer.length));
+        makeRoom(5 * value.length() + 1024);
+    }
+
+    private void makeRoom(int more) {
+        if (size + more > buffer.length) {
+            buffer = Arrays.copyOf(buffer, Math.max(size + more, 2 * buffer.length));
         }
     }
 
@@ -98,14 +128,14 @@ final class ContentLines {
      * Writes characters of one octet that need no escape, from {@code start}; returns where the run
      * ends. Nearly all text goes this way.
      */
-    private int plainRun(String value, int start) {
+    private int plainRun(char[] chars, int start) {
         byte[] to = buffer;
         int at = size;
         int column = octets;
         int i = start;
-        for (; i < value.length(); i++) {
-            char c = value.charAt(i);
-            if (c >= 0x80 || c == '\\' || c == ';' || c == ',' || c == '\n') {
+        for (; i < chars.length; i++) {
+            char c = chars[i];
+            if (c >= 0x80 || !PLAIN[c]) {
                 break;
             }
             if (column == MOST_OCTETS) {
@@ -125,6 +155,10 @@ final class ContentLines {
     private void end() throws IOException {
         newLine();
         octets = 0;
+        passOn();
+    }
+
+    private void passOn() throws IOException {
         if (size >= FLUSH_AT) {
             out.write(buffer, 0, size);
             size = 0;
@@ -139,8 +173,8 @@ final class ContentLines {
     }
 
     /** Writes the character that begins at {@code i}; returns how many chars it took. */
-    private int character(String value, int i) {
-        char c = value.charAt(i);
+    private int character(char[] chars, int i) {
+        char c = chars[i];
         if (c < 0x80) {
             fit(1);
             put(c);
@@ -153,7 +187,7 @@ final class ContentLines {
             return 1;
         }
         if (Character.isSurrogate(c)) {
-            return supplementary(value.codePointAt(i));
+            return supplementary(Character.codePointAt(chars, i));
         }
         three(c);
         return 1;

@@ -67,7 +67,7 @@ public final class Export {
                         .filter(written -> !written.item().progress().state().isCancelled())
                         .toList();
         IcsWriter.Head head = new IcsWriter.Head(work.uids.calendar("feed"), garden.name, true);
-        work.file(file, head, standing, IcsWriter::event);
+        work.feed(file, head, standing);
         return work.done();
     }
 
@@ -77,10 +77,6 @@ public final class Export {
             case BED -> FileName.ofBed(item.bed());
             case CRAFT -> item.words().category();
         };
-    }
-
-    private interface Component {
-        void write(IcsWriter writer, Item item, Stamp stamp) throws IOException;
     }
 
     /** One export under way. */
@@ -95,41 +91,59 @@ public final class Export {
             uids = memory.uids();
         }
 
+        /** Both at once, since an item's event and its to-do have most lines in common. */
         void pair(Path folder, String group, List<Revision.Written> written) throws IOException {
             String suffix = group.isEmpty() ? "" : "-" + group;
             String base = FileName.of(garden.name) + suffix;
             String name = group.isEmpty() ? garden.name : garden.name + ", " + group;
-            file(
-                    folder.resolve(base + "-events.ics"),
-                    new IcsWriter.Head(uids.calendar(group + " events"), name, false),
-                    written,
-                    IcsWriter::event);
-            file(
-                    folder.resolve(base + "-todos.ics"),
-                    new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false),
-                    written,
-                    IcsWriter::todo);
+            Path eventFile = folder.resolve(base + "-events.ics");
+            Path todoFile = folder.resolve(base + "-todos.ics");
+            IcsWriter.Head eventHead =
+                    new IcsWriter.Head(uids.calendar(group + " events"), name, false);
+            IcsWriter.Head todoHead =
+                    new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
+            SharedLines shared = new SharedLines(layout);
+            try (Replace eventOut = replace(eventHead, eventFile);
+                    Replace todoOut = replace(todoHead, todoFile)) {
+                IcsWriter events = new IcsWriter(eventOut.out(), shared, uids, garden.zone);
+                IcsWriter todos = new IcsWriter(todoOut.out(), shared, uids, garden.zone);
+                events.begin(eventHead);
+                todos.begin(todoHead);
+                for (Revision.Written one : written) {
+                    events.event(one.item(), one.stamp());
+                    todos.todo(one.item(), one.stamp());
+                }
+                events.end();
+                todos.end();
+                finish(eventOut, eventFile);
+                finish(todoOut, todoFile);
+            }
         }
 
-        void file(
-                Path file, IcsWriter.Head head, List<Revision.Written> written, Component component)
+        void feed(Path file, IcsWriter.Head head, List<Revision.Written> written)
                 throws IOException {
+            try (Replace replace = replace(head, file)) {
+                IcsWriter writer =
+                        new IcsWriter(replace.out(), new SharedLines(layout), uids, garden.zone);
+                writer.begin(head);
+                for (Revision.Written one : written) {
+                    writer.event(one.item(), one.stamp());
+                }
+                writer.end();
+                finish(replace, file);
+            }
+        }
+
+        private Replace replace(IcsWriter.Head head, Path file) throws IOException {
             if (!uids.areAdopted()) {
                 Standing.mustBe(head.uid(), file);
             }
-            boolean isNew =
-                    Replace.file(
-                            file,
-                            out -> {
-                                IcsWriter writer = new IcsWriter(out, layout, uids, garden.zone);
-                                writer.begin(head);
-                                for (Revision.Written one : written) {
-                                    component.write(writer, one.item(), one.stamp());
-                                }
-                                writer.end();
-                            });
+            return Replace.of(file);
+        }
+
+        private void finish(Replace replace, Path file) throws IOException {
             files.add(file);
-            if (isNew) {
+            if (replace.finish()) {
                 changed.add(file);
             }
         }

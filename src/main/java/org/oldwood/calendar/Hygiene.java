@@ -8,6 +8,15 @@ package org.oldwood.calendar;
 final class Hygiene {
     private static final char REPLACEMENT = '\uFFFD';
 
+    /** Which of the first 256 characters may stay as they are. */
+    private static final boolean[] STAYS = new boolean[0x100];
+
+    static {
+        for (char c = 0; c < STAYS.length; c++) {
+            STAYS[c] = c == '\n' || !(isLineEnd(c) || isUnwanted(c));
+        }
+    }
+
     private Hygiene() {}
 
     /** Text of several lines. */
@@ -26,18 +35,34 @@ final class Hygiene {
      * commas, or a client that trims them, then has nothing to get wrong.
      */
     static String word(String raw) {
+        String word = raw.strip();
+        return isWord(word) ? word : hyphened(word);
+    }
+
+    private static boolean isWord(String word) {
+        for (char c : word.toCharArray()) {
+            if ((c < 'a' || c > 'z') && c != '-') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String hyphened(String words) {
         StringBuilder word = new StringBuilder();
-        raw.strip()
-                .codePoints()
+        words.codePoints()
                 .map(c -> Character.isLetterOrDigit(c) ? c : '-')
                 .forEach(word::appendCodePoint);
         return word.toString();
     }
 
     private static boolean isClean(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (isLineEnd(c) ? c != '\n' : isUnwanted(c) || Character.isSurrogate(c)) {
+        for (char c : text.toCharArray()) {
+            boolean stays =
+                    c < STAYS.length
+                            ? STAYS[c]
+                            : !(isLineEnd(c) || isUnwanted(c) || Character.isSurrogate(c));
+            if (!stays) {
                 return false;
             }
         }

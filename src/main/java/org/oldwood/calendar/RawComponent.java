@@ -53,13 +53,13 @@ record RawComponent(String name, List<RawProperty> properties, List<RawComponent
     }
 
     void write(ContentLines lines) throws IOException {
-        lines.line("BEGIN", name);
+        lines.whole("BEGIN:" + name);
         for (RawProperty property : properties) {
             lines.whole(property.line());
         }
         for (RawComponent part : parts) {
             part.write(lines);
         }
-        lines.line("END", name);
+        lines.whole("END:" + name);
     }
 }

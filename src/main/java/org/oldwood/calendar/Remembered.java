@@ -62,8 +62,8 @@ record Remembered(Item item, Stamp stamp, String shown, long hash) {
 
         static long add(long hash, String text) {
             long h = hash;
-            for (int i = 0; i < text.length(); i++) {
-                h = (h ^ text.charAt(i)) * PRIME;
+            for (char c : text.toCharArray()) {
+                h = (h ^ c) * PRIME;
             }
             return (h ^ 0x1F) * PRIME;
         }

@@ -7,32 +7,62 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** Writes a file beside its place and moves it there: readers see the old one or the new one. */
-final class Replace {
-    private Replace() {}
+/**
+ * Writes a file beside its place and moves it there: readers see the old one or the new one. What
+ * was not {@link #finish finished} leaves no trace.
+ */
+final class Replace implements AutoCloseable {
+    private final Path file;
+    private final Path aside;
+    private final OutputStream out;
 
     /** Something that writes. */
     interface Content {
         void to(OutputStream out) throws IOException;
     }
 
-    /** Returns false, and leaves the file alone, where it has the same bytes already. */
-    static boolean file(Path file, Content content) throws IOException {
+    private Replace(Path file, Path aside) throws IOException {
+        this.file = file;
+        this.aside = aside;
+        this.out = Files.newOutputStream(aside);
+    }
+
+    static Replace of(Path file) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null) {
             throw new IOException(file + " is no file");
         }
         Files.createDirectories(folder);
-        Path aside = folder.resolve("." + file.getFileName() + ".new");
+        return new Replace(file, folder.resolve("." + file.getFileName() + ".new"));
+    }
+
+    /** Returns false, and leaves the file alone, where it has the same bytes already. */
+    static boolean file(Path file, Content content) throws IOException {
+        try (Replace replace = of(file)) {
+            content.to(replace.out);
+            return replace.finish();
+        }
+    }
+
+    /** Where to write. */
+    OutputStream out() {
+        return out;
+    }
+
+    /** Returns false, and leaves the file alone, where it has the same bytes already. */
+    boolean finish() throws IOException {
+        out.close();
+        if (isSame(aside, file)) {
+            return false;
+        }
+        move(aside, file);
+        return true;
+    }
+
+    @Override
+    public void close() throws IOException {
         try {
-            try (OutputStream out = Files.newOutputStream(aside)) {
-                content.to(out);
-            }
-            if (isSame(aside, file)) {
-                return false;
-            }
-            move(aside, file);
-            return true;
+            out.close();
         } finally {
             Files.deleteIfExists(aside);
         }
