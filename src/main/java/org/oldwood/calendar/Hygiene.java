@@ -40,7 +40,8 @@ final class Hygiene {
     }
 
     private static boolean isWord(String word) {
-        for (char c : word.toCharArray()) {
+        char[] characters = word.toCharArray();
+        for (char c : characters) {
             if ((c < 'a' || c > 'z') && c != '-') {
                 return false;
             }
@@ -57,7 +58,8 @@ final class Hygiene {
     }
 
     private static boolean isClean(String text) {
-        for (char c : text.toCharArray()) {
+        char[] characters = text.toCharArray();
+        for (char c : characters) {
             boolean stays =
                     c < STAYS.length
                             ? STAYS[c]

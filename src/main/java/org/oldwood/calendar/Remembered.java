@@ -60,9 +60,11 @@ record Remembered(Item item, Stamp stamp, String shown, long hash) {
         static final long START = 0xcbf29ce484222325L;
         private static final long PRIME = 0x100000001b3L;
 
+        /** One copy of the characters costs less than a call for each. */
         static long add(long hash, String text) {
             long h = hash;
-            for (char c : text.toCharArray()) {
+            char[] characters = text.toCharArray();
+            for (char c : characters) {
                 h = (h ^ c) * PRIME;
             }
             return (h ^ 0x1F) * PRIME;
