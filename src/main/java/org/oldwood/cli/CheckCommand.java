@@ -100,7 +100,11 @@ final class CheckCommand extends GardenCommand {
         materials.check(state.entries(), problems);
         folder.documents()
                 .read(GardenFolder.GARDEN_FILE)
-                .ifPresent(json -> materials.checkKept(json, problems));
+                .ifPresent(
+                        json -> {
+                            materials.checkKept(json, problems);
+                            SiteNames.check(json, folder.documents(), problems);
+                        });
         return state.questions();
     }
 
