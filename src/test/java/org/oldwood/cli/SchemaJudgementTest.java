@@ -101,7 +101,9 @@ class SchemaJudgementTest {
         return faultsIn("laxer.jsonl");
     }
 
-    /** A schema sees one file or line, and no lists of what is known: here the program is sterner. */
+    /**
+     * A schema sees one file or line, and no lists of what is known: here the program is sterner.
+     */
     @ParameterizedTest
     @MethodSource("laxer")
     void what_only_the_whole_record_shows_is_refused_by_the_program_alone(Fault fault)
