@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.oldwood.care.Cautions;
 import org.oldwood.care.Choices;
 import org.oldwood.care.PruningCase;
@@ -97,34 +98,21 @@ final class PruneCommand extends GardenCommand {
 
     @Override
     int run() throws IOException {
-        List<PruneSheet> sheets = crop.isPresent() ? List.of(given()) : fromGarden();
+        Stream<PruneSheet> sheets = crop.isPresent() ? Stream.of(given()) : fromGarden();
         if (json) {
             out().json(writer -> PruneJson.write(writer, sheets, outlook));
             return 0;
         }
-        for (PruneSheet sheet : sheets) {
-            sheet.print(out(), outlook);
-        }
-        PruneSheet.total(sheets).ifPresent(all -> out().paragraph(0, all));
-        Cautions cautions = Cautions.read(documents());
-        for (String id : CAUTIONS) {
-            cautions.find(id)
-                    .filter(it -> sheets.stream().anyMatch(s -> it.concerns(Optional.of(s.crop()))))
-                    .ifPresent(caution -> tell("Take care: " + caution.line()));
-        }
+        PrunedSheets told = new PrunedSheets();
+        sheets.forEach(
+                sheet -> {
+                    sheet.print(out(), outlook);
+                    told.add(sheet);
+                });
+        told.total().ifPresent(all -> out().paragraph(0, all));
+        told.cautions(Cautions.read(documents())).forEach(line -> tell("Take care: " + line));
         return 0;
     }
-
-    private static final List<String> CAUTIONS =
-            List.of(
-                    "blades",
-                    "eyes",
-                    "thorns",
-                    "clean-tools",
-                    "dry-day",
-                    "silver-leaf",
-                    "sick-wood",
-                    "nesting-birds");
 
     private Documents documents() throws IOException {
         Optional<GardenFolder> folder = folderIfAny();
@@ -231,28 +219,41 @@ final class PruneCommand extends GardenCommand {
                                 .orElse(""));
     }
 
-    private List<PruneSheet> fromGarden() throws IOException {
+    /** The sheets of the plants asked for, each made when it is told. */
+    private Stream<PruneSheet> fromGarden() throws IOException {
         GardenFolder folder = folder();
         GardenState state = state();
         Season now = Season.containing(today(), state.garden().hemisphere());
         PruningMinutes minutes = new PruningMinutes(state);
-        List<PruneSheet> all = new ArrayList<>();
+        List<PlantState> plants = new ArrayList<>();
         for (PlantState plant : state.plants().values()) {
-            if (plant.gone().isPresent() || !chosen(plant)) {
-                continue;
+            if (plant.gone().isEmpty() && chosen(plant)) {
+                if (isKnown(folder.crops().get(plant.plant().crop()), plant)) {
+                    plants.add(plant);
+                } else {
+                    tell("No pruning figures are known for " + plant.plant().id());
+                }
             }
-            Crop of = folder.crops().get(plant.plant().crop());
-            PruningCase.of(plant, of, now, state)
-                    .ifPresentOrElse(
-                            one -> all.add(sheet(plant, one, minutes, state)),
-                            () -> tell("No pruning figures are known for " + plant.plant().id()));
         }
-        if (all.isEmpty()) {
+        if (plants.isEmpty()) {
             throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden");
         }
         state.questions().forEach(question -> tell("Question: " + question));
         wrongChoices(folder, state);
-        return all;
+        return plants.stream()
+                .flatMap(
+                        plant ->
+                                PruningCase.of(
+                                        plant,
+                                        folder.crops().get(plant.plant().crop()),
+                                        now,
+                                        state)
+                                        .map(one -> sheet(plant, one, minutes, state))
+                                        .stream());
+    }
+
+    private static boolean isKnown(Crop crop, PlantState plant) {
+        return Pruning.read(crop).flatMap(it -> it.form(plant.plant().form())).isPresent();
     }
 
     /** A choice that names nothing known leaves the default: that is not passed over in silence. */

@@ -1,6 +1,7 @@
 package org.oldwood.cli;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.CutWords;
 import org.oldwood.pruning.Outlook;
@@ -13,7 +14,7 @@ import org.oldwood.store.JsonWriter;
 final class PruneJson {
     private PruneJson() {}
 
-    static void write(JsonWriter json, List<PruneSheet> sheets, boolean withOutlook) {
+    static void write(JsonWriter json, Stream<PruneSheet> sheets, boolean withOutlook) {
         json.object().array("plants");
         sheets.forEach(sheet -> write(json, sheet, withOutlook));
         json.endArray().endObject();

@@ -48,19 +48,6 @@ record PruneSheet(
                     List.of("canes", "After picking"),
                     List.of("summer", "In summer"));
 
-    /** How long the winter's work on all of them takes, where there are several. */
-    static Optional<String> total(List<PruneSheet> sheets) {
-        double all = sheets.stream().mapToDouble(sheet -> sheet.minutes.orElse(0.0)).sum();
-        return sheets.size() < 2 || all == 0
-                ? Optional.empty()
-                : Optional.of(
-                        "The winter's work on all "
-                                + sheets.size()
-                                + " takes about "
-                                + Math.round(all)
-                                + " min; tasks spreads it over the days you work.");
-    }
-
     static String ageing(Crop crop, FormPruning form) {
         return "It has stood for a productive life of its kind ("
                 + crop.life(form.form()).map(Figure::inWords).orElse("")
