@@ -244,10 +244,7 @@ final class PruneCommand extends GardenCommand {
                 .flatMap(
                         plant ->
                                 PruningCase.of(
-                                        plant,
-                                        folder.crops().get(plant.plant().crop()),
-                                        now,
-                                        state)
+                                        plant, folder.crops().get(plant.plant().crop()), now, state)
                                         .map(one -> sheet(plant, one, minutes, state))
                                         .stream());
     }

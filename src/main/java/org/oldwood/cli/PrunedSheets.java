@@ -51,7 +51,10 @@ final class PrunedSheets {
         List<String> lines = new ArrayList<>();
         for (String id : CAUTIONS) {
             cautions.find(id)
-                    .filter(it -> crops.values().stream().anyMatch(of -> it.concerns(Optional.of(of))))
+                    .filter(
+                            it ->
+                                    crops.values().stream()
+                                            .anyMatch(of -> it.concerns(Optional.of(of))))
                     .ifPresent(caution -> lines.add(caution.line()));
         }
         return lines;
