@@ -11,7 +11,6 @@ import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
 import org.oldwood.garden.GardenFolder;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Writes the year's tasks as iCalendar files. */
 final class CalendarCommand extends GardenCommand {
@@ -29,10 +28,9 @@ final class CalendarCommand extends GardenCommand {
     }
 
     @Override
-    CommandSpec ownSpec() {
+    Optional<Spelled> spelled() {
         Spelled own =
                 Spelled.command(
-                        this,
                         "calendar",
                         "write the year's tasks as iCalendar files: events and to-dos",
                         "oldwood calendar --garden demo-data/terrace-school --today 2026-11-25");
@@ -60,7 +58,7 @@ final class CalendarCommand extends GardenCommand {
                 "take over UIDs and revisions from an older file, if the memory was lost",
                 Path.class,
                 adopt);
-        return looks.addTo(own.spec());
+        return Optional.of(own.with(looks.options()));
     }
 
     @Override

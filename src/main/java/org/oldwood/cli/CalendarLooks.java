@@ -1,7 +1,6 @@
 package org.oldwood.cli;
 
 import org.oldwood.calendar.Layout;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The options for how tasks look in a calendar. */
 final class CalendarLooks {
@@ -9,9 +8,8 @@ final class CalendarLooks {
     private Due due = Due.last;
     private boolean noReminder;
 
-    /** Adds them to a command. */
-    CommandSpec addTo(CommandSpec spec) {
-        return Spelled.on(spec)
+    Spelled options() {
+        return Spelled.options()
                 .value(
                         "--event-days",
                         "DAYS",
@@ -24,8 +22,7 @@ final class CalendarLooks {
                         "what a to-do's due day is: ${COMPLETION-CANDIDATES}",
                         Due.class,
                         given -> due = given)
-                .flag("--no-reminder", "write no reminders", given -> noReminder = given)
-                .spec();
+                .flag("--no-reminder", "write no reminders", given -> noReminder = given);
     }
 
     /** What an event covers. */

@@ -49,7 +49,7 @@ final class CalendarPublishCommand extends GardenCommand {
 
     @Override
     CommandSpec ownSpec() {
-        return looks.addTo(super.ownSpec());
+        return looks.options().addTo(super.ownSpec());
     }
 
     @Override

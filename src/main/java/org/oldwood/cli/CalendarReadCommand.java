@@ -64,7 +64,7 @@ final class CalendarReadCommand extends GardenCommand {
 
     @Override
     CommandSpec ownSpec() {
-        return looks.addTo(super.ownSpec());
+        return looks.options().addTo(super.ownSpec());
     }
 
     /** An answer to note, and the amount done where it was not the planned one. */

@@ -18,7 +18,6 @@ import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
-import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is
@@ -26,13 +25,12 @@ import picocli.CommandLine.Model.CommandSpec;
  */
 final class CheckCommand extends GardenCommand {
     @Override
-    CommandSpec ownSpec() {
-        return Spelled.command(
-                        this,
+    Optional<Spelled> spelled() {
+        return Optional.of(
+                Spelled.command(
                         "check",
                         "show all that is wrong with the records; silent when all is well",
-                        "oldwood check")
-                .spec();
+                        "oldwood check"));
     }
 
     @Override

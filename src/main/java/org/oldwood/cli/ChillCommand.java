@@ -14,7 +14,6 @@ import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Adds up the chill of winters, from a weather file or the garden. */
 final class ChillCommand extends SumCommand {
@@ -25,25 +24,24 @@ final class ChillCommand extends SumCommand {
     private List<ChillWants> wants = List.of();
 
     @Override
-    CommandSpec ownSpec() {
-        return addTo(
-                        Spelled.command(
-                                this,
-                                "chill",
-                                "add up the chill of each winter, hour by hour",
-                                "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
-                                "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
-                                "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
-                                "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
-                                "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
-                                "Of a garden it tells what each crop wants beside it."))
-                .value(
-                        "--model",
-                        "MODEL",
-                        "the chill model, or all; dynamic otherwise",
-                        String.class,
-                        given -> model = Optional.of(given))
-                .spec();
+    Optional<Spelled> spelled() {
+        return Optional.of(
+                addTo(
+                                Spelled.command(
+                                        "chill",
+                                        "add up the chill of each winter, hour by hour",
+                                        "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
+                                        "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
+                                        "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
+                                        "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
+                                        "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
+                                        "Of a garden it tells what each crop wants beside it."))
+                        .value(
+                                "--model",
+                                "MODEL",
+                                "the chill model, or all; dynamic otherwise",
+                                String.class,
+                                given -> model = Optional.of(given)));
     }
 
     @Override

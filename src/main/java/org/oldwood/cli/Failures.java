@@ -60,9 +60,8 @@ final class Failures {
     }
 
     /** What a command let through. */
-    int thrown(Exception thrown, CommandLine line) {
+    int thrown(Exception thrown, GardenCommand command) {
         if (thrown instanceof RecordException records) {
-            GardenCommand command = line.getCommand();
             new ProblemWords(command.gardenPath())
                     .print(err, records.problems(), "; nothing was written.");
             return RECORD_PROBLEMS;

@@ -16,6 +16,7 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /**
@@ -33,6 +34,7 @@ abstract class GardenCommand implements Callable<Integer> {
     private @Nullable Out out;
     private @Nullable Out err;
     private Optional<GardenFolder> opened = Optional.empty();
+    private List<String> arguments = List.of();
 
     /** Does the work; returns 0, or 1 where the records have problems. */
     abstract int run() throws IOException;
@@ -59,7 +61,22 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** The command's own options; those of all commands are added. */
     CommandSpec ownSpec() {
-        return CommandSpec.forAnnotatedObject(this);
+        return spelled()
+                .map(own -> own.spec(this))
+                .orElseGet(() -> CommandSpec.forAnnotatedObject(this));
+    }
+
+    /** The command's own options where they are spelled in code; else annotations tell them. */
+    Optional<Spelled> spelled() {
+        return Optional.empty();
+    }
+
+    /** Takes arguments that are plainly right; where false, picocli is to read them. */
+    final boolean takes(List<String> given) {
+        arguments = given;
+        return spelled()
+                .filter(own -> PlainLine.read(own.with(commonOptions()).parts(), given))
+                .isPresent();
     }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
@@ -74,14 +91,20 @@ abstract class GardenCommand implements Callable<Integer> {
     final CommandSpec commandSpec() {
         CommandSpec made = spec;
         if (made == null) {
-            made = withCommonOptions(ownSpec());
+            made = commonOptions().addTo(ownSpec());
+            made.addOption(
+                    OptionSpec.builder("-h", "--help")
+                            .usageHelp(true)
+                            .type(boolean.class)
+                            .description("show this help and stop")
+                            .build());
             spec = made;
         }
         return made;
     }
 
-    private CommandSpec withCommonOptions(CommandSpec own) {
-        return Spelled.on(own)
+    private Spelled commonOptions() {
+        return Spelled.options()
                 .value(
                         "--garden",
                         "DIR",
@@ -95,9 +118,7 @@ abstract class GardenCommand implements Callable<Integer> {
                         LocalDate.class,
                         given -> givenToday = Optional.of(given))
                 .flag("--json", "print JSON for other programs to read", given -> json = given)
-                .flag("--quiet", "say nothing on stderr but errors", given -> quiet = given)
-                .help()
-                .spec();
+                .flag("--quiet", "say nothing on stderr but errors", given -> quiet = given);
     }
 
     @Override
@@ -231,6 +252,10 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** The command line was wrong: exit code 2. */
     final ParameterException usage(String message) {
-        return new ParameterException(commandSpec().commandLine(), message);
+        CommandSpec own = commandSpec();
+        if (own.commandLine() == null) {
+            Settings.root(own.name(), this, arguments, out(), err());
+        }
+        return new ParameterException(own.commandLine(), message);
     }
 }

@@ -11,7 +11,6 @@ import org.oldwood.season.HourlySeries.Days;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Adds up heat from a weather file or the garden. */
 final class HeatCommand extends SumCommand {
@@ -21,28 +20,27 @@ final class HeatCommand extends SumCommand {
     private Optional<Double> base = Optional.empty();
 
     @Override
-    CommandSpec ownSpec() {
-        return addTo(
-                        Spelled.command(
-                                this,
-                                "heat",
-                                "add up the heat of each spring and summer",
-                                "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
-                                "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
-                                "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
-                .value(
-                        "--model",
-                        "MODEL",
-                        "sine, simple or hours; sine otherwise",
-                        String.class,
-                        given -> model = given)
-                .value(
-                        "--base",
-                        "C",
-                        "base, °C; 5 otherwise",
-                        Double.class,
-                        given -> base = Optional.of(given))
-                .spec();
+    Optional<Spelled> spelled() {
+        return Optional.of(
+                addTo(
+                                Spelled.command(
+                                        "heat",
+                                        "add up the heat of each spring and summer",
+                                        "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
+                                        "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
+                                        "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
+                        .value(
+                                "--model",
+                                "MODEL",
+                                "sine, simple or hours; sine otherwise",
+                                String.class,
+                                given -> model = given)
+                        .value(
+                                "--base",
+                                "C",
+                                "base, °C; 5 otherwise",
+                                Double.class,
+                                given -> base = Optional.of(given)));
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.oldwood.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -18,17 +19,20 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        System.exit(run(List.of(args), surroundings()));
+    }
+
+    /** Those of a run that somebody started. */
+    static Surroundings surroundings() {
         // picocli formats numbers in the default locale; ours are the same everywhere
         Locale.setDefault(Locale.ROOT);
-        Surroundings around =
-                new Surroundings(
-                        Path.of(""),
-                        System.getenv(),
-                        System.in,
-                        new FileOutputStream(FileDescriptor.out),
-                        new FileOutputStream(FileDescriptor.err),
-                        new Terminal());
-        System.exit(run(List.of(args), around));
+        return new Surroundings(
+                Path.of(""),
+                System.getenv(),
+                System.in,
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                new Terminal());
     }
 
     /** Runs one command line and returns its exit code. */
@@ -77,12 +81,23 @@ public final class Main {
     private static int execute(
             String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
-        CommandLine root = top();
-        root.addSubcommand(name, command.commandLine(args.subList(1, args.size())));
-        Settings.apply(root, run.out, run.err);
+        List<String> own = args.subList(1, args.size());
+        if (command.takes(own)) {
+            return call(command, failures);
+        }
+        CommandLine root = Settings.root(name, command, own, run.out, run.err);
         root.setParameterExceptionHandler(failures::wrongUsage);
-        root.setExecutionExceptionHandler((thrown, line, parsed) -> failures.thrown(thrown, line));
+        root.setExecutionExceptionHandler(
+                (thrown, line, parsed) -> failures.thrown(thrown, line.getCommand()));
         return root.execute(args.toArray(String[]::new));
+    }
+
+    private static int call(GardenCommand command, Failures failures) {
+        try {
+            return command.call();
+        } catch (IOException | RuntimeException e) {
+            return failures.thrown(e, command);
+        }
     }
 
     private static int top(String option, Run run) {
@@ -114,7 +129,7 @@ public final class Main {
     }
 
     /** The program without a command. */
-    private static CommandLine top() {
+    static CommandLine top() {
         CommandSpec spec = CommandSpec.create().name("oldwood");
         spec.usageMessage()
                 .description(

@@ -3,12 +3,25 @@ package org.oldwood.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.LocalDate;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 
 /** How every command line is read and its help printed. */
 final class Settings {
     private Settings() {}
+
+    /**
+     * The program's command line with one command under it, printing to {@code out} and {@code
+     * err}.
+     */
+    static CommandLine root(
+            String name, GardenCommand command, List<String> arguments, Out out, Out err) {
+        CommandLine root = Main.top();
+        root.addSubcommand(name, command.commandLine(arguments));
+        plain(root).setOut(printing(out)).setErr(printing(err));
+        return root;
+    }
 
     /** No colours, no abbreviations, no files of arguments, 80 columns. */
     static CommandLine plain(CommandLine line) {
@@ -17,11 +30,6 @@ final class Settings {
                 .setUsageHelpAutoWidth(false)
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
                 .registerConverter(LocalDate.class, new Today.Reader());
-    }
-
-    /** The same, printing to {@code out} and {@code err}. */
-    static void apply(CommandLine line, Out out, Out err) {
-        plain(line).setOut(printing(out)).setErr(printing(err));
     }
 
     private static PrintWriter printing(Out out) {

@@ -1,152 +1,89 @@
 package org.oldwood.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.IGetter;
-import picocli.CommandLine.Model.ISetter;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
  * A command's options, spelled out in code. Reading annotations takes the JVM longer than all of a
  * short command's own work, so the options that every command has, and the commonest commands, are
- * spelled here instead.
+ * spelled here instead. Nothing of picocli is made before it is asked for ({@link #spec}): a
+ * command line that is plainly right is read without it ({@link PlainLine}).
  */
 final class Spelled {
-    private final CommandSpec spec;
+    private final List<SpelledPart> parts = new ArrayList<>();
+    private String name = "";
+    private String example = "";
+    private List<String> description = List.of();
 
-    private Spelled(CommandSpec spec) {
-        this.spec = spec;
-    }
-
-    /** Adds to a command that is there. */
-    static Spelled on(CommandSpec spec) {
-        return new Spelled(spec);
+    /** Options that belong to no command yet. */
+    static Spelled options() {
+        return new Spelled();
     }
 
     /**
      * A command without annotations, with an example that ends its help, and with more lines to say
      * below its meaning if it needs them.
      */
-    static Spelled command(
-            GardenCommand command, String name, String meaning, String example, String... more) {
-        CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
-        spec.usageMessage()
-                .description(description(meaning, more))
-                .footer("", "Example:", "  " + example);
-        return new Spelled(spec);
-    }
-
-    private static String[] description(String meaning, String... more) {
-        if (more.length == 0) {
-            return new String[] {meaning};
+    static Spelled command(String name, String meaning, String example, String... more) {
+        Spelled made = new Spelled();
+        made.name = name;
+        made.example = example;
+        made.description = new ArrayList<>(List.of(meaning));
+        if (more.length > 0) {
+            made.description.add("");
+            made.description.addAll(List.of(more));
         }
-        String[] lines = new String[more.length + 2];
-        lines[0] = meaning;
-        lines[1] = "";
-        System.arraycopy(more, 0, lines, 2, more.length);
-        return lines;
-    }
-
-    CommandSpec spec() {
-        return spec;
+        return made;
     }
 
     /** An option with a value; {@code to} gets it where it is given. */
     <T> Spelled value(String name, String label, String help, Class<T> type, Consumer<T> to) {
-        spec.addOption(
-                OptionSpec.builder(name)
-                        .paramLabel(label)
-                        .description(help)
-                        .type(type)
-                        .setter(new Into<>(type, to))
-                        .build());
+        parts.add(new SpelledPart.Value<>(name, label, help, type, to));
         return this;
     }
 
     /** An option that may be given several times; {@code to} gets each value. */
     <T> Spelled values(String name, String label, String help, Class<T> type, List<T> to) {
-        spec.addOption(
-                OptionSpec.builder(name)
-                        .paramLabel(label)
-                        .description(help)
-                        .type(List.class)
-                        .auxiliaryTypes(type)
-                        .getter(new Held(to))
-                        .setter(new Kept<>(type, to))
-                        .build());
+        parts.add(new SpelledPart.Values<>(name, label, help, type, to));
         return this;
     }
 
     /** One word without an option, which may be left out. */
     Spelled word(String label, String help, Consumer<String> to) {
-        spec.addPositional(
-                PositionalParamSpec.builder()
-                        .arity("0..1")
-                        .index("0")
-                        .paramLabel(label)
-                        .description(help)
-                        .type(String.class)
-                        .setter(new Into<>(String.class, to))
-                        .build());
+        parts.add(new SpelledPart.Word(label, help, to));
         return this;
     }
 
     /** An option without a value. */
     Spelled flag(String name, String help, Consumer<Boolean> to) {
-        spec.addOption(
-                OptionSpec.builder(name)
-                        .description(help)
-                        .type(boolean.class)
-                        .setter(new Into<>(Boolean.class, to))
-                        .build());
+        parts.add(new SpelledPart.Flag(name, help, to));
         return this;
     }
 
-    /** The option that shows the help and stops. */
-    Spelled help() {
-        spec.addOption(
-                OptionSpec.builder("-h", "--help")
-                        .usageHelp(true)
-                        .type(boolean.class)
-                        .description("show this help and stop")
-                        .build());
+    /** All that {@code more} has, after what is here. */
+    Spelled with(Spelled more) {
+        parts.addAll(more.parts);
         return this;
     }
 
-    /** The list itself, which picocli adds to. */
-    private record Held(List<?> list) implements IGetter {
-        @Override
-        @SuppressWarnings({
-            "unchecked",
-            "TypeParameterUnusedInFormals"
-        }) // picocli asks for what it set
-        public <T> T get() {
-            return (T) list;
-        }
+    List<SpelledPart> parts() {
+        return List.copyOf(parts);
     }
 
-    /** Hands on what was given; picocli sets what was not given to nothing first. */
-    private record Into<V>(Class<V> type, Consumer<V> to) implements ISetter {
-        @Override
-        public <T> T set(T value) {
-            if (value != null) {
-                to.accept(type.cast(value));
-            }
-            return value;
-        }
+    /** How picocli reads {@code command}, and prints its help. */
+    CommandSpec spec(GardenCommand command) {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
+        spec.usageMessage()
+                .description(description.toArray(String[]::new))
+                .footer("", "Example:", "  " + example);
+        return addTo(spec);
     }
 
-    /** Keeps what a list was given; picocli gathers the values in a list of its own at first. */
-    private record Kept<V>(Class<V> type, List<V> to) implements ISetter {
-        @Override
-        public <T> T set(T value) {
-            if (value instanceof List<?> given && given != to) {
-                to.clear();
-                given.forEach(each -> to.add(type.cast(each)));
-            }
-            return value;
-        }
+    /** Adds the options to a command that is there. */
+    CommandSpec addTo(CommandSpec spec) {
+        parts.forEach(part -> part.addTo(spec));
+        return spec;
     }
 }

@@ -11,7 +11,6 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.report.Dates;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Lists the year's tasks, grouped by month. */
 final class TasksCommand extends GardenCommand {
@@ -20,26 +19,28 @@ final class TasksCommand extends GardenCommand {
     private boolean finished;
 
     @Override
-    CommandSpec ownSpec() {
-        return Spelled.command(
-                        this,
-                        "tasks",
-                        "list the year's tasks by month, with amounts",
-                        "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
-                .value(
-                        "--bed",
-                        "BED",
-                        "only tasks in this bed",
-                        String.class,
-                        given -> bed = Optional.of(given))
-                .value(
-                        "--craft",
-                        "CRAFT",
-                        "only tasks of this craft, pruning for example",
-                        String.class,
-                        given -> craft = Optional.of(given))
-                .flag("--finished", "list what is done or skipped too", given -> finished = given)
-                .spec();
+    Optional<Spelled> spelled() {
+        return Optional.of(
+                Spelled.command(
+                                "tasks",
+                                "list the year's tasks by month, with amounts",
+                                "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
+                        .value(
+                                "--bed",
+                                "BED",
+                                "only tasks in this bed",
+                                String.class,
+                                given -> bed = Optional.of(given))
+                        .value(
+                                "--craft",
+                                "CRAFT",
+                                "only tasks of this craft, pruning for example",
+                                String.class,
+                                given -> craft = Optional.of(given))
+                        .flag(
+                                "--finished",
+                                "list what is done or skipped too",
+                                given -> finished = given));
     }
 
     @Override

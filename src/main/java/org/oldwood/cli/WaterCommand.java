@@ -12,7 +12,6 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.store.Nearest;
 import org.oldwood.water.GardenWater;
 import org.oldwood.water.Summers;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Tells what the beds hold, when they run short and what to give; or sets them side by side. */
 final class WaterCommand extends GardenCommand {
@@ -22,31 +21,30 @@ final class WaterCommand extends GardenCommand {
     private boolean feel;
 
     @Override
-    CommandSpec ownSpec() {
-        return Spelled.command(
-                        this,
-                        "water",
-                        "tell how much water the beds hold, when they run short and how much to give",
-                        "oldwood water --feel",
-                        "Past days come from weather.csv in the garden's folder where it has them, all others"
-                                + " from the climate's means. Moisture notes correct the account.")
-                .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
-                .flag(
-                        "--compare",
-                        "set the beds side by side in past summers, as if one crop stood in all of"
-                                + " them",
-                        given -> compare = given)
-                .value(
-                        "--crop",
-                        "CROP",
-                        "the crop to compare with; the garden's commonest otherwise",
-                        String.class,
-                        given -> crop = Optional.of(given))
-                .flag(
-                        "--feel",
-                        "show how moist soil feels in the hand, by texture",
-                        given -> feel = given)
-                .spec();
+    Optional<Spelled> spelled() {
+        return Optional.of(
+                Spelled.command(
+                                "water",
+                                "tell how much water the beds hold, when they run short and how much to give",
+                                "oldwood water --feel",
+                                "Past days come from weather.csv in the garden's folder where it has them, all others"
+                                        + " from the climate's means. Moisture notes correct the account.")
+                        .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
+                        .flag(
+                                "--compare",
+                                "set the beds side by side in past summers, as if one crop stood in all of"
+                                        + " them",
+                                given -> compare = given)
+                        .value(
+                                "--crop",
+                                "CROP",
+                                "the crop to compare with; the garden's commonest otherwise",
+                                String.class,
+                                given -> crop = Optional.of(given))
+                        .flag(
+                                "--feel",
+                                "show how moist soil feels in the hand, by texture",
+                                given -> feel = given));
     }
 
     @Override
