@@ -2,6 +2,7 @@ package org.oldwood.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -170,19 +171,23 @@ abstract class GardenCommand implements Callable<Integer> {
     /**
      * A file named on the command line, to be read.
      *
-     * @throws RecordException where it is no file, or may not be read
+     * @throws RecordException where it is no file, may not be read, or no file can have that name
      */
     final Path readable(String named) {
-        Path file = path(Path.of(named));
-        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
-            throw new RecordException(
-                    new Problem(
-                            "unreadable-file",
-                            Place.of(named),
-                            "is not a file that can be read",
-                            "Check its name, and that you may read it."));
+        try {
+            Path file = path(Path.of(named));
+            if (Files.isRegularFile(file) && Files.isReadable(file)) {
+                return file;
+            }
+        } catch (InvalidPathException e) {
+            // a name that the system does not take is a name of no file
         }
-        return file;
+        throw new RecordException(
+                new Problem(
+                        "unreadable-file",
+                        Place.of(named),
+                        "is not a file that can be read",
+                        "Check its name, and that you may read it."));
     }
 
     /**

@@ -18,8 +18,6 @@ import org.oldwood.garden.Season;
 import org.oldwood.garden.Site;
 import org.oldwood.store.Csv;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Place;
-import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine.Command;
@@ -179,16 +177,7 @@ final class StartCommand extends GardenCommand {
         if (file.equals("-")) {
             return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
         }
-        Path path = path(Path.of(file));
-        if (!Files.isRegularFile(path)) {
-            throw new RecordException(
-                    new Problem(
-                            "unreadable-file",
-                            Place.of(file),
-                            "is not a file that can be read",
-                            "Check its name."));
-        }
-        return new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
+        return new String(Files.readAllBytes(readable(file)), StandardCharsets.UTF_8);
     }
 
     private void sayAreas(NewGarden garden) {

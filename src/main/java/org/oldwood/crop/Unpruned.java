@@ -27,6 +27,9 @@ public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> win
                     "must stand with \"winters\": after how many winters that was weighed",
                     "");
         }
+        if (unpruned.winters.isPresent() && !(unpruned.winters.get().is() >= 1)) {
+            fields.wrong("winters", "unpruned-winters", "must be one winter or more", "");
+        }
         fields.done();
         return unpruned;
     }

@@ -37,9 +37,24 @@ public record WoodAge(
                     "uneven-wood-ages",
                     "must have as many numbers as \"least\" and \"most\", and at least one",
                     "");
+        } else if (!wood.rises()) {
+            fields.wrong(
+                    "weights",
+                    "wood-ages-outside",
+                    "must lie, each, from its number in \"least\" to that in \"most\"",
+                    "");
         }
         fields.done();
         return wood;
+    }
+
+    private boolean rises() {
+        for (int i = 0; i < weights.size(); i++) {
+            if (!(least.get(i) <= weights.get(i) && weights.get(i) <= most.get(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** What a stem of that age bears; ages from 1. */

@@ -42,6 +42,7 @@ class OwnDataTest {
                 "crops/haskap/cuttings.json|\"is\": 90|\"is\": \"ninety\"|must be a number|Write for example",
                 "crops/blackcurrant/pruning.json|\"format\": 1|\"format\": 7|format must be a number from 1 to 1|Write for example",
                 "crops/blackcurrant/yield.json|\"unit\"|\"units\"|units is not a key that is known here|Did you mean \"unit\"?",
+                "crops/blueberry/yield.json|\"weights\": [0.1|\"weights\": [1000000000|weights must lie, each, from its number|\"least\"",
                 "crops/blackcurrant/feeding.json|\"timing\"|\"timming\"|timing is missing|it must be a text",
                 "crops/blackcurrant/stages.json|\"format\": 1|\"format\": 1, \"frosts\": {}|frosts is not a key|Did you mean \"frost\"?",
                 "crops/blackcurrant/crop.json|\"counted\": \"bush\"|\"counted\": \"tree\"|must be one of bush, row|Known here",
@@ -104,6 +105,16 @@ class OwnDataTest {
                 .contains("names no form that is known: \"stol\"", "Did you mean \"stool\"?")
                 .contains("names no amount that is known: \"winter-cutt\"")
                 .contains("names no fact that is known: \"agee\"", "Did you mean \"age\"?");
+    }
+
+    /** Found by damaging file names at random: a NUL, which no file can have in its name. */
+    @Test
+    void a_name_that_no_file_can_have_is_told_as_one_that_is_not_there() {
+        Cli.Result result =
+                Cli.in(folder).run("calendar", "read", "\0nowhere", "--today=2026-11-25");
+
+        assertThat(result.exit()).isEqualTo(1);
+        assertThat(result.err()).contains("is not a file that can be read");
     }
 
     /** What bad data lead to later is told as what it is, not as a fault of the program. */
