@@ -89,7 +89,9 @@ class CuttingsEdgesTest {
                 .isEqualTo(new Around(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
     }
 
-    /** 10, 50 and 100 % in the second to fourth season where cut hard; left uncut a season sooner. */
+    /**
+     * 10, 50 and 100 % in the second to fourth season where cut hard; left uncut a season sooner.
+     */
     @Test
     void left_uncut_the_crop_comes_a_season_sooner() {
         assertThat(HARD.share(0)).isZero();
@@ -167,10 +169,14 @@ class CuttingsEdgesTest {
 
         assertThat(at(lot, tells.minusDays(9))).isEqualTo(new LotPosition(Phase.ROOTING, 0));
         assertThat(at(lot, tells.plusDays(6)))
-                .isEqualTo(new LotPosition(Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
+                .isEqualTo(
+                        new LotPosition(
+                                Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
         assertThat(at(lot, rooted)).isEqualTo(new LotPosition(Phase.NURSERY, 0));
         assertThat(at(lot, rooted.plusDays(6)))
-                .isEqualTo(new LotPosition(Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
+                .isEqualTo(
+                        new LotPosition(
+                                Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
         assertThat(at(lot, lift.plusDays(6))).isEqualTo(new LotPosition(Phase.NURSERY, 1));
     }
 
@@ -179,8 +185,8 @@ class CuttingsEdgesTest {
     }
 
     /**
-     * 20 struck, 18 rooted, 9 lifted, 3 of 4 established: each phase learns its own count. Plants of
-     * a lot share their luck, so n count as n / (1 + (n − 1) r), with r the rate's correlation.
+     * 20 struck, 18 rooted, 9 lifted, 3 of 4 established: each phase learns its own count. Plants
+     * of a lot share their luck, so n count as n / (1 + (n − 1) r), with r the rate's correlation.
      */
     @Test
     void a_past_lot_teaches_each_phase_its_own_count() {

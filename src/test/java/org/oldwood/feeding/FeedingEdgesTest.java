@@ -95,8 +95,15 @@ class FeedingEdgesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "100, 100", "100.4, 100", "99.94, 99.9", "10.04, 10", "9.994, 9.99", "1.004, 1",
-        "0.9994, 0.999", "0, 0", "-2.5, -2.5",
+        "100, 100",
+        "100.4, 100",
+        "99.94, 99.9",
+        "10.04, 10",
+        "9.994, 9.99",
+        "1.004, 1",
+        "0.9994, 0.999",
+        "0, 0",
+        "-2.5, -2.5",
     })
     void amounts_have_three_digits(double value, String expected) {
         assertThat(Words.amount(value)).isEqualTo(expected);
@@ -135,7 +142,10 @@ class FeedingEdgesTest {
         FeedPlan plan = plan(due, FOUR_BUSHES, heap("\"tags\": [\"manure\"]}"));
 
         assertThat(plan.totalGrams()).isCloseTo(6000, within(1e-6));
-        assertThat(plan.notes()).singleElement().asString().startsWith("4 g/m² N stay undone: more");
+        assertThat(plan.notes())
+                .singleElement()
+                .asString()
+                .startsWith("4 g/m² N stay undone: more");
         assertThat(plan(due, FOUR_BUSHES, heap("\"tags\": []}")).totalGrams())
                 .isCloseTo(10_000, within(1e-6));
     }
@@ -148,8 +158,7 @@ class FeedingEdgesTest {
         assertThat(little.notes()).isEmpty();
         assertThat(little.nothingToDo()).isTrue();
         assertThat(more.lacks())
-                .containsExactly(
-                        "0.6 g/m² N stay undone: no material at hand brings nitrogen.");
+                .containsExactly("0.6 g/m² N stay undone: no material at hand brings nitrogen.");
         assertThat(more.nothingToDo()).isFalse();
     }
 
@@ -185,8 +194,7 @@ class FeedingEdgesTest {
     /** Undone 2 N and 3 P2O5, nitrogen once more, 4 K2O too many: 2 + 3 + 2 + 4. */
     @Test
     void a_recipe_pays_twice_for_nitrogen_undone() {
-        Recipe recipe =
-                Recipe.of(List.of(new Recipe.Part(POTASH, 20)), new Nutrients(2, 3, 6, 0));
+        Recipe recipe = Recipe.of(List.of(new Recipe.Part(POTASH, 20)), new Nutrients(2, 3, 6, 0));
 
         assertThat(recipe.penalty()).isCloseTo(11, within(1e-9));
     }
@@ -199,7 +207,10 @@ class FeedingEdgesTest {
                         List.of(NITROGEN, Data.plain("twin", 10, 0, 0)),
                         feed -> 1000);
 
-        assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
+        assertThat(recipe.parts())
+                .singleElement()
+                .extracting(Recipe.Part::feed)
+                .isEqualTo(NITROGEN);
     }
 
     /** 19.8 g a bush (as the data has it): two bushes on 4 m² make 9.9 g/m². */

@@ -73,8 +73,7 @@ class LimeEdgesTest {
 
         assertThat(at.dosesGrams()).containsExactly(5000.0);
         assertThat(says(at, "Test again")).isFalse();
-        assertThat(above.lines())
-                .contains("at most 500 g/m² at once, so 2 doses of 350 g/m²");
+        assertThat(above.lines()).contains("at most 500 g/m² at once, so 2 doses of 350 g/m²");
         assertThat(says(above, "Lime on the surface")).isTrue();
         assertThat(says(lime(asked("sandy-loam", 5.5, 6.5, 0)), "Lime on the surface")).isFalse();
     }

@@ -218,8 +218,8 @@ class SeasonEdgesTest {
     }
 
     /**
-     * Two half waves from 4 °C to 25 and from 25 to 36: half of 21 at 14.5 °C, 21 × (1 − √½) at 30.5
-     * °C.
+     * Two half waves from 4 °C to 25 and from 25 to 36: half of 21 at 14.5 °C, 21 × (1 − √½) at
+     * 30.5 °C.
      */
     @ParameterizedTest
     @CsvSource({"3.9, 0", "4, 0", "14.5, 10.5", "25, 21", "30.5, 6.150758", "36, 0", "36.1, 0"})
@@ -230,8 +230,7 @@ class SeasonEdgesTest {
     /** Of the standard normal distribution: half its density at 0 is above on the average. */
     @Test
     void what_is_above_a_base_on_the_average() {
-        assertThat(Bell.expectedAbove(5, 2, 5))
-                .isCloseTo(2 / Math.sqrt(2 * Math.PI), within(1e-6));
+        assertThat(Bell.expectedAbove(5, 2, 5)).isCloseTo(2 / Math.sqrt(2 * Math.PI), within(1e-6));
         assertThat(Bell.expectedAbove(7, 0, 5)).isEqualTo(2);
         assertThat(Bell.expectedAbove(4, 0, 5)).isZero();
         assertThat(Bell.below(0)).isCloseTo(0.5, within(1e-7));
@@ -263,8 +262,9 @@ class SeasonEdgesTest {
     }
 
     /**
-     * The risk by its definition: 1 − e^(−nights), over three dates that stand for the spread of the
-     * stage's own (Gauss and Hermite: two thirds on the date, a sixth √3 spreads to either side).
+     * The risk by its definition: 1 − e^(−nights), over three dates that stand for the spread of
+     * the stage's own (Gauss and Hermite: two thirds on the date, a sixth √3 spreads to either
+     * side).
      */
     @Test
     void frost_at_a_stage_is_counted_over_its_own_days() {
@@ -290,8 +290,7 @@ class SeasonEdgesTest {
                                     nights(frost, each, -own),
                                     nights(frost, each, own)),
                             within(1e-12));
-            assertThat(each.from())
-                    .isEqualTo(stages.date(crop, SEASON, each.stage()).date());
+            assertThat(each.from()).isEqualTo(stages.date(crop, SEASON, each.stage()).date());
             assertThat(each.to()).isEqualTo(end(stages, crop, each.stage()));
             if (each.stage().ordinal() >= Stage.FIRST_FLOWER.ordinal()) {
                 inFlower[0] += nights(frost, each, 0);

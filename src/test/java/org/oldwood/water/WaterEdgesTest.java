@@ -178,8 +178,7 @@ class WaterEdgesTest {
         double[] mixed = both.series(1, 3);
 
         for (int day = 0; day < mixed.length; day += 7) {
-            assertThat(mixed[day])
-                    .isCloseTo((first[day] + 3 * second[day]) / 4, within(1e-12));
+            assertThat(mixed[day]).isCloseTo((first[day] + 3 * second[day]) / 4, within(1e-12));
         }
     }
 
@@ -219,9 +218,7 @@ class WaterEdgesTest {
 
         double[] series(double currants, double blueberries) {
             return series(
-                    List.of(
-                            currant(currants, 2000),
-                            planting("blueberry", blueberries, 2025)),
+                    List.of(currant(currants, 2000), planting("blueberry", blueberries, 2025)),
                     List.of());
         }
 
@@ -231,7 +228,13 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-90, -90, true", "60, 60, true", "-90.1, 0, false", "0, 60.1, false", "5, 4, false"})
+    @CsvSource({
+        "-90, -90, true",
+        "60, 60, true",
+        "-90.1, 0, false",
+        "0, 60.1, false",
+        "5, 4, false"
+    })
     void temperatures_have_their_ends(double tmin, double tmax, boolean fit) {
         allowed(() -> DayWeather.ofTemperatures(tmin, tmax), fit);
     }
@@ -251,7 +254,13 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 100, true", "50, 50, true", "-0.1, 50, false", "50, 100.1, false", "51, 50, false"})
+    @CsvSource({
+        "0, 100, true",
+        "50, 50, true",
+        "-0.1, 50, false",
+        "50, 100.1, false",
+        "51, 50, false"
+    })
     void humidity_has_its_ends(double lowest, double highest, boolean fit) {
         allowed(() -> new Humidity.Extremes(lowest, highest), fit);
     }
@@ -263,7 +272,13 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0, 0, true", "5, 1, 1, true", "-1, 0, 0, false", "5, 1.1, 0, false", "5, 1, -1, false"})
+    @CsvSource({
+        "0, 0, 0, true",
+        "5, 1, 1, true",
+        "-1, 0, 0, false",
+        "5, 1.1, 0, false",
+        "5, 1, -1, false"
+    })
     void a_roof_has_its_ends(double areaM2, double coefficient, double flush, boolean fit) {
         allowed(() -> new RoofWater(areaM2, coefficient, flush), fit);
     }
