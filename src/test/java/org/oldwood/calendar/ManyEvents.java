@@ -37,7 +37,7 @@ final class ManyEvents {
         }
     }
 
-    private static Item item(int number, LocalDate day) {
+    static Item item(int number, LocalDate day) {
         return new Item(
                 "rule@plant-" + number,
                 new Item.Words(
