@@ -7,10 +7,10 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.openjdk.jmh.annotations.Param;
 
 /** What will become of a lot of blackcurrant cuttings: plants, their spread, and crops. */
 @State(Scope.Thread)
@@ -34,8 +34,7 @@ public class CuttingsKernels {
     /** A lot just struck; stage dates by the calendar. */
     @Benchmark
     public double forecast() {
-        Forecast forecast =
-                Forecast.of(Crafted.lot(cuttings, STRUCK), course, survival, here);
+        Forecast forecast = Forecast.of(Crafted.lot(cuttings, STRUCK), course, survival, here);
         return forecast.plants().quantile(0.1)
                 + forecast.plants().quantile(0.9)
                 + forecast.fullCrop().expectedKg();

@@ -2,6 +2,7 @@ package org.oldwood.pruning;
 
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import org.oldwood.crop.Yield;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -11,7 +12,6 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.oldwood.crop.Yield;
 
 /** Random blackcurrant stools, one after another: what to cut out, and six seasons ahead. */
 @State(Scope.Thread)

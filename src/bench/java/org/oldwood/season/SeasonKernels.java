@@ -7,22 +7,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
-import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
 import org.oldwood.store.Documents;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
 
 /** Chill hour by hour over 30 years of made-up days, and the stage dates of 30 seasons. */
 @State(Scope.Thread)
@@ -43,8 +43,7 @@ public class SeasonKernels {
 
     private final Weather weather = weather();
     private final HourlySeries hours =
-            HourlySeries.of(
-                            LATITUDE, weather, Optional.empty(), weather.first(), weather.last())
+            HourlySeries.of(LATITUDE, weather, Optional.empty(), weather.first(), weather.last())
                     .orElseThrow();
     private final List<HourlySeries.Days> winters = winters();
     private final Climate climate = Climate.bundled("cambridge", DOCUMENTS);
@@ -92,7 +91,9 @@ public class SeasonKernels {
         return hours.sums(sums, winters);
     }
 
-    /** All stages of one crop in one season, of 30; a garden's first question, nothing known yet. */
+    /**
+     * All stages of one crop in one season, of 30; a garden's first question, nothing known yet.
+     */
     @Benchmark
     @OperationsPerInvocation(YEARS)
     public long stageDates() {
