@@ -188,4 +188,38 @@ class LotBookTest {
 
         assertThat(state.plant("rc-9").orElseThrow().plant().form()).isEqualTo("stool");
     }
+
+    private PastLot past(String day) throws IOException {
+        LotBook book =
+                book(
+                        day,
+                        struck("a", "2024-11-20", 20),
+                        "\"date\": \"2024-12-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 20",
+                        "\"date\": \"2025-09-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 18",
+                        "\"date\": \"2025-10-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 17",
+                        "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 16, \"good\": 15",
+                        "\"date\": \"2025-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
+                        "\"date\": \"2026-05-01\", \"entry\": \"lost\", \"plant\": \"x\", \"cause\": \"voles\"",
+                        "\"date\": \"2027-05-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"");
+        Timeline line = book.forecast(lot("a")).orElseThrow().line();
+        return LotRecord.past(lot("a"), line, state);
+    }
+
+    /** The first count after rooting, the good ones lifted, those that stood for a year. */
+    @Test
+    void a_past_lot_is_the_first_count_of_each_phase() throws IOException {
+        PastLot past = past("2027-06-01");
+
+        assertThat(past.rooted()).hasValue(18);
+        assertThat(past.lifted()).hasValue(15);
+        assertThat(past.plantedOut()).hasValue(3);
+        assertThat(past.established()).hasValue(2);
+    }
+
+    @Test
+    void plants_are_established_after_a_year_and_not_on_its_last_day() throws IOException {
+        assertThat(past("2026-11-20").plantedOut()).isEmpty();
+        assertThat(past("2026-11-20").established()).isEmpty();
+        assertThat(past("2026-11-21").plantedOut()).hasValue(3);
+    }
 }
