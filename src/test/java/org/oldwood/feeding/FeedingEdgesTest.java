@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -329,5 +331,47 @@ class FeedingEdgesTest {
         assertThat(Household.inHandfuls(29, "large open", forty)).isEmpty();
         assertThat(Household.inHandfuls(80, "large open", forty))
                 .contains("about 2 handfuls (large open hand, 40 g)");
+    }
+
+    private static FeedYear year(boolean begun, Feed... kept) {
+        Nutrients wanted = new Nutrients(12, 0, 6, 0);
+        return new FeedYear(
+                new Need(wanted, Set.of(Nutrient.N, Nutrient.K2O), "", List.of(), List.of()),
+                Balance.of(wanted, Nutrients.NONE),
+                Data.TABLES.timings().get("ribes"),
+                false,
+                begun,
+                choice(kept),
+                FOUR_BUSHES);
+    }
+
+    /** 12 g/m² of nitrogen in halves, or, of slow feeds alone, at once but 10 g at most. */
+    @Test
+    void slow_feeds_alone_go_in_one_dressing() {
+        Feed slow = heap("\"tags\": [\"organic-nitrogen\", \"slow\"]}");
+
+        assertThat(year(false, NITROGEN, slow).dressings()).hasSize(2);
+        assertThat(year(false, POTASH).dressings()).hasSize(2);
+        assertThat(year(false, POTASH, slow).dressings()).hasSize(1);
+        assertThat(year(false, NITROGEN).dressing(Data.TABLES, 0).due().n()).isEqualTo(6);
+        assertThat(year(false, NITROGEN).dressing(Data.TABLES, 1).due().n()).isEqualTo(6);
+        assertThat(year(false, slow).dressing(Data.TABLES, 0).due().n()).isEqualTo(10);
+        assertThat(year(false, slow).dressing(Data.TABLES, 1).due()).isEqualTo(Nutrients.NONE);
+        assertThat(year(true, slow).dressing(Data.TABLES, 1).due().n()).isEqualTo(10);
+    }
+
+    @Test
+    void the_last_day_is_that_of_the_slowest_nitrogen() {
+        Feed slow = heap("\"tags\": [\"organic-nitrogen\", \"slow\"]}");
+
+        assertThat(latest(NITROGEN)).contains(MonthDay.of(6, 30));
+        assertThat(latest(slow)).contains(MonthDay.of(5, 31));
+        assertThat(latest(POTASH)).isEmpty();
+        assertThat(latest(POTASH, NITROGEN)).contains(MonthDay.of(6, 30));
+    }
+
+    private static Optional<MonthDay> latest(Feed... kept) {
+        FeedYear year = year(false, kept);
+        return year.latest(year.dressing(Data.TABLES, 0));
     }
 }
