@@ -242,4 +242,11 @@ class LimeEdgesTest {
         assertThat(sulphur(asked("loam", 6.0, 4.4, 0)).refused()).isPresent();
         assertThat(sulphur(layer(20, 0, 1)).refused()).isPresent();
     }
+
+    /** 7 t/ha for the upper 20 cm and 5 for the 20 below: half a layer counts half. */
+    @Test
+    void half_a_layer_wants_half_the_lime() {
+        assertThat(LimeRequirement.factorForDepth(7, 5, 20, 30)).isCloseTo(9.5, within(1e-12));
+        assertThat(LimeRequirement.factorForDepth(7, 5, 20, 10)).isCloseTo(3.5, within(1e-12));
+    }
 }

@@ -222,7 +222,16 @@ class SeasonEdgesTest {
      * 30.5 °C.
      */
     @ParameterizedTest
-    @CsvSource({"3.9, 0", "4, 0", "14.5, 10.5", "25, 21", "30.5, 6.150758", "36, 0", "36.1, 0"})
+    @CsvSource({
+        "3.9, 0",
+        "4, 0",
+        "14.5, 10.5",
+        "25, 21",
+        "27.75, 12.963648",
+        "30.5, 6.150758",
+        "36, 0",
+        "36.1, 0"
+    })
     void growing_degree_hours_by_their_waves(double celsius, double expected) {
         assertThat(GrowingDegreeHours.at(celsius)).isCloseTo(expected, within(1e-6));
     }

@@ -72,6 +72,10 @@ class BedDemandTest {
 
         int july = index(2026, 7, 1);
         assertThat(young[july]).isCloseTo(0.15 * 1.05 + 0.85 * 0.30, within(1e-9));
+        double[] second = series(Hemisphere.NORTH, LocalDate.of(2026, 1, 1), 2025, List.of());
+        double cover = WATER.cover(2);
+        assertThat(cover).isBetween(0.16, 0.99);
+        assertThat(second[july]).isCloseTo(cover * 1.05 + (1 - cover) * 0.30, within(1e-9));
         assertThat(bare[july]).isCloseTo(0.30, within(1e-9));
         assertThat(young[july]).isLessThan(grown[july]);
     }
