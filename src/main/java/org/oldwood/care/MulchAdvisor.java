@@ -13,7 +13,6 @@ import org.oldwood.mulching.Mulch;
  * layer has shrunk enough to be topped up). Amount: {@code mulch}.
  */
 final class MulchAdvisor implements Advisor {
-    private static final double WHOLE_BALES_FROM = 0.05;
 
     private final SharedBooks books;
 
@@ -127,14 +126,11 @@ final class MulchAdvisor implements Advisor {
     }
 
     private Optional<String> loads(BedMulch mulch) {
-        Optional<Double> bales = mulch.plan().bales();
+        Optional<Long> bales = mulch.plan().wholeBales();
         if (bales.isPresent()) {
             return Optional.of(
                     "About "
-                            + Words.count(
-                                    (long) Math.ceil(bales.get() - WHOLE_BALES_FROM),
-                                    "bale",
-                                    "bales")
+                            + Words.count(bales.get(), "bale", "bales")
                             + " of "
                             + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
                             + ", "
@@ -144,10 +140,7 @@ final class MulchAdvisor implements Advisor {
         double litres = mulch.barrowLitres();
         return Optional.of(
                 "About "
-                        + Words.count(
-                                (long) Math.ceil(mulch.plan().loads(litres) - WHOLE_BALES_FROM),
-                                "barrow",
-                                "barrows")
+                        + Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows")
                         + " of "
                         + Words.amount(litres)
                         + " l, "

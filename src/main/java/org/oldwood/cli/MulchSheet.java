@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.care.Cautions;
+import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
 import org.oldwood.mulching.MulchPlan;
 import org.oldwood.mulching.MulchTables;
@@ -66,17 +67,19 @@ record MulchSheet(
 
     private String loads(MulchTables tables) {
         if (plan.bales().isPresent()) {
-            return Words.amount(plan.bales().get())
-                    + " bales of "
+            return Words.count(plan.wholeBales().orElseThrow(), "bale", "bales")
+                    + " of "
                     + plan.mulch().bale().orElseThrow().kg().inWords();
         }
-        return Words.amount(plan.loads(tables.figure("barrow").is()))
-                + " barrows of "
-                + tables.figure("barrow").inWords()
+        return loads(tables.figure("barrow"), "barrow", "barrows")
                 + " or "
-                + Words.amount(plan.loads(tables.figure("bag").is()))
-                + " bags of "
-                + tables.figure("bag").inWords();
+                + loads(tables.figure("bag"), "bag", "bags");
+    }
+
+    private String loads(Figure litres, String one, String several) {
+        return Words.count(plan.wholeLoads(litres.is()), one, several)
+                + " of "
+                + litres.inWords();
     }
 
     private String paper(Underlay under) {

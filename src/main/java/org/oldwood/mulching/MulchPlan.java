@@ -32,6 +32,9 @@ public record MulchPlan(
     /** Nobody measures a heap to the litre. */
     private static final long STEP = 10;
 
+    /** A twentieth of a load is not worth another walk. */
+    private static final double TRACE = 0.05;
+
     /**
      * What is asked.
      *
@@ -130,6 +133,20 @@ public record MulchPlan(
     /** Bales by weight, not rounded; empty where it does not come in bales. */
     public Optional<Double> bales() {
         return mulch.bale().map(bale -> kg() / bale.kg().is());
+    }
+
+    /** Whole barrows or bags of so many litres; a trace beyond the last goes on top of it. */
+    public long wholeLoads(double litresEach) {
+        return whole(loads(litresEach));
+    }
+
+    /** Whole bales by weight; empty where it does not come in bales. */
+    public Optional<Long> wholeBales() {
+        return bales().map(MulchPlan::whole);
+    }
+
+    private static long whole(double loads) {
+        return (long) Math.ceil(loads - TRACE);
     }
 
     /** Sheets of paper or card under it, rounded up. */

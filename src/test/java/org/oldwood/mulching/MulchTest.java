@@ -136,6 +136,28 @@ class MulchTest {
         assertThat(layer.depthOn(laid.plusYears(20))).isZero();
     }
 
+    /** Print has chips renewed every two to three years ({@code chips-renewal}). */
+    @Test
+    void chips_as_deep_as_usual_are_gone_when_print_renews_them() {
+        Mulch chips = TABLES.mulch("wood-chips").orElseThrow();
+        LocalDate laid = LocalDate.of(2026, 4, 1);
+        MulchLayer layer =
+                new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
+
+        assertThat(layer.reaches(0).orElseThrow())
+                .isBetween(laid.plusYears(2), laid.plusYears(3).plusDays(1));
+    }
+
+    @Test
+    void loads_are_whole_and_a_trace_is_not_worth_another_walk() {
+        // straw, laid 20 for 10 cm on 4 m2: 40 kg, two bales of 20 kg
+        assertThat(plan("straw", 4, 0, 10).wholeBales()).contains(2L);
+        assertThat(plan("straw", 4.05, 0, 10).wholeBales()).contains(2L);
+        assertThat(plan("straw", 4.5, 0, 10).wholeBales()).contains(3L);
+        assertThat(plan("garden-compost", 1, 0, 1).wholeLoads(80)).isEqualTo(1);
+        assertThat(plan("garden-compost", 1, 0, 1).wholeBales()).isEmpty();
+    }
+
     @Test
     void a_layer_of_75_cm_is_refused() {
         assertThatThrownBy(() -> new MulchPlan.Asked(10, 4, 10, 0, 75))
