@@ -77,9 +77,7 @@ record MulchSheet(
     }
 
     private String loads(Figure litres, String one, String several) {
-        return Words.count(plan.wholeLoads(litres.is()), one, several)
-                + " of "
-                + litres.inWords();
+        return Words.count(plan.wholeLoads(litres.is()), one, several) + " of " + litres.inWords();
     }
 
     private String paper(Underlay under) {

@@ -141,8 +141,7 @@ class MulchTest {
     void chips_as_deep_as_usual_are_gone_when_print_renews_them() {
         Mulch chips = TABLES.mulch("wood-chips").orElseThrow();
         LocalDate laid = LocalDate.of(2026, 4, 1);
-        MulchLayer layer =
-                new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
+        MulchLayer layer = new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
 
         assertThat(layer.reaches(0).orElseThrow())
                 .isBetween(laid.plusYears(2), laid.plusYears(3).plusDays(1));
