@@ -4,21 +4,14 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.care.Advisors;
-import org.oldwood.care.Cautions;
 import org.oldwood.care.FeedingBooks;
-import org.oldwood.care.Plan;
-import org.oldwood.care.Planner;
-import org.oldwood.care.Situation;
 import org.oldwood.care.StandFeed;
 import org.oldwood.care.Subject;
 import org.oldwood.care.Task;
 import org.oldwood.feeding.FeedPlan;
 import org.oldwood.feeding.FeedYear;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Season;
-import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,40 +50,21 @@ final class FeedCommand extends GardenCommand {
                         ? List.of(asked.sheet(this, documents))
                         : ofGarden(folder.orElseThrow());
         folder.ifPresent(this::stopOnProblems);
-        Cautions cautions = Cautions.read(documents);
-        if (json) {
-            out().json(
-                            writer -> {
-                                writer.object().put("format", 1).array("ground");
-                                sheets.forEach(sheet -> sheet.write(writer, cautions));
-                                writer.endArray().endObject();
-                            });
-            return 0;
-        }
-        sheets.forEach(sheet -> sheet.print(out()));
-        FeedSheet.printCautions(out(), sheets, cautions);
+        GroundSheet.show(this, sheets, documents);
         return 0;
     }
 
     private List<FeedSheet> ofGarden(GardenFolder folder) throws IOException {
-        GardenState state = state();
-        BedsAsked.check(this, bed, state);
-        Stages stages = Planning.stages(folder, state);
-        Planner planner =
-                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
-        Plan plan = planner.plan();
-        stopOnProblems(folder);
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
         FeedingBooks books = new FeedingBooks(folder.documents());
-        Situation.World world =
-                new Situation.World(state, stages, folder.crops(), folder.documents());
         List<FeedSheet> sheets = new ArrayList<>();
-        for (Subject stand : planner.subjects().ofKind("stand")) {
+        for (Subject stand : garden.planner().subjects().ofKind("stand")) {
             if (bed.isEmpty()
                     || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
-                NextTask next = new NextTask(planner, plan, stand, AMOUNTS);
-                Season season = next.task().map(Task::season).orElse(state.season());
-                Situation situation = new Situation(world, stand, season, today());
-                StandFeed.of(books, situation)
+                NextTask next = garden.next(stand, AMOUNTS);
+                Season season = next.task().map(Task::season).orElse(garden.state().season());
+                StandFeed.of(books, garden.situation(stand, season))
                         .ifPresentOrElse(
                                 food -> sheets.add(sheet(stand, food, season, books, next)),
                                 () ->
@@ -104,7 +78,8 @@ final class FeedCommand extends GardenCommand {
             tell("Nothing stands there that is fed.");
         }
         Planning.tellNotices(
-                this, plan.notices().stream().filter(it -> it.startsWith("Feed ")).toList());
+                this,
+                garden.plan().notices().stream().filter(it -> it.startsWith("Feed ")).toList());
         return sheets;
     }
 

@@ -35,13 +35,15 @@ record FeedSheet(
         List<Dressing> dressings,
         List<String> arithmetic,
         List<String> assumed,
-        Optional<String> next) {
+        Optional<String> next)
+        implements GroundSheet {
     private static final List<String> GENERAL = List.of("nutrient-rules", "watercourses", "store");
 
     /** One dressing: when, and of what. */
     record Dressing(String when, FeedPlan plan) {}
 
-    void print(Out out) {
+    @Override
+    public void print(Out out) {
         out.hanging("", 2, title + ": " + ground());
         Balance balance = year.balance();
         out.hanging(
@@ -57,16 +59,9 @@ record FeedSheet(
         }
         dressings.forEach(dressing -> print(out, dressing));
         next.ifPresent(words -> out.hanging("  Next   ", 9, words));
-        section(out, "How it was reckoned", arithmetic());
-        section(out, "Not known, so assumed", notKnown());
+        GroundSheet.section(out, "  ", "How it was reckoned", arithmetic());
+        GroundSheet.section(out, "  ", "Not known, so assumed", notKnown());
         out.line();
-    }
-
-    /** The cautions of all sheets, each once. */
-    static void printCautions(Out out, List<FeedSheet> sheets, Cautions all) {
-        Set<String> lines = new LinkedHashSet<>();
-        sheets.forEach(sheet -> lines.addAll(sheet.cautions(all)));
-        section(out, "Take care", List.copyOf(lines));
     }
 
     /** What was assumed, and the nutrients of which the school tells no need. */
@@ -100,13 +95,6 @@ record FeedSheet(
                             mark ->
                                     out.hanging(
                                             "         * ", 11, part.feed().name() + ": " + mark));
-        }
-    }
-
-    private static void section(Out out, String title, List<String> lines) {
-        if (!lines.isEmpty()) {
-            out.line("  " + title);
-            lines.forEach(line -> out.hanging("  - ", 4, line));
         }
     }
 
@@ -150,7 +138,8 @@ record FeedSheet(
                 + month.substring(1).toLowerCase(Locale.ROOT);
     }
 
-    private List<String> cautions(Cautions all) {
+    @Override
+    public List<String> cautions(Cautions all) {
         Set<String> ids = new LinkedHashSet<>();
         dressings.forEach(dressing -> ids.addAll(dressing.plan.cautions()));
         if (!dressings.isEmpty()) {
@@ -159,7 +148,8 @@ record FeedSheet(
         return ids.stream().map(all::find).flatMap(Optional::stream).map(it -> it.line()).toList();
     }
 
-    void write(JsonWriter json, Cautions cautions) {
+    @Override
+    public void write(JsonWriter json, Cautions cautions) {
         json.object().put("title", title);
         for (int i = 0; i + 1 < ids.size(); i += 2) {
             json.put(ids.get(i), ids.get(i + 1));

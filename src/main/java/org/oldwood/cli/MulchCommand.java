@@ -4,23 +4,16 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.care.Advisors;
 import org.oldwood.care.BedMulch;
-import org.oldwood.care.Cautions;
 import org.oldwood.care.FeedingBooks;
-import org.oldwood.care.Plan;
-import org.oldwood.care.Planner;
-import org.oldwood.care.Situation;
 import org.oldwood.care.Subject;
 import org.oldwood.feeding.Words;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
 import org.oldwood.mulching.Mulch;
 import org.oldwood.mulching.MulchPlan;
 import org.oldwood.mulching.MulchTables;
 import org.oldwood.mulching.Underlay;
 import org.oldwood.report.Dates;
-import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -76,18 +69,7 @@ final class MulchCommand extends GardenCommand {
         List<MulchSheet> sheets =
                 alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);
-        Cautions cautions = Cautions.read(documents);
-        if (json) {
-            out().json(
-                            writer -> {
-                                writer.object().put("format", 1).array("ground");
-                                sheets.forEach(it -> it.write(writer, books.mulches(), cautions));
-                                writer.endArray().endObject();
-                            });
-            return 0;
-        }
-        sheets.forEach(sheet -> sheet.print(out(), books.mulches()));
-        MulchSheet.printCautions(out(), sheets, cautions);
+        GroundSheet.show(this, sheets, documents);
         return 0;
     }
 
@@ -104,6 +86,7 @@ final class MulchCommand extends GardenCommand {
                                 now.orElse(0.0),
                                 depth.orElseGet(() -> mulch.depth().is())));
         return new MulchSheet(
+                tables,
                 Words.amount(ground) + " m²",
                 Optional.empty(),
                 List.of(),
@@ -143,27 +126,17 @@ final class MulchCommand extends GardenCommand {
         if (material.isPresent() || under.isPresent()) {
             throw usage("in a garden the material comes from \"materials\" in garden.json");
         }
-        GardenState state = state();
-        BedsAsked.check(this, bed, state);
-        Stages stages = Planning.stages(folder, state);
-        Planner planner =
-                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
-        Plan plan = planner.plan();
-        stopOnProblems(folder);
-        Situation.World world =
-                new Situation.World(state, stages, folder.crops(), folder.documents());
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
         List<MulchSheet> sheets = new ArrayList<>();
-        for (Subject subject : planner.subjects().ofKind("bed")) {
+        for (Subject subject : garden.planner().subjects().ofKind("bed")) {
             if (bed.isEmpty() || subject.id().equals(bed.get())) {
-                NextTask next = new NextTask(planner, plan, subject, List.of("mulch"));
                 sheets.add(
                         sheet(
                                 subject,
-                                BedMulch.of(
-                                        books,
-                                        new Situation(world, subject, state.season(), today())),
+                                BedMulch.of(books, garden.situation(subject)),
                                 books.mulches(),
-                                next));
+                                garden.next(subject, List.of("mulch"))));
             }
         }
         return sheets;
@@ -195,6 +168,7 @@ final class MulchCommand extends GardenCommand {
                                                 + Dates.shortDay(day)
                                                 + "."));
         return new MulchSheet(
+                tables,
                 BedsAsked.heading(subject.bed().orElseThrow().bed()),
                 Optional.of(subject.id()),
                 List.of(there),

@@ -1,10 +1,8 @@
 package org.oldwood.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.care.Cautions;
 import org.oldwood.crop.Figure;
 import org.oldwood.feeding.Words;
@@ -16,6 +14,7 @@ import org.oldwood.store.JsonWriter;
 /**
  * What mulch for one piece of ground comes to, for people and as JSON.
  *
+ * @param tables what a barrow and a bag hold
  * @param title what it is about
  * @param bed the bed's id, in a garden
  * @param facts what is known: what lies there and since when; a line each
@@ -25,16 +24,19 @@ import org.oldwood.store.JsonWriter;
  * @param next when the plan has it, in a garden
  */
 record MulchSheet(
+        MulchTables tables,
         String title,
         Optional<String> bed,
         List<String> facts,
         MulchPlan plan,
         Optional<Underlay> underlay,
         List<String> notes,
-        Optional<String> next) {
+        Optional<String> next)
+        implements GroundSheet {
     private static final List<String> GENERAL = List.of("lifting", "no-bait", "watercourses");
 
-    void print(Out out, MulchTables tables) {
+    @Override
+    public void print(Out out) {
         out.hanging("", 2, title);
         facts.forEach(line -> out.hanging("  ", 4, line));
         if (plan.cubicMetres() > 0) {
@@ -47,7 +49,7 @@ record MulchSheet(
                             + ", laid "
                             + Words.fixed(plan.layCm(), 0)
                             + " cm deep: "
-                            + loads(tables)
+                            + loads()
                             + ", about "
                             + Words.amount(plan.kg())
                             + " kg.");
@@ -60,12 +62,11 @@ record MulchSheet(
                 .notRead()
                 .forEach(mark -> out.hanging("  * ", 4, plan.mulch().name() + " " + mark));
         next.ifPresent(words -> out.hanging("  Next ", 7, words));
-        out.line("  How it was reckoned");
-        plan.lines().forEach(line -> out.hanging("  - ", 4, line));
+        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
         out.line();
     }
 
-    private String loads(MulchTables tables) {
+    private String loads() {
         if (plan.bales().isPresent()) {
             return Words.count(plan.wholeBales().orElseThrow(), "bale", "bales")
                     + " of "
@@ -93,17 +94,8 @@ record MulchSheet(
                 + " cm, wetted.";
     }
 
-    /** The cautions of all sheets that lay something, each once. */
-    static void printCautions(Out out, List<MulchSheet> sheets, Cautions all) {
-        Set<String> lines = new LinkedHashSet<>();
-        sheets.forEach(sheet -> lines.addAll(sheet.cautions(all)));
-        if (!lines.isEmpty()) {
-            out.line("Take care");
-            lines.forEach(line -> out.hanging("  - ", 4, line));
-        }
-    }
-
-    private List<String> cautions(Cautions all) {
+    @Override
+    public List<String> cautions(Cautions all) {
         if (plan.cubicMetres() <= 0) {
             return List.of();
         }
@@ -118,7 +110,8 @@ record MulchSheet(
                 .toList();
     }
 
-    void write(JsonWriter json, MulchTables tables, Cautions all) {
+    @Override
+    public void write(JsonWriter json, Cautions all) {
         json.object();
         bed.ifPresent(id -> json.put("bed", id));
         json.put("title", title)

@@ -5,20 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.oldwood.care.Advisors;
 import org.oldwood.care.BedSoil;
-import org.oldwood.care.Cautions;
 import org.oldwood.care.FeedingBooks;
-import org.oldwood.care.Plan;
-import org.oldwood.care.Planner;
-import org.oldwood.care.Situation;
 import org.oldwood.care.Subject;
 import org.oldwood.feeding.LimeCase;
 import org.oldwood.feeding.Words;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
-import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -79,18 +72,7 @@ abstract class SoilCommand extends GardenCommand {
         List<SoilSheet> sheets =
                 alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);
-        Cautions cautions = Cautions.read(documents);
-        if (json) {
-            out().json(
-                            writer -> {
-                                writer.object().put("format", 1).array("ground");
-                                sheets.forEach(sheet -> sheet.write(writer, cautions));
-                                writer.endArray().endObject();
-                            });
-            return 0;
-        }
-        sheets.forEach(sheet -> sheet.print(out()));
-        SoilSheet.printCautions(out(), sheets, cautions);
+        GroundSheet.show(this, sheets, documents);
         return 0;
     }
 
@@ -117,26 +99,18 @@ abstract class SoilCommand extends GardenCommand {
         if (material.isPresent() || soil.isPresent()) {
             throw usage("in a garden the soil and the material come from its record");
         }
-        GardenState state = state();
-        BedsAsked.check(this, bed, state);
-        Stages stages = Planning.stages(folder, state);
-        Planner planner =
-                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
-        Plan plan = planner.plan();
-        stopOnProblems(folder);
-        Situation.World world =
-                new Situation.World(state, stages, folder.crops(), folder.documents());
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
         List<SoilSheet> sheets = new ArrayList<>();
-        for (Subject subject : planner.subjects().ofKind("bed")) {
-            BedSoil found =
-                    BedSoil.of(books, new Situation(world, subject, state.season(), today()));
+        for (Subject subject : garden.planner().subjects().ofKind("bed")) {
+            BedSoil found = BedSoil.of(books, garden.situation(subject));
             if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
                 sheets.add(
                         ofBed(
                                 subject.bed().orElseThrow().bed(),
                                 found,
                                 facts(found),
-                                new NextTask(planner, plan, subject, List.of(amount()))));
+                                garden.next(subject, List.of(amount()))));
             }
         }
         if (sheets.isEmpty()) {

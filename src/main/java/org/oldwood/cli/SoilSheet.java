@@ -35,7 +35,8 @@ record SoilSheet(
         PhPlan plan,
         double areaM2,
         double given,
-        Optional<String> next) {
+        Optional<String> next)
+        implements GroundSheet {
     private static final List<String> GENERAL = List.of("watercourses", "store", "nutrient-rules");
 
     /** What is told of a lime and of an acidifier alike. */
@@ -50,17 +51,15 @@ record SoilSheet(
         }
     }
 
-    void print(Out out) {
+    @Override
+    public void print(Out out) {
         out.hanging("", 2, title);
         facts.forEach(line -> out.hanging("  ", 4, line));
         out.hanging("  ", 4, headline());
         doses().forEach(line -> out.hanging("  ", 4, line));
         plan.notes().forEach(line -> out.hanging("  ", 4, line));
         next.ifPresent(words -> out.hanging("  Next ", 7, words));
-        if (!plan.lines().isEmpty()) {
-            out.line("  How it was reckoned");
-            plan.lines().forEach(line -> out.hanging("  - ", 4, line));
-        }
+        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
         out.line();
     }
 
@@ -109,17 +108,8 @@ record SoilSheet(
                 + ")";
     }
 
-    /** The cautions of all sheets that give something, each once. */
-    static void printCautions(Out out, List<SoilSheet> sheets, Cautions all) {
-        Set<String> lines = new LinkedHashSet<>();
-        sheets.forEach(sheet -> lines.addAll(sheet.cautions(all)));
-        if (!lines.isEmpty()) {
-            out.line("Take care");
-            lines.forEach(line -> out.hanging("  - ", 4, line));
-        }
-    }
-
-    private List<String> cautions(Cautions all) {
+    @Override
+    public List<String> cautions(Cautions all) {
         if (plan.nothingToDo()) {
             return List.of();
         }
@@ -128,7 +118,8 @@ record SoilSheet(
         return ids.stream().map(all::find).flatMap(Optional::stream).map(it -> it.line()).toList();
     }
 
-    void write(JsonWriter json, Cautions all) {
+    @Override
+    public void write(JsonWriter json, Cautions all) {
         json.object();
         bed.ifPresent(id -> json.put("bed", id));
         json.put("title", title)
