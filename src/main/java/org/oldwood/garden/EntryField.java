@@ -65,6 +65,11 @@ public record EntryField(
         return new EntryField(key, Holds.SOME_STEMS, false, 0, 500, List.of(), help);
     }
 
+    /** Whether its value is the name of something that must be there already. */
+    boolean namesSomething() {
+        return type == Holds.PLANT || type == Holds.BED || type == Holds.LOT || type == Holds.CROP;
+    }
+
     EntryField must() {
         return new EntryField(key, type, true, least, most, words, help);
     }

@@ -9,7 +9,6 @@ import static org.oldwood.garden.EntryField.word;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.oldwood.garden.EntryField.Holds;
 
 /**
@@ -208,7 +207,8 @@ public enum EntryKind {
             says("wrong", Holds.ENTRY, "the id of the wrong entry").must(),
             says("cause", Holds.TEXT, "why"));
 
-    private static final List<String> KEYS = Stream.of(values()).map(EntryKind::key).toList();
+    private static final List<EntryKind> ALL = List.of(values());
+    private static final List<String> KEYS = ALL.stream().map(EntryKind::key).toList();
 
     private final String key;
     private final String meaning;
@@ -252,7 +252,7 @@ public enum EntryKind {
 
     public static Optional<EntryKind> find(String key) {
         int at = KEYS.indexOf(key);
-        return at < 0 ? Optional.empty() : Optional.of(values()[at]);
+        return at < 0 ? Optional.empty() : Optional.of(ALL.get(at));
     }
 
     /** Of these fields an entry must have at least one; empty where there is no such demand. */

@@ -15,7 +15,7 @@ final class EntryLimits {
         switch (entry.kind()) {
             case COUNTED -> {
                 for (String key : FAULTS) {
-                    stems(entry, List.of(key), "counted", problems);
+                    stems(entry, key, "counted", problems);
                     byAge(entry, key, problems);
                 }
             }
@@ -24,7 +24,7 @@ final class EntryLimits {
                 most(entry, "dead", fresh, "the number of fresh canes", problems);
                 most(entry, "weak", fresh, "the number of fresh canes", problems);
             }
-            case PRUNED -> stems(entry, List.of("diseased"), "taken out", problems);
+            case PRUNED -> stems(entry, "diseased", "taken out", problems);
             case LIFTED ->
                     most(
                             entry,
@@ -38,14 +38,18 @@ final class EntryLimits {
         }
     }
 
-    private static void stems(Entry entry, List<String> keys, String done, Problems problems) {
-        for (String key : keys) {
+    /** Most entries say nothing of the part; only then are the stems added up. */
+    private static void stems(Entry entry, String key, String done, Problems problems) {
+        if (entry.count(key).isPresent()) {
             most(entry, key, entry.stems().total(), "the number of stems " + done, problems);
         }
     }
 
     /** A part by age names only classes that were counted, and no more of each. */
     private static void byAge(Entry entry, String key, Problems problems) {
+        if (!entry.values().containsKey(key)) {
+            return;
+        }
         StemAges counted = entry.stems();
         StemAges part = entry.stems(key);
         boolean sameClasses =

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Journal;
+import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -109,10 +110,13 @@ public final class GardenFolder {
                                                 "Look at the line, and note it again if you miss it.")));
         List<Entry> entries = new ArrayList<>();
         Map<String, String> words = new HashMap<>();
+        EntryReader reader = new EntryReader(problems);
         for (Journal.Line line : contents.lines()) {
-            JsonReader.readLine(line, JOURNAL_FILE, words, problems)
-                    .flatMap(json -> EntryReader.read(json, problems))
-                    .ifPresent(entries::add);
+            Json json = JsonReader.readLine(line, JOURNAL_FILE, words, problems).orElse(null);
+            Entry entry = json == null ? null : reader.read(json).orElse(null);
+            if (entry != null) {
+                entries.add(entry);
+            }
         }
         return entries;
     }

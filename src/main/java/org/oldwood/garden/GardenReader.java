@@ -24,7 +24,7 @@ public final class GardenReader {
     /** The format version that this program writes. */
     public static final int FORMAT = 1;
 
-    private static final String ID_PATTERN = "[a-z0-9](?:[a-z0-9-]{0,62}[a-z0-9])?";
+    private static final int LONGEST_ID = 64;
 
     private GardenReader() {}
 
@@ -209,7 +209,20 @@ public final class GardenReader {
 
     /** True of ids: small letters, digits and hyphens, at most 64, no hyphen at the ends. */
     public static boolean isId(String text) {
-        return text.matches(ID_PATTERN);
+        int length = text.length();
+        if (length == 0
+                || length > LONGEST_ID
+                || text.charAt(0) == '-'
+                || text.charAt(length - 1) == '-') {
+            return false;
+        }
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if ((c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-') {
+                return false;
+            }
+        }
+        return true;
     }
 
     static String idRule(String seen) {

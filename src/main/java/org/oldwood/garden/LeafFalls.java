@@ -37,8 +37,12 @@ public final class LeafFalls {
     /** The year of the season in which a day lies for a crop's stems. */
     public int seasonYear(String crop, LocalDate day) {
         Season nominal = Season.containing(day, hemisphere);
+        List<LocalDate> falls = seen.getOrDefault(crop, List.of());
+        if (falls.isEmpty()) {
+            return nominal.year();
+        }
         LocalDate next = nominal.plus(1).start();
-        for (LocalDate fall : seen.getOrDefault(crop, List.of())) {
+        for (LocalDate fall : falls) {
             if (!fall.isAfter(day)
                     && fall.isBefore(next)
                     && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {

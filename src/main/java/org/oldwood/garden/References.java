@@ -3,7 +3,6 @@ package org.oldwood.garden;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
@@ -53,9 +52,9 @@ final class References {
     boolean namesKnown(Entry entry) {
         boolean known = true;
         for (EntryField field : entry.kind().fields()) {
-            Optional<String> name = entry.text(field.key());
-            if (name.isPresent()) {
-                known &= isKnown(entry, field, name.get());
+            if (field.namesSomething()
+                    && entry.values().get(field.key()) instanceof Json.Text name) {
+                known &= isKnown(entry, field, name.value());
             }
         }
         return known;

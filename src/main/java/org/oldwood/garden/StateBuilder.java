@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
+import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
@@ -190,12 +191,14 @@ public final class StateBuilder {
     }
 
     private void note(Entry entry) {
-        entry.text("lot").ifPresent(lot -> noteLot(known(lots, lot), entry));
-        Optional<String> plant = entry.text("plant");
-        if (plant.isPresent()) {
-            notePlant(known(plants, plant.get()), entry);
-        } else {
-            entry.text("bed").ifPresent(bed -> known(beds, bed).add(entry));
+        Map<String, Json> values = entry.values();
+        if (values.get("lot") instanceof Json.Text lot) {
+            noteLot(known(lots, lot.value()), entry);
+        }
+        if (values.get("plant") instanceof Json.Text plant) {
+            notePlant(known(plants, plant.value()), entry);
+        } else if (values.get("bed") instanceof Json.Text bed) {
+            known(beds, bed.value()).add(entry);
         }
     }
 
@@ -219,18 +222,23 @@ public final class StateBuilder {
                             + ". Is it the right plant?");
         }
         plant.entries.add(entry);
-        int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
         switch (entry.kind()) {
-            case COUNTED, PRUNED -> {
-                questions.addAll(
-                        StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
-                plant.stems = plant.stems.after(entry, season);
-            }
+            case COUNTED, PRUNED -> noteStems(plant, entry);
             case GRUBBED, LOST -> plant.gone = Optional.of(entry);
             default -> {
                 // other notes change no count
             }
         }
+    }
+
+    /** Where no stems are known yet, there is nothing that a count could contradict. */
+    private void noteStems(Open plant, Entry entry) {
+        int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
+        if (plant.stems.known()) {
+            questions.addAll(
+                    StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
+        }
+        plant.stems = plant.stems.after(entry, season);
     }
 
     private GardenState finish(LocalDate day) {

@@ -43,12 +43,20 @@ public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom)
     }
 
     public int total() {
-        return counts.values().stream().mapToInt(Integer::intValue).sum();
+        return sum(counts);
+    }
+
+    private static int sum(SortedMap<Integer, Integer> counts) {
+        int sum = 0;
+        for (int count : counts.values()) {
+            sum += count;
+        }
+        return sum;
     }
 
     /** Stems of {@code age} or more. */
     public int atLeast(int age) {
-        return counts.tailMap(age).values().stream().mapToInt(Integer::intValue).sum();
+        return sum(counts.tailMap(age));
     }
 
     /** {@code 1=5, 2=4, 4+=3}; {@code none} where nothing was counted. */

@@ -12,11 +12,17 @@ abstract class KeysAsked {
     final Json.Obj object;
     final Problems problems;
     private final List<String> asked = new ArrayList<>();
+    private final @Nullable Members few;
+
+    /** Which of the few members were asked for, a bit each. */
+    private int seen;
+
     boolean ok = true;
 
     KeysAsked(Json.Obj object, Problems problems) {
         this.object = object;
         this.problems = problems;
+        this.few = object.members() instanceof Members members ? members : null;
     }
 
     public final Place place() {
@@ -44,7 +50,15 @@ abstract class KeysAsked {
     /** The value as it stands, if the key is there. */
     public final Optional<Json> raw(String key) {
         asked.add(key);
-        return Optional.ofNullable(object.members().get(key));
+        if (few == null) {
+            return Optional.ofNullable(object.members().get(key));
+        }
+        int at = few.position(key);
+        if (at < 0) {
+            return Optional.empty();
+        }
+        seen |= 1 << at;
+        return Optional.of(few.value(at));
     }
 
     /** Says that something about this object is wrong. */
@@ -69,7 +83,9 @@ abstract class KeysAsked {
 
     /** Reports every key that was never asked for. Call it once, when all keys have been read. */
     public final void done() {
-        if (asked.containsAll(object.members().keySet())) {
+        if (few != null
+                ? seen == (1 << few.size()) - 1
+                : asked.containsAll(object.members().keySet())) {
             return;
         }
         for (Map.Entry<String, Json> member : object.members().entrySet()) {

@@ -2,7 +2,9 @@ package org.oldwood.store;
 
 import java.util.AbstractMap;
 import java.util.AbstractSet;
+import java.util.Arrays;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Set;
@@ -35,6 +37,38 @@ public final class Members extends AbstractMap<String, Json> {
             all[at++] = member.getValue();
         }
         return new Members(all);
+    }
+
+    /** Gathers members one by one, each key once; may be used again after {@link #take()}. */
+    public static final class Gathering {
+        private Object[] parts = new Object[2 * MOST];
+        private int used;
+
+        public void put(String key, Json value) {
+            if (used == parts.length) {
+                parts = Arrays.copyOf(parts, 2 * used);
+            }
+            parts[used++] = key;
+            parts[used++] = value;
+        }
+
+        /** What was gathered since the last time, in that order. */
+        public Map<String, Json> take() {
+            Members members = new Members(Arrays.copyOf(parts, used));
+            used = 0;
+            return members.size() > MOST ? new LinkedHashMap<>(members) : members;
+        }
+    }
+
+    /** The position of a key, from 0; -1 where it is not there. */
+    int position(String key) {
+        int at = find(key);
+        return at < 0 ? at : at / 2;
+    }
+
+    /** The value at a position. */
+    Json value(int position) {
+        return (Json) keysAndValues[2 * position + 1];
     }
 
     private int find(@Nullable Object key) {
