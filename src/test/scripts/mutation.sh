@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Puts faults into the compiled classes of one package and looks whether the tests notice (PIT).
-# usage: mutation.sh PACKAGE...     pruning, cuttings, feeding, mulching, water, season, care
+# usage: mutation.sh PACKAGE...     pruning, cuttings, feeding, mulching, water, season, care;
+#                                   planner: those classes of care that make a plan out of the rules
 # Asked are the package's own tests, and those tests of care and the commands that are about that craft.
 # Prints, for each package, how many of the faults were noticed; the report is in target/pit-reports.
 set -euo pipefail
@@ -14,6 +15,15 @@ tests_of() {
     mulching) echo "$1.*,cli.SoilAndMulchCommandTest" ;;
     water) echo "$1.*,cli.WaterCommandTest,cli.WaterCompareTest,cli.Et0CommandTest" ;;
     season) echo "$1.*,cli.StagesCommandTest,cli.SumCommandsTest,cli.WeatherCommandTest,cli.SeenStageMovesTasksTest" ;;
+    planner) echo "care.PlannerTest,care.PlannedYearTest,care.PlacementTest,care.JudgeTest,care.FinishedTest,care.ConditionTest,care.TitlesTest,care.TogetherTest,care.RuleSituationsTest,care.RuleWindowsTest,care.KeepApartTest,care.KeepApartLawTest,care.WinterWorkTest,care.DemoGardensTest" ;;
+    *) echo "$1.*" ;;
+  esac
+}
+
+planner="Anchor Begun Concerned Condition Earlier Finished Judge KeepApart Placement Planner Task Titles Together Window"
+classes_of() {
+  case $1 in
+    planner) for class in $planner; do echo "care.$class,care.$class\$*"; done | paste -sd, ;;
     *) echo "$1.*" ;;
   esac
 }
@@ -21,7 +31,8 @@ tests_of() {
 mvn -q -Dquick test-compile
 for package in "$@"; do
   tests=org.oldwood.$(tests_of "$package" | sed 's/,/,org.oldwood./g')
-  mvn -q -Dquick -Pmutation -Dmutated="$package" -Dmutation.tests="$tests" org.pitest:pitest-maven:mutationCoverage \
+  classes=org.oldwood.$(classes_of "$package" | sed 's/,/,org.oldwood./g')
+  mvn -q -Dquick -Pmutation -Dmutation.classes="$classes" -Dmutation.tests="$tests" org.pitest:pitest-maven:mutationCoverage \
     >target/mutation-"$package".log 2>&1 || {
     tail -5 target/mutation-"$package".log >&2
     exit 1

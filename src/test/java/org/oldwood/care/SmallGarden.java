@@ -81,7 +81,12 @@ final class SmallGarden {
     }
 
     Planner planner(String day) {
-        return new Planner(on(day), new CalendarStages(), crops, documents, Advisors.standard());
+        return planner(day, documents, Advisors.standard());
+    }
+
+    /** By other rules than the bundled ones, or other facts. */
+    Planner planner(String day, Documents documents, Advisors advisors) {
+        return new Planner(on(day), new CalendarStages(), crops, documents, advisors);
     }
 
     Plan plan(String day) {
