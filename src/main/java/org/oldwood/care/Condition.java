@@ -55,18 +55,23 @@ public record Condition(
 
     /** Whether it holds of the fact, with the fact's own words and what was asked of it. */
     public Reason test(Fact found) {
+        boolean holds = holds(found);
+        return new Reason(holds, inWords(found, holds), found.sources());
+    }
+
+    /** Whether it holds of the fact. */
+    boolean holds(Fact found) {
         if (!found.known()) {
-            return new Reason(
-                    whenUnknown,
-                    found.words() + " (not known" + (whenUnknown ? ", taken as fulfilled)" : ")"),
-                    found.sources());
+            return whenUnknown;
         }
-        boolean holds =
-                found.number().isPresent()
-                        ? inRange(found.number().getAsDouble())
-                        : wordFits(found);
-        return new Reason(
-                holds, found.words() + (holds ? "" : "; asked for: " + wanted()), found.sources());
+        return found.number().isPresent() ? inRange(found.number().getAsDouble()) : wordFits(found);
+    }
+
+    private String inWords(Fact found, boolean holds) {
+        if (!found.known()) {
+            return found.words() + " (not known" + (whenUnknown ? ", taken as fulfilled)" : ")");
+        }
+        return holds ? found.words() : found.words() + "; asked for: " + wanted();
     }
 
     private boolean inRange(double value) {
@@ -79,8 +84,11 @@ public record Condition(
     }
 
     private boolean wordFits(Fact found) {
+        if (words.isEmpty()) {
+            return true;
+        }
         String word = found.text().orElseGet(() -> found.day().map(Object::toString).orElse(""));
-        return words.isEmpty() || words.contains(word) != not;
+        return words.contains(word) != not;
     }
 
     private String wanted() {

@@ -142,8 +142,7 @@ final class CropAdvisor implements Advisor {
     }
 
     private static Range wood(PruningCase one, Bush bush, Yield yield) {
-        return WoodCrop.factor(
-                one.school().winter(bush).after(), one.aim().target(bush), yield.wood());
+        return WoodCrop.factor(one.cut().after(), one.aim().target(bush), yield.wood());
     }
 
     private static List<String> lines(Situation s) {

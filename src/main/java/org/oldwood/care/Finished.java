@@ -1,8 +1,10 @@
 package org.oldwood.care;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 
 /**
@@ -23,12 +25,23 @@ record Finished(GardenState state) {
             return byId;
         }
         for (String key : rule.doneBy()) {
-            for (Entry entry : situation.subject().entries()) {
-                if (entry.kind().key().equals(key)
-                        && isInTime(entry, rule, situation, window)
-                        && fits(rule, entry)) {
-                    return Optional.of(entry);
+            Optional<EntryKind> kind = EntryKind.find(key);
+            if (kind.isPresent()) {
+                Optional<Entry> done = ofKind(kind.get(), rule, situation, window);
+                if (done.isPresent()) {
+                    return done;
                 }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Entry> ofKind(EntryKind kind, Rule rule, Situation situation, Window window) {
+        for (Entry entry : situation.subject().entries()) {
+            if (entry.kind() == kind
+                    && isInTime(entry, rule, situation, window)
+                    && fits(rule, entry)) {
+                return Optional.of(entry);
             }
         }
         return Optional.empty();
@@ -78,11 +91,12 @@ record Finished(GardenState state) {
     }
 
     private static boolean fits(Rule rule, Entry entry) {
-        return rule.doneFields().entrySet().stream()
-                .allMatch(
-                        wanted ->
-                                entry.text(wanted.getKey())
-                                        .map(wanted.getValue()::equals)
-                                        .orElse(true));
+        for (Map.Entry<String, String> wanted : rule.doneFields().entrySet()) {
+            Optional<String> noted = entry.text(wanted.getKey());
+            if (noted.isPresent() && !noted.get().equals(wanted.getValue())) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -20,7 +20,10 @@ final class Judge {
         this.advisors = advisors;
     }
 
-    /** The answer up to the first condition that does not hold: all that a plan needs. */
+    /**
+     * Whether and when, all that a plan needs: words of a window or of conditions that fail are
+     * left out.
+     */
     Verdict judge(Rule rule, Subject subject, Season season) {
         return judge(rule, new Situation(world, subject, season, world.today()), false);
     }
@@ -33,15 +36,24 @@ final class Judge {
     private Verdict judge(Rule rule, Situation opening, boolean whole) {
         Span span = span(rule, opening);
         if (span.window.isEmpty()) {
-            return new Verdict(rule, opening, span.window, List.of(), span.because);
+            String because = whole ? because(span, rule, opening) : NO_WINDOW;
+            return new Verdict(rule, opening, span.window, List.of(), because);
         }
         LocalDate day = within(span.window.get());
-        Situation situation = new Situation(world, opening.subject(), opening.season(), day);
-        return new Verdict(rule, situation, span.window, reasons(rule, situation, whole), "");
+        Situation situation =
+                day.equals(opening.day())
+                        ? opening
+                        : new Situation(world, opening.subject(), opening.season(), day);
+        List<Reason> reasons =
+                whole ? allReasons(rule, situation) : reasonsIfAllHold(rule, situation);
+        return new Verdict(rule, situation, span.window, reasons, "");
     }
 
-    /** A window, or why there is none. */
-    private record Span(Optional<Window> window, String because) {}
+    private static final String NO_WINDOW = "its window is not known";
+
+    /** A window, or the ends that were found where they do not make one. */
+    private record Span(
+            Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {}
 
     /** What a window by stages and days of the year hangs on. */
     private record SpanOf(String rule, int season, String crop) {}
@@ -68,26 +80,31 @@ final class Judge {
         Optional<Anchor.Found> first = rule.opens().find(opening, advisors);
         Optional<Anchor.Found> last =
                 rule.closes().find(opening, advisors).map(close -> earlier(close, rule, opening));
-        if (first.isEmpty() || last.isEmpty()) {
-            Anchor lacking = first.isEmpty() ? rule.opens() : rule.closes();
-            return new Span(
-                    Optional.empty(),
-                    "its window hangs on "
-                            + lacking.by()
-                            + " "
-                            + lacking.name()
-                            + ", which is not known here"
-                            + why(lacking, opening));
+        boolean opens =
+                first.isPresent()
+                        && last.isPresent()
+                        && !last.get().day().isBefore(first.get().day());
+        return new Span(
+                opens ? Optional.of(window(first.get(), last.get())) : Optional.empty(),
+                first,
+                last);
+    }
+
+    /** Why there is no window. */
+    private String because(Span span, Rule rule, Situation opening) {
+        if (span.first.isPresent() && span.last.isPresent()) {
+            return "its window would close on "
+                    + span.last.get().day()
+                    + ", before it opens on "
+                    + span.first.get().day();
         }
-        if (last.get().day().isBefore(first.get().day())) {
-            return new Span(
-                    Optional.empty(),
-                    "its window would close on "
-                            + last.get().day()
-                            + ", before it opens on "
-                            + first.get().day());
-        }
-        return new Span(Optional.of(window(first.get(), last.get())), "");
+        Anchor lacking = span.first.isEmpty() ? rule.opens() : rule.closes();
+        return "its window hangs on "
+                + lacking.by()
+                + " "
+                + lacking.name()
+                + ", which is not known here"
+                + why(lacking, opening);
     }
 
     /** A last day of its own, where the rule has one and it is known, cuts the window short. */
@@ -122,16 +139,26 @@ final class Judge {
                 words);
     }
 
-    private List<Reason> reasons(Rule rule, Situation situation, boolean whole) {
+    private List<Reason> allReasons(Rule rule, Situation situation) {
         List<Reason> reasons = new ArrayList<>();
         for (Condition condition : rule.when()) {
-            Reason reason =
-                    condition.test(advisors.fact(condition.fact(), condition.of(), situation));
-            reasons.add(reason);
-            if (!whole && !reason.holds()) {
-                break;
-            }
+            reasons.add(condition.test(advisors.fact(condition.fact(), condition.of(), situation)));
         }
         return reasons;
+    }
+
+    /** {@link Verdict#NOT} at the first that does not hold. */
+    private List<Reason> reasonsIfAllHold(Rule rule, Situation situation) {
+        List<Condition> conditions = rule.when();
+        Reason[] reasons = new Reason[conditions.size()];
+        for (int i = 0; i < reasons.length; i++) {
+            Condition condition = conditions.get(i);
+            Fact fact = advisors.fact(condition.fact(), condition.of(), situation);
+            if (!condition.holds(fact)) {
+                return Verdict.NOT;
+            }
+            reasons[i] = condition.test(fact);
+        }
+        return List.of(reasons);
     }
 }

@@ -177,7 +177,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     }
 
     private static Wood fromCut(PlantState plant, PruningCase one, Season season) {
-        Cut cut = one.school().winter(one.bush().orElse(one.blank()));
+        Cut cut = one.cut();
         int each = 0;
         for (Taken taken : cut.taken()) {
             each += taken.age() == 1 && taken.why() == Why.CROWDED ? taken.number() : 0;

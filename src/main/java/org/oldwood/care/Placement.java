@@ -2,6 +2,7 @@ package org.oldwood.care;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.oldwood.garden.Garden;
 
 /**
@@ -21,7 +24,12 @@ final class Placement {
     private final Garden garden;
     private final KeepApart apart;
     private final Map<LocalDate, Double> minutes = new HashMap<>();
+
+    /** The days of tasks that others wait for: by rule, subject or bed, and season. */
     private final Map<String, LocalDate> placed = new HashMap<>();
+
+    /** The rules that some other rule comes after. */
+    private final Set<String> first = new HashSet<>();
 
     Placement(Situation.World world, KeepApart apart) {
         this.world = world;
@@ -30,29 +38,58 @@ final class Placement {
     }
 
     Plan place(List<Task> tasks, LocalDate until, List<String> notices) {
-        List<Task> done = new ArrayList<>();
-        List<Task> ordered = new ArrayList<>(tasks);
-        Map<String, Integer> depth = depths(tasks);
-        ordered.sort(
-                Comparator.comparing((Task task) -> depth.getOrDefault(task.rule().id(), 0))
-                        .thenComparing(task -> task.window().first())
-                        .thenComparing(Task::id));
-        for (Task task : ordered) {
-            if (task.state() == Task.State.OPEN) {
-                one(task, notices).ifPresent(done::add);
-            } else {
-                remember(task, task.day());
-                done.add(task);
+        List<Task> done = new ArrayList<>(tasks.size());
+        for (List<Task> together : byDepth(tasks)) {
+            together.sort(BY_WINDOW);
+            for (Task task : together) {
+                if (task.state() == Task.State.OPEN) {
+                    one(task, notices).ifPresent(done::add);
+                } else {
+                    remember(task, task.day());
+                    done.add(task);
+                }
             }
         }
-        done.sort(Comparator.comparing(Task::day).thenComparing(Task::id));
+        done.sort(BY_DAY);
         return new Plan(world.today(), until, done, notices);
     }
 
-    /** How many rules come before each, along {@code after}. A ring of rules ends at ten. */
-    private static Map<String, Integer> depths(List<Task> tasks) {
+    private static final Comparator<Task> BY_WINDOW =
+            (a, b) -> {
+                int byFirst = a.window().first().compareTo(b.window().first());
+                return byFirst != 0 ? byFirst : a.id().compareTo(b.id());
+            };
+
+    private static final Comparator<Task> BY_DAY =
+            (a, b) -> {
+                int byDay = a.day().compareTo(b.day());
+                return byDay != 0 ? byDay : a.id().compareTo(b.id());
+            };
+
+    /** Tasks of rules that come after none, after one of these, and so on. */
+    private Collection<List<Task>> byDepth(List<Task> tasks) {
         Map<String, Rule> rules = new HashMap<>();
-        tasks.forEach(task -> rules.putIfAbsent(task.rule().id(), task.rule()));
+        for (Task task : tasks) {
+            if (rules.putIfAbsent(task.rule().id(), task.rule()) == null) {
+                first.addAll(task.rule().after());
+            }
+        }
+        Map<String, Integer> depth = depths(rules);
+        SortedMap<Integer, List<Task>> all = new TreeMap<>();
+        for (Task task : tasks) {
+            int deep = depth.getOrDefault(task.rule().id(), 0);
+            List<Task> together = all.get(deep);
+            if (together == null) {
+                together = new ArrayList<>();
+                all.put(deep, together);
+            }
+            together.add(task);
+        }
+        return all.values();
+    }
+
+    /** How many rules come before each, along {@code after}. A ring of rules ends at ten. */
+    private static Map<String, Integer> depths(Map<String, Rule> rules) {
         Map<String, Integer> depth = new HashMap<>();
         for (int round = 0; round < 10; round++) {
             for (Rule rule : rules.values()) {
@@ -112,13 +149,17 @@ final class Placement {
     }
 
     private void remember(Task task, LocalDate day) {
-        for (String where : places(task)) {
-            placed.merge(
-                    task.rule().id() + "@" + where + "@" + task.season().label(),
-                    day,
-                    Placement::latest);
+        if (first.contains(task.rule().id())) {
+            for (String where : places(task)) {
+                placed.merge(
+                        task.rule().id() + "@" + where + "@" + task.season().label(),
+                        day,
+                        Placement::latest);
+            }
         }
-        minutes.merge(day, task.minutes().orElse(0.0), Double::sum);
+        if (garden.minutesPerDay() != 0) {
+            minutes.merge(day, task.minutes().orElse(0.0), Double::sum);
+        }
         Set<String> tags = tags(task);
         if (!tags.isEmpty()) {
             task.subject()
@@ -160,15 +201,20 @@ final class Placement {
         if (!garden.workDays().contains(day.getDayOfWeek())) {
             return false;
         }
+        if (garden.minutesPerDay() == 0) {
+            return true;
+        }
         double taken = minutes.getOrDefault(day, 0.0);
-        return garden.minutesPerDay() == 0
-                || taken == 0
-                || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
+        return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }
 
     private static Set<String> tags(Task task) {
+        List<String> ofAmount = task.amount().map(Amount::tags).orElse(List.of());
+        if (ofAmount.isEmpty() && task.rule().tags().isEmpty()) {
+            return Set.of();
+        }
         Set<String> tags = new HashSet<>(task.rule().tags());
-        task.amount().ifPresent(amount -> tags.addAll(amount.tags()));
+        tags.addAll(ofAmount);
         return tags;
     }
 

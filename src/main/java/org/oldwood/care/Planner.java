@@ -3,14 +3,11 @@ package org.oldwood.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.crop.Crops;
 import org.oldwood.garden.Entry;
-import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Season;
 import org.oldwood.season.Stages;
@@ -31,7 +28,7 @@ public final class Planner {
     private final Subjects subjects;
     private final Judge judge;
     private final Finished finished;
-    private final Cautions cautions;
+    private final TaskMaker maker;
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
 
@@ -50,7 +47,7 @@ public final class Planner {
         this.subjects = new Subjects(state, crops);
         this.judge = new Judge(world, advisors);
         this.finished = new Finished(state);
-        this.cautions = Cautions.read(documents);
+        this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
         this.lastToNext = List.of(now.plus(-1), now, now.plus(1));
@@ -104,16 +101,27 @@ public final class Planner {
             if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
                 repeats(rule, verdict, gathered);
             }
-            List<Task> found = gathered.tasks.subList(before, gathered.tasks.size());
-            if (isPlanned(found) || (!bySeason(rule) && !found.isEmpty())) {
+            boolean found = gathered.tasks.size() > before;
+            boolean settled =
+                    found
+                            ? !bySeason(rule) || isPlanned(gathered.tasks, before)
+                            : verdict.window().isEmpty() && hangsOnEntries(rule);
+            if (settled) {
                 break;
             }
         }
     }
 
-    private static boolean isPlanned(List<Task> found) {
-        for (Task task : found) {
-            if (task.state() == Task.State.OPEN) {
+    /** Where what its window hangs on was never noted, no season has one. */
+    private static boolean hangsOnEntries(Rule rule) {
+        return rule.opens().by().equals("entry")
+                && rule.closes().by().equals("entry")
+                && rule.noLaterThan().isEmpty();
+    }
+
+    private static boolean isPlanned(List<Task> tasks, int from) {
+        for (int i = from; i < tasks.size(); i++) {
+            if (tasks.get(i).state() == Task.State.OPEN) {
                 return true;
             }
         }
@@ -218,63 +226,7 @@ public final class Planner {
         if (finished.isPresent()
                 || amount.isPresent()
                 || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
-            gathered.tasks.add(task(rule, verdict, window, ordinal, amount, finished));
+            gathered.tasks.add(maker.task(verdict, window, ordinal, amount, finished));
         }
-    }
-
-    private Task task(
-            Rule rule,
-            Verdict verdict,
-            Window window,
-            int ordinal,
-            Optional<Amount> amount,
-            Optional<Entry> finished) {
-        Situation situation = verdict.situation();
-        String id =
-                Task.id(
-                        rule,
-                        situation.subject(),
-                        situation.season(),
-                        ordinal,
-                        rule.repeatDays() > 0);
-        List<Reason> reasons = new ArrayList<>();
-        reasons.add(new Reason(true, rule.reason(), rule.sources()));
-        reasons.addAll(verdict.reasons());
-        if (finished.isEmpty()) {
-            Begun.of(id, world.state()).ifPresent(reasons::add);
-        }
-        Set<String> sources = new LinkedHashSet<>(rule.sources());
-        verdict.reasons().forEach(reason -> sources.addAll(reason.sources()));
-        amount.ifPresent(found -> sources.addAll(found.sources()));
-        Task.State state =
-                finished.isEmpty()
-                        ? Task.State.OPEN
-                        : finished.get().kind() == EntryKind.SKIPPED
-                                ? Task.State.SKIPPED
-                                : Task.State.DONE;
-        LocalDate day = window.first().plusDays(Math.round((window.days() - 1) * rule.best()));
-        return new Task(
-                id,
-                rule,
-                situation.subject(),
-                situation.season(),
-                ordinal,
-                Titles.of(rule, situation),
-                window,
-                finished.map(Entry::date).orElse(day),
-                amount,
-                reasons,
-                warnings(rule, amount, situation, window),
-                List.copyOf(sources),
-                state,
-                finished.map(Entry::date));
-    }
-
-    private List<String> warnings(
-            Rule rule, Optional<Amount> amount, Situation situation, Window window) {
-        Set<String> ids = new LinkedHashSet<>(rule.cautions());
-        amount.ifPresent(found -> ids.addAll(found.cautions()));
-        return cautions.lines(
-                ids, situation.subject().crop(), window, situation.season().hemisphere());
     }
 }

@@ -1,15 +1,20 @@
 package org.oldwood.care;
 
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.crop.Crop;
 import org.oldwood.crop.Decimals;
+import org.oldwood.crop.Figure;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.pruning.CaneSchool;
 import org.oldwood.pruning.Cut;
+import org.oldwood.pruning.School;
 import org.oldwood.pruning.StageOfLife;
 import org.oldwood.pruning.StagedWords;
 import org.oldwood.pruning.Why;
@@ -35,6 +40,12 @@ final class PruningAdvisor implements Advisor {
     }
 
     private final PruningCases cases;
+    private final AlikeBushes alike = new AlikeBushes();
+
+    /** Facts that are the same for many plants, by the very way and figure that they rest on. */
+    private final Map<School, Map<StageOfLife, Fact>> lives = new IdentityHashMap<>();
+
+    private final Map<Figure, Map<Integer, Fact>> pastLives = new IdentityHashMap<>();
     private @Nullable PruningMinutes minutes;
     private @Nullable GardenState minutesOf;
 
@@ -83,17 +94,22 @@ final class PruningAdvisor implements Advisor {
             return Optional.of(grub(situation));
         }
         String time = TIMES.getOrDefault(name, "winter");
-        List<PlantState> plants = situation.subject().plants();
         return first(situation)
                 .filter(one -> isDoneBy(one, name))
-                .map(
-                        one ->
-                                new PruningAmounts(
-                                                one,
-                                                bushes(situation),
-                                                minutes(situation.world().state())
-                                                        .of(plants, one.crop(), one.form(), time))
-                                        .of(name, time));
+                .map(one -> amount(name, time, one, situation));
+    }
+
+    private Amount amount(String name, String time, PruningCase one, Situation situation) {
+        List<PlantState> plants = situation.subject().plants();
+        int bushes = bushes(plants);
+        Optional<Double> together =
+                minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
+        return alike.amount(
+                name,
+                one,
+                bushes,
+                together,
+                () -> new PruningAmounts(one, bushes, together).of(name, time));
     }
 
     /**
@@ -109,11 +125,10 @@ final class PruningAdvisor implements Advisor {
     }
 
     private static Amount grub(Situation situation) {
-        int bushes = bushes(situation);
+        List<PlantState> plants = situation.subject().plants();
+        int bushes = bushes(plants);
         double metres =
-                situation.subject().plants().stream()
-                        .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
-                        .sum();
+                plants.stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
         String words =
                 metres > 0
                         ? Decimals.one(metres) + " m of row"
@@ -131,8 +146,12 @@ final class PruningAdvisor implements Advisor {
         return minutes;
     }
 
-    private static int bushes(Situation situation) {
-        return situation.subject().plants().stream().mapToInt(p -> p.plant().bushes()).sum();
+    private static int bushes(List<PlantState> plants) {
+        int bushes = 0;
+        for (PlantState plant : plants) {
+            bushes += plant.plant().bushes();
+        }
+        return bushes;
     }
 
     /** The case of the subject's plant; of the first of several. */
@@ -142,24 +161,17 @@ final class PruningAdvisor implements Advisor {
             return Optional.empty();
         }
         PlantState state = plants.get(0);
-        return situation
-                .world()
-                .crops()
-                .find(state.plant().crop())
-                .flatMap(
-                        crop ->
-                                cases.of(
-                                        state,
-                                        crop,
-                                        situation.season(),
-                                        situation.world().state()));
+        Optional<Crop> crop = situation.world().crops().find(state.plant().crop());
+        return crop.isEmpty()
+                ? Optional.empty()
+                : cases.of(state, crop.get(), situation.season(), situation.world().state());
     }
 
     private static Fact spent(PruningCase one) {
         if (one.bush().isEmpty()) {
             return Fact.unknown("spent-stems", COUNT);
         }
-        Cut cut = one.school().winter(one.bush().get());
+        Cut cut = one.cut();
         int spent = cut.of(Why.SPENT) + cut.of(Why.OLDEST) + cut.heldBack();
         return Fact.number(
                 "spent-stems",
@@ -172,8 +184,8 @@ final class PruningAdvisor implements Advisor {
         return one.school().teaching().sources().toArray(String[]::new);
     }
 
-    private static Fact lifeStage(PruningCase one) {
-        Cut cut = one.school().winter(one.bush().orElse(one.blank()));
+    private Fact lifeStage(PruningCase one) {
+        Cut cut = one.cut();
         StageOfLife life = cut.life();
         boolean bearing = life == StageOfLife.BEARING;
         if (bearing && one.pastLife()) {
@@ -181,34 +193,59 @@ final class PruningAdvisor implements Advisor {
         } else if (bearing && one.bush().isEmpty()) {
             return Fact.unknown("life-stage", COUNT);
         }
-        String words =
-                life == StageOfLife.NEGLECTED
-                        ? cut.staged()
-                                .map(StagedWords::inShort)
-                                .orElse("more spent wood than can go in one winter")
-                        : "by its age and wood it is " + life.words();
-        return Fact.text("life-stage", life.words(), words, sources(one));
+        if (life == StageOfLife.NEGLECTED) {
+            String words =
+                    cut.staged()
+                            .map(StagedWords::inShort)
+                            .orElse("more spent wood than can go in one winter");
+            return Fact.text("life-stage", life.words(), words, sources(one));
+        }
+        Map<StageOfLife, Fact> ofSchool = lives.get(one.school());
+        if (ofSchool == null) {
+            ofSchool = new EnumMap<>(StageOfLife.class);
+            lives.put(one.school(), ofSchool);
+        }
+        Fact known = ofSchool.get(life);
+        if (known == null) {
+            String words = "by its age and wood it is " + life.words();
+            known = Fact.text("life-stage", life.words(), words, sources(one));
+            ofSchool.put(life, known);
+        }
+        return known;
     }
 
-    private static Fact pastLife(PruningCase one) {
-        if (one.life().isEmpty()) {
+    private Fact pastLife(PruningCase one) {
+        Optional<Figure> life = one.life();
+        if (life.isEmpty()) {
             return Fact.unknown("past-life", "no figure for the crop's productive life is known");
         }
-        boolean past = one.pastLife();
+        int seasons = one.blank().seasons().orElse(0);
+        Map<Integer, Fact> bySeasons = pastLives.get(life.get());
+        if (bySeasons == null) {
+            bySeasons = new HashMap<>();
+            pastLives.put(life.get(), bySeasons);
+        }
+        Fact known = bySeasons.get(seasons);
+        if (known == null) {
+            known = pastLife(one.pastLife(), seasons, life.get());
+            bySeasons.put(seasons, known);
+        }
+        return known;
+    }
+
+    private static Fact pastLife(boolean past, int seasons, Figure life) {
         return Fact.yes(
                 "past-life",
                 past,
-                one.blank().seasons().orElse(0)
-                        + " seasons completed; a productive life is about "
-                        + one.life().get().inWords(),
-                one.life().get().sources().toArray(String[]::new));
+                seasons + " seasons completed; a productive life is about " + life.inWords(),
+                life.sources().toArray(String[]::new));
     }
 
     private static Fact surplus(PruningCase one) {
         if (one.bush().isEmpty() || !one.bush().get().stems().knows(1)) {
             return Fact.unknown("surplus-canes", "the canes were not counted; note canes");
         }
-        Cut cut = one.school().winter(one.bush().get());
+        Cut cut = one.cut();
         int surplus = cut.of(Why.CROWDED) + cut.of(Why.WEAK);
         return Fact.number(
                 "surplus-canes",

@@ -34,7 +34,7 @@ final class PruningAmounts {
     }
 
     Amount of(String name, String time) {
-        Cut cut = school.winter(one.bush().orElse(one.blank()));
+        Cut cut = one.cut();
         return switch (name) {
             case "winter-cut", "renovation-cut", "canes-thin", "canes-down" ->
                     one.bush().isPresent() ? counted(cut, time) : uncounted(cut, time);

@@ -19,6 +19,7 @@ import org.oldwood.garden.Season;
 import org.oldwood.garden.StemAges;
 import org.oldwood.pruning.Bush;
 import org.oldwood.pruning.CaneSchool;
+import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.FormPruning;
 import org.oldwood.pruning.Outlook;
 import org.oldwood.pruning.Pruning;
@@ -30,6 +31,7 @@ import org.oldwood.pruning.Stems;
  * its way of pruning.
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
+ * @param cut what comes out in that winter; of a plant without stems where they were not counted
  * @param faults what was noted of sick, weak, damaged and low stems
  * @param plant the plant
  * @param falls when leaves were seen to fall
@@ -41,6 +43,7 @@ public record PruningCase(
         School school,
         Optional<Bush> bush,
         Bush blank,
+        Cut cut,
         StemFaults faults,
         PlantState plant,
         LeafFalls falls) {
@@ -48,29 +51,36 @@ public record PruningCase(
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public static Optional<PruningCase> of(
             PlantState state, Crop crop, Season season, GardenState garden) {
-        Optional<Pruning> pruning = Pruning.read(crop);
-        Optional<FormPruning> form = pruning.flatMap(it -> it.form(state.plant().form()));
-        if (pruning.isEmpty() || form.isEmpty()) {
+        return Pruning.read(crop).flatMap(pruning -> of(state, crop, pruning, season, garden));
+    }
+
+    static Optional<PruningCase> of(
+            PlantState state, Crop crop, Pruning pruning, Season season, GardenState garden) {
+        FormPruning form = pruning.forms().get(state.plant().form());
+        if (form == null) {
             return Optional.empty();
         }
-        School school = chosen(state, form.get(), garden.garden().choices());
+        School school = chosen(state, form, garden.garden().choices());
         Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
-        boolean canes = form.get().craft().equals("canes");
+        boolean canes = form.craft().equals("canes");
         Stems stems = canes ? canes(state, season) : stems(state, season);
         StemFaults faults =
                 canes
                         ? StemFaults.ofCanes(state, stems)
                         : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
+        Optional<Bush> bush =
+                stems.oldest() == 0
+                        ? Optional.empty()
+                        : Optional.of(withStems(blank, stems, faults));
         return Optional.of(
                 new PruningCase(
                         crop,
-                        pruning.get(),
-                        form.get(),
+                        pruning,
+                        form,
                         school,
-                        stems.oldest() == 0
-                                ? Optional.empty()
-                                : Optional.of(withStems(blank, stems, faults)),
+                        bush,
                         blank,
+                        school.winter(bush.orElse(blank)),
                         faults,
                         state,
                         garden.leafFalls()));

@@ -8,6 +8,7 @@ import org.oldwood.garden.ByPlant;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
+import org.oldwood.pruning.Pruning;
 
 /**
  * Plants as the pruning craft sees them, each made once while its bed is planned: its own rules and
@@ -15,11 +16,26 @@ import org.oldwood.garden.Season;
  */
 public final class PruningCases {
     private final ByPlant<Map<Season, Optional<PruningCase>>> known = new ByPlant<>();
+    private final Map<String, Optional<Pruning>> crops = new HashMap<>();
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public Optional<PruningCase> of(
             PlantState plant, Crop crop, Season season, GardenState garden) {
-        return known.get(plant, any -> new HashMap<>())
-                .computeIfAbsent(season, year -> PruningCase.of(plant, crop, year, garden));
+        Map<Season, Optional<PruningCase>> seasons = known.get(plant, any -> new HashMap<>(4));
+        Optional<PruningCase> one = seasons.get(season);
+        if (one == null) {
+            one = pruning(crop).flatMap(it -> PruningCase.of(plant, crop, it, season, garden));
+            seasons.put(season, one);
+        }
+        return one;
+    }
+
+    private Optional<Pruning> pruning(Crop crop) {
+        Optional<Pruning> read = crops.get(crop.id());
+        if (read == null) {
+            read = Pruning.read(crop);
+            crops.put(crop.id(), read);
+        }
+        return read;
     }
 }

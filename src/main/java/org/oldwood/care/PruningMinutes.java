@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -34,36 +35,53 @@ public final class PruningMinutes {
         }
     }
 
-    private final Map<String, Noted> noted = new HashMap<>();
+    private final GardenState state;
+    private final Map<Alike, Noted> noted = new HashMap<>();
+
+    /** Plants whose minutes can stand for each other's. */
+    private record Alike(String crop, String form, String cut) {
+        Alike(PlantState plant, String cut) {
+            this(plant.plant().crop(), plant.plant().form(), cut);
+        }
+    }
 
     public PruningMinutes(GardenState state) {
-        state.plants().values().forEach(this::add);
+        this.state = state;
+        for (PlantState plant : state.plants().values()) {
+            add(plant);
+        }
     }
 
     private void add(PlantState plant) {
         for (Entry entry : plant.entries()) {
-            if (entry.kind() == EntryKind.PRUNED && entry.count("minutes").isPresent()) {
-                int minutes = entry.count("minutes").getAsInt();
-                String cut = entry.text("cut").orElse(WINTER);
-                add(own(plant, cut), minutes, 1);
-                add(alike(plant, cut), minutes, size(plant));
+            OptionalInt minutes = minutes(entry);
+            if (minutes.isPresent()) {
+                Alike alike = new Alike(plant, cut(entry));
+                Noted before = noted.getOrDefault(alike, Noted.NOTHING);
+                noted.put(alike, before.and(minutes.getAsInt(), size(plant)));
             }
         }
     }
 
-    private void add(String key, double minutes, double parts) {
-        noted.merge(
-                key,
-                Noted.NOTHING.and(minutes, parts),
-                (before, now) -> before.and(now.minutes, now.parts));
+    private static OptionalInt minutes(Entry entry) {
+        return entry.kind() == EntryKind.PRUNED ? entry.count("minutes") : OptionalInt.empty();
     }
 
-    private static String own(PlantState plant, String cut) {
-        return plant.plant().id() + "|" + cut;
+    private static String cut(Entry entry) {
+        return entry.text("cut").orElse(WINTER);
     }
 
-    private static String alike(PlantState plant, String cut) {
-        return plant.plant().crop() + "|" + plant.plant().form() + "|" + cut;
+    /** What was noted for a plant itself, by all of its entries up to the state's day. */
+    private Noted own(PlantState plant, String cut) {
+        PlantState now = state.plants().getOrDefault(plant.plant().id(), plant);
+        Noted own = Noted.NOTHING;
+        for (Entry entry : now.entries()) {
+            OptionalInt minutes = minutes(entry);
+            if (minutes.isPresent() && cut(entry).equals(cut)) {
+                own = own.and(minutes.getAsInt(), 1);
+            }
+        }
+        return own;
     }
 
     /** Metres of a row, or bushes. */
@@ -85,11 +103,11 @@ public final class PruningMinutes {
     }
 
     private Optional<Double> of(PlantState plant, Crop crop, FormPruning form, String time) {
-        Noted mine = noted.get(own(plant, time));
-        if (mine != null) {
+        Noted mine = own(plant, time);
+        if (mine.parts > 0) {
             return Optional.of(mine.each());
         }
-        Noted others = noted.get(alike(plant, time));
+        Noted others = noted.get(new Alike(plant, time));
         if (others != null) {
             return Optional.of(others.each() * size(plant));
         }

@@ -1,26 +1,29 @@
 package org.oldwood.care;
 
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Season;
 import org.oldwood.store.Json;
 
 /** The facts that stand in the record itself, without any craft. */
 final class RecordFacts implements Advisor {
     private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts =
             new LinkedHashMap<>();
+    private final Map<Integer, Fact> ages = new HashMap<>();
 
     RecordFacts() {
-        facts.put("age", (of, s) -> age(s));
+        facts.put("age", (of, s) -> age(s.subject().plants(), s.season()));
         facts.put("bushes", (of, s) -> bushes(s));
         facts.put("days-since", RecordFacts::daysSince);
         facts.put("ever", RecordFacts::ever);
@@ -88,19 +91,22 @@ final class RecordFacts implements Advisor {
         return Optional.empty();
     }
 
-    private static Fact age(Situation s) {
-        OptionalInt oldest =
-                s.subject().plants().stream()
-                        .mapToInt(plant -> plant.plant().seasonsOld(s.season()))
-                        .max();
-        return oldest.isPresent()
-                ? Fact.number(
-                        "age",
-                        oldest.getAsInt(),
-                        "in season "
-                                + oldest.getAsInt()
-                                + " after planting (the planting season is 1)")
-                : Fact.unknown("age", "no plant stands here; note planted");
+    /** Of the oldest. Most plants of a garden share a few ages, so each is put in words once. */
+    private Fact age(List<PlantState> plants, Season season) {
+        if (plants.isEmpty()) {
+            return Fact.unknown("age", "no plant stands here; note planted");
+        }
+        int oldest = Integer.MIN_VALUE;
+        for (PlantState plant : plants) {
+            oldest = Math.max(oldest, plant.plant().seasonsOld(season));
+        }
+        Fact known = ages.get(oldest);
+        if (known == null) {
+            String words = "in season " + oldest + " after planting (the planting season is 1)";
+            known = Fact.number("age", oldest, words);
+            ages.put(oldest, known);
+        }
+        return known;
     }
 
     private static Fact bushes(Situation s) {

@@ -58,7 +58,15 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
                 sick,
                 within(sum(entry, WEAK, older), stems, sick),
                 entry.count("dead").orElse(0),
-                WEAK.stream().mapToInt(key -> entry.count(key).orElse(0)).sum());
+                weakInAll(entry));
+    }
+
+    private static int weakInAll(Entry entry) {
+        int all = 0;
+        for (String key : WEAK) {
+            all += entry.count(key).orElse(0);
+        }
+        return all;
     }
 
     /** Those of the new canes of a row, of {@code canes} that stand there. */
@@ -88,16 +96,23 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     }
 
     private static Map<Integer, Integer> sum(Entry entry, List<String> keys, int older) {
-        Map<Integer, Integer> sum = new TreeMap<>();
+        Map<Integer, Integer> sum = Map.of();
         for (String key : keys) {
             StemAges ages = entry.stems(key);
-            ages.counts().forEach((age, count) -> sum.merge(age + older, count, Integer::sum));
+            if (!ages.isEmpty()) {
+                Map<Integer, Integer> all = sum.isEmpty() ? new TreeMap<>() : sum;
+                ages.counts().forEach((age, count) -> all.merge(age + older, count, Integer::sum));
+                sum = all;
+            }
         }
         return sum;
     }
 
     /** As many of each age as stand there and are not in {@code taken}. */
     private static Stems within(Map<Integer, Integer> faults, Stems stems, Stems taken) {
+        if (faults.isEmpty()) {
+            return Stems.NONE;
+        }
         int[] counts = new int[stems.oldest()];
         for (int age = 1; age <= counts.length; age++) {
             int there = stems.at(age) - taken.at(age);

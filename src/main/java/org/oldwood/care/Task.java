@@ -67,8 +67,10 @@ public record Task(
     }
 
     Task on(LocalDate chosen) {
-        return new Task(
-                id, rule, subject, season, ordinal, title, window, chosen, amount, reasons,
-                cautions, sources, state, finished);
+        return chosen.equals(day)
+                ? this
+                : new Task(
+                        id, rule, subject, season, ordinal, title, window, chosen, amount, reasons,
+                        cautions, sources, state, finished);
     }
 }

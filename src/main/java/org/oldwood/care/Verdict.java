@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param rule the rule
  * @param situation the subject and season
  * @param window the window, where its ends could be found
- * @param reasons the conditions' answers, in the rule's order; all of them must hold. In a plan
- *     they end at the first that does not
+ * @param reasons the conditions' answers, in the rule's order; all of them must hold. A plan, which
+ *     only asks whether they do, has {@link #NOT} alone where one does not
  * @param because why there is no task although all conditions hold; empty otherwise
  */
 public record Verdict(
@@ -20,6 +20,9 @@ public record Verdict(
         Optional<Window> window,
         List<Reason> reasons,
         String because) {
+    /** In a plan: one condition does not hold, never mind which. */
+    static final List<Reason> NOT = List.of(new Reason(false, "", List.of()));
+
     public Verdict {
         reasons = List.copyOf(reasons);
     }

@@ -25,7 +25,7 @@ public final class Crops {
     }
 
     public Optional<Crop> find(String id) {
-        return ids.contains(id) ? Optional.of(get(id)) : Optional.empty();
+        return read.containsKey(id) || ids.contains(id) ? Optional.of(get(id)) : Optional.empty();
     }
 
     /** The crop of a known id. */

@@ -68,17 +68,29 @@ public record Cut(
 
     /** How many stems come out. */
     public int number() {
-        return taken.stream().mapToInt(Taken::number).sum();
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.number();
+        }
+        return all;
     }
 
     /** How many stems of a class come out. */
     public int of(int age) {
-        return taken.stream().filter(one -> one.age() == age).mapToInt(Taken::number).sum();
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.age() == age ? one.number() : 0;
+        }
+        return all;
     }
 
     /** How many stems come out for a reason. */
     public int of(Why why) {
-        return taken.stream().filter(one -> one.why() == why).mapToInt(Taken::number).sum();
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.why() == why ? one.number() : 0;
+        }
+        return all;
     }
 
     /** Sound stems of two years and more that come out: those that a limit of a season counts. */
