@@ -43,9 +43,9 @@ final class PruningAdvisor implements Advisor {
     private final AlikeBushes alike = new AlikeBushes();
 
     /** Facts that are the same for many plants, by the very way and figure that they rest on. */
-    private final Map<School, Map<StageOfLife, Fact>> lives = new IdentityHashMap<>();
+    private final IdentityHashMap<School, Map<StageOfLife, Fact>> lives = new IdentityHashMap<>();
 
-    private final Map<Figure, Map<Integer, Fact>> pastLives = new IdentityHashMap<>();
+    private final IdentityHashMap<Figure, Map<Integer, Fact>> pastLives = new IdentityHashMap<>();
     private @Nullable PruningMinutes minutes;
     private @Nullable GardenState minutesOf;
 

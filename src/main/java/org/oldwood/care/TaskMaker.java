@@ -21,7 +21,7 @@ import org.oldwood.garden.Season;
 final class TaskMaker {
     private final Situation.World world;
     private final Cautions cautions;
-    private final Map<Rule, Reason> ownReasons = new IdentityHashMap<>();
+    private final IdentityHashMap<Rule, Reason> ownReasons = new IdentityHashMap<>();
     private final Map<Warned, List<String>> warnings = new HashMap<>();
     private final Map<List<String>, List<String>> sources = new HashMap<>();
 
