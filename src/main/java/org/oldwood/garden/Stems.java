@@ -1,24 +1,41 @@
 package org.oldwood.garden;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plant's stems by the season in which each grew, so that ages follow from the day asked about: a
  * shoot of season 2026 is 0 in that season and 1 in season 2027. Immutable.
- *
- * @param bySeason season year in which the stem grew → number of stems
- * @param openUntil the season year up to which older seasons were lumped together, if they were
  */
-public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil) {
-    static final Stems UNKNOWN = new Stems(new TreeMap<>(), OptionalInt.empty());
+public final class Stems {
+    static final Stems UNKNOWN = new Stems(new int[0], OptionalInt.empty());
+
+    /**
+     * In pairs, the oldest first: the season year in which stems grew, and their number. A table
+     * for each plant of a large garden would take four times the memory.
+     */
+    private final int[] bySeason;
+
+    /** The season year up to which older seasons were lumped together, if they were. */
+    private final OptionalInt openUntil;
+
+    private Stems(int[] bySeason, OptionalInt openUntil) {
+        this.bySeason = bySeason;
+        this.openUntil = openUntil;
+    }
 
     /** The stems as counted in the season of that year. */
     static Stems counted(StemAges ages, int seasonYear) {
-        SortedMap<Integer, Integer> by = new TreeMap<>();
-        ages.counts().forEach((age, count) -> by.put(seasonYear - age, count));
+        int[] by = new int[2 * ages.counts().size()];
+        int at = by.length;
+        for (Map.Entry<Integer, Integer> each : ages.counts().entrySet()) {
+            by[--at] = each.getValue();
+            by[--at] = seasonYear - each.getKey();
+        }
         OptionalInt open =
                 ages.openFrom().isPresent()
                         ? OptionalInt.of(seasonYear - ages.openFrom().getAsInt())
@@ -29,12 +46,31 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
     /** A new count replaces the classes it names; the others stay as they were. */
     Stems recounted(StemAges ages, int seasonYear) {
         Stems fresh = counted(ages, seasonYear);
-        SortedMap<Integer, Integer> by = new TreeMap<>(bySeason);
-        if (fresh.openUntil.isPresent()) {
-            by.headMap(fresh.openUntil.getAsInt() + 1).clear();
+        return bySeason.length == 0
+                ? fresh
+                : new Stems(with(fresh), fresh.openUntil.isPresent() ? fresh.openUntil : openUntil);
+    }
+
+    /** These stems, and the fresh ones in the place of those of the same seasons. */
+    private int[] with(Stems fresh) {
+        int[] by = new int[bySeason.length + fresh.bySeason.length];
+        int used = 0;
+        int next = 0;
+        for (int old = 0; old < bySeason.length; old += 2) {
+            int season = bySeason[old];
+            while (next < fresh.bySeason.length && fresh.bySeason[next] <= season) {
+                by[used++] = fresh.bySeason[next++];
+                by[used++] = fresh.bySeason[next++];
+            }
+            boolean replaced = used > 0 && by[used - 2] == season;
+            if (!replaced && season > fresh.openUntil.orElse(Integer.MIN_VALUE)) {
+                by[used++] = season;
+                by[used++] = bySeason[old + 1];
+            }
         }
-        by.putAll(fresh.bySeason);
-        return new Stems(by, fresh.openUntil.isPresent() ? fresh.openUntil : openUntil);
+        int left = fresh.bySeason.length - next;
+        System.arraycopy(fresh.bySeason, next, by, used, left);
+        return Arrays.copyOf(by, used + left);
     }
 
     /**
@@ -42,7 +78,7 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
      * none. An age that was lumped with older ones is taken from that class.
      */
     Stems without(StemAges ages, int seasonYear) {
-        SortedMap<Integer, Integer> by = new TreeMap<>(bySeason);
+        int[] by = bySeason.clone();
         for (Map.Entry<Integer, Integer> taken : ages.counts().entrySet()) {
             int grewIn = seasonYear - taken.getKey();
             boolean open =
@@ -55,22 +91,23 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
     }
 
     /** From an open class the oldest go first. */
-    private static void takeOut(
-            SortedMap<Integer, Integer> by, int grewIn, boolean open, int number) {
+    private static void takeOut(int[] by, int grewIn, boolean open, int number) {
         int left = number;
-        for (int season :
-                open ? by.headMap(grewIn + 1).keySet() : by.subMap(grewIn, grewIn + 1).keySet()) {
-            int there = by.getOrDefault(season, 0);
-            int gone = Math.min(there, left);
-            by.put(season, there - gone);
-            left -= gone;
+        for (int at = 0; at < by.length && by[at] <= grewIn; at += 2) {
+            if (open || by[at] == grewIn) {
+                int gone = Math.min(by[at + 1], left);
+                by[at + 1] -= gone;
+                left -= gone;
+            }
         }
     }
 
     /** The stems by age in the season of that year. */
     public StemAges ages(int seasonYear) {
         SortedMap<Integer, Integer> counts = new TreeMap<>();
-        bySeason.forEach((grewIn, count) -> counts.merge(seasonYear - grewIn, count, Integer::sum));
+        for (int at = 0; at < bySeason.length; at += 2) {
+            counts.put(seasonYear - bySeason[at], bySeason[at + 1]);
+        }
         return new StemAges(
                 counts,
                 openUntil.isPresent() && !counts.isEmpty()
@@ -79,7 +116,7 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
     }
 
     public boolean known() {
-        return !bySeason.isEmpty();
+        return bySeason.length > 0;
     }
 
     /**
@@ -92,5 +129,23 @@ public record Stems(SortedMap<Integer, Integer> bySeason, OptionalInt openUntil)
             case PRUNED -> without(entry.stems(), season);
             default -> this;
         };
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Stems stems
+                && Arrays.equals(bySeason, stems.bySeason)
+                && openUntil.equals(stems.openUntil);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(bySeason) + openUntil.hashCode();
+    }
+
+    /** Tells apart what is not the same; meant for programs. */
+    @Override
+    public String toString() {
+        return Arrays.toString(bySeason) + " " + openUntil;
     }
 }

@@ -35,7 +35,7 @@ public final class Journal {
      *     when it is asked for: as texts, all together would take several times the file's size
      * @param torn the unfinished text after the last line end that is no JSON, if any
      */
-    public record Contents(List<Line> lines, Optional<Line> torn) {}
+    public record Contents(JournalLines lines, Optional<Line> torn) {}
 
     /** A line and its number. */
     public record Line(int number, String text) {}
@@ -43,7 +43,7 @@ public final class Journal {
     /** Reads the file; one that is not there is empty. */
     public Contents read() throws IOException {
         if (!Files.exists(file)) {
-            return new Contents(List.of(), Optional.empty());
+            return new Contents(JournalLines.NONE, Optional.empty());
         }
         return contents(Files.readAllBytes(file));
     }

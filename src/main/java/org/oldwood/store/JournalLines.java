@@ -4,9 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.RandomAccess;
+import org.jspecify.annotations.Nullable;
 
 /** The lines of a file as places in its bytes; a line's text is made when it is asked for. */
-final class JournalLines extends AbstractList<Journal.Line> implements RandomAccess {
+public final class JournalLines extends AbstractList<Journal.Line> implements RandomAccess {
+    public static final JournalLines NONE = new JournalLines(new byte[0]);
+
     /** Number, start and end of each line. */
     private static final int EACH = 3;
 
@@ -46,9 +49,25 @@ final class JournalLines extends AbstractList<Journal.Line> implements RandomAcc
 
     /** The line from {@code start} to before {@code end}, without a carriage return at its end. */
     Journal.Line line(int number, int start, int end) {
-        int last = end > start && bytes[end - 1] == '\r' ? end - 1 : end;
+        int last = last(start, end);
         return new Journal.Line(
                 number, new String(bytes, start, last - start, StandardCharsets.UTF_8));
+    }
+
+    private int last(int start, int end) {
+        return end > start && bytes[end - 1] == '\r' ? end - 1 : end;
+    }
+
+    /** What reads the plain ones of these lines. */
+    PlainLines plain(String file) {
+        return new PlainLines(bytes, file);
+    }
+
+    /** The value of a line, if it is a plain one. */
+    @Nullable Json read(int position, PlainLines plain) {
+        int place = position * EACH;
+        int start = places[place + 1];
+        return plain.read(places[place], start, last(start, places[place + 2]));
     }
 
     @Override

@@ -108,7 +108,7 @@ public final class JsonReader {
             var at = e.getLocation();
             int line = at == null ? 0 : at.getLineNr() + lineOffset;
             int column = at == null ? 0 : at.getColumnNr();
-            Place place = new Place(file, line, column, "");
+            Place place = Place.of(file, line, column, "");
             String message = firstSentence(e.getOriginalMessage());
             if (message.startsWith("Duplicate field")) {
                 problems.add(
@@ -134,7 +134,7 @@ public final class JsonReader {
 
     private Place here() {
         var at = parser.currentTokenLocation();
-        return new Place(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
+        return Place.of(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
     }
 
     private Json value(Place place) throws IOException {

@@ -52,6 +52,19 @@ public final class Members extends AbstractMap<String, Json> {
             parts[used++] = value;
         }
 
+        /** False, and nothing is put, where the key is there already. */
+        boolean putNew(String key, Json value) {
+            if (indexOf(parts, used, key) >= 0) {
+                return false;
+            }
+            put(key, value);
+            return true;
+        }
+
+        void clear() {
+            used = 0;
+        }
+
         /** What was gathered since the last time, in that order. */
         public Map<String, Json> take() {
             Members members = new Members(Arrays.copyOf(parts, used));
@@ -72,8 +85,15 @@ public final class Members extends AbstractMap<String, Json> {
     }
 
     private int find(@Nullable Object key) {
-        for (int at = 0; at < keysAndValues.length; at += 2) {
-            if (keysAndValues[at].equals(key)) {
+        return key instanceof String text ? indexOf(keysAndValues, keysAndValues.length, text) : -1;
+    }
+
+    /** Most keys differ in length, which is seen at once. */
+    private static int indexOf(Object[] keysAndValues, int end, String key) {
+        int length = key.length();
+        for (int at = 0; at < end; at += 2) {
+            String known = (String) keysAndValues[at];
+            if (known.length() == length && known.equals(key)) {
                 return at;
             }
         }

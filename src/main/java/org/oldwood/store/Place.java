@@ -5,24 +5,37 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A place in a file that a person can go to. Its path is put together when it is asked for, since a
- * reader makes a place for every value and few are ever shown.
+ * reader makes a place for every value and few are ever shown. A large journal holds millions, so a
+ * place on the line of what it stands in does not keep that line's number again.
  */
-public final class Place {
-    private final String file;
-    private final int line;
-    private final int column;
-    private final @Nullable Place within;
-    private final String key;
-    private final int index;
+public sealed class Place {
+    /** What it stands in: a place, or the file's name. */
+    private final Object in;
 
-    private Place(
-            String file, int line, int column, @Nullable Place within, String key, int index) {
-        this.file = file;
-        this.line = line;
+    /** Where in there: a key, or a number in a list. */
+    private final Object step;
+
+    private final int column;
+
+    private Place(Object in, Object step, int column) {
+        this.in = in;
+        this.step = step;
         this.column = column;
-        this.within = within;
-        this.key = key;
-        this.index = index;
+    }
+
+    /** A place on a line of its own. */
+    private static final class OnLine extends Place {
+        private final int line;
+
+        OnLine(Object in, Object step, int line, int column) {
+            super(in, step, column);
+            this.line = line;
+        }
+
+        @Override
+        public int line() {
+            return line;
+        }
     }
 
     /**
@@ -33,28 +46,28 @@ public final class Place {
      * @param column the column, from 1; 0 when the whole line is meant
      * @param path the key inside the file, {@code beds[2].areaM2} for example; may be empty
      */
-    public Place(String file, int line, int column, String path) {
-        this(file, line, column, null, path, -1);
+    public static Place of(String file, int line, int column, String path) {
+        return new OnLine(file, path, line, column);
     }
 
     /** The whole file. */
     public static Place of(String file) {
-        return new Place(file, 0, 0, "");
+        return of(file, 0, 0, "");
     }
 
     /** A line of a file. */
     public static Place of(String file, int line) {
-        return new Place(file, line, 0, "");
+        return of(file, line, 0, "");
     }
 
     /** The file's name as the user knows it. */
     public String file() {
-        return file;
+        return in instanceof Place outer ? outer.file() : (String) in;
     }
 
     /** The line, from 1; 0 when the whole file is meant. */
     public int line() {
-        return line;
+        return ((Place) in).line();
     }
 
     /** The column, from 1; 0 when the whole line is meant. */
@@ -64,51 +77,58 @@ public final class Place {
 
     /** The key inside the file, {@code beds[2].areaM2} for example; may be empty. */
     public String path() {
-        if (within == null) {
-            return key;
+        if (!(in instanceof Place outer)) {
+            return (String) step;
         }
-        String before = within.path();
-        if (index >= 0) {
-            return before + "[" + index + "]";
+        String before = outer.path();
+        if (step instanceof Integer) {
+            return before + "[" + step + "]";
         }
-        return before.isEmpty() ? key : before + "." + key;
+        return before.isEmpty() ? (String) step : before + "." + step;
     }
 
     /** The same place, one key further in. */
     public Place at(String key) {
-        return new Place(file, line, column, this, key, -1);
+        return new Place(this, key, column);
     }
 
     /** A value under a key of an object that stands here. */
     Place of(String key, int line, int column) {
-        return new Place(file, line, column, this, key, -1);
+        return inside(key, line, column);
     }
 
     /** The value of that number, from 0, in a list that stands here. */
     Place of(int index, int line, int column) {
-        return new Place(file, line, column, this, "", index);
+        return inside(index, line, column);
+    }
+
+    private Place inside(Object step, int line, int column) {
+        return line == line()
+                ? new Place(this, step, column)
+                : new OnLine(this, step, line, column);
     }
 
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Place place
-                && line == place.line
+                && line() == place.line()
                 && column == place.column
-                && file.equals(place.file)
+                && file().equals(place.file())
                 && path().equals(place.path());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(file, line, column, path());
+        return Objects.hash(file(), line(), column, path());
     }
 
     /** As it stands before a message: {@code garden.json:14:22}. */
     @Override
     public String toString() {
-        if (line == 0) {
-            return file;
+        if (line() == 0) {
+            return file();
         }
-        return column == 0 ? file + ":" + line : file + ":" + line + ":" + column;
+        String onLine = file() + ":" + line();
+        return column == 0 ? onLine : onLine + ":" + column;
     }
 }

@@ -1,0 +1,156 @@
+package org.oldwood.store;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The thorough reader, which works with Jackson, is what plain lines are held against. */
+class PlainLinesTest {
+    private static final String FILE = "journal.jsonl";
+    private static final int LINE = 7;
+    private static final String ODD = "\"\\{}[],:.-+0159aeE \t\r\u0001\u007fü";
+
+    private static Optional<Json> plain(String text) {
+        byte[] bytes = ("before\n" + text).getBytes(UTF_8);
+        return Optional.ofNullable(new PlainLines(bytes, FILE).read(LINE, 7, bytes.length));
+    }
+
+    private static Optional<Json> thorough(String text) {
+        Problems problems = new Problems();
+        Optional<Json> value = JsonReader.readLine(text, FILE, LINE, problems);
+        return problems.isEmpty() ? value : Optional.empty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                " \t{ } \t",
+                "{\"a\":\"\"}",
+                "{\"id\": \"e-1\", \"a\": \"b c\",\t\"d\" : 0 , \"e\":{\"1\": 5, \"4+\": 12}}",
+                "{\"a\": 0.5, \"b\": 120.50, \"c\": 123456789012.345, \"d\": 999999999999999}",
+                "{\"a\": 0.1, \"b\": 0.3, \"c\": 2.675, \"d\": 0.00000000000001}",
+                "{\"1\":1,\"2\":2,\"3\":3,\"4\":4,\"5\":5,\"6\":6,\"7\":7,\"8\":8,\"9\":9}",
+                "{\"a\": {}, \"b\": {\"a\": \"\u007f\"}}"
+            })
+    void a_plain_line_says_the_same_at_the_same_places(String text) {
+        assertThat(plain(text)).isPresent().isEqualTo(thorough(text));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                " ",
+                "5",
+                "\"a\"",
+                "[]",
+                "{\"a\": \"\\n\"}",
+                "{\"a\": \"ü\"}",
+                "{\"a\": -1}",
+                "{\"a\": 1e3}",
+                "{\"a\": 1.}",
+                "{\"a\": .5}",
+                "{\"a\": 01}",
+                "{\"a\": 1234567890123456}",
+                "{\"a\": 1.234567890123456}",
+                "{\"a\": true}",
+                "{\"a\": null}",
+                "{\"a\": [1]}",
+                "{\"a\": {\"b\": {}}}",
+                "{\"a\": 1, \"a\": 1}",
+                "{\"a\": 1,}",
+                "{\"a\" 1}",
+                "{\"a\": }",
+                "{\"a\": 1 2}",
+                "{\"a\": 1}}",
+                "{\"a\": 1",
+                "{\"a",
+                "{",
+                "{\"a\": 1} {}"
+            })
+    void of_any_other_line_it_makes_nothing(String text) {
+        assertThat(plain(text)).isEmpty();
+    }
+
+    @Test
+    void a_damaged_line_is_either_left_or_read_as_the_thorough_reader_reads_it()
+            throws IOException {
+        Random random = new Random(20261125);
+        int read = 0;
+        for (String line : demoLines()) {
+            for (int i = 0; i < 20; i++) {
+                String damaged = damaged(line, random);
+                Optional<Json> plain = plain(damaged);
+                if (plain.isPresent()) {
+                    assertThat(plain).as(damaged).isEqualTo(thorough(damaged));
+                    read++;
+                }
+            }
+        }
+        assertThat(read).isPositive();
+    }
+
+    @Test
+    void nearly_all_lines_that_we_write_are_plain() throws IOException {
+        List<String> lines = demoLines();
+
+        assertThat(lines.stream().filter(line -> plain(line).isPresent()).count())
+                .isGreaterThan(lines.size() * 9L / 10);
+    }
+
+    private static List<String> demoLines() throws IOException {
+        List<String> lines = new ArrayList<>();
+        for (String garden : List.of("terrace-school", "fire-station-hedges")) {
+            lines.addAll(Files.readAllLines(Path.of("demo-data", garden, FILE)));
+        }
+        return lines;
+    }
+
+    /** A character more, less, or another. */
+    private static String damaged(String line, Random random) {
+        int at = random.nextInt(line.length());
+        int kind = random.nextInt(3);
+        String odd = kind == 0 ? "" : String.valueOf(ODD.charAt(random.nextInt(ODD.length())));
+        return line.substring(0, at) + odd + line.substring(kind == 1 ? at : at + 1);
+    }
+
+    @Test
+    void a_word_that_comes_again_is_the_same_object() {
+        byte[] bytes = "row-a pruned row-a Aa BB Aa BB".getBytes(UTF_8);
+        Words words = new Words(bytes);
+
+        assertThat(words.of(0, 5)).isEqualTo("row-a").isSameAs(words.of(13, 5));
+        assertThat(words.of(6, 6)).isEqualTo("pruned");
+        // these two have the same hash
+        assertThat(words.of(19, 2)).isEqualTo("Aa").isSameAs(words.of(25, 2));
+        assertThat(words.of(22, 2)).isEqualTo("BB").isSameAs(words.of(28, 2));
+    }
+
+    @Test
+    void very_many_words_are_kept_apart() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 10_000; i < 20_000; i++) {
+            text.append(i);
+        }
+        byte[] bytes = text.toString().getBytes(UTF_8);
+        Words words = new Words(bytes);
+        String[] first = new String[10_000];
+        Arrays.setAll(first, i -> words.of(5 * i, 5));
+
+        for (int i = 0; i < first.length; i++) {
+            assertThat(words.of(5 * i, 5)).isEqualTo("" + (10_000 + i)).isSameAs(first[i]);
+        }
+    }
+}
