@@ -103,10 +103,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
                                                     0,
                                                     "by the calendar",
                                                     List.of()));
-            case "entry" ->
-                    EntryKind.find(name)
-                            .flatMap(kind -> Entries.last(situation.subject().entries(), kind))
-                            .map(this::entry);
+            case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };
     }
@@ -120,6 +117,16 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
         StageDate date = situation.world().stages().date(crop.get(), situation.season(), stage);
         String words = crop.get().name() + ": " + date.inWords();
         return Optional.of(found(date.date(), date.plusMinusDays(), words, date.sources()));
+    }
+
+    private Optional<Entry> entry(Subject subject) {
+        Optional<EntryKind> kind = EntryKind.find(name);
+        return kind.isEmpty() ? Optional.empty() : Entries.last(subject.entries(), kind.get());
+    }
+
+    /** The day of the entry that it hangs on, where it hangs on one. */
+    Optional<LocalDate> entryDay(Subject subject) {
+        return entry(subject).map(Entry::date);
     }
 
     private Found entry(Entry entry) {

@@ -1,8 +1,10 @@
 package org.oldwood.care;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Crop;
@@ -52,17 +54,23 @@ final class CropAdvisor implements Advisor {
         double low = 0;
         double is = 0;
         double high = 0;
-        Set<String> sources = new LinkedHashSet<>();
-        List<String> arithmetic = new ArrayList<>();
+        Map<Alike, Borne> known = new HashMap<>();
+        Set<String> forms = new LinkedHashSet<>();
+        List<String> arithmetic = new ArrayList<>(s.subject().plants().size());
         for (PlantState plant : s.subject().plants()) {
-            Optional<Range> kg = kilograms(plant, crop.get(), yield.get(), s, arithmetic);
-            if (kg.isEmpty()) {
+            Optional<Borne> borne = borne(plant, crop.get(), yield.get(), s, known);
+            if (borne.isEmpty()) {
                 return Optional.empty();
             }
-            low += kg.get().low();
-            is += kg.get().is();
-            high += kg.get().high();
-            sources.addAll(sources(plant, yield.get()));
+            low += borne.get().kg().low();
+            is += borne.get().kg().is();
+            high += borne.get().kg().high();
+            arithmetic.add(plant.plant().id() + borne.get().arithmetic());
+            forms.add(plant.plant().form());
+        }
+        Set<String> sources = new LinkedHashSet<>();
+        for (String form : forms) {
+            sources.addAll(sources(form, yield.get()));
         }
         return Optional.of(
                 Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources))
@@ -75,8 +83,7 @@ final class CropAdvisor implements Advisor {
                 : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + ")";
     }
 
-    private static Set<String> sources(PlantState plant, Yield yield) {
-        String form = plant.plant().form();
+    private static Set<String> sources(String form, Yield yield) {
         Set<String> sources = new LinkedHashSet<>();
         Optional.ofNullable(yield.mature().get(form))
                 .ifPresent(figure -> sources.addAll(figure.sources()));
@@ -84,34 +91,58 @@ final class CropAdvisor implements Advisor {
         return sources;
     }
 
-    private Optional<Range> kilograms(
-            PlantState plant, Crop crop, Yield yield, Situation s, List<String> arithmetic) {
+    /** What alike plants of a stand have alike. */
+    private record Alike(String form, int year, double parts, Range wood) {}
+
+    /**
+     * What a plant bears.
+     *
+     * @param arithmetic how that was worked out, to follow the plant's id
+     */
+    private record Borne(Range kg, String arithmetic) {}
+
+    /** What a plant bears: worked out once for all that are alike. */
+    private Optional<Borne> borne(
+            PlantState plant, Crop crop, Yield yield, Situation s, Map<Alike, Borne> known) {
         String form = plant.plant().form();
-        int year = plant.plant().seasonsOld(s.season());
-        Optional<Range> each = yield.expected(form, year);
         Figure mature = yield.mature().get(form);
-        if (each.isEmpty() || mature == null) {
+        if (mature == null) {
             return Optional.empty();
         }
-        double parts = parts(plant, crop, mature);
-        Range wood = wood(plant, crop, yield, s);
-        arithmetic.add(
-                plant.plant().id()
-                        + ": "
-                        + mature.inWords()
-                        + " when mature ("
-                        + kg(mature.low())
-                        + " to "
-                        + kg(mature.high())
-                        + ") x "
-                        + Math.round(100 * yield.series(form).map(it -> it.share(year)).orElse(0.0))
-                        + " % in its season "
-                        + year
-                        + " x "
-                        + Math.round(100 * wood.is())
-                        + " % for its wood x "
-                        + kg(parts));
-        return each.map(range -> range.times(wood).times(parts));
+        Alike alike =
+                new Alike(
+                        form,
+                        plant.plant().seasonsOld(s.season()),
+                        parts(plant, crop, mature),
+                        wood(plant, crop, yield, s));
+        Borne found = known.get(alike);
+        if (found != null) {
+            return Optional.of(found);
+        }
+        Optional<Borne> made =
+                yield.expected(form, alike.year())
+                        .map(each -> each.times(alike.wood()).times(alike.parts()))
+                        .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
+        made.ifPresent(borne -> known.put(alike, borne));
+        return made;
+    }
+
+    private static String arithmetic(Alike alike, Figure mature, Yield yield) {
+        double share = yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
+        return ": "
+                + mature.inWords()
+                + " when mature ("
+                + kg(mature.low())
+                + " to "
+                + kg(mature.high())
+                + ") x "
+                + Math.round(100 * share)
+                + " % in its season "
+                + alike.year()
+                + " x "
+                + Math.round(100 * alike.wood().is())
+                + " % for its wood x "
+                + kg(alike.parts());
     }
 
     /** Bushes, or metres of row where the crop is told by the metre. */
@@ -132,14 +163,14 @@ final class CropAdvisor implements Advisor {
 
     /** Share of the full crop that the wood after this winter's cut bears; 1 where not counted. */
     private Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
-        return cases.of(plant, crop, s.season(), s.world().state())
-                .flatMap(
-                        one ->
-                                one.bush()
-                                        .filter(bush -> bush.stems().isComplete())
-                                        .map(bush -> wood(one, bush, yield)))
-                .orElse(new Range(1, 1, 1));
+        Optional<PruningCase> one = cases.of(plant, crop, s.season(), s.world().state());
+        Optional<Bush> bush = one.flatMap(PruningCase::bush);
+        return bush.isPresent() && bush.get().stems().isComplete()
+                ? wood(one.get(), bush.get(), yield)
+                : WHOLE;
     }
+
+    private static final Range WHOLE = new Range(1, 1, 1);
 
     private static Range wood(PruningCase one, Bush bush, Yield yield) {
         return WoodCrop.factor(one.cut().after(), one.aim().target(bush), yield.wood());

@@ -9,6 +9,7 @@ import org.oldwood.cuttings.LotBook;
 final class CuttingsAdvisor implements Advisor {
     private final PruningCases cases;
     private @Nullable LotBook book;
+    private @Nullable CuttingsFacts facts;
     private Situation.@Nullable World world;
 
     CuttingsAdvisor(PruningCases cases) {
@@ -31,18 +32,29 @@ final class CuttingsAdvisor implements Advisor {
         if (now == null || world != s.world()) {
             now = new LotBook(s.world().state(), s.world().crops(), s.world().stages());
             book = now;
+            facts = null;
             world = s.world();
         }
         return now;
     }
 
+    private CuttingsFacts facts(Situation s) {
+        LotBook now = book(s);
+        CuttingsFacts of = facts;
+        if (of == null) {
+            of = new CuttingsFacts(now);
+            facts = of;
+        }
+        return of;
+    }
+
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        return new CuttingsFacts(book(s)).of(name, of, s);
+        return facts(s).of(name, of, s);
     }
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        return new CuttingsAmounts(book(s), cases).of(name, s);
+        return new CuttingsAmounts(book(s), facts(s), cases).of(name, s);
     }
 }

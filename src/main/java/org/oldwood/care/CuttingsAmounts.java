@@ -30,10 +30,12 @@ final class CuttingsAmounts {
             List.of("cuttings-to-take", LAYERS, "lot-expected", "lot-water", "lift", "plant-out");
 
     private final LotBook book;
+    private final CuttingsFacts facts;
     private final PruningCases cases;
 
-    CuttingsAmounts(LotBook book, PruningCases cases) {
+    CuttingsAmounts(LotBook book, CuttingsFacts facts, PruningCases cases) {
         this.book = book;
+        this.facts = facts;
         this.cases = cases;
     }
 
@@ -56,7 +58,6 @@ final class CuttingsAmounts {
     }
 
     private Optional<Amount> take(Situation s, Optional<String> method) {
-        CuttingsFacts facts = new CuttingsFacts(book);
         if (s.subject().crop().isEmpty() || facts.fitParents(s).isEmpty()) {
             return Optional.empty();
         }

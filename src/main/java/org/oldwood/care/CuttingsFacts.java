@@ -2,7 +2,10 @@ package org.oldwood.care;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
@@ -10,6 +13,7 @@ import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.LotBook;
 import org.oldwood.cuttings.ParentHealth;
+import org.oldwood.cuttings.PlantingOut;
 import org.oldwood.cuttings.StrikeWindow;
 import org.oldwood.cuttings.Timeline;
 import org.oldwood.garden.LotState;
@@ -35,6 +39,9 @@ final class CuttingsFacts {
                     "flowers-off");
 
     private final LotBook book;
+
+    /** Whether flowers come off, by course and age: the same for all plants of a planting. */
+    private final IdentityHashMap<Course, Map<Integer, Fact>> flowers = new IdentityHashMap<>();
 
     CuttingsFacts(LotBook book) {
         this.book = book;
@@ -133,7 +140,7 @@ final class CuttingsFacts {
     }
 
     private Fact parentFit(Situation s) {
-        boolean any = !fitParents(s).isEmpty() || s.subject().plants().isEmpty();
+        boolean any = s.subject().plants().isEmpty() || isAnyFit(s.subject().plants());
         return Fact.yes(
                 "parent-fit", any, any ? "a bush is fit to take cuttings from" : whyNone(s));
     }
@@ -153,9 +160,27 @@ final class CuttingsFacts {
     }
 
     List<PlantState> fitParents(Situation s) {
-        return s.subject().plants().stream()
-                .filter(plant -> book.health(plant).map(ParentHealth::fit).orElse(true))
-                .toList();
+        List<PlantState> fit = new ArrayList<>();
+        for (PlantState plant : s.subject().plants()) {
+            if (isFit(plant)) {
+                fit.add(plant);
+            }
+        }
+        return fit;
+    }
+
+    private boolean isFit(PlantState plant) {
+        Optional<ParentHealth> health = book.health(plant);
+        return health.isEmpty() || health.get().fit();
+    }
+
+    private boolean isAnyFit(List<PlantState> plants) {
+        for (PlantState plant : plants) {
+            if (isFit(plant)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     List<String> warnings(Situation s) {
@@ -171,15 +196,14 @@ final class CuttingsFacts {
 
     /** The course on which a plant was planted: that of its lot, or the default of its form. */
     private Optional<Course> course(Situation s) {
-        Optional<Plant> plant = s.subject().plants().stream().findFirst().map(PlantState::plant);
-        Optional<LotState> lot =
-                plant.flatMap(Plant::lot).map(id -> s.world().state().lots().get(id));
+        if (s.subject().plants().isEmpty()) {
+            return Optional.empty();
+        }
+        Plant plant = s.subject().plants().get(0).plant();
+        Optional<LotState> lot = plant.lot().map(id -> s.world().state().lots().get(id));
         return lot.isPresent()
                 ? lot.flatMap(book::course)
-                : plant.flatMap(
-                        it ->
-                                book.course(
-                                        it.crop(), it.form(), Optional.empty(), Optional.empty()));
+                : book.course(plant.crop(), plant.form(), Optional.empty(), Optional.empty());
     }
 
     private Fact plantingCut(Situation s) {
@@ -199,8 +223,22 @@ final class CuttingsFacts {
         if (course.isEmpty()) {
             return Fact.unknown("flowers-off", "nothing is known of the first flowers");
         }
-        Optional<Figure> seasons = course.get().cut().flowersOff();
         int age = s.subject().plants().get(0).plant().seasonsOld(s.season());
+        Map<Integer, Fact> byAge = flowers.get(course.get());
+        if (byAge == null) {
+            byAge = new HashMap<>();
+            flowers.put(course.get(), byAge);
+        }
+        Fact known = byAge.get(age);
+        if (known == null) {
+            known = flowersOff(course.get().cut(), age);
+            byAge.put(age, known);
+        }
+        return known;
+    }
+
+    private static Fact flowersOff(PlantingOut.Cut cut, int age) {
+        Optional<Figure> seasons = cut.flowersOff();
         boolean off = age >= 1 && age <= seasons.map(Figure::is).orElse(0.0);
         return Fact.yes(
                 "flowers-off",
@@ -210,7 +248,7 @@ final class CuttingsFacts {
                         + " after planting; flowers come off in "
                         + seasons.map(it -> "the first " + it.inWords()).orElse("none")
                         + " for plants "
-                        + course.get().cut().words(),
+                        + cut.words(),
                 seasons.map(Figure::sources).orElse(List.of()).toArray(String[]::new));
     }
 

@@ -3,6 +3,7 @@ package org.oldwood.care;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
@@ -37,11 +38,17 @@ record Finished(GardenState state) {
     }
 
     private Optional<Entry> ofKind(EntryKind kind, Rule rule, Situation situation, Window window) {
+        @Nullable LocalDate from = null;
+        @Nullable LocalDate to = null;
         for (Entry entry : situation.subject().entries()) {
-            if (entry.kind() == kind
-                    && isInTime(entry, rule, situation, window)
-                    && fits(rule, entry)) {
-                return Optional.of(entry);
+            if (entry.kind() == kind && fits(rule, entry)) {
+                if (from == null || to == null) {
+                    from = from(rule, situation, window);
+                    to = to(rule, situation, window);
+                }
+                if (!entry.date().isBefore(from) && !entry.date().isAfter(to)) {
+                    return Optional.of(entry);
+                }
             }
         }
         return Optional.empty();
@@ -61,12 +68,10 @@ record Finished(GardenState state) {
         return Optional.ofNullable(state.finished().get(id));
     }
 
-    private boolean isInTime(Entry entry, Rule rule, Situation situation, Window window) {
-        LocalDate to =
-                rule.repeatDays() > 0 || !Planner.bySeason(rule)
-                        ? latest(window.last(), state.date())
-                        : situation.season().end();
-        return !entry.date().isBefore(from(rule, situation, window)) && !entry.date().isAfter(to);
+    private LocalDate to(Rule rule, Situation situation, Window window) {
+        return rule.repeatDays() > 0 || !Planner.bySeason(rule)
+                ? latest(window.last(), state.date())
+                : situation.season().end();
     }
 
     /**

@@ -14,6 +14,7 @@ final class Judge {
     private final Situation.World world;
     private final Advisors advisors;
     private final Map<SpanOf, Span> spans = new HashMap<>();
+    private final Map<SpanOfDays, Span> spansOfDays = new HashMap<>();
 
     Judge(Situation.World world, Advisors advisors) {
         this.world = world;
@@ -58,8 +59,17 @@ final class Judge {
     /** What a window by stages and days of the year hangs on. */
     private record SpanOf(String rule, int season, String crop) {}
 
-    /** Stages and days of the year are the same for all plants of a crop. */
+    /** What a window by entries hangs on. */
+    private record SpanOfDays(String rule, LocalDate opens, LocalDate closes) {}
+
+    /**
+     * Stages and days of the year are the same for all plants of a crop, and entries of one day for
+     * all plants that were seen to together.
+     */
     private Span span(Rule rule, Situation opening) {
+        if (rule.hangsOnEntries()) {
+            return spanByEntries(rule, opening);
+        }
         if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) {
             return findSpan(rule, opening);
         }
@@ -72,6 +82,21 @@ final class Judge {
         if (known == null) {
             known = findSpan(rule, opening);
             spans.put(key, known);
+        }
+        return known;
+    }
+
+    private Span spanByEntries(Rule rule, Situation opening) {
+        Optional<LocalDate> first = rule.opens().entryDay(opening.subject());
+        Optional<LocalDate> last = rule.closes().entryDay(opening.subject());
+        if (first.isEmpty() || last.isEmpty()) {
+            return findSpan(rule, opening);
+        }
+        SpanOfDays key = new SpanOfDays(rule.id(), first.get(), last.get());
+        Span known = spansOfDays.get(key);
+        if (known == null) {
+            known = findSpan(rule, opening);
+            spansOfDays.put(key, known);
         }
         return known;
     }

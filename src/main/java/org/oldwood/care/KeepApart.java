@@ -14,6 +14,7 @@ import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -76,21 +77,22 @@ public final class KeepApart {
     }
 
     private void readBed(BedState bed) {
-        List<Entry> all = new ArrayList<>(bed.entries());
-        bed.plants().forEach(plant -> all.addAll(plant.entries()));
-        for (Entry entry : all) {
-            entry.text("material")
-                    .ifPresent(
-                            material ->
-                                    given(
-                                            bed.bed().id(),
-                                            entry.date(),
-                                            tags(entry, material),
-                                            entry.kind().key()
-                                                    + " "
-                                                    + material
-                                                    + " on "
-                                                    + entry.date()));
+        readEntries(bed.entries(), bed);
+        for (PlantState plant : bed.plants()) {
+            readEntries(plant.entries(), bed);
+        }
+    }
+
+    private void readEntries(List<Entry> entries, BedState bed) {
+        for (Entry entry : entries) {
+            Optional<String> material = entry.text("material");
+            if (material.isPresent()) {
+                given(
+                        bed.bed().id(),
+                        entry.date(),
+                        tags(entry, material.get()),
+                        entry.kind().key() + " " + material.get() + " on " + entry.date());
+            }
         }
     }
 

@@ -16,6 +16,7 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.Season;
+import org.oldwood.pruning.Bush;
 import org.oldwood.pruning.Cut;
 import org.oldwood.pruning.Taken;
 import org.oldwood.pruning.Why;
@@ -128,20 +129,32 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     private static Wood shoots(
             PlantState plant, Function<PlantState, Optional<PruningCase>> cases, Season season) {
-        Optional<Entry> noted =
-                Entries.all(plant.entries(), EntryKind.COUNTED).stream()
-                        .filter(entry -> entry.count("shoots").isPresent())
-                        .filter(entry -> entry.date().isAfter(season.start().minusDays(SINCE)))
-                        .reduce((first, last) -> last);
+        Optional<Entry> noted = shootsNoted(plant, season);
         if (noted.isPresent()) {
             int number = noted.get().count("shoots").orElse(0);
             return Wood.of(number, number + " good shoots to spare, noted " + noted.get().date());
         }
-        Optional<PruningCase> one =
-                cases.apply(plant).filter(found -> found.form().craft().equals("renewal"));
-        return one.filter(found -> found.bush().map(bush -> bush.stems().knows(1)).orElse(false))
-                .map(found -> fromCut(plant, found, season))
-                .orElseGet(() -> unknown(one.isPresent()));
+        Optional<PruningCase> one = cases.apply(plant);
+        if (one.isEmpty() || !one.get().form().craft().equals("renewal")) {
+            return unknown(false);
+        }
+        Optional<Bush> bush = one.get().bush();
+        return bush.isPresent() && bush.get().stems().knows(1)
+                ? fromCut(plant, one.get(), season)
+                : unknown(true);
+    }
+
+    /** The last count of shoots that still tells of the season. */
+    private static Optional<Entry> shootsNoted(PlantState plant, Season season) {
+        for (int at = plant.entries().size() - 1; at >= 0; at--) {
+            Entry entry = plant.entries().get(at);
+            if (entry.kind() == EntryKind.COUNTED
+                    && entry.count("shoots").isPresent()
+                    && entry.date().isAfter(season.start().minusDays(SINCE))) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Wood tips(PlantState plant, Season season) {

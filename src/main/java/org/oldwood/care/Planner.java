@@ -105,18 +105,11 @@ public final class Planner {
             boolean settled =
                     found
                             ? !bySeason(rule) || isPlanned(gathered.tasks, before)
-                            : verdict.window().isEmpty() && hangsOnEntries(rule);
+                            : verdict.window().isEmpty() && rule.hangsOnEntries();
             if (settled) {
                 break;
             }
         }
-    }
-
-    /** Where what its window hangs on was never noted, no season has one. */
-    private static boolean hangsOnEntries(Rule rule) {
-        return rule.opens().by().equals("entry")
-                && rule.closes().by().equals("entry")
-                && rule.noLaterThan().isEmpty();
     }
 
     private static boolean isPlanned(List<Task> tasks, int from) {

@@ -35,7 +35,6 @@ public final class PruningMinutes {
         }
     }
 
-    private final GardenState state;
     private final Map<Alike, Noted> noted = new HashMap<>();
 
     /** Plants whose minutes can stand for each other's. */
@@ -46,7 +45,6 @@ public final class PruningMinutes {
     }
 
     public PruningMinutes(GardenState state) {
-        this.state = state;
         for (PlantState plant : state.plants().values()) {
             add(plant);
         }
@@ -71,11 +69,10 @@ public final class PruningMinutes {
         return entry.text("cut").orElse(WINTER);
     }
 
-    /** What was noted for a plant itself, by all of its entries up to the state's day. */
-    private Noted own(PlantState plant, String cut) {
-        PlantState now = state.plants().getOrDefault(plant.plant().id(), plant);
+    /** What was noted for a plant itself. */
+    private static Noted own(PlantState plant, String cut) {
         Noted own = Noted.NOTHING;
-        for (Entry entry : now.entries()) {
+        for (Entry entry : plant.entries()) {
             OptionalInt minutes = minutes(entry);
             if (minutes.isPresent() && cut(entry).equals(cut)) {
                 own = own.and(minutes.getAsInt(), 1);

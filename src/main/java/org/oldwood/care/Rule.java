@@ -108,6 +108,11 @@ public record Rule(
         return subject.equals(of.kind()) && cropFits(of.crop()) && formFits(of);
     }
 
+    /** Whether its window hangs on entries alone: then it is the same in every season. */
+    boolean hangsOnEntries() {
+        return opens.by().equals("entry") && closes.by().equals("entry") && noLaterThan.isEmpty();
+    }
+
     private boolean cropFits(Optional<Crop> crop) {
         if (crops.isEmpty() && groups.isEmpty()) {
             return true;

@@ -21,6 +21,10 @@ final class HealthRecord {
      */
     static ParentHealth of(PlantState plant, HealthSigns signs, LocalDate day) {
         List<Entry> inspections = Entries.all(plant.entries(), EntryKind.INSPECTED);
+        if (inspections.isEmpty()) {
+            double age = years(plant.plant().planted(), day);
+            return ParentHealth.of(signs, List.of(), age, age);
+        }
         List<String> found =
                 inspections.stream()
                         .map(entry -> entry.text("finding").orElse(""))
@@ -28,10 +32,7 @@ final class HealthRecord {
                         .distinct()
                         .toList();
         double age = years(plant.plant().planted(), day);
-        double seen =
-                inspections.isEmpty()
-                        ? age
-                        : years(inspections.get(inspections.size() - 1).date(), day);
+        double seen = years(inspections.get(inspections.size() - 1).date(), day);
         return ParentHealth.of(signs, found, seen, age);
     }
 

@@ -29,7 +29,7 @@ public final class LotBook {
     private final Crops crops;
     private final Stages stages;
     private final Map<String, Optional<Propagation>> sections = new HashMap<>();
-    private final Map<String, Optional<Course>> courses = new HashMap<>();
+    private final Map<CourseOf, Optional<Course>> courses = new HashMap<>();
     private final Map<String, Setting> settings = new HashMap<>();
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
@@ -37,6 +37,9 @@ public final class LotBook {
     private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
     private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers =
             new IdentityHashMap<>();
+
+    private record CourseOf(
+            String crop, String form, Optional<String> method, Optional<String> cut) {}
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;
@@ -46,7 +49,12 @@ public final class LotBook {
 
     /** How a crop is raised; empty where it has no section for it. */
     public Optional<Propagation> propagation(String crop) {
-        return sections.computeIfAbsent(crop, id -> Propagation.of(crops.get(id)));
+        Optional<Propagation> known = sections.get(crop);
+        if (known == null) {
+            known = Propagation.of(crops.get(crop));
+            sections.put(crop, known);
+        }
+        return known;
     }
 
     /** The stage dates of a crop here, and the day. */
@@ -94,9 +102,13 @@ public final class LotBook {
      */
     public Optional<Course> course(
             String crop, String form, Optional<String> method, Optional<String> cut) {
-        return courses.computeIfAbsent(
-                crop + " " + form + " " + method.orElse("") + " " + cut.orElse(""),
-                key -> Course.of(crops.get(crop), form, method, cut));
+        CourseOf key = new CourseOf(crop, form, method, cut);
+        Optional<Course> known = courses.get(key);
+        if (known == null) {
+            known = Course.of(crops.get(crop), form, method, cut);
+            courses.put(key, known);
+        }
+        return known;
     }
 
     /** The course that a lot is on. A cut that its form does not know leaves the default. */
@@ -166,9 +178,12 @@ public final class LotBook {
     }
 
     private Optional<ParentHealth> judged(PlantState plant) {
-        return propagation(plant.plant().crop())
-                .map(all -> HealthRecord.of(plant, all.health(), state.date()))
-                .map(own -> own.fit() ? own.beside(sickNeighbours(plant)) : own);
+        Optional<Propagation> raised = propagation(plant.plant().crop());
+        if (raised.isEmpty()) {
+            return Optional.empty();
+        }
+        ParentHealth own = HealthRecord.of(plant, raised.get().health(), state.date());
+        return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
     }
 
     private List<ParentHealth.Sick> sickNeighbours(PlantState plant) {

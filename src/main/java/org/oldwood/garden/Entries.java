@@ -1,5 +1,7 @@
 package org.oldwood.garden;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +21,14 @@ public final class Entries {
 
     /** All entries of a kind, oldest first. */
     public static List<Entry> all(List<Entry> entries, EntryKind kind) {
-        return entries.stream().filter(entry -> entry.kind() == kind).toList();
+        List<Entry> all = List.of();
+        for (Entry entry : entries) {
+            if (entry.kind() == kind) {
+                all = all.isEmpty() ? new ArrayList<>() : all;
+                all.add(entry);
+            }
+        }
+        return Collections.unmodifiableList(all);
     }
 
     /**
