@@ -1,13 +1,7 @@
 package org.oldwood.calendar;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.MinimalPrettyPrinter;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -18,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
@@ -35,51 +28,71 @@ import org.oldwood.store.Problems;
  */
 record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
     static final String FILE = "calendar-state.jsonl";
-    private static final int FORMAT = 1;
     private static final List<String> STATES =
             List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
 
-    static CalendarState empty() {
-        return new CalendarState(Map.of(), Map.of());
+    /** Who is told what is remembered, line by line. */
+    interface Sink {
+        /** Takes a line just as we write it; returns false to have it as a whole. */
+        boolean takes(StateLine line);
+
+        void takes(Remembered task);
     }
 
     /** What is remembered in a garden's folder; empty where nothing is. */
     static CalendarState of(Path folder, Problems problems) throws IOException {
-        Path file = folder.resolve(FILE);
-        return Files.exists(file) ? read(file, problems) : empty();
-    }
-
-    /** A line that cannot be read is left out, with a problem that says what follows from it. */
-    static CalendarState read(Path file, Problems problems) throws IOException {
         Map<String, Remembered> tasks = new LinkedHashMap<>();
         Map<String, String> adopted = new LinkedHashMap<>();
-        // octets that are no UTF-8 spoil their line, not the file
-        try (BufferedReader lines =
-                new BufferedReader(
-                        new InputStreamReader(
-                                Files.newInputStream(file), StandardCharsets.UTF_8))) {
-            int number = 0;
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                number++;
-                Problems here = new Problems();
-                Optional<Json> json = JsonReader.readLine(line, FILE, number, here);
-                if (json.isPresent() && number > 1) {
-                    task(Fields.of(json.get(), here), tasks, adopted);
-                }
-                if (!here.isEmpty()) {
-                    problems.add(
-                            "calendar-state-line",
-                            Place.of(FILE, number),
-                            "cannot be read: " + here.list().get(0).message(),
-                            "The task of this line starts again at revision 0; nothing else is lost.");
-                }
-            }
-        }
+        each(
+                folder,
+                problems,
+                new Sink() {
+                    @Override
+                    public boolean takes(StateLine line) {
+                        return false;
+                    }
+
+                    @Override
+                    public void takes(Remembered task) {
+                        tasks.put(task.item().identity(), task);
+                    }
+                },
+                adopted);
         return new CalendarState(tasks, adopted);
     }
 
-    private static void task(
-            Fields line, Map<String, Remembered> tasks, Map<String, String> adopted) {
+    /**
+     * Tells what is remembered in a garden's folder, in the order of the lines. A line that cannot
+     * be read is left out, with a problem that says what follows from it.
+     */
+    static void each(Path folder, Problems problems, Sink sink, Map<String, String> adopted)
+            throws IOException {
+        Path file = folder.resolve(FILE);
+        if (Files.exists(file)) {
+            try (InputStream in = Files.newInputStream(file)) {
+                new StateReader(in, problems, sink, adopted).read();
+            }
+        }
+    }
+
+    /** A line of any form. */
+    static void line(
+            String text, int number, Problems problems, Sink sink, Map<String, String> adopted) {
+        Problems here = new Problems();
+        Optional<Json> json = JsonReader.readLine(text, FILE, number, here);
+        if (json.isPresent() && number > 1) {
+            task(Fields.of(json.get(), here), sink, adopted);
+        }
+        if (!here.isEmpty()) {
+            problems.add(
+                    "calendar-state-line",
+                    Place.of(FILE, number),
+                    "cannot be read: " + here.list().get(0).message(),
+                    "The task of this line starts again at revision 0; nothing else is lost.");
+        }
+    }
+
+    private static void task(Fields line, Sink sink, Map<String, String> adopted) {
         String identity = line.text("task");
         Instant changed = instant(line);
         Stamp stamp = new Stamp(line.count("sequence", 0, Integer.MAX_VALUE - 1), changed);
@@ -92,7 +105,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         }
         line.done();
         if (line.ok() && item.isPresent()) {
-            tasks.put(identity, new Remembered(item.get(), stamp, shown, unsigned(hash, line)));
+            sink.takes(new Remembered(item.get(), stamp, shown, unsigned(hash, line)));
         }
     }
 
@@ -143,60 +156,19 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
 
     /** Writes all lines, by identity, so that the file can be compared and merged. */
     void write(Path file) throws IOException {
+        List<String> names = new ArrayList<>(tasks.keySet());
+        names.sort(null);
         Replace.file(
                 file,
                 out -> {
-                    JsonFactory factory =
-                            JsonFactory.builder()
-                                    .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-                                    .build();
-                    try (JsonGenerator json = factory.createGenerator(out)) {
-                        json.setPrettyPrinter(new MinimalPrettyPrinter("\n"));
-                        json.writeStartObject();
-                        json.writeNumberField("calendarState", FORMAT);
-                        json.writeEndObject();
-                        List<String> names = new ArrayList<>(tasks.keySet());
-                        names.sort(null);
-                        for (String name : names) {
-                            Remembered task = tasks.get(name);
-                            if (task != null) {
-                                line(json, task);
-                            }
+                    StateWriter writer = new StateWriter(out, adopted);
+                    for (String name : names) {
+                        Remembered task = tasks.get(name);
+                        if (task != null) {
+                            writer.line(task);
                         }
-                        json.writeRaw('\n');
                     }
+                    writer.end();
                 });
-    }
-
-    private void line(JsonGenerator json, Remembered task) throws IOException {
-        Item item = task.item();
-        json.writeStartObject();
-        json.writeStringField("task", item.identity());
-        json.writeNumberField("sequence", task.stamp().sequence());
-        json.writeStringField("changed", Stamp.text(task.stamp().changed()));
-        json.writeStringField("hash", Long.toHexString(task.hash()));
-        json.writeStringField("shown", task.shown());
-        json.writeStringField("title", item.words().title());
-        optional(json, "category", item.words().category());
-        optional(json, "place", item.words().place());
-        optional(json, "bed", item.bed());
-        json.writeStringField("first", item.days().first().toString());
-        json.writeStringField("last", item.days().last().toString());
-        json.writeStringField("best", item.days().best().toString());
-        json.writeStringField("state", item.progress().state().name());
-        optional(json, "day", item.progress().day().map(LocalDate::toString).orElse(""));
-        if (item.progress().percent() > 0) {
-            json.writeNumberField("percent", item.progress().percent());
-        }
-        optional(json, "eventUid", adopted.get(Uids.name(item.identity(), "event")));
-        optional(json, "todoUid", adopted.get(Uids.name(item.identity(), "todo")));
-        json.writeEndObject();
-    }
-
-    private static void optional(JsonGenerator json, String key, @Nullable String value)
-            throws IOException {
-        if (value != null && !value.isEmpty()) {
-            json.writeStringField(key, value);
-        }
     }
 }

@@ -3,6 +3,7 @@ package org.oldwood.calendar;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Arrays;
  * file of any length streams through a small buffer.
  */
 final class ContentLines {
-    private static final int MOST_OCTETS = 75;
+    static final int MOST_OCTETS = 75;
     private static final int FLUSH_AT = 1 << 16;
     private static final int LONGEST_CHARACTER = 4;
 
@@ -80,12 +81,25 @@ final class ContentLines {
         end();
     }
 
-    /** Lines that were made before, with their ends. */
+    /** Lines that were made before, with their ends, or a part of a line. */
     void add(byte[] lines) throws IOException {
-        makeRoom(lines.length);
-        System.arraycopy(lines, 0, buffer, size, lines.length);
-        size += lines.length;
+        add(lines, 0, lines.length);
+    }
+
+    /** Some of the octets, from {@code from} to before {@code to}. */
+    void add(byte[] lines, int from, int to) throws IOException {
+        makeRoom(to - from);
+        System.arraycopy(lines, from, buffer, size, to - from);
+        size += to - from;
         passOn();
+    }
+
+    /** A line whose value is a DATE (RFC 5545, 3.3.4). */
+    void day(byte[] nameAndColon, LocalDate day) throws IOException {
+        makeRoom(nameAndColon.length + DayOctets.MOST + 2);
+        System.arraycopy(nameAndColon, 0, buffer, size, nameAndColon.length);
+        size = DayOctets.digits(buffer, size + nameAndColon.length, day);
+        end();
     }
 
     private int escapedPair(char second) {

@@ -42,29 +42,37 @@ public final class Export {
         this.today = today;
     }
 
+    Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
+        return pairs(Items.of(plan), folder, split);
+    }
+
     /** Two files, or two for each bed or craft: events and to-dos. */
-    public Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
+    public Result pairs(Items plan, Path folder, Split split) throws IOException {
         Work work = new Work(plan);
-        Map<String, List<Revision.Written>> groups = new TreeMap<>();
-        for (Revision.Written written : work.memory.written()) {
-            groups.computeIfAbsent(group(written.item(), split), g -> new ArrayList<>())
-                    .add(written);
+        Map<String, List<Outgoing>> groups = new TreeMap<>();
+        for (Outgoing task : work.memory.written()) {
+            String group = split == Split.NONE ? "" : group(work.memory.item(task), split);
+            groups.computeIfAbsent(group, g -> new ArrayList<>()).add(task);
         }
-        for (Map.Entry<String, List<Revision.Written>> group : groups.entrySet()) {
+        for (Map.Entry<String, List<Outgoing>> group : groups.entrySet()) {
             work.pair(folder, group.getKey(), group.getValue());
         }
         return work.done();
+    }
+
+    Result feed(List<Item> plan, Path file) throws IOException {
+        return feed(Items.of(plan), file);
     }
 
     /**
      * One file for a web server to offer. A subscription replaces the whole calendar, so what was
      * withdrawn is left out; to-dos are too, since a subscription cannot be ticked off.
      */
-    public Result feed(List<Item> plan, Path file) throws IOException {
+    public Result feed(Items plan, Path file) throws IOException {
         Work work = new Work(plan);
-        List<Revision.Written> standing =
+        List<Outgoing> standing =
                 work.memory.written().stream()
-                        .filter(written -> !written.item().progress().state().isCancelled())
+                        .filter(task -> !work.memory.isCancelled(task))
                         .toList();
         IcsWriter.Head head = new IcsWriter.Head(work.uids.calendar("feed"), garden.name, true);
         work.feed(file, head, standing);
@@ -86,13 +94,13 @@ public final class Export {
         final List<Path> files = new ArrayList<>();
         final List<Path> changed = new ArrayList<>();
 
-        Work(List<Item> plan) throws IOException {
+        Work(Items plan) throws IOException {
             memory = new Memory(garden, layout, today, plan);
             uids = memory.uids();
         }
 
         /** Both at once, since an item's event and its to-do have most lines in common. */
-        void pair(Path folder, String group, List<Revision.Written> written) throws IOException {
+        void pair(Path folder, String group, List<Outgoing> written) throws IOException {
             String suffix = group.isEmpty() ? "" : "-" + group;
             String base = FileName.of(garden.name) + suffix;
             String name = group.isEmpty() ? garden.name : garden.name + ", " + group;
@@ -102,16 +110,18 @@ public final class Export {
                     new IcsWriter.Head(uids.calendar(group + " events"), name, false);
             IcsWriter.Head todoHead =
                     new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
-            SharedLines shared = new SharedLines(layout);
+            ItemLines shared = new ItemLines(layout);
             try (Replace eventOut = replace(eventHead, eventFile);
                     Replace todoOut = replace(todoHead, todoFile)) {
                 IcsWriter events = new IcsWriter(eventOut.out(), shared, uids, garden.zone);
                 IcsWriter todos = new IcsWriter(todoOut.out(), shared, uids, garden.zone);
                 events.begin(eventHead);
                 todos.begin(todoHead);
-                for (Revision.Written one : written) {
-                    events.event(one.item(), one.stamp());
-                    todos.todo(one.item(), one.stamp());
+                for (Outgoing task : written) {
+                    Content content = memory.content(task);
+                    shared.make(content, task.stamp());
+                    events.event();
+                    todos.todo();
                 }
                 events.end();
                 todos.end();
@@ -120,14 +130,15 @@ public final class Export {
             }
         }
 
-        void feed(Path file, IcsWriter.Head head, List<Revision.Written> written)
-                throws IOException {
+        void feed(Path file, IcsWriter.Head head, List<Outgoing> written) throws IOException {
+            ItemLines lines = new ItemLines(layout);
             try (Replace replace = replace(head, file)) {
-                IcsWriter writer =
-                        new IcsWriter(replace.out(), new SharedLines(layout), uids, garden.zone);
+                IcsWriter writer = new IcsWriter(replace.out(), lines, uids, garden.zone);
                 writer.begin(head);
-                for (Revision.Written one : written) {
-                    writer.event(one.item(), one.stamp());
+                for (Outgoing task : written) {
+                    Content content = memory.content(task);
+                    lines.make(content, task.stamp());
+                    writer.event();
                 }
                 writer.end();
                 finish(replace, file);

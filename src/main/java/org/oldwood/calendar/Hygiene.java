@@ -1,5 +1,7 @@
 package org.oldwood.calendar;
 
+import java.nio.charset.StandardCharsets;
+
 /**
  * Makes people's text fit for a calendar: line ends become line feeds, control characters go, half
  * characters become the replacement sign, ends are trimmed. Readers have been seen to drop an item
@@ -17,7 +19,21 @@ final class Hygiene {
         }
     }
 
+    /** Which of them a line may have; a question mark may stand for what is none of them. */
+    private static final boolean[] STAYS_IN_LINE = STAYS.clone();
+
+    static {
+        for (char c : new char[] {'\n', '\t', '?'}) {
+            STAYS_IN_LINE[c] = false;
+        }
+    }
+
     private Hygiene() {}
+
+    /** Whether one of the first 256 characters may stay as it is in a text. */
+    static boolean stays(char c) {
+        return STAYS[c];
+    }
 
     /** Text of several lines. */
     static String text(String raw) {
@@ -27,7 +43,19 @@ final class Hygiene {
 
     /** Text of one line: line ends and tabs become spaces. */
     static String line(String raw) {
-        return text(raw).replace('\n', ' ').replace('\t', ' ');
+        String trimmed = raw.strip();
+        return isCleanLine(trimmed) ? trimmed : text(raw).replace('\n', ' ').replace('\t', ' ');
+    }
+
+    /** Octets of ISO 8859-1 are copied as a whole, characters one by one. */
+    private static boolean isCleanLine(String line) {
+        byte[] octets = line.getBytes(StandardCharsets.ISO_8859_1);
+        for (byte octet : octets) {
+            if (!STAYS_IN_LINE[octet & 0xFF]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -40,8 +68,8 @@ final class Hygiene {
     }
 
     private static boolean isWord(String word) {
-        char[] characters = word.toCharArray();
-        for (char c : characters) {
+        byte[] octets = word.getBytes(StandardCharsets.ISO_8859_1);
+        for (byte c : octets) {
             if ((c < 'a' || c > 'z') && c != '-') {
                 return false;
             }
@@ -57,7 +85,8 @@ final class Hygiene {
         return word.toString();
     }
 
-    private static boolean isClean(String text) {
+    /** Whether {@link #text} would leave all its characters as they are. */
+    static boolean isClean(String text) {
         char[] characters = text.toCharArray();
         for (char c : characters) {
             boolean stays =

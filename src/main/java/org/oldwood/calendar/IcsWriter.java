@@ -20,6 +20,10 @@ final class IcsWriter {
             lines("BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:" + PRODUCT, "CALSCALE:GREGORIAN");
     private static final byte[] END_CALENDAR = lines("END:VCALENDAR");
     private static final byte[] BEGIN_EVENT = lines("BEGIN:VEVENT");
+    private static final byte[] UID = "UID:".getBytes(US_ASCII);
+    private static final byte[] START = "DTSTART;VALUE=DATE:".getBytes(US_ASCII);
+    private static final byte[] END = "DTEND;VALUE=DATE:".getBytes(US_ASCII);
+    private static final byte[] DUE = "DUE;VALUE=DATE:".getBytes(US_ASCII);
     private static final byte[] CONFIRMED = lines("STATUS:CONFIRMED", "TRANSP:TRANSPARENT");
     private static final byte[] CANCELLED_EVENT = lines("STATUS:CANCELLED", "TRANSP:TRANSPARENT");
     private static final byte[] END_EVENT = lines("END:VEVENT");
@@ -37,26 +41,28 @@ final class IcsWriter {
     private static final byte[] FROM_END = lines("TRIGGER;RELATED=END:PT8H", "END:VALARM");
 
     private final ContentLines lines;
-    private final SharedLines shared;
+    private final ItemLines shared;
     private final Layout layout;
     private final Uids uids;
     private final ZoneId zone;
+    private final byte[] uid = new byte[UID.length + UuidV5.LENGTH + 2];
 
     /** What is said once, at the head of a file. */
     record Head(String uid, String name, boolean isFeed) {}
 
     /** The zone is the garden's: COMPLETED is UTC, and must fall on the gardener's day. */
     IcsWriter(OutputStream out, Layout layout, Uids uids, ZoneId zone) {
-        this(out, new SharedLines(layout), uids, zone);
+        this(out, new ItemLines(layout), uids, zone);
     }
 
     /** For one of several files with the same items. */
-    IcsWriter(OutputStream out, SharedLines shared, Uids uids, ZoneId zone) {
+    IcsWriter(OutputStream out, ItemLines shared, Uids uids, ZoneId zone) {
         this.lines = new ContentLines(out);
         this.shared = shared;
         this.layout = shared.layout();
         this.uids = uids;
         this.zone = zone;
+        System.arraycopy(UID, 0, uid, 0, UID.length);
     }
 
     private static byte[] lines(String... lines) {
@@ -83,29 +89,42 @@ final class IcsWriter {
     }
 
     void event(Item item, Stamp stamp) throws IOException {
-        Item.Days days = item.days();
+        shared.make(Content.of(item), stamp);
+        event();
+    }
+
+    /** The event of the item whose lines were made last. */
+    void event() throws IOException {
+        Item item = shared.item();
         lines.add(BEGIN_EVENT);
-        lines.text("UID", uids.event(item.identity()));
-        lines.add(shared.stamp(stamp));
-        day("DTSTART;VALUE=DATE", layout.eventStart(days));
-        day("DTEND;VALUE=DATE", layout.eventEnd(days));
-        words(item, Title.ofEvent(item));
+        uid(item.identity(), Uids.EVENT);
+        shared.stampTo(lines);
+        lines.day(START, layout.eventStart(item.days()));
+        lines.day(END, layout.eventEnd(item.days()));
+        shared.eventWordsTo(lines);
         lines.add(item.progress().state().isCancelled() ? CANCELLED_EVENT : CONFIRMED);
         alarm(item, FROM_START);
         lines.add(END_EVENT);
     }
 
     void todo(Item item, Stamp stamp) throws IOException {
+        shared.make(Content.of(item), stamp);
+        todo();
+    }
+
+    /** The to-do of the item whose lines were made last. */
+    void todo() throws IOException {
+        Item item = shared.item();
         Item.Days days = item.days();
         boolean hasStart = layout.todoHasStart(days);
         lines.add(BEGIN_TODO);
-        lines.text("UID", uids.todo(item.identity()));
-        lines.add(shared.stamp(stamp));
+        uid(item.identity(), Uids.TODO);
+        shared.stampTo(lines);
         if (hasStart) {
-            day("DTSTART;VALUE=DATE", days.first());
+            lines.day(START, days.first());
         }
-        day("DUE;VALUE=DATE", layout.due(days));
-        words(item, Title.ofTodo(item));
+        lines.day(DUE, layout.due(days));
+        shared.todoWordsTo(lines);
         status(item.progress());
         alarm(item, hasStart ? FROM_START : FROM_END);
         lines.add(END_TODO);
@@ -116,15 +135,16 @@ final class IcsWriter {
         lines.flush();
     }
 
-    private void day(String name, LocalDate day) throws IOException {
-        lines.line(name, digits(day));
-    }
-
-    private void words(Item item, String title) throws IOException {
-        Item.Words words = item.words();
-        lines.add(shared.text("SUMMARY", title));
-        lines.add(shared.description(words.text(), item.days()));
-        lines.add(shared.where(words.category(), words.place()));
+    private void uid(String identity, String kind) throws IOException {
+        String adopted = uids.adopted(identity, kind);
+        if (adopted != null) {
+            lines.text("UID", adopted);
+            return;
+        }
+        int end = uids.put(uid, UID.length, identity, kind);
+        uid[end] = '\r';
+        uid[end + 1] = '\n';
+        lines.add(uid, 0, end + 2);
     }
 
     private void status(Item.Progress progress) throws IOException {
@@ -157,14 +177,14 @@ final class IcsWriter {
     private void alarm(Item item, byte[] when) throws IOException {
         if (layout.alarms() != Layout.Alarms.NONE && item.progress().state().isDue()) {
             lines.add(BEGIN_ALARM);
-            lines.add(shared.text("DESCRIPTION", item.words().title()));
+            shared.alarmTo(lines);
             lines.add(when);
         }
     }
 
     /** A DATE value (RFC 5545, 3.3.4). */
     static String digits(LocalDate day) {
-        return Long.toString(
-                day.getYear() * 10000L + day.getMonthValue() * 100L + day.getDayOfMonth());
+        byte[] digits = new byte[DayOctets.MOST];
+        return new String(digits, 0, DayOctets.digits(digits, 0, day), US_ASCII);
     }
 }

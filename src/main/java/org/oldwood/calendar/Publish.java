@@ -65,7 +65,7 @@ public final class Publish {
     }
 
     Result to(Target target, List<Item> plan, Http.Limits limits) throws IOException {
-        Work work = new Work(new Memory(garden, layout, today, plan));
+        Work work = new Work(new Memory(garden, layout, today, Items.of(plan)));
         work.kind(target.events, "VEVENT", target, limits);
         work.kind(target.todos, "VTODO", target, limits);
         if (!isTrial) {
@@ -133,8 +133,8 @@ public final class Publish {
                 return;
             }
             List<String> uids = new ArrayList<>();
-            for (Revision.Written written : memory.written()) {
-                uids.add(uid(component, written.item()));
+            for (Outgoing task : memory.written()) {
+                uids.add(uid(component, task.identity));
             }
             Map<String, Stored> there = collection.read(uids);
             for (int i = 0; i < uids.size(); i++) {
@@ -143,20 +143,17 @@ public final class Publish {
             }
         }
 
-        private String uid(String component, Item item) {
+        private String uid(String component, String identity) {
             return component.equals("VEVENT")
-                    ? memory.uids().event(item.identity())
-                    : memory.uids().todo(item.identity());
+                    ? memory.uids().event(identity)
+                    : memory.uids().todo(identity);
         }
 
         private void one(
-                Collection collection,
-                Revision.Written written,
-                String component,
-                Optional<Stored> old)
+                Collection collection, Outgoing task, String component, Optional<Stored> old)
                 throws IOException {
-            Ours ours = ours(written, component);
-            if (written.item().progress().state().isCancelled()) {
+            Ours ours = ours(task, component);
+            if (memory.isCancelled(task)) {
                 if (old.isPresent()) {
                     remove(collection, ours, old.get());
                 }
@@ -167,23 +164,26 @@ public final class Publish {
             }
         }
 
-        private Ours ours(Revision.Written written, String component) throws IOException {
+        private Ours ours(Outgoing task, String component) throws IOException {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            IcsWriter writer = new IcsWriter(out, layout, memory.uids(), garden.zone());
+            Content content = memory.content(task);
+            ItemLines lines = new ItemLines(layout);
+            lines.make(content, task.stamp());
+            IcsWriter writer = new IcsWriter(out, lines, memory.uids(), garden.zone());
             writer.begin();
             if (component.equals("VEVENT")) {
-                writer.event(written.item(), written.stamp());
+                writer.event();
             } else {
-                writer.todo(written.item(), written.stamp());
+                writer.todo();
             }
             writer.end();
             RawComponent object =
                     RawReader.read(
                             new ByteArrayInputStream(out.toByteArray()), "ours", new Problems());
             RawComponent item = object.items().get(0);
-            String content = memory.contentOf(written.item());
-            item.properties().add(RawProperty.of(Merge.CONTENT + ":" + content));
-            return new Ours(item, written.item().words().title());
+            String hash = Long.toHexString(task.hash);
+            item.properties().add(RawProperty.of(Merge.CONTENT + ":" + hash));
+            return new Ours(item, content.item().words().title());
         }
 
         private RawComponent alone(RawComponent item) {

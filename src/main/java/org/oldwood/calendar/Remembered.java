@@ -14,60 +14,40 @@ record Remembered(Item item, Stamp stamp, String shown, long hash) {
     /** A hash that no content has been seen with: after adoption the content is not known. */
     static final long UNKNOWN = 0;
 
+    private static final char END = '\u001F';
+
     static Remembered of(Item item, Stamp stamp, Layout layout) {
-        String shown = shown(item, layout);
         Item.Words words = item.words();
         Item.Words kept = new Item.Words(words.title(), "", words.category(), words.place());
         Item bare = new Item(item.identity(), kept, item.bed(), item.days(), item.progress());
-        return new Remembered(bare, stamp, shown, hash(item, shown, layout));
-    }
-
-    Remembered with(Stamp other) {
-        return new Remembered(item, other, shown, hash);
-    }
-
-    private static String shown(Item item, Layout layout) {
-        Item.Days days = item.days();
-        return layout.eventStart(days)
-                + "/"
-                + layout.eventEnd(days)
-                + " "
-                + days.first()
-                + "/"
-                + layout.due(days);
+        long hash = hash(Content.of(item), layout);
+        return new Remembered(bare, stamp, Shown.of(item.days(), layout), hash);
     }
 
     /** Tells contents apart; nobody is kept out by it, so it need not be a secure hash. */
-    private static long hash(Item item, String shown, Layout layout) {
-        Item.Words words = item.words();
-        long hash = Fnv.add(Fnv.START, words.title());
-        hash = Fnv.add(hash, words.text());
-        hash = Fnv.add(hash, words.category());
-        hash = Fnv.add(hash, words.place());
-        hash = Fnv.add(hash, shown);
-        hash = Fnv.add(hash, item.days().best().toString());
-        hash = Fnv.add(hash, item.progress().state().name());
-        hash = Fnv.add(hash, item.progress().day().map(LocalDate::toString).orElse(""));
-        if (item.progress().percent() > 0) {
-            hash = Fnv.add(hash, Integer.toString(item.progress().percent()));
+    static long hash(Content content, Layout layout) {
+        Item item = content.item();
+        Item.Progress progress = item.progress();
+        long hash = Fnv.end(content.title().addTo(Fnv.START));
+        hash = content.text().addTo(hash);
+        hash = Fnv.add(hash, item.words().category());
+        hash = Fnv.add(hash, item.words().place());
+        hash = days(hash, item.days(), layout);
+        hash = Fnv.add(hash, progress.state().name());
+        hash = Fnv.add(hash, progress.day().map(LocalDate::toString).orElse(""));
+        if (progress.percent() > 0) {
+            hash = Fnv.add(hash, Integer.toString(progress.percent()));
         }
         hash = Fnv.add(hash, layout.alarms().name());
         return hash == UNKNOWN ? 1 : hash;
     }
 
-    /** FNV-1a in 64 bits, over characters. */
-    private static final class Fnv {
-        static final long START = 0xcbf29ce484222325L;
-        private static final long PRIME = 0x100000001b3L;
-
-        /** One copy of the characters costs less than a call for each. */
-        static long add(long hash, String text) {
-            long h = hash;
-            char[] characters = text.toCharArray();
-            for (char c : characters) {
-                h = (h ^ c) * PRIME;
-            }
-            return (h ^ 0x1F) * PRIME;
-        }
+    private static long days(long hash, Item.Days days, Layout layout) {
+        byte[] octets = new byte[Shown.MOST + DayOctets.MOST + 2];
+        int next = Shown.put(octets, 0, days, layout);
+        octets[next] = END;
+        next = DayOctets.iso(octets, next + 1, days.best());
+        octets[next] = END;
+        return Fnv.octets(hash, octets, 0, next + 1);
     }
 }

@@ -1,67 +1,98 @@
 package org.oldwood.calendar;
 
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.oldwood.care.Task;
+import org.oldwood.garden.BedState;
 
-/** Tasks as calendar items. */
-public final class TaskItems {
-    private TaskItems() {}
+/** A plan's tasks as calendar items. */
+public final class TaskItems implements Items {
+    private final List<Task> tasks;
+    private final Map<String, Integer> begun;
+    private final Words words;
+    private final Text.Maker texts = new Text.Maker();
+
+    /** What people read of a task. */
+    public interface Words {
+        /** The line that they see first. */
+        String headline(Task task);
+
+        /** The text beneath it. */
+        List<String> lines(Task task);
+    }
 
     /**
-     * The item of a task.
+     * The items of tasks, in their order.
      *
-     * @param headline the line people see first
-     * @param lines the text beneath it
+     * @param begun by id, how much of a task is done, in per cent; 0 where that is not said
      */
-    public static Item of(Task task, String headline, List<String> lines) {
-        return of(task, headline, String.join("\n", lines));
+    public TaskItems(List<Task> tasks, Map<String, Integer> begun, Words words) {
+        this.tasks = tasks;
+        this.begun = begun;
+        this.words = words;
     }
 
-    private static Item of(Task task, String headline, String text) {
-        String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
-        String place = task.subject().bed().map(in -> in.bed().name()).orElse("");
-        return new Item(
-                task.id(),
-                new Item.Words(headline, text, task.rule().craft(), place),
-                bed,
-                new Item.Days(task.window().first(), task.window().last(), within(task)),
-                progress(task));
+    @Override
+    public int count() {
+        return tasks.size();
     }
 
-    /** The items of a plan, in its order; texts that come again are kept once. */
-    public static List<Item> of(
-            List<Task> tasks, Function<Task, String> headline, Function<Task, List<String>> lines) {
-        Map<String, String> texts = new HashMap<>();
-        List<Item> items = new ArrayList<>(tasks.size());
-        for (Task task : tasks) {
-            String text = String.join("\n", lines.apply(task));
-            String known = texts.putIfAbsent(text, text);
-            items.add(of(task, headline.apply(task), known == null ? text : known));
-        }
-        return items;
+    @Override
+    public String identity(int number) {
+        return tasks.get(number).id();
+    }
+
+    @Override
+    public Item.Days days(int number) {
+        Task task = tasks.get(number);
+        return new Item.Days(task.window().first(), task.window().last(), within(task));
     }
 
     /** The chosen day; a task noted as done outside its window keeps the window's nearest day. */
-    private static java.time.LocalDate within(Task task) {
+    private static LocalDate within(Task task) {
         if (task.day().isBefore(task.window().first())) {
             return task.window().first();
         }
         return task.day().isAfter(task.window().last()) ? task.window().last() : task.day();
     }
 
-    private static Item.Progress progress(Task task) {
+    @Override
+    public Item.Progress progress(int number) {
+        Task task = tasks.get(number);
         return switch (task.state()) {
-            case OPEN -> Item.Progress.OPEN;
+            case OPEN -> open(task.id());
             case SKIPPED -> Item.Progress.SKIPPED;
-            case DONE ->
-                    Optional.of(task.finished().orElse(task.day()))
-                            .map(Item.Progress::done)
-                            .orElseThrow();
+            case DONE -> Item.Progress.done(task.finished().orElse(task.day()));
         };
+    }
+
+    private Item.Progress open(String id) {
+        Integer percent = begun.isEmpty() ? null : begun.get(id);
+        return percent == null ? Item.Progress.OPEN : Item.Progress.begun(percent);
+    }
+
+    @Override
+    public Item item(int number) {
+        Task task = tasks.get(number);
+        String bed = "";
+        String place = "";
+        Optional<BedState> in = task.subject().bed();
+        if (in.isPresent()) {
+            bed = in.get().bed().id();
+            place = in.get().bed().name();
+        }
+        return new Item(
+                task.id(),
+                new Item.Words(words.headline(task), "", task.rule().craft(), place),
+                bed,
+                days(number),
+                progress(number));
+    }
+
+    @Override
+    public Text text(int number) {
+        return texts.of(words.lines(tasks.get(number)));
     }
 }

@@ -1,5 +1,7 @@
 package org.oldwood.calendar;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 /**
  * The title of an item. Several clients show a cancelled item like any other, and an event cannot
  * say that it is done; so the title says it.
@@ -9,12 +11,22 @@ final class Title {
     private static final String SKIPPED = "Skipped: ";
     private static final String DONE = "Done: ";
 
+    static final byte[] NOTHING = {};
+    private static final byte[] WITHDRAWN_BEFORE = WITHDRAWN.getBytes(US_ASCII);
+    private static final byte[] SKIPPED_BEFORE = SKIPPED.getBytes(US_ASCII);
+
+    /** What stands before the title of an event that is done. */
+    static final byte[] DONE_BEFORE = DONE.getBytes(US_ASCII);
+
     private Title() {}
 
-    static String ofEvent(Item item) {
-        return item.progress().state() == Item.State.DONE
-                ? DONE + item.words().title()
-                : ofTodo(item);
+    /** What stands before the title of an item that is cancelled. */
+    static byte[] beforeTodo(Item.State state) {
+        return switch (state) {
+            case WITHDRAWN -> WITHDRAWN_BEFORE;
+            case SKIPPED -> SKIPPED_BEFORE;
+            case OPEN, BEGUN, DONE -> NOTHING;
+        };
     }
 
     /** Whether a title is one that we gave an item when we cancelled it. */
@@ -30,14 +42,5 @@ final class Title {
             }
         }
         return title;
-    }
-
-    static String ofTodo(Item item) {
-        String title = item.words().title();
-        return switch (item.progress().state()) {
-            case WITHDRAWN -> WITHDRAWN + title;
-            case SKIPPED -> SKIPPED + title;
-            case OPEN, BEGUN, DONE -> title;
-        };
     }
 }

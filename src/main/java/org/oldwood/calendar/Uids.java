@@ -1,7 +1,10 @@
 package org.oldwood.calendar;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The UIDs of a garden's items: UUIDs of version 5 over the garden's own random id, so that they
@@ -9,26 +12,29 @@ import java.util.UUID;
  * were adopted from an older file go before.
  */
 public final class Uids {
+    static final String EVENT = "event";
+    static final String TODO = "todo";
+
     /** Occurs in no identity, so that no two names run together. */
     private static final char SEPARATOR = '\u001F';
 
-    private final UUID garden;
+    private final UuidV5 garden;
     private final Map<String, String> adopted;
 
     /**
      * @param adopted UIDs to use instead, by {@link #name}
      */
     public Uids(UUID garden, Map<String, String> adopted) {
-        this.garden = garden;
+        this.garden = new UuidV5(garden);
         this.adopted = Map.copyOf(adopted);
     }
 
     public String event(String identity) {
-        return of(identity, "event");
+        return of(identity, EVENT);
     }
 
     public String todo(String identity) {
-        return of(identity, "todo");
+        return of(identity, TODO);
     }
 
     /** Whether some come from files that were written under another id of the garden. */
@@ -45,9 +51,22 @@ public final class Uids {
         return identity + SEPARATOR + kind;
     }
 
+    /** The UID that was adopted for an item, or null where it has one of ours. */
+    @Nullable String adopted(String identity, String kind) {
+        return adopted.isEmpty() ? null : adopted.get(name(identity, kind));
+    }
+
+    /** Writes a UID of ours, which needs no escape; returns where the next octet goes. */
+    int put(byte[] to, int at, String identity, String kind) {
+        return garden.put(to, at, name(identity, kind));
+    }
+
     private String of(String identity, String kind) {
-        String name = name(identity, kind);
-        String old = adopted.isEmpty() ? null : adopted.get(name);
-        return old != null ? old : UuidV5.of(garden, name).toString();
+        String old = adopted(identity, kind);
+        if (old != null) {
+            return old;
+        }
+        byte[] uid = new byte[UuidV5.LENGTH];
+        return new String(uid, 0, put(uid, 0, identity, kind), US_ASCII);
     }
 }

@@ -1,30 +1,40 @@
 package org.oldwood.calendar;
 
-import java.time.LocalDate;
-import org.oldwood.garden.MonthNames;
+import static java.nio.charset.StandardCharsets.US_ASCII;
 
-/** The window in words, before an item's text: some clients drop the end, all show the text. */
+/**
+ * The window in words, before an item's text: some clients drop the end, all show the text. As
+ * octets, escaped.
+ */
 final class WindowWords {
+    /** More than any window takes. */
+    static final int MOST = 256;
+
+    private static final byte[] ON = octets("On ");
+    private static final byte[] FROM = octets("From ");
+    private static final byte[] TO = octets(" to ");
+    private static final byte[] BEST = octets("\\, both days included. Best day: ");
+    private static final byte[] END = octets(".");
+    private static final byte[] DUE =
+            octets(" A to-do's due date is the day after the last good day.");
+
     private WindowWords() {}
 
-    static String before(String text, Item.Days days, Layout layout) {
-        StringBuilder words = new StringBuilder();
+    /** Returns where the next octet goes. */
+    static int put(byte[] to, int at, Item.Days days, Layout layout) {
+        int next;
         if (days.count() == 1) {
-            words.append("On ").append(inWords(days.first())).append('.');
+            next = DayOctets.words(to, DayOctets.put(to, at, ON), days.first());
         } else {
-            words.append("From ").append(inWords(days.first()));
-            words.append(" to ")
-                    .append(inWords(days.last()))
-                    .append(", both days included. Best day: ");
-            words.append(inWords(days.best())).append('.');
+            next = DayOctets.words(to, DayOctets.put(to, at, FROM), days.first());
+            next = DayOctets.words(to, DayOctets.put(to, next, TO), days.last());
+            next = DayOctets.words(to, DayOctets.put(to, next, BEST), days.best());
         }
-        if (layout.due() == Layout.Due.DAY_AFTER) {
-            words.append(" A to-do's due date is the day after the last good day.");
-        }
-        return text.isEmpty() ? words.toString() : words.append('\n').append(text).toString();
+        next = DayOctets.put(to, next, END);
+        return layout.due() == Layout.Due.DAY_AFTER ? DayOctets.put(to, next, DUE) : next;
     }
 
-    static String inWords(LocalDate day) {
-        return day.getDayOfMonth() + " " + MonthNames.of(day) + " " + day.getYear();
+    private static byte[] octets(String words) {
+        return words.getBytes(US_ASCII);
     }
 }

@@ -118,7 +118,7 @@ final class CalendarCommand extends GardenCommand {
         if (adopt.isEmpty()) {
             return;
         }
-        Adoption adoption = new Adoption(calendar.garden(), looks.layout(), calendar.items());
+        Adoption adoption = new Adoption(calendar.garden(), looks.layout(), calendar.items().all());
         for (Path file : adopt) {
             try (InputStream in = Files.newInputStream(path(file))) {
                 adoption.from(in, file.toString());

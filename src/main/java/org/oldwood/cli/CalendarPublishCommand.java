@@ -62,7 +62,7 @@ final class CalendarPublishCommand extends GardenCommand {
                 new Publish.Target(events, second, access.login(this), access.plainHttp);
         Publish.Result result =
                 new Publish(calendar.garden(), looks.layout(), today(), dryRun)
-                        .to(target, calendar.items());
+                        .to(target, calendar.items().all());
         if (json) {
             out().json(writer -> write(writer, result));
         } else {

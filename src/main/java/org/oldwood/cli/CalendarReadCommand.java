@@ -97,13 +97,15 @@ final class CalendarReadCommand extends GardenCommand {
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
-        ReadBack back = new ReadBack(calendar.garden(), calendar.items(), looks.layout(), today());
+        ReadBack back =
+                new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
         for (String name : from) {
             if (ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
                 Publish.Target target =
                         new Publish.Target(address, address, access.login(this), access.plainHttp);
-                for (String object : Publish.fetch(calendar.garden(), calendar.items(), target)) {
+                for (String object :
+                        Publish.fetch(calendar.garden(), calendar.items().all(), target)) {
                     back.read(object, name);
                 }
             } else {

@@ -1,7 +1,9 @@
 package org.oldwood.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.care.Amount;
 import org.oldwood.care.Reason;
@@ -12,7 +14,16 @@ import org.oldwood.crop.Sources;
 
 /** A task in words: what, how much, how, when, why, cautions, sources. */
 public final class TaskWords {
+    /** Lines that many tasks have in common are put together once. */
+    private static final int MOST_KEPT = 4096;
+
     private final Sources sources;
+    private final Map<String, String> how = new HashMap<>();
+    private final Map<String, String> why = new HashMap<>();
+    private final Map<String, String> because = new HashMap<>();
+    private final Map<String, String> care = new HashMap<>();
+    private final Map<Integer, String> sure = new HashMap<>();
+    private final Map<List<String>, String> named = new HashMap<>();
 
     public TaskWords(Sources sources) {
         this.sources = sources;
@@ -59,26 +70,61 @@ public final class TaskWords {
     /** The lines of a calendar's description. */
     public List<String> lines(Task task) {
         List<String> lines = new ArrayList<>();
-        task.amount().ifPresent(amount -> lines.add("How much: " + inWords(amount)));
-        task.amount().map(Amount::lines).ifPresent(lines::addAll);
-        if (!task.rule().text().isEmpty()) {
-            lines.add("How: " + task.rule().text());
+        if (task.amount().isPresent()) {
+            lines.add("How much: " + inWords(task.amount().get()));
+            lines.addAll(task.amount().get().lines());
         }
-        minutes(task).ifPresent(minutes -> lines.add("Time: " + minutes));
+        if (!task.rule().text().isEmpty()) {
+            lines.add(with("How: ", task.rule().text(), how));
+        }
+        Optional<String> minutes = minutes(task);
+        if (minutes.isPresent()) {
+            lines.add("Time: " + minutes.get());
+        }
         int plusMinus = task.window().plusMinusDays();
         if (plusMinus > 0) {
-            lines.add(
-                    "How sure: the days hang on stages of growth, ± "
-                            + plusMinus
-                            + " days; note a stage when you see it, and they move.");
+            lines.add(sure(plusMinus));
         }
-        lines.add("Why: " + task.rule().reason());
-        for (Reason reason : task.reasons().subList(1, task.reasons().size())) {
-            lines.add("- " + reason.words());
+        lines.add(with("Why: ", task.rule().reason(), why));
+        List<Reason> reasons = task.reasons();
+        for (int i = 1; i < reasons.size(); i++) {
+            lines.add(with("- ", reasons.get(i).words(), because));
         }
-        task.cautions().forEach(caution -> lines.add("Take care: " + caution));
-        lines.add("Source: " + sources(task));
+        for (String caution : task.cautions()) {
+            lines.add(with("Take care: ", caution, care));
+        }
+        lines.add(sourceLine(task));
         return lines;
+    }
+
+    private String sure(int plusMinus) {
+        String line = sure.get(plusMinus);
+        return line != null
+                ? line
+                : kept(
+                        sure,
+                        plusMinus,
+                        "How sure: the days hang on stages of growth, ± "
+                                + plusMinus
+                                + " days; note a stage when you see it, and they move.");
+    }
+
+    private static String with(String before, String words, Map<String, String> known) {
+        String line = known.get(words);
+        return line != null ? line : kept(known, words, before + words);
+    }
+
+    private String sourceLine(Task task) {
+        String line = named.get(task.sources());
+        return line != null ? line : kept(named, task.sources(), "Source: " + sources(task));
+    }
+
+    private static <K> String kept(Map<K, String> known, K key, String line) {
+        if (known.size() == MOST_KEPT) {
+            known.clear();
+        }
+        known.put(key, line);
+        return line;
     }
 
     /** The sources' short names, with the mark of those that were not read in print. */

@@ -19,6 +19,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.garden.MonthNames;
 
 /** A reader that shares no code with ours, biweekly, understands every item as it was meant. */
 class IndependentReaderTest {
@@ -63,9 +64,11 @@ class IndependentReaderTest {
 
     private static void agreesOn(Item item, String title, String text) {
         assertThat(title).isEqualTo(item.words().title());
-        assertThat(text)
-                .endsWith(item.words().text())
-                .contains(WindowWords.inWords(item.days().last()));
+        assertThat(text).endsWith(item.words().text()).contains(inWords(item.days().last()));
+    }
+
+    private static String inWords(LocalDate day) {
+        return day.getDayOfMonth() + " " + MonthNames.of(day) + " " + day.getYear();
     }
 
     /** DTEND is not included: RFC 5545, 3.6.1. */
