@@ -107,15 +107,13 @@ final class CheckCommand extends GardenCommand {
     }
 
     private void future(GardenFolder folder, Problems problems) {
+        LocalDate today = today();
         for (Entry entry : folder.journal()) {
-            if (entry.date().isAfter(today())) {
+            if (entry.date().isAfter(today)) {
                 problems.add(
                         "future-entry",
                         entry.place(),
-                        "is dated "
-                                + entry.date()
-                                + ", which is still to come; today is "
-                                + today(),
+                        "is dated " + entry.date() + ", which is still to come; today is " + today,
                         "Strike it out and note it again with the right date: oldwood note struck-out --wrong "
                                 + entry.id());
             }

@@ -36,7 +36,8 @@ public final class Fields extends KeysAsked {
 
     /** A text that must be there and must not be blank. */
     public String text(String key) {
-        return optionalText(key).orElseGet(() -> missing(key, "a text", ""));
+        Optional<String> there = optionalText(key);
+        return there.isPresent() ? there.get() : missing(key, "a text", "");
     }
 
     public String text(String key, String otherwise) {

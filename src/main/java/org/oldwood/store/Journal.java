@@ -52,12 +52,10 @@ public final class Journal {
         JournalLines lines = new JournalLines(bytes);
         int number = 0;
         int start = bytes.length > 2 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB ? 3 : 0;
-        for (int i = start; i < bytes.length; i++) {
-            if (bytes[i] == '\n') {
-                number++;
-                lines.add(number, start, i);
-                start = i + 1;
-            }
+        for (int end = lineEnd(bytes, start); end < bytes.length; end = lineEnd(bytes, start)) {
+            number++;
+            lines.add(number, start, end);
+            start = end + 1;
         }
         if (start == bytes.length) {
             return new Contents(lines, Optional.empty());
@@ -69,6 +67,14 @@ public final class Journal {
         }
         return new Contents(
                 lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
+    }
+
+    private static int lineEnd(byte[] bytes, int from) {
+        int at = from;
+        while (at < bytes.length && bytes[at] != '\n') {
+            at++;
+        }
+        return at;
     }
 
     /**

@@ -88,8 +88,13 @@ public final class Members extends AbstractMap<String, Json> {
         return key instanceof String text ? indexOf(keysAndValues, keysAndValues.length, text) : -1;
     }
 
-    /** Most keys differ in length, which is seen at once. */
+    /** Most often the key itself is there, or keys differ in length: both are seen at once. */
     private static int indexOf(Object[] keysAndValues, int end, String key) {
+        for (int at = 0; at < end; at += 2) {
+            if (keysAndValues[at] == key) {
+                return at;
+            }
+        }
         int length = key.length();
         for (int at = 0; at < end; at += 2) {
             String known = (String) keysAndValues[at];

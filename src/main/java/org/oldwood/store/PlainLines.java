@@ -24,6 +24,7 @@ final class PlainLines {
     private final byte[] bytes;
     private final String file;
     private final Words words;
+    private final Words keys;
     private final Members.Gathering[] gatherings = new Members.Gathering[LEVELS];
     private int line;
     private int start;
@@ -33,7 +34,8 @@ final class PlainLines {
     PlainLines(byte[] bytes, String file) {
         this.bytes = bytes;
         this.file = file;
-        this.words = new Words(bytes);
+        this.words = new Words(bytes, false);
+        this.keys = new Words(bytes, true);
         for (int i = 0; i < LEVELS; i++) {
             gatherings[i] = new Members.Gathering();
         }
@@ -107,7 +109,7 @@ final class PlainLines {
         }
         at++;
         int first = next();
-        String key = words.of(keyStart, keyLength);
+        String key = keys.of(keyStart, keyLength);
         Json value = value(first, place.of(key, line, column()), key, level);
         return value != null && members.putNew(key, value);
     }

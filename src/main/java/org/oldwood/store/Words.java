@@ -15,12 +15,19 @@ final class Words {
     private static final int EACH = 3;
 
     private final byte[] bytes;
+    private final boolean interned;
     private @Nullable String[] texts = new String[256];
     private int[] places = new int[EACH * texts.length];
     private int used;
 
-    Words(byte[] bytes) {
+    /**
+     * No texts yet.
+     *
+     * @param interned whether the texts are to be the same objects as those written in code
+     */
+    Words(byte[] bytes, boolean interned) {
         this.bytes = bytes;
+        this.interned = interned;
     }
 
     /** A text that is to be made anew. */
@@ -66,7 +73,7 @@ final class Words {
     }
 
     private String add(int slot, int hash, int start, int length) {
-        String text = fresh(start, length);
+        String text = interned ? fresh(start, length).intern() : fresh(start, length);
         put(slot, text, hash, start);
         used++;
         if (2 * used > texts.length) {

@@ -129,7 +129,7 @@ class PlainLinesTest {
     @Test
     void a_word_that_comes_again_is_the_same_object() {
         byte[] bytes = "row-a pruned row-a Aa BB Aa BB".getBytes(UTF_8);
-        Words words = new Words(bytes);
+        Words words = new Words(bytes, false);
 
         assertThat(words.of(0, 5)).isEqualTo("row-a").isSameAs(words.of(13, 5));
         assertThat(words.of(6, 6)).isEqualTo("pruned");
@@ -139,13 +139,20 @@ class PlainLinesTest {
     }
 
     @Test
+    void a_key_is_the_same_object_as_its_name_in_code() {
+        Words keys = new Words("plant".getBytes(UTF_8), true);
+
+        assertThat(keys.of(0, 5)).isSameAs("plant");
+    }
+
+    @Test
     void very_many_words_are_kept_apart() {
         StringBuilder text = new StringBuilder();
         for (int i = 10_000; i < 20_000; i++) {
             text.append(i);
         }
         byte[] bytes = text.toString().getBytes(UTF_8);
-        Words words = new Words(bytes);
+        Words words = new Words(bytes, false);
         String[] first = new String[10_000];
         Arrays.setAll(first, i -> words.of(5 * i, 5));
 
