@@ -20,7 +20,7 @@ tests_of() {
   esac
 }
 
-planner="Anchor Begun Concerned Condition Earlier Finished Judge KeepApart Placement Planner Task Titles Together Window"
+planner="Anchor Begun Concerned Condition Earlier Finished Judge KeepApart Placement Planner Task TaskMaker Titles Together Window"
 classes_of() {
   case $1 in
     planner) for class in $planner; do echo "care.$class,care.$class\$*"; done | paste -sd, ;;

@@ -107,6 +107,20 @@ class FinishedTest {
                 .contains(Task.State.DONE);
     }
 
+    /** The window opened in the season before, which ended on 31 October. */
+    @Test
+    void a_window_that_reaches_over_the_seasons_end_takes_what_was_done_after_it() {
+        rules.tell(Fact.day("from", LocalDate.of(2026, 10, 20), "from"))
+                .tell(Fact.day("to", LocalDate.of(2026, 11, 20), "to"))
+                .rule(
+                        "feed",
+                        "bed",
+                        "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
+
+        assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026"))
+                .contains(Task.State.DONE);
+    }
+
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(
             delimiter = '|',

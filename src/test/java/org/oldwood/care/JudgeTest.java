@@ -208,6 +208,7 @@ class JudgeTest {
                     {'day':'13-01'} | unknown-anchor | names no day: "13-01"
                     {'entry':'limd'} | unknown-anchor | names no entry: "limd"
                     {'day':'03-01','plusDay':3} | unknown-key |
+                    {'day':'03-01','of':'hardwood'} | unknown-key |
                     """)
     void an_end_that_is_no_day_is_told(String end, String name, String message) {
         Problems problems = read("{'opens':" + end + "}");
@@ -232,14 +233,25 @@ class JudgeTest {
                         });
     }
 
+    @Test
+    void a_craft_is_asked_for_what_the_end_names() {
+        Problems problems = new Problems();
+        Anchor end = read("{'opens':{'fact':'from','of':'hardwood'}}", problems);
+
+        assertThat(problems.list()).isEmpty();
+        assertThat(end.of()).contains("hardwood");
+    }
+
     private static Problems read(String rule) {
         Problems problems = new Problems();
-        Anchor.read(
-                Fields.of(
-                        JsonReader.readLine(rule.replace('\'', '"'), "rule", 1, problems)
-                                .orElseThrow(),
-                        problems),
-                "opens");
+        read(rule, problems);
         return problems;
+    }
+
+    private static Anchor read(String rule, Problems problems) {
+        String json = rule.replace('\'', '"');
+        return Anchor.read(
+                Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems),
+                "opens");
     }
 }

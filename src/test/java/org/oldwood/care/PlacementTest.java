@@ -248,6 +248,18 @@ class PlacementTest {
                 .containsEntry("b-lime@a", "2027-03-10");
     }
 
+    /** Nothing is said of ammonium first and lime behind it, but of one day it is too close. */
+    @Test
+    void two_that_want_the_same_day_get_one_each() {
+        tenDaysAfterLime();
+        onBed("a-feed", "03-01", "03-01", "ammonium", "");
+        onBed("b-lime", "03-01", "03-31", "lime", "");
+
+        assertThat(days(ALWAYS, TODAY))
+                .containsEntry("a-feed@a", "2027-03-01")
+                .containsEntry("b-lime@a", "2027-03-02");
+    }
+
     @Test
     void ten_days_before_another_is_far_enough() {
         tenDaysAfterLime();

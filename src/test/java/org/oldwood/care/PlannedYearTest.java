@@ -221,6 +221,34 @@ class PlannedYearTest {
     }
 
     @Test
+    void a_rules_warning_goes_to_the_crops_and_months_it_is_for() {
+        rules.document(
+                        "cautions.json",
+                        "{'cautions':[{'id':'thorns','line':'It pricks.','source':'oldwood',"
+                                + "'crops':['gooseberry'],'months':{'from':3,'to':3}}]}")
+                .rule(
+                        "tie",
+                        "plant",
+                        OwnRules.span("03-25", "04-07") + ",'repeatDays':7,'cautions':['thorns']");
+        String gooseberry = BUSH.replace("blackcurrant", "gooseberry");
+        SmallGarden garden =
+                garden().note("2020-11-15", BUSH)
+                        .note("2020-11-15", gooseberry.replace("bc-1", "go-1"))
+                        .note("2020-11-15", gooseberry.replace("bc-1", "go-2"));
+
+        // the first repeat ends on 31 March, the second begins on 1 April
+        assertThat(rules.plan(garden, "2027-02-01").tasks())
+                .extracting(Task::id, Task::cautions)
+                .containsExactly(
+                        tuple("tie@bc-1@2027#1", List.of()),
+                        tuple("tie@go-1@2027#1", List.of("It pricks.")),
+                        tuple("tie@go-2@2027#1", List.of("It pricks.")),
+                        tuple("tie@bc-1@2027#2", List.of()),
+                        tuple("tie@go-1@2027#2", List.of()),
+                        tuple("tie@go-2@2027#2", List.of()));
+    }
+
+    @Test
     void a_task_of_an_amount_of_which_there_is_none_is_not_planned() {
         rules.amount("none", Optional.empty())
                 .window("feed", "03-01", "03-31", ",'amount':'none'")
@@ -289,5 +317,29 @@ class PlannedYearTest {
                         "opens 90 days after limed on 2026-10-20; closes 150 days after limed on"
                                 + " 2026-10-20");
         assertThat(ids(garden(), "2026-11-25")).isEmpty();
+    }
+
+    /** In the season before this one the window would be empty; that settles nothing. */
+    @Test
+    void a_window_that_closes_by_an_entry_may_open_in_this_season_only() {
+        String limed = "'limed','bed':'a','material':'ground-limestone','grams':2000";
+        SmallGarden garden = garden().note("2026-12-01", limed);
+        rules.tell(
+                        "from",
+                        situation ->
+                                situation.season().year() < 2027
+                                        ? Fact.unknown("from", "from")
+                                        : Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
+                .rule(
+                        "by-fact",
+                        "bed",
+                        "'opens':{'fact':'from'},'closes':{'entry':'limed','plusDays':150}")
+                .rule(
+                        "cut-short",
+                        "bed",
+                        "'opens':{'entry':'limed'},'closes':{'entry':'limed','plusDays':150},"
+                                + "'noLaterThan':{'day':'04-01'}");
+
+        assertThat(ids(garden, "2026-12-15")).containsExactly("cut-short@a@2027", "by-fact@a@2027");
     }
 }
