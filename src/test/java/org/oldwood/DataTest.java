@@ -7,11 +7,15 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.crop.Crops;
+import org.oldwood.crop.Seen;
 import org.oldwood.crop.Source;
 import org.oldwood.crop.Sources;
 import org.oldwood.store.Documents;
@@ -45,6 +49,32 @@ class DataTest {
         orphans.removeAll(usedKeys());
         orphans.removeAll(Set.of("common-practice", "memory", "oldwood"));
         assertThat(orphans).isEmpty();
+    }
+
+    /** Texts tell how these were seen, and need no other source for it. */
+    @Test
+    void the_sources_that_were_not_read_stand_together() {
+        Map<String, Seen> notRead = new TreeMap<>();
+        for (Source source : Sources.read(Documents.bundled()).all()) {
+            if (source.seen() != Seen.READ) {
+                notRead.put(source.key(), source.seen());
+            }
+        }
+
+        assertThat(Sources.notRead(Documents.bundled())).isNotEmpty().isEqualTo(notRead);
+    }
+
+    @Test
+    void a_source_of_the_garden_that_was_not_read_is_known_too(@TempDir Path garden)
+            throws IOException {
+        Files.createDirectories(garden.resolve("sources"));
+        Files.writeString(
+                garden.resolve("sources/ours.json"),
+                "{\"sources\": [{\"key\": \"ours\", \"title\": \"Ours\", \"seen\": \"memory\"}]}");
+
+        assertThat(Sources.notRead(Documents.with(garden, new Problems())))
+                .containsEntry("ours", Seen.MEMORY)
+                .containsAllEntriesOf(Sources.notRead(Documents.bundled()));
     }
 
     @Test

@@ -21,13 +21,16 @@ import org.oldwood.store.RecordException;
  */
 final class Memory {
     private static final Comparator<Outgoing> BY_IDENTITY =
-            Comparator.comparing((Outgoing task) -> task.identity);
+            (one, other) -> one.identity.compareTo(other.identity);
+    private static final Comparator<Outgoing> BY_FIRST_DAY =
+            (one, other) -> one.days.first().compareTo(other.days.first());
 
     private final Export.Garden garden;
     private final Layout layout;
     private final Items plan;
     private final Revision revision;
     private final Outgoing[] planned;
+    private final List<Outgoing> byIdentity;
     private final List<Outgoing> written;
     private final List<Remembered> history = new ArrayList<>();
     private final Map<String, String> adopted = new HashMap<>();
@@ -51,12 +54,12 @@ final class Memory {
         CalendarState.each(garden.folder(), problems, before, adopted);
         problems.list().forEach(problem -> notices.add(problem.inWords()));
         uids = new Uids(garden.id(), adopted);
-        written = new ArrayList<>(planned.length);
-        written.addAll(Arrays.asList(planned));
+        byIdentity = new ArrayList<>(Arrays.asList(planned));
         before.vanished.values().forEach(this::vanished);
-        written.sort(
-                Comparator.comparing((Outgoing task) -> task.days.first())
-                        .thenComparing(BY_IDENTITY));
+        // few tasks vanish, and what is in order already costs little to order
+        byIdentity.sort(BY_IDENTITY);
+        written = new ArrayList<>(byIdentity);
+        written.sort(BY_FIRST_DAY);
     }
 
     private static Outgoing[] planned(Items plan) {
@@ -75,7 +78,7 @@ final class Memory {
 
     private void vanished(Remembered old) {
         switch (revision.fate(old)) {
-            case WITHDRAWN -> written.add(Outgoing.withdrawn(old, layout));
+            case WITHDRAWN -> byIdentity.add(Outgoing.withdrawn(old, layout));
             case HISTORY -> history.add(old);
             case FORGOTTEN -> {}
         }
@@ -121,15 +124,13 @@ final class Memory {
 
     /** Remembers the plan as written. */
     void keep() throws IOException {
-        Outgoing[] all = written.toArray(Outgoing[]::new);
-        Arrays.sort(all, BY_IDENTITY);
         history.sort(Comparator.comparing((Remembered old) -> old.item().identity()));
         Replace.file(
                 garden.folder().resolve(CalendarState.FILE),
                 out -> {
                     StateWriter writer = new StateWriter(out, adopted);
                     int old = 0;
-                    for (Outgoing task : all) {
+                    for (Outgoing task : byIdentity) {
                         while (old < history.size()
                                 && history.get(old).item().identity().compareTo(task.identity)
                                         < 0) {

@@ -27,7 +27,7 @@ final class Out {
 
     /** A line as it is, without the spaces at its end. */
     Out line(String text) {
-        return write(text.stripTrailing() + "\n");
+        return write(text.stripTrailing()).write("\n");
     }
 
     /** An empty line. */
@@ -58,7 +58,7 @@ final class Out {
 
     /** Rows in columns as wide as need be, two spaces apart; the last column is wrapped. */
     Out columns(int indent, List<List<String>> rows) {
-        Wrap.columns(indent, rows).forEach(this::line);
+        Wrap.columns(indent, rows, this::line);
         return this;
     }
 

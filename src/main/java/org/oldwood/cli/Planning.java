@@ -72,7 +72,7 @@ final class Planning {
     }
 
     static TaskWords words(GardenFolder folder) {
-        return new TaskWords(Sources.read(folder.documents()));
+        return new TaskWords(Sources.notRead(folder.documents()));
     }
 
     /** Notices on standard error, one paragraph each; a long list is cut, and says so. */

@@ -3,6 +3,7 @@ package org.oldwood.cli;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Keeps what people wrote from steering the terminal that shows it: control characters, which can
@@ -16,6 +17,22 @@ final class Safe {
 
     /** Text for people; each such character becomes {@value #SHOWN}. Line ends and tabs stay. */
     static String text(String text) {
+        return isPlain(text) ? text : checked(text);
+    }
+
+    /** Nearly all text is, and octets are looked through faster than characters. */
+    private static boolean isPlain(String text) {
+        byte[] octets = text.getBytes(StandardCharsets.US_ASCII);
+        for (byte octet : octets) {
+            // what is no ASCII has become a question mark
+            if ((octet < ' ' && octet != '\n') || octet == '?' || octet == 0x7F) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String checked(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (steers(text.charAt(i))) {
                 return replaced(text, i);

@@ -2,6 +2,7 @@ package org.oldwood.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Breaks text into lines and sets rows in columns. A code point counts as one column. */
 final class Wrap {
@@ -15,6 +16,9 @@ final class Wrap {
      * spaces. Line ends in the text are kept; a word longer than a line is not broken.
      */
     static List<String> lines(String first, int indent, String text) {
+        if (text.indexOf('\n') < 0 && width(first) + width(text) <= Out.WIDTH) {
+            return List.of(first + text);
+        }
         List<String> lines = new ArrayList<>();
         String start = first;
         for (String part : text.split("\n", -1)) {
@@ -43,19 +47,17 @@ final class Wrap {
         lines.add(line.toString());
     }
 
-    /** Rows in columns; a row may be shorter than the others. */
-    static List<String> columns(int indent, List<List<String>> rows) {
+    /** Rows in columns, told line by line; a row may be shorter than the others. */
+    static void columns(int indent, List<List<String>> rows, Consumer<String> line) {
         List<Integer> widths = widths(rows);
-        List<String> lines = new ArrayList<>();
         for (List<String> row : rows) {
             StringBuilder start = new StringBuilder(" ".repeat(indent));
             for (int i = 0; i < row.size() - 1; i++) {
                 start.append(pad(row.get(i), widths.get(i))).append(GAP);
             }
             int room = Math.min(start.length(), Out.WIDTH - LEAST_LAST_COLUMN);
-            lines.addAll(lines(start.toString(), room, row.get(row.size() - 1)));
+            lines(start.toString(), room, row.get(row.size() - 1)).forEach(line);
         }
-        return lines;
     }
 
     private static List<Integer> widths(List<List<String>> rows) {

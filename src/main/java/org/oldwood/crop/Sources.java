@@ -1,5 +1,6 @@
 package org.oldwood.crop;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,11 @@ import org.oldwood.store.Fields;
 
 /** All sources by key, gathered from the files {@code sources/*.json}. */
 public final class Sources {
+    private static final String FOLDER = "sources";
+
+    /** The bundled sources that were not read in print stand together, so that few are read. */
+    private static final String NOT_READ = "not-read";
+
     private final Map<String, Source> byKey;
 
     private Sources(Map<String, Source> byKey) {
@@ -16,9 +22,26 @@ public final class Sources {
     }
 
     public static Sources read(Documents documents) {
+        return read(documents, documents.names(FOLDER));
+    }
+
+    /** How the figures of sources came into the data, by key, where they were not read in print. */
+    public static Map<String, Seen> notRead(Documents documents) {
+        List<String> names = documents.hasOwn(FOLDER) ? documents.names(FOLDER) : List.of(NOT_READ);
+        Map<String, Seen> notRead = new HashMap<>();
+        for (Source source : read(documents, names).byKey.values()) {
+            if (source.seen() != Seen.READ) {
+                notRead.put(source.key(), source.seen());
+            }
+        }
+        return notRead;
+    }
+
+    private static Sources read(Documents documents, List<String> names) {
         Map<String, Source> byKey = new TreeMap<>();
-        for (String name : documents.names("sources")) {
-            for (Fields fields : documents.fields("sources/" + name + ".json").objects("sources")) {
+        for (String name : names) {
+            String file = FOLDER + "/" + name + ".json";
+            for (Fields fields : documents.fields(file).objects("sources")) {
                 Source source = source(fields);
                 if (byKey.put(source.key(), source) != null) {
                     fields.wrong(

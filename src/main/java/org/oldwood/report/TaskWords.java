@@ -9,15 +9,13 @@ import org.oldwood.care.Amount;
 import org.oldwood.care.Reason;
 import org.oldwood.care.Task;
 import org.oldwood.crop.Seen;
-import org.oldwood.crop.Source;
-import org.oldwood.crop.Sources;
 
 /** A task in words: what, how much, how, when, why, cautions, sources. */
 public final class TaskWords {
     /** Lines that many tasks have in common are put together once. */
     private static final int MOST_KEPT = 4096;
 
-    private final Sources sources;
+    private final Map<String, Seen> notRead;
     private final Map<String, String> how = new HashMap<>();
     private final Map<String, String> why = new HashMap<>();
     private final Map<String, String> because = new HashMap<>();
@@ -25,8 +23,11 @@ public final class TaskWords {
     private final Map<Integer, String> sure = new HashMap<>();
     private final Map<List<String>, String> named = new HashMap<>();
 
-    public TaskWords(Sources sources) {
-        this.sources = sources;
+    /**
+     * @param notRead the sources that were not read in print, by key
+     */
+    public TaskWords(Map<String, Seen> notRead) {
+        this.notRead = notRead;
     }
 
     /** The title, with the amount where there is one. */
@@ -131,16 +132,11 @@ public final class TaskWords {
     public String sources(Task task) {
         List<String> words = new ArrayList<>();
         for (String key : task.sources()) {
-            String mark =
-                    sources.find(key)
-                            .map(Source::seen)
-                            .filter(seen -> seen != Seen.READ)
-                            .map(Seen::words)
-                            .orElse("");
+            Seen seen = notRead.get(key);
             words.add(
-                    mark.isEmpty() || key.equals("common-practice")
+                    seen == null || key.equals("common-practice")
                             ? key
-                            : key + " (" + mark + ")");
+                            : key + " (" + seen.words() + ")");
         }
         return String.join(", ", words);
     }

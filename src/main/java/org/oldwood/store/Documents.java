@@ -98,6 +98,11 @@ public final class Documents {
         return names;
     }
 
+    /** Whether the garden's own folder may add to the documents of a kind. */
+    public boolean hasOwn(String kind) {
+        return folder != null && Files.isDirectory(folder.resolve(kind));
+    }
+
     private Fields bundledFields(String name) {
         return Fields.of(
                 open(name)
@@ -107,7 +112,7 @@ public final class Documents {
     }
 
     private List<String> ownNames(String kind) {
-        if (folder == null || !Files.isDirectory(folder.resolve(kind))) {
+        if (folder == null || !hasOwn(kind)) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder.resolve(kind))) {
