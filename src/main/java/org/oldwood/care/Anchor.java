@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.StageDate;
@@ -119,9 +118,15 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
         return Optional.of(found(date.date(), date.plusMinusDays(), words, date.sources()));
     }
 
+    /** The last entry of the kind. */
     private Optional<Entry> entry(Subject subject) {
-        Optional<EntryKind> kind = EntryKind.find(name);
-        return kind.isEmpty() ? Optional.empty() : Entries.last(subject.entries(), kind.get());
+        List<Entry> entries = subject.entries();
+        for (int i = entries.size() - 1; i >= 0; i--) {
+            if (entries.get(i).kind().key().equals(name)) {
+                return Optional.of(entries.get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The day of the entry that it hangs on, where it hangs on one. */

@@ -32,7 +32,7 @@ public record Condition(
         List<String> oneOf = fields.texts("oneOf");
         Condition condition =
                 new Condition(
-                        fields.text("fact"),
+                        fields.text("fact").intern(), // found faster by the crafts' own names
                         word(fields, "of"),
                         fields.optionalNumber("atLeast", -1e9, 1e9),
                         fields.optionalNumber("atMost", -1e9, 1e9),

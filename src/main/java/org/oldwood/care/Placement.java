@@ -26,7 +26,9 @@ final class Placement {
     private final Map<LocalDate, Double> minutes = new HashMap<>();
 
     /** The days of tasks that others wait for: by rule, subject or bed, and season. */
-    private final Map<String, LocalDate> placed = new HashMap<>();
+    private final Map<Placed, LocalDate> placed = new HashMap<>();
+
+    private record Placed(String rule, String where, int season) {}
 
     /** The rules that some other rule comes after. */
     private final Set<String> first = new HashSet<>();
@@ -134,9 +136,13 @@ final class Placement {
     /** Not before the window, today, or the tasks that come first on the same subject or bed. */
     private LocalDate earliest(Task task) {
         LocalDate earliest = latest(task.window().first(), world.today());
+        if (task.rule().after().isEmpty()) {
+            return earliest;
+        }
+        List<String> places = places(task);
         for (String rule : task.rule().after()) {
-            for (String where : places(task)) {
-                LocalDate before = placed.get(rule + "@" + where + "@" + task.season().label());
+            for (String where : places) {
+                LocalDate before = placed.get(new Placed(rule, where, task.season().year()));
                 earliest = before == null ? earliest : latest(earliest, before);
             }
         }
@@ -152,7 +158,7 @@ final class Placement {
         if (first.contains(task.rule().id())) {
             for (String where : places(task)) {
                 placed.merge(
-                        task.rule().id() + "@" + where + "@" + task.season().label(),
+                        new Placed(task.rule().id(), where, task.season().year()),
                         day,
                         Placement::latest);
             }

@@ -59,7 +59,26 @@ public record WoodAge(
 
     /** What a stem of that age bears; ages from 1. */
     public Range of(int age) {
-        int at = Math.min(age, weights.size()) - 1;
+        int at = at(age);
         return new Range(least.get(at), weights.get(at), most.get(at));
+    }
+
+    /** The expected value of {@link #of}, alone. */
+    public double expected(int age) {
+        return weights.get(at(age));
+    }
+
+    /** The low end of {@link #of}, alone. */
+    public double low(int age) {
+        return least.get(at(age));
+    }
+
+    /** The high end of {@link #of}, alone. */
+    public double high(int age) {
+        return most.get(at(age));
+    }
+
+    private int at(int age) {
+        return Math.min(age, weights.size()) - 1;
     }
 }

@@ -35,6 +35,6 @@ public record Plant(
      * second.
      */
     public int seasonsOld(Season season) {
-        return season.year() - Season.containing(planted, season.hemisphere()).year() + 1;
+        return season.year() - Season.year(planted, season.hemisphere()) + 1;
     }
 }

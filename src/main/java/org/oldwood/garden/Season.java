@@ -20,7 +20,8 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
         return new Season(year(day, hemisphere), hemisphere);
     }
 
-    private static int year(LocalDate day, Hemisphere hemisphere) {
+    /** The year of the season that contains the day. */
+    static int year(LocalDate day, Hemisphere hemisphere) {
         return day.getMonthValue() >= firstMonth(hemisphere) ? day.getYear() + 1 : day.getYear();
     }
 

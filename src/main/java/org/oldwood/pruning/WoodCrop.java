@@ -41,7 +41,10 @@ public final class WoodCrop {
         if (wood.isEmpty()) {
             return 1;
         }
-        Range range = wood.get().of(age);
-        return which == 0 ? range.low() : which == 1 ? range.is() : range.high();
+        return switch (which) {
+            case 0 -> wood.get().low(age);
+            case 1 -> wood.get().expected(age);
+            default -> wood.get().high(age);
+        };
     }
 }
