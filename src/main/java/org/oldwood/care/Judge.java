@@ -143,7 +143,7 @@ final class Judge {
     /** What a craft says of a day that it cannot tell. */
     private String why(Anchor lacking, Situation opening) {
         return lacking.by().equals("fact")
-                ? ": " + advisors.fact(lacking.name(), Optional.empty(), opening).words()
+                ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words()
                 : "";
     }
 

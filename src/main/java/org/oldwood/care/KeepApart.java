@@ -41,7 +41,7 @@ public final class KeepApart {
      *
      * @param pair the pair that is broken
      * @param other what lies too near, for people
-     * @param from the first day on which the later of the two may be given
+     * @param from the next day on which nothing stands in the way
      */
     public record Clash(Pair pair, String other, LocalDate from) {}
 
@@ -114,6 +114,20 @@ public final class KeepApart {
 
     /** What stands in the way of giving something with these tags on that day. */
     public Optional<Clash> clash(String bed, LocalDate day, Set<String> tags) {
+        Optional<Clash> found = first(bed, day, tags);
+        Optional<Clash> next = found;
+        LocalDate free = day;
+        // behind one pair another may begin: past a feed that lime must precede, the days after it
+        while (next.isPresent()) {
+            free = next.get().from;
+            next = first(bed, free, tags);
+        }
+        LocalDate from = free;
+        return found.map(clash -> new Clash(clash.pair, clash.other, from));
+    }
+
+    /** The first pair that is broken; its day is the next on which that pair is not. */
+    private Optional<Clash> first(String bed, LocalDate day, Set<String> tags) {
         for (Given given : byBed.getOrDefault(bed, List.of())) {
             for (Pair pair : pairs) {
                 Optional<Clash> clash = clash(pair, given, day, tags);

@@ -191,7 +191,7 @@ public final class Planner {
         }
     }
 
-    /** A rest shorter than half a repeat is no job of its own: it goes with the one before it. */
+    /** A rest of half a repeat or less is no job of its own: it goes with the one before it. */
     private static LocalDate lastOfRepeat(LocalDate first, Window whole, int days) {
         LocalDate last = first.plusDays(days - 1L);
         return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();

@@ -114,6 +114,15 @@ class JudgeTest {
     }
 
     @Test
+    void a_craft_is_asked_why_with_the_argument_that_the_window_has() {
+        rules.tell("struck", (of, now) -> Fact.unknown("struck", of.orElse("nothing")))
+                .rule("layers", "'opens':{'fact':'struck','of':'layer'},'closes':{'day':'03-01'}");
+
+        assertThat(verdict("layers", "2027-02-01").because())
+                .isEqualTo("its window hangs on fact struck, which is not known here: layer");
+    }
+
+    @Test
     void a_last_day_of_its_own_cuts_the_window_short_where_it_is_known_and_sooner() {
         String until = ",'noLaterThan':";
         rules.tell(Fact.unknown("frost", "frost"))

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
@@ -24,7 +25,8 @@ final class OwnRules implements Advisor {
 
     private final Path folder;
     private final List<String> rules = new ArrayList<>();
-    private final Map<String, Function<Situation, Fact>> facts = new HashMap<>();
+    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts =
+            new HashMap<>();
     private final Map<String, Optional<Amount>> amounts = new HashMap<>();
 
     OwnRules(Path folder) {
@@ -59,6 +61,11 @@ final class OwnRules implements Advisor {
     }
 
     OwnRules tell(String name, Function<Situation, Fact> fact) {
+        return tell(name, (of, situation) -> fact.apply(situation));
+    }
+
+    /** A fact that takes an argument. */
+    OwnRules tell(String name, BiFunction<Optional<String>, Situation, Fact> fact) {
         facts.put(name, fact);
         return this;
     }
@@ -106,7 +113,8 @@ final class OwnRules implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation situation) {
-        return facts.getOrDefault(name, unknown -> Fact.unknown(name, name)).apply(situation);
+        return facts.getOrDefault(name, (arg, unknown) -> Fact.unknown(name, name))
+                .apply(of, situation);
     }
 
     @Override
