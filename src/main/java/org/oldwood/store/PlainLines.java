@@ -4,8 +4,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Reads lines that are written plainly, as we write them, in one pass over their bytes: an object
- * of texts without escapes, of numbers without sign or exponent, and of objects of the same, all in
- * ASCII. Of anything else it makes nothing, and {@link JsonReader} looks and words what is wrong.
+ * of texts without escapes, of numbers without sign or exponent, and of objects of the same. Of
+ * anything else it makes nothing, and {@link JsonReader} looks and words what is wrong.
  */
 final class PlainLines {
     /** An entry holds stems by age, and these hold numbers. */
@@ -31,6 +31,9 @@ final class PlainLines {
     private int end;
     private int at;
 
+    /** By how many the bytes before the next one are more than the characters that they spell. */
+    private int surplus;
+
     PlainLines(byte[] bytes, String file) {
         this.bytes = bytes;
         this.file = file;
@@ -50,6 +53,7 @@ final class PlainLines {
         this.start = start;
         this.end = end;
         at = start;
+        surplus = 0;
         if (next() != '{') {
             return null;
         }
@@ -58,7 +62,7 @@ final class PlainLines {
     }
 
     private int column() {
-        return at - start + 1;
+        return at - start + 1 - surplus;
     }
 
     /** The next byte that is no space, which stays the next; -1 where there is none. */
@@ -127,20 +131,41 @@ final class PlainLines {
         return first == '{' ? object(place, level + 1) : number(place);
     }
 
-    /** Goes past a text, and returns its length; -1 where it is not plain. */
+    /** Goes past a text, and returns its length in bytes; -1 where it is not plain. */
     private int text() {
         int from = at + 1;
-        for (int i = from; i < end; i++) {
+        int i = from;
+        while (i < end) {
             byte here = bytes[i];
             if (here == '"') {
                 at = i + 1;
                 return i - from;
             }
-            if (here < ' ' || here == '\\') {
+            int length = here >= 0 ? 1 : characterLength(i);
+            if (length == 0 || (here >= 0 && here < ' ') || here == '\\') {
                 return -1;
             }
+            surplus += length - 1;
+            i += length;
         }
         return -1;
+    }
+
+    /**
+     * How many bytes spell the character there, which takes two or three and is one {@code char}; 0
+     * for any other, rare or wrong.
+     */
+    private int characterLength(int from) {
+        int first = bytes[from] & 0xFF;
+        if (first >= 0xC2 && first <= 0xDF) {
+            return goesOn(from + 1) ? 2 : 0;
+        }
+        boolean three = first > 0xE0 && first <= 0xEF && first != 0xED;
+        return three && goesOn(from + 1) && goesOn(from + 2) ? 3 : 0;
+    }
+
+    private boolean goesOn(int at) {
+        return at < end && (bytes[at] & 0xC0) == 0x80;
     }
 
     private @Nullable Json number(Place place) {

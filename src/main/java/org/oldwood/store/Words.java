@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Texts that come again and again in the bytes of a file, each made once. A text that came before
- * is found by its octets, so nothing is made only to be thrown away. Takes ASCII only.
+ * is found by its octets, so nothing is made only to be thrown away.
  */
 final class Words {
     /** Longer ones hardly come again. */
@@ -32,7 +32,7 @@ final class Words {
 
     /** A text that is to be made anew. */
     String fresh(int start, int length) {
-        return new String(bytes, start, length, StandardCharsets.ISO_8859_1);
+        return new String(bytes, start, length, StandardCharsets.UTF_8);
     }
 
     /** The text of so many bytes from {@code start} on. */
@@ -74,7 +74,7 @@ final class Words {
 
     private String add(int slot, int hash, int start, int length) {
         String text = interned ? fresh(start, length).intern() : fresh(start, length);
-        put(slot, text, hash, start);
+        put(slot, text, hash, start, length);
         used++;
         if (2 * used > texts.length) {
             grow();
@@ -82,11 +82,11 @@ final class Words {
         return text;
     }
 
-    private void put(int slot, String text, int hash, int start) {
+    private void put(int slot, String text, int hash, int start, int length) {
         texts[slot] = text;
         places[EACH * slot] = hash;
         places[EACH * slot + 1] = start;
-        places[EACH * slot + 2] = text.length();
+        places[EACH * slot + 2] = length;
     }
 
     private void grow() {
@@ -99,7 +99,8 @@ final class Words {
             if (text != null) {
                 int hash = at[EACH * i];
                 int start = at[EACH * i + 1];
-                put(slot(hash, start, text.length()), text, hash, start);
+                int length = at[EACH * i + 2];
+                put(slot(hash, start, length), text, hash, start, length);
             }
         }
     }

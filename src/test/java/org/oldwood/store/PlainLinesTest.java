@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlainLinesTest {
     private static final String FILE = "journal.jsonl";
     private static final int LINE = 7;
-    private static final String ODD = "\"\\{}[],:.-+0159aeE \t\r\u0001\u007fü";
+    private static final String ODD = "\"\\{}[],:.-+0159aeE \t\r\u0001\u007fü…";
 
     private static Optional<Json> plain(String text) {
         byte[] bytes = ("before\n" + text).getBytes(UTF_8);
@@ -42,7 +42,8 @@ class PlainLinesTest {
                 "{\"a\": 0.5, \"b\": 120.50, \"c\": 123456789012.345, \"d\": 999999999999999}",
                 "{\"a\": 0.1, \"b\": 0.3, \"c\": 2.675, \"d\": 0.00000000000001}",
                 "{\"1\":1,\"2\":2,\"3\":3,\"4\":4,\"5\":5,\"6\":6,\"7\":7,\"8\":8,\"9\":9}",
-                "{\"a\": {}, \"b\": {\"a\": \"\u007f\"}}"
+                "{\"a\": {}, \"b\": {\"a\": \"\u007f\"}}",
+                "{\"ä\": \"grün … 5 €\", \"b\": {\"é\": 1, \"c\": \"\uFFFE\uFEFF\u0080\u07FF\"}, \"d\": 2}"
             })
     void a_plain_line_says_the_same_at_the_same_places(String text) {
         assertThat(plain(text)).isPresent().isEqualTo(thorough(text));
@@ -57,7 +58,10 @@ class PlainLinesTest {
                 "\"a\"",
                 "[]",
                 "{\"a\": \"\\n\"}",
-                "{\"a\": \"ü\"}",
+                "{\"a\": \"\uD83E\uDED0\"}",
+                "{\"a\": \"\u0800\"}",
+                "{\"a\": \"\uD7FF\"}",
+                "{ü: 1}",
                 "{\"a\": -1}",
                 "{\"a\": 1e3}",
                 "{\"a\": 1.}",
@@ -100,6 +104,24 @@ class PlainLinesTest {
             }
         }
         assertThat(read).isPositive();
+    }
+
+    @Test
+    void bytes_that_spell_no_character_are_left() {
+        String text = "{\"a\": \"grün … é\"}";
+        byte[] bytes = text.getBytes(UTF_8);
+        for (int at = 0; at < bytes.length; at++) {
+            for (int other = 0; other < 256; other++) {
+                byte[] damaged = bytes.clone();
+                damaged[at] = (byte) other;
+                Json plain = new PlainLines(damaged, FILE).read(LINE, 0, damaged.length);
+                if (plain != null) {
+                    String read = new String(damaged, UTF_8);
+                    assertThat(Optional.of(plain)).as(read).isEqualTo(thorough(read));
+                    assertThat(read).doesNotContain("\uFFFD");
+                }
+            }
+        }
     }
 
     @Test
