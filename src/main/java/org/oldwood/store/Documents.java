@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
  * laying a file of the same name in its folder. Each document is read at most once.
  */
 public final class Documents {
-    private static final String BUNDLE = "/org/oldwood/";
-
+    private final Bundle bundle = new Bundle();
     private final @Nullable Path folder;
     private final Problems problems;
     private final Map<String, Optional<Json>> cache = new HashMap<>();
@@ -169,7 +168,7 @@ public final class Documents {
     }
 
     private Optional<Json> open(String name) {
-        try (InputStream in = Documents.class.getResourceAsStream(BUNDLE + name)) {
+        try (InputStream in = bundle.open(name)) {
             return in == null ? Optional.empty() : JsonReader.read(in, name, problems);
         } catch (IOException e) {
             throw new IllegalStateException("the bundled document " + name + " cannot be read", e);
