@@ -2,6 +2,7 @@ package org.oldwood.garden;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -53,5 +54,29 @@ class StemsTest {
 
         assertThat(Stems.counted(COUNT, 2027).without(cut, 2027).ages(2027).inWords())
                 .isEqualTo("1=5, 2=4, 3=4, 4+=2");
+    }
+
+    @Test
+    void an_open_count_replaces_all_that_is_as_old_or_older() {
+        StemAges fresh = new StemAges(new TreeMap<>(Map.of(0, 2, 3, 6)), OptionalInt.of(3));
+
+        Stems later = Stems.counted(COUNT, 2027).recounted(fresh, 2028);
+
+        assertThat(later.ages(2028).inWords()).isEqualTo("0=2, 2=5, 3+=6");
+    }
+
+    @Test
+    void stems_that_are_not_the_same_can_be_told_apart() {
+        Stems stems = Stems.counted(COUNT, 2027);
+        StemAges closed = new StemAges(COUNT.counts(), OptionalInt.empty());
+
+        assertThat(stems)
+                .isEqualTo(Stems.counted(COUNT, 2027))
+                .hasToString(Stems.counted(COUNT, 2027).toString());
+        for (Stems other :
+                List.of(Stems.counted(COUNT, 2026), Stems.counted(closed, 2027), Stems.UNKNOWN)) {
+            assertThat(other).isNotEqualTo(stems);
+            assertThat(other.toString()).isNotEqualTo(stems.toString());
+        }
     }
 }
