@@ -35,7 +35,7 @@ final class Judge {
     }
 
     private Verdict judge(Rule rule, Situation opening, boolean whole) {
-        Span span = span(rule, opening);
+        Span span = inTime(span(rule, opening), rule, opening);
         if (span.window.isEmpty()) {
             String because = whole ? because(span, rule, opening) : NO_WINDOW;
             return new Verdict(rule, opening, span.window, List.of(), because);
@@ -54,7 +54,18 @@ final class Judge {
 
     /** A window, or the ends that were found where they do not make one. */
     private record Span(
-            Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {}
+            Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
+        static Span of(Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
+            boolean opens =
+                    first.isPresent()
+                            && last.isPresent()
+                            && !last.get().day().isBefore(first.get().day());
+            return new Span(
+                    opens ? Optional.of(between(first.get(), last.get())) : Optional.empty(),
+                    first,
+                    last);
+        }
+    }
 
     /** What a window by stages and days of the year hangs on. */
     private record SpanOf(String rule, int season, String crop) {}
@@ -102,17 +113,7 @@ final class Judge {
     }
 
     private Span findSpan(Rule rule, Situation opening) {
-        Optional<Anchor.Found> first = rule.opens().find(opening, advisors);
-        Optional<Anchor.Found> last =
-                rule.closes().find(opening, advisors).map(close -> earlier(close, rule, opening));
-        boolean opens =
-                first.isPresent()
-                        && last.isPresent()
-                        && !last.get().day().isBefore(first.get().day());
-        return new Span(
-                opens ? Optional.of(window(first.get(), last.get())) : Optional.empty(),
-                first,
-                last);
+        return Span.of(rule.opens().find(opening, advisors), rule.closes().find(opening, advisors));
     }
 
     /** Why there is no window. */
@@ -132,12 +133,18 @@ final class Judge {
                 + why(lacking, opening);
     }
 
-    /** A last day of its own, where the rule has one and it is known, cuts the window short. */
-    private Anchor.Found earlier(Anchor.Found close, Rule rule, Situation opening) {
-        return rule.noLaterThan()
-                .flatMap(anchor -> anchor.find(opening, advisors))
-                .filter(latest -> latest.day().isBefore(close.day()))
-                .orElse(close);
+    /**
+     * A last day of its own, where the rule has one and it is known, cuts the window short. It is
+     * asked for each subject anew: two stands of a crop may be fed with different things.
+     */
+    private Span inTime(Span span, Rule rule, Situation opening) {
+        if (rule.noLaterThan().isEmpty() || span.last.isEmpty()) {
+            return span;
+        }
+        Optional<Anchor.Found> latest = rule.noLaterThan().get().find(opening, advisors);
+        return latest.isPresent() && latest.get().day().isBefore(span.last.get().day())
+                ? Span.of(span.first, latest)
+                : span;
     }
 
     /** What a craft says of a day that it cannot tell. */
@@ -155,7 +162,7 @@ final class Judge {
         return window.last().isBefore(world.today()) ? window.last() : world.today();
     }
 
-    private static Window window(Anchor.Found first, Anchor.Found last) {
+    private static Window between(Anchor.Found first, Anchor.Found last) {
         String words = "opens " + first.words() + "; closes " + last.words();
         return new Window(
                 first.day(),

@@ -114,6 +114,36 @@ class JudgeTest {
     }
 
     @Test
+    void a_last_day_of_its_own_is_asked_for_each_subject_anew() {
+        String planted = "'planted','crop':'blackcurrant','bed':'a','plant':";
+        SmallGarden two =
+                SmallGarden.north()
+                        .note("2020-11-15", planted + "'bc-1'")
+                        .note("2020-11-15", planted + "'bc-2'");
+        rules.tell(
+                        "latest",
+                        now ->
+                                now.subject().id().equals("bc-1")
+                                        ? Fact.day("latest", LocalDate.of(2027, 2, 10), "soon")
+                                        : Fact.unknown("latest", "any day will do"))
+                .rule(
+                        "plants",
+                        "plant",
+                        OwnRules.span("02-01", "03-01") + ",'noLaterThan':{'fact':'latest'}");
+        Planner planner = rules.planner(two, "2027-02-01");
+
+        assertThat(last(planner, "bc-1")).isEqualTo("2027-02-10");
+        assertThat(last(planner, "bc-2")).isEqualTo("2027-03-01");
+        assertThat(last(planner, "bc-1")).isEqualTo("2027-02-10");
+    }
+
+    private static String last(Planner planner, String plant) {
+        Rule rule = planner.rules().find("plants").orElseThrow();
+        Subject subject = planner.subjects().find(plant, "plant").orElseThrow();
+        return planner.explain(rule, subject).get(0).window().orElseThrow().last().toString();
+    }
+
+    @Test
     void a_craft_is_asked_why_with_the_argument_that_the_window_has() {
         rules.tell("struck", (of, now) -> Fact.unknown("struck", of.orElse("nothing")))
                 .rule("layers", "'opens':{'fact':'struck','of':'layer'},'closes':{'day':'03-01'}");
