@@ -139,7 +139,8 @@ final class Memory {
                         if (task.stamp == null) {
                             content(task);
                         }
-                        writer.line(item(task), task.stamp(), task.hash, layout);
+                        Item item = item(task);
+                        writer.line(item, task.stamp(), task.hash, Shown.of(item.days(), layout));
                     }
                     while (old < history.size()) {
                         writer.line(history.get(old++));
@@ -159,7 +160,6 @@ final class Memory {
     /** What was written before, task by task, held against the plan. */
     private final class Before implements CalendarState.Sink {
         final Map<String, Remembered> vanished = new LinkedHashMap<>();
-        private final byte[] shown = new byte[Shown.MOST];
         private int next;
 
         @Override
@@ -169,9 +169,9 @@ final class Memory {
                 return false;
             }
             Item.Days days = days(task, line.days(), line.state());
-            int length = Shown.put(shown, 0, days, layout);
             know(task, line.stamp(), line.hash());
-            task.isMoved = !line.isShown(shown, length) || line.state() != state(task);
+            task.isMoved =
+                    !line.shown().equals(Shown.of(days, layout)) || line.state() != state(task);
             return true;
         }
 

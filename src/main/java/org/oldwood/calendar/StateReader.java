@@ -20,6 +20,10 @@ final class StateReader {
     private int from;
     private int to;
     private boolean isAtEnd;
+
+    /** Whether a carriage return stands in the line. */
+    private boolean hasReturn;
+
     private int number;
 
     StateReader(
@@ -36,31 +40,35 @@ final class StateReader {
     void read() throws IOException {
         fill();
         while (from < to) {
-            int next = number == 0 ? -1 : plain.read(buffer, from, to);
-            if (next < 0) {
-                odd();
-            } else {
+            int end = lineEnd();
+            if (end == to && !isAtEnd) {
+                fill();
+                continue;
+            }
+            if (number > 0 && !hasReturn && plain.read(buffer, from, end)) {
                 number++;
                 if (!sink.takes(plain)) {
-                    line(text(next - 1));
+                    line(text(end));
                 }
-                from = next;
+            } else {
+                odd(text(end));
             }
+            from = Math.min(end + 1, to);
         }
     }
 
-    /** The head, a line that we would not have written, or one of which only a part is here. */
-    private void odd() throws IOException {
+    private int lineEnd() {
         int end = from;
+        hasReturn = false;
         while (end < to && buffer[end] != '\n') {
+            hasReturn |= buffer[end] == '\r';
             end++;
         }
-        if (end == to && !isAtEnd) {
-            fill();
-            return;
-        }
-        String text = text(end);
-        from = Math.min(end + 1, to);
+        return end;
+    }
+
+    /** The head, or a line that we would not have written. */
+    private void odd(String text) throws IOException {
         if (text.isEmpty()) {
             number++;
             line(text);
