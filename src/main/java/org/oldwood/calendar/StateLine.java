@@ -37,7 +37,7 @@ final class StateLine {
                     "day",
                     "percent");
 
-    private static final int NEEDED = (1 << KEYS.indexOf("state") + 1) - 1;
+    private static final int NEEDED = (1 << (KEYS.indexOf("state") + 1)) - 1;
     private static final int DAY = 1 << KEYS.indexOf("day");
 
     /** Has a fault that the thorough reader will find. */
