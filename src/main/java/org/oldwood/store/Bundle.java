@@ -8,18 +8,22 @@ import java.net.URL;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Opens the bundled documents beside the one that was found first. A class loader that is asked for
- * each looks through all modules of the Java runtime before its own jar, every time: half of what
- * reading a document takes at the start of a run.
+ * The bundled documents: packed in one piece in the program as it is built ({@link Packing}), or
+ * else the JSON files themselves. Those are opened beside the one that was found first, since a
+ * class loader that is asked for each looks through all modules of the Java runtime before its own
+ * jar, every time.
  */
 final class Bundle {
+    static final String PACKED = "documents.packed";
     private static final String ROOT = "/org/oldwood/";
     private static final String KNOWN = "rules/index.json";
 
+    private final @Nullable Packed packed;
     private final @Nullable URL root;
 
     Bundle() {
-        URL known = Bundle.class.getResource(ROOT + KNOWN);
+        packed = packed();
+        URL known = packed == null ? Bundle.class.getResource(ROOT + KNOWN) : null;
         try {
             root = known == null ? null : new URL(known, "../");
         } catch (MalformedURLException e) {
@@ -27,7 +31,27 @@ final class Bundle {
         }
     }
 
-    /** The bytes of a document, {@code rules/pruning.json}; null where there is none. */
+    private static @Nullable Packed packed() {
+        try (InputStream in = Bundle.class.getResourceAsStream(ROOT + PACKED)) {
+            return in == null ? null : new Packed(in.readAllBytes());
+        } catch (IOException e) {
+            throw new IllegalStateException("the bundled documents cannot be read", e);
+        }
+    }
+
+    /** A document, {@code rules/pruning.json}; null where there is none, or it is not JSON. */
+    @Nullable Json read(String name, Problems problems) {
+        if (packed != null) {
+            return packed.read(name);
+        }
+        try (InputStream in = open(name)) {
+            return in == null ? null : JsonReader.read(in, name, problems).orElse(null);
+        } catch (IOException e) {
+            throw new IllegalStateException("the bundled document " + name + " cannot be read", e);
+        }
+    }
+
+    /** The bytes of a JSON file, {@code rules/pruning.json}; null where there is none. */
     @Nullable InputStream open(String name) throws IOException {
         if (root == null || !isPlain(name)) {
             return Bundle.class.getResourceAsStream(ROOT + name);

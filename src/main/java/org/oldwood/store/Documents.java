@@ -104,7 +104,7 @@ public final class Documents {
 
     private Fields bundledFields(String name) {
         return Fields.of(
-                open(name)
+                Optional.ofNullable(bundle.read(name, problems))
                         .orElseThrow(
                                 () -> new IllegalStateException("no bundled document " + name)),
                 problems);
@@ -141,7 +141,7 @@ public final class Documents {
                 return readOwn(own, name);
             }
         }
-        return open(name);
+        return Optional.ofNullable(bundle.read(name, problems));
     }
 
     /** Names are made from words of users' files, which must not lead to other places. */
@@ -164,14 +164,6 @@ public final class Documents {
                     "cannot be read: " + e.getMessage(),
                     "Check that the file may be read by you.");
             return Optional.empty();
-        }
-    }
-
-    private Optional<Json> open(String name) {
-        try (InputStream in = bundle.open(name)) {
-            return in == null ? Optional.empty() : JsonReader.read(in, name, problems);
-        } catch (IOException e) {
-            throw new IllegalStateException("the bundled document " + name + " cannot be read", e);
         }
     }
 }

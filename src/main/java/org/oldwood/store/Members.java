@@ -7,6 +7,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -15,13 +16,16 @@ import org.jspecify.annotations.Nullable;
  * garden holds half a million of them, and a hash table for each takes three times the memory.
  * Unchangeable.
  */
-public final class Members extends AbstractMap<String, Json> {
+public class Members extends AbstractMap<String, Json> {
     /** Beyond this, looking through all keys takes longer than a table. */
     private static final int MOST = 8;
 
-    private final Object[] keysAndValues;
+    /** Beyond this, no bit of an int is left to say of each key that it was asked for. */
+    private static final int MOST_BITS = 31;
 
-    private Members(Object[] keysAndValues) {
+    private final @Nullable Object[] keysAndValues;
+
+    Members(Object[] keysAndValues) {
         this.keysAndValues = keysAndValues;
     }
 
@@ -75,17 +79,31 @@ public final class Members extends AbstractMap<String, Json> {
 
     /** The position of a key, from 0; -1 where it is not there. */
     int position(String key) {
-        int at = find(key);
+        int at = indexOf(keysAndValues, keysAndValues.length, key);
         return at < 0 ? at : at / 2;
     }
 
     /** The value at a position. */
     Json value(int position) {
+        return Objects.requireNonNull(made(position));
+    }
+
+    /** The value at a position, if it was made already. */
+    final @Nullable Json made(int position) {
         return (Json) keysAndValues[2 * position + 1];
     }
 
-    private int find(@Nullable Object key) {
-        return key instanceof String text ? indexOf(keysAndValues, keysAndValues.length, text) : -1;
+    final void keep(int position, Json value) {
+        keysAndValues[2 * position + 1] = value;
+    }
+
+    final String key(int position) {
+        return (String) Objects.requireNonNull(keysAndValues[2 * position]);
+    }
+
+    /** Whether they are few enough to be marked in the bits of an int, and to be looked through. */
+    final boolean isSmall() {
+        return keysAndValues.length <= 2 * MOST_BITS;
     }
 
     /** Most often the key itself is there, or keys differ in length: both are seen at once. */
@@ -107,13 +125,13 @@ public final class Members extends AbstractMap<String, Json> {
 
     @Override
     public @Nullable Json get(@Nullable Object key) {
-        int at = find(key);
-        return at < 0 ? null : (Json) keysAndValues[at + 1];
+        int at = key instanceof String text ? position(text) : -1;
+        return at < 0 ? null : value(at);
     }
 
     @Override
     public boolean containsKey(@Nullable Object key) {
-        return find(key) >= 0;
+        return key instanceof String text && position(text) >= 0;
     }
 
     @Override
@@ -142,7 +160,7 @@ public final class Members extends AbstractMap<String, Json> {
 
         @Override
         public boolean hasNext() {
-            return at < keysAndValues.length;
+            return at < size();
         }
 
         @Override
@@ -150,8 +168,8 @@ public final class Members extends AbstractMap<String, Json> {
             if (!hasNext()) {
                 throw new NoSuchElementException();
             }
-            at += 2;
-            return Map.entry((String) keysAndValues[at - 2], (Json) keysAndValues[at - 1]);
+            int position = at++;
+            return Map.entry(key(position), value(position));
         }
     }
 }
