@@ -1,7 +1,6 @@
 package org.oldwood.care;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -101,7 +100,7 @@ public record BedSoil(
                 .map(s.world().crops()::get)
                 .map(books::profile)
                 .flatMap(Optional::stream)
-                .min(Comparator.comparingDouble(profile -> profile.targetPh().is()));
+                .min((a, b) -> Double.compare(a.targetPh().is(), b.targetPh().is()));
     }
 
     private static LimeCase asked(

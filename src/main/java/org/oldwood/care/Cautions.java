@@ -99,12 +99,15 @@ public final class Cautions {
     /** The lines of those among {@code ids} that concern the crop and hold in the window. */
     public List<String> lines(
             Collection<String> ids, Optional<Crop> crop, Window window, Hemisphere hemisphere) {
-        return ids.stream()
-                .map(this::find)
-                .flatMap(Optional::stream)
-                .filter(caution -> caution.concerns(crop))
-                .filter(it -> it.holdsBetween(window.first(), window.last(), hemisphere))
-                .map(Caution::line)
-                .toList();
+        List<String> lines = new ArrayList<>(ids.size());
+        for (String id : ids) {
+            Caution caution = byId.get(id);
+            if (caution != null
+                    && caution.concerns(crop)
+                    && caution.holdsBetween(window.first(), window.last(), hemisphere)) {
+                lines.add(caution.line());
+            }
+        }
+        return List.copyOf(lines);
     }
 }

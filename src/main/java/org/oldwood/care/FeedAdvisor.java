@@ -129,7 +129,7 @@ final class FeedAdvisor implements Advisor {
         if (plan.parts().stream().noneMatch(part -> part.feed().is("manure"))) {
             return Optional.empty();
         }
-        LocalDate picking = s.world().stages().date(stand.crop(), s.season(), Stage.RIPE).date();
+        LocalDate picking = s.world().stages().day(stand.crop(), s.season(), Stage.RIPE);
         return Optional.of(books(s).tables().limits().manure().latest(picking, false));
     }
 

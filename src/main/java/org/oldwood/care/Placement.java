@@ -94,13 +94,17 @@ final class Placement {
     private static Map<String, Integer> depths(Map<String, Rule> rules) {
         Map<String, Integer> depth = new HashMap<>();
         for (int round = 0; round < 10; round++) {
+            boolean deeper = false;
             for (Rule rule : rules.values()) {
-                int most =
-                        rule.after().stream()
-                                .mapToInt(id -> depth.getOrDefault(id, -1) + 1)
-                                .max()
-                                .orElse(0);
-                depth.merge(rule.id(), most, Math::max);
+                int most = depth.getOrDefault(rule.id(), 0);
+                for (String id : rule.after()) {
+                    most = Math.max(most, depth.getOrDefault(id, -1) + 1);
+                }
+                Integer before = depth.put(rule.id(), most);
+                deeper |= before == null || before < most;
+            }
+            if (!deeper) {
+                break;
             }
         }
         return depth;

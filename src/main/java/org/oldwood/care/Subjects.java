@@ -1,7 +1,6 @@
 package org.oldwood.care;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -129,19 +128,23 @@ public final class Subjects {
     private static List<Entry> together(BedState bed, List<PlantState> plants) {
         List<Entry> all = new ArrayList<>(bed.entries());
         plants.forEach(plant -> all.addAll(plant.entries()));
-        all.sort(Comparator.comparing(Entry::date));
+        all.sort((a, b) -> a.date().compareTo(b.date()));
         return all;
     }
 
+    /** The crop with the most bushes; the first by its id where several have as many. */
     private static Optional<Crop> mainCrop(List<PlantState> plants, Crops crops) {
         Map<String, Integer> counts = new TreeMap<>();
         plants.forEach(
                 plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
-        return counts.entrySet().stream()
-                .max(
-                        Map.Entry.<String, Integer>comparingByValue()
-                                .thenComparing(
-                                        Map.Entry.<String, Integer>comparingByKey().reversed()))
-                .map(most -> crops.get(most.getKey()));
+        String main = "";
+        int most = Integer.MIN_VALUE;
+        for (Map.Entry<String, Integer> crop : counts.entrySet()) {
+            if (crop.getValue() > most) {
+                main = crop.getKey();
+                most = crop.getValue();
+            }
+        }
+        return counts.isEmpty() ? Optional.empty() : Optional.of(crops.get(main));
     }
 }

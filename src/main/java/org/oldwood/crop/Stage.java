@@ -23,6 +23,7 @@ public enum Stage {
     LEAF_FALL_DONE("97", "leaf fall done");
 
     private static final List<Stage> ALL = List.of(values());
+    private static final List<String> KEYS = ALL.stream().map(Stage::key).toList();
 
     private final String key;
     private final String bbch;
@@ -49,7 +50,7 @@ public enum Stage {
     }
 
     public static List<String> keys() {
-        return ALL.stream().map(Stage::key).toList();
+        return KEYS;
     }
 
     /** The stage of a key or of two BBCH digits. */

@@ -33,6 +33,20 @@ final class BetaBinomial {
         return chances;
     }
 
+    /**
+     * Turns the chances of 0, 1, … {@code n} alive out of {@code n} into those out of one plant
+     * more, by Pólya's urn: the plant lives as often as those before it say.
+     */
+    static void addOne(double[] chances, int n, UncertainRate rate) {
+        double all = rate.weight() + n;
+        chances[n + 1] = 0;
+        for (int k = n; k >= 0; k--) {
+            double now = chances[k];
+            chances[k + 1] += now * ((rate.lived() + k) / all);
+            chances[k] = now * ((rate.died() + n - k) / all);
+        }
+    }
+
     private static double logChance(int k, int n, UncertainRate rate) {
         double a = rate.lived();
         double b = rate.died();

@@ -56,27 +56,58 @@ record SurvivalChain(List<UncertainRate> rates) {
      *     grow more
      */
     OptionalInt fewest(IntToDoubleFunction success, double sure, int most) {
-        double[][] table = new double[rates.size() + 1][most + 1];
+        Growing[] phases = new Growing[rates.size()];
+        for (int phase = 0; phase < phases.length; phase++) {
+            phases[phase] = new Growing(rates.get(phase));
+        }
         for (int n = 0; n <= most; n++) {
-            table[rates.size()][n] = success.applyAsDouble(n);
-            for (int phase = rates.size() - 1; phase >= 0; phase--) {
-                table[phase][n] = expected(table[phase + 1], n, rates.get(phase));
+            double worth = success.applyAsDouble(n);
+            for (int phase = phases.length - 1; phase >= 0; phase--) {
+                worth = phases[phase].withOneMore(worth);
             }
-            if (table[0][n] >= sure) {
+            if (worth >= sure) {
                 return OptionalInt.of(n);
             }
         }
         return OptionalInt.empty();
     }
 
-    /** The expected value of {@code worth} over what is left of {@code n}. */
-    private static double expected(double[] worth, int n, UncertainRate rate) {
-        double[] chances = BetaBinomial.chances(n, rate);
-        double sum = 0;
-        for (int k = n; k >= 0 && !(worth[k] == 0); k--) {
-            sum += chances[k] * worth[k];
+    /** One phase of a lot that grows by a plant at a time. */
+    private static final class Growing {
+        private static final int FIRST_ROOM = 16;
+
+        private final UncertainRate rate;
+        private double[] chances = new double[FIRST_ROOM];
+        private double[] worths = new double[FIRST_ROOM];
+        private int n = -1;
+
+        Growing(UncertainRate rate) {
+            this.rate = rate;
         }
-        return sum;
+
+        /**
+         * The expected worth of what is left of one plant more than before; of none at the first.
+         *
+         * @param worth what it is worth if all of them are left
+         */
+        double withOneMore(double worth) {
+            n++;
+            if (n == chances.length) {
+                chances = Arrays.copyOf(chances, 2 * n);
+                worths = Arrays.copyOf(worths, 2 * n);
+            }
+            worths[n] = worth;
+            if (n == 0) {
+                chances[0] = 1;
+            } else {
+                BetaBinomial.addOne(chances, n - 1, rate);
+            }
+            double sum = 0;
+            for (int k = n; k >= 0 && !(worths[k] == 0); k--) {
+                sum += chances[k] * worths[k];
+            }
+            return sum;
+        }
     }
 
     @Override

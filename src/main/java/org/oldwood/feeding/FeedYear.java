@@ -64,7 +64,15 @@ public record FeedYear(
     }
 
     private boolean onlySlow() {
-        List<Feed> withN = choice.allowed().stream().filter(feed -> feed.gives(1).n() > 0).toList();
-        return !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"));
+        boolean any = false;
+        for (Feed feed : choice.allowed()) {
+            if (feed.gives(1).n() > 0) {
+                if (!feed.is("slow")) {
+                    return false;
+                }
+                any = true;
+            }
+        }
+        return any;
     }
 }

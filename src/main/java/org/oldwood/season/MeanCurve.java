@@ -17,16 +17,21 @@ public final class MeanCurve {
 
     /** The curve through twelve means. */
     public static MeanCurve through(Months months) {
+        return months.curve();
+    }
+
+    static MeanCurve make(Months months) {
         double[] monthly = months.toArray();
         double[] knots = months.toArray();
-        double[] days = lines(knots);
+        double[] days = new double[365];
+        lines(knots, days);
         for (int pass = 0; pass < PASSES; pass++) {
             int first = 0;
             for (int month = 0; month < 12; month++) {
                 knots[month] += monthly[month] - mean(days, first, LENGTHS[month]);
                 first += LENGTHS[month];
             }
-            days = lines(knots);
+            lines(knots, days);
         }
         return new MeanCurve(days);
     }
@@ -44,18 +49,18 @@ public final class MeanCurve {
         return sum / length;
     }
 
-    private static double[] lines(double[] knots) {
-        double[] days = new double[365];
+    private static void lines(double[] knots, double[] days) {
         double middle = LENGTHS[0] / 2.0;
         for (int month = 0; month < 12; month++) {
             int next = (month + 1) % 12;
             double gap = (LENGTHS[month] + LENGTHS[next]) / 2.0;
             double slope = (knots[next] - knots[month]) / gap;
-            for (int day = (int) Math.ceil(middle - 0.5); day + 0.5 < middle + gap; day++) {
-                days[day % 365] = knots[month] + slope * (day + 0.5 - middle);
+            double knot = knots[month];
+            int from = (int) Math.ceil(middle - 0.5);
+            for (int day = from; day + 0.5 < middle + gap; day++) {
+                days[day < 365 ? day : day - 365] = knot + slope * (day + 0.5 - middle);
             }
             middle += gap;
         }
-        return days;
     }
 }

@@ -20,7 +20,7 @@ public final class ModelledStages implements Stages {
     private final Map<String, CropStages> crops = new HashMap<>();
     private final Map<Season, SeasonClimate> seasons = new HashMap<>();
     private final Map<String, CropSeason> modelled = new HashMap<>();
-    private final Map<String, Map<Stage, StageDate>> dates = new HashMap<>();
+    private final Map<String, SeenStages> dates = new HashMap<>();
     private final Optional<GardenClimate> climate;
     private final Documents documents;
     private final SeasonMethods methods;
@@ -57,17 +57,24 @@ public final class ModelledStages implements Stages {
         if (stage == Stage.DORMANT) {
             return dormant(crop, season);
         }
+        return seen(crop, season).at(stage);
+    }
+
+    @Override
+    public LocalDate day(Crop crop, Season season, Stage stage) {
+        return stage == Stage.DORMANT
+                ? seen(crop, season.plus(-1)).day(Stage.LEAF_FALL_DONE)
+                : seen(crop, season).day(stage);
+    }
+
+    private SeenStages seen(Crop crop, Season season) {
         String key = crop.id() + " " + season.year();
-        Map<Stage, StageDate> found = dates.get(key);
+        SeenStages found = dates.get(key);
         if (found == null) {
-            found = new SeenStages(this, crop, season).dates();
+            found = new SeenStages(this, crop, season);
             dates.put(key, found);
         }
-        StageDate date = found.get(stage);
-        if (date == null) {
-            throw new IllegalStateException("no date for " + stage + " of " + crop.id());
-        }
-        return date;
+        return found;
     }
 
     private StageDate dormant(Crop crop, Season season) {
@@ -76,8 +83,18 @@ public final class ModelledStages implements Stages {
                 before.date(),
                 before.plusMinusDays(),
                 before.basis(),
-                before.words().replaceFirst(Stage.LEAF_FALL_DONE.words(), Stage.DORMANT.words()),
+                dormantWords(before.words()),
                 before.sources());
+    }
+
+    private static String dormantWords(String leafFall) {
+        String done = Stage.LEAF_FALL_DONE.words();
+        int at = leafFall.indexOf(done);
+        return at < 0
+                ? leafFall
+                : leafFall.substring(0, at)
+                        + Stage.DORMANT.words()
+                        + leafFall.substring(at + done.length());
     }
 
     /** What the models say of a stage, before anything that was seen. */

@@ -1,10 +1,12 @@
 package org.oldwood.season;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
-/** Twelve monthly values, January first. Immutable. */
+/** Twelve monthly values, January first. Nobody can change them. */
 public final class Months {
     private final double[] values;
+    private @Nullable MeanCurve curve;
 
     private Months(double[] values) {
         this.values = values;
@@ -37,6 +39,16 @@ public final class Months {
             mean[i] = (values[i] + others.values[i]) / 2;
         }
         return new Months(mean);
+    }
+
+    /** The curve through them, day by day; made when first asked for. */
+    MeanCurve curve() {
+        MeanCurve made = curve;
+        if (made == null) {
+            made = MeanCurve.make(this);
+            curve = made;
+        }
+        return made;
     }
 
     /** A copy, January first. */

@@ -1,11 +1,11 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Season;
@@ -16,12 +16,19 @@ import org.oldwood.garden.Season;
  * shrunk where there were few, and then by the difference of the latest stage seen this season.
  */
 final class SeenStages {
+    private static final List<Stage> ALL = List.of(Stage.values());
+    private static final List<Stage> NONE = List.of();
+
     private final ModelledStages stages;
     private final Crop crop;
     private final Season season;
     private final Map<Stage, LocalDate> seen;
     private final double shrink;
     private final double toAutumn;
+
+    private final Map<Stage, Optional<Past>> pasts = new EnumMap<>(Stage.class);
+    private final Map<Stage, StageDate> dates = new EnumMap<>(Stage.class);
+    private @Nullable Map<Stage, LocalDate> days;
 
     /**
      * By how many days past seasons move a stage, from how many seasons, and how much these weigh.
@@ -37,41 +44,70 @@ final class SeenStages {
         this.toAutumn = stages.methods().carriedToAutumn().is();
     }
 
-    Map<Stage, StageDate> dates() {
-        Map<Stage, StageDate> dates = new EnumMap<>(Stage.class);
-        LocalDate earliest = LocalDate.MIN;
-        for (Stage stage : Stage.values()) {
-            if (stage != Stage.DORMANT) {
-                StageDate date = inOrder(date(stage), stage, earliest);
-                dates.put(stage, date);
-                earliest = date.date();
-            }
+    /** The day of a stage other than {@link Stage#DORMANT}. */
+    LocalDate day(Stage stage) {
+        Map<Stage, LocalDate> known = days;
+        if (known == null) {
+            known = inOrder();
+            days = known;
         }
-        return dates;
+        LocalDate day = known.get(stage);
+        if (day == null) {
+            throw new IllegalStateException("no date for " + stage + " of " + crop.id());
+        }
+        return day;
+    }
+
+    /** The date of a stage other than {@link Stage#DORMANT}, with its words. */
+    StageDate at(Stage stage) {
+        StageDate known = dates.get(stage);
+        if (known == null) {
+            known = date(stage);
+            dates.put(stage, known);
+        }
+        return known;
     }
 
     /** Corrections differ by stage; they must not bring the stages out of their order. */
-    private StageDate inOrder(StageDate date, Stage stage, LocalDate earliest) {
-        if (date.basis() == Basis.SEEN) {
-            return date;
+    private Map<Stage, LocalDate> inOrder() {
+        Map<Stage, LocalDate> all = new EnumMap<>(Stage.class);
+        LocalDate earliest = LocalDate.MIN;
+        for (Stage stage : ALL) {
+            if (stage == Stage.DORMANT) {
+                continue;
+            }
+            LocalDate day = seen.get(stage);
+            if (day == null) {
+                day = corrected(stage);
+                LocalDate latest = firstSeenAfter(stage).map(this::seenOn).orElse(LocalDate.MAX);
+                if (day.isAfter(latest)) {
+                    day = latest;
+                } else if (day.isBefore(earliest)) {
+                    day = earliest;
+                }
+            }
+            all.put(stage, day);
+            earliest = day;
         }
-        Optional<Stage> later = firstSeenAfter(stage);
-        LocalDate latest = later.map(this::seenOn).orElse(LocalDate.MAX);
-        if (date.date().isAfter(latest)) {
-            return new StageDate(
-                    latest,
-                    date.plusMinusDays(),
-                    Basis.MODELLED,
-                    date.words() + "; before " + later.get().words() + ", seen on " + latest,
-                    date.sources());
-        }
-        return date.date().isBefore(earliest) ? date.on(earliest) : date;
+        return all;
+    }
+
+    /** The models' day, moved by what was seen; not yet in order with the other stages. */
+    private LocalDate corrected(Stage stage) {
+        LocalDate day =
+                stages.modelledDay(crop, season, stage)
+                        .plusDays(Math.round(corrected(stage, past(stage))));
+        Optional<Stage> before = lastSeenBefore(stage);
+        return before.isPresent() ? afterSeen(stage, before.get(), day) : day;
     }
 
     private Optional<Stage> firstSeenAfter(Stage stage) {
-        return seen.keySet().stream()
-                .filter(each -> each.compareTo(stage) > 0)
-                .min(Stage::compareTo);
+        for (Stage each : seen.isEmpty() ? NONE : ALL) {
+            if (each.compareTo(stage) > 0 && seen.containsKey(each)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
     }
 
     private StageDate date(Stage stage) {
@@ -80,26 +116,28 @@ final class SeenStages {
             String words = stage.words() + " seen in the garden on " + own;
             return new StageDate(own, 0, Basis.SEEN, words, List.of());
         }
-        Modelled model = modelledAt(stage);
+        Modelled model = stages.modelled(crop, season, stage);
         Optional<Past> past = past(stage);
-        double days = corrected(stage, past);
         StringBuilder words = new StringBuilder(model.words());
-        past.ifPresent(each -> words.append(pastWords(each, Math.round(days))));
+        if (past.isPresent()) {
+            words.append(pastWords(past.get(), Math.round(corrected(stage, past))));
+        }
         Optional<Stage> before = lastSeenBefore(stage);
         double plusMinus = model.plusMinus() * narrowed(past);
-        LocalDate date = model.date().plusDays(Math.round(days));
         if (before.isPresent()) {
-            date = afterSeen(stage, before.get(), date);
             plusMinus = follows(stage, before.get()) ? model.own() : plusMinus;
             words.append("; moved by ").append(before.get().words()).append(", seen on ");
             words.append(seenOn(before.get()));
         }
+        Basis basis = basis(model, past, before);
+        Optional<Stage> later = firstSeenAfter(stage);
+        if (later.isPresent() && corrected(stage).isAfter(seenOn(later.get()))) {
+            basis = Basis.MODELLED;
+            words.append("; before ").append(later.get().words()).append(", seen on ");
+            words.append(seenOn(later.get()));
+        }
         return new StageDate(
-                date,
-                (int) Math.ceil(plusMinus),
-                basis(model, past, before),
-                words.toString(),
-                model.sources());
+                day(stage), (int) Math.ceil(plusMinus), basis, words.toString(), model.sources());
     }
 
     /** A calendar date that was moved by what was seen here is no mere calendar date any more. */
@@ -123,18 +161,18 @@ final class SeenStages {
                 + (past.seasons() == 1 ? " past season" : " past seasons");
     }
 
-    private Modelled modelledAt(Stage stage) {
-        return stages.modelled(crop, season, stage);
-    }
-
     private LocalDate seenOn(Stage stage) {
         return java.util.Objects.requireNonNull(seen.get(stage));
     }
 
     private Optional<Stage> lastSeenBefore(Stage stage) {
-        return seen.keySet().stream()
-                .filter(each -> each.compareTo(stage) < 0)
-                .max(Stage::compareTo);
+        Optional<Stage> last = Optional.empty();
+        for (Stage each : seen.isEmpty() ? NONE : ALL) {
+            if (each.compareTo(stage) < 0 && seen.containsKey(each)) {
+                last = Optional.of(each);
+            }
+        }
+        return last;
     }
 
     /** Whether the stage's own rule starts from that other stage. */
@@ -147,7 +185,8 @@ final class SeenStages {
     private LocalDate afterSeen(Stage stage, Stage before, LocalDate corrected) {
         LocalDate on = seenOn(before);
         LocalDate expected =
-                modelledAt(before).date().plusDays(Math.round(corrected(before, past(before))));
+                stages.modelledDay(crop, season, before)
+                        .plusDays(Math.round(corrected(before, past(before))));
         long early = on.toEpochDay() - expected.toEpochDay();
         LocalDate moved = corrected.plusDays(Math.round(early * carried(before, stage)));
         if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule
@@ -180,12 +219,22 @@ final class SeenStages {
      * of the nearest later one where no earlier one was seen.
      */
     private Optional<Past> past(Stage stage) {
+        Optional<Past> known = pasts.get(stage);
+        if (known == null) {
+            boolean any = !stages.sightings().before(crop.id(), season).isEmpty();
+            known = any ? findPast(stage) : Optional.empty();
+            pasts.put(stage, known);
+        }
+        return known;
+    }
+
+    private Optional<Past> findPast(Stage stage) {
         Optional<Past> own = pastOf(stage, 1);
         if (own.isPresent()) {
             return own;
         }
         Optional<Past> nearest = Optional.empty();
-        for (Stage other : Stage.values()) {
+        for (Stage other : ALL) {
             boolean earlier = other.compareTo(stage) < 0;
             if (earlier || (nearest.isEmpty() && !isAutumn(other))) {
                 Optional<Past> past = pastOf(other, 0.5);
@@ -196,20 +245,21 @@ final class SeenStages {
     }
 
     private Optional<Past> pastOf(Stage stage, double weight) {
-        List<Double> differences = new ArrayList<>();
+        long sum = 0;
+        int count = 0;
         for (Season each : stages.sightings().before(crop.id(), season)) {
             LocalDate on = stages.sightings().in(crop.id(), each).get(stage);
             if (on != null) {
                 LocalDate model = stages.modelledDay(crop, each, stage);
-                differences.add((double) (on.toEpochDay() - model.toEpochDay()));
+                sum += on.toEpochDay() - model.toEpochDay();
+                count++;
             }
         }
-        if (differences.isEmpty()) {
+        if (count == 0) {
             return Optional.empty();
         }
-        double seasons = differences.size() * weight;
-        double mean = differences.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        return Optional.of(
-                new Past(mean * seasons / (seasons + shrink), differences.size(), seasons, stage));
+        double seasons = count * weight;
+        double mean = (double) sum / count;
+        return Optional.of(new Past(mean * seasons / (seasons + shrink), count, seasons, stage));
     }
 }

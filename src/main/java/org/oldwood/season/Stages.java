@@ -1,5 +1,6 @@
 package org.oldwood.season;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
@@ -12,6 +13,11 @@ public interface Stages {
      * leaf fall before it), {@link Stage#LEAF_FALL_DONE} at its end.
      */
     StageDate date(Crop crop, Season season, Stage stage);
+
+    /** The day of a stage alone, as {@link #date} has it, for those who show no words of it. */
+    default LocalDate day(Crop crop, Season season, Stage stage) {
+        return date(crop, season, stage).date();
+    }
 
     /** The climate and weather that the dates rest on; empty where none is known. */
     default Optional<GardenClimate> climate() {

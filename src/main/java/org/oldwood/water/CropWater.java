@@ -67,7 +67,7 @@ public record CropWater(
 
     /** Reads a crop's section. Empty where neither it nor the crop it is like has one. */
     public static Optional<CropWater> of(Crop crop, WaterFigures figures) {
-        return crop.section("water").map(fields -> read(fields, figures));
+        return crop.section("water", CropWater.class, fields -> read(fields, figures));
     }
 
     private static CropWater read(Fields fields, WaterFigures figures) {

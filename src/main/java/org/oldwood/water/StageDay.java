@@ -26,6 +26,6 @@ public record StageDay(Stage stage, int plusDays) {
 
     /** The day in a season. */
     public LocalDate in(Season season, Crop crop, Stages stages) {
-        return stages.date(crop, season, stage).date().plusDays(plusDays);
+        return stages.day(crop, season, stage).plusDays(plusDays);
     }
 }

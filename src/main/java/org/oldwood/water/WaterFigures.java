@@ -1,6 +1,8 @@
 package org.oldwood.water;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
@@ -9,6 +11,7 @@ import org.oldwood.store.Fields;
 public final class WaterFigures {
     private final Fields root;
     private final Fields coefficients;
+    private final Map<String, Figure> read = new HashMap<>();
 
     private WaterFigures(Fields root) {
         this.root = root;
@@ -23,7 +26,12 @@ public final class WaterFigures {
 
     /** The figure under a key, {@code mulchCut} for example. */
     public Figure figure(String key) {
-        return Figure.read(root, key);
+        Figure known = read.get(key);
+        if (known == null) {
+            known = Figure.read(root, key);
+            read.put(key, known);
+        }
+        return known;
     }
 
     /**

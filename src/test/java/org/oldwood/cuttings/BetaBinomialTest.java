@@ -39,6 +39,25 @@ class BetaBinomialTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"1, 1, 1", "154, 46, 10", "3, 7, 2", "335, 165, 83", "4, 0, 1"})
+    void grows_by_one_plant_at_a_time_as_the_urn_does(int green, int brown, int per) {
+        UncertainRate rate = new UncertainRate(green / (double) per, brown / (double) per);
+        double[] chances = new double[13];
+        chances[0] = 1;
+
+        for (int n = 1; n < chances.length; n++) {
+            BetaBinomial.addOne(chances, n - 1, rate);
+
+            Urn.Fraction[] exact = Urn.chances(n, green, brown, per);
+            for (int k = 0; k <= n; k++) {
+                assertThat(chances[k])
+                        .as("%d of %d", k, n)
+                        .isCloseTo(exact[k].value(), within(EXACT));
+            }
+        }
+    }
+
     @Test
     void an_unknown_rate_gives_every_number_the_same_chance() {
         // Laplace's rule, the case that Bayes 1763 worked out: 1 / (n + 1).
