@@ -124,7 +124,7 @@ final class Memory {
 
     /** Remembers the plan as written. */
     void keep() throws IOException {
-        history.sort(Comparator.comparing((Remembered old) -> old.item().identity()));
+        history.sort((one, other) -> one.item().identity().compareTo(other.item().identity()));
         Replace.file(
                 garden.folder().resolve(CalendarState.FILE),
                 out -> {

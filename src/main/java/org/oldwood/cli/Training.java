@@ -39,6 +39,8 @@ public final class Training {
      * @param arguments the folder of a garden that may be written to, and the day to work as on
      */
     public static void main(String[] arguments) {
+        // what a run that somebody started loads besides
+        Main.surroundings();
         Surroundings quiet =
                 new Surroundings(
                         Path.of(arguments[0]),

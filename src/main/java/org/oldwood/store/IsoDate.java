@@ -3,7 +3,7 @@ package org.oldwood.store;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.YearMonth;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeParseException;
 
 /**
@@ -28,7 +28,7 @@ public final class IsoDate {
         if (year < 0 || month < 0 || day < 0) {
             return LocalDate.parse(text);
         }
-        return month < 1 || month > 12 || day < 1 || day > YearMonth.of(year, month).lengthOfMonth()
+        return month < 1 || month > 12 || day < 1 || day > lengthOf(month, year)
                 ? LocalDate.parse(text)
                 : LocalDate.of(year, month, day);
     }
@@ -49,6 +49,11 @@ public final class IsoDate {
             return MonthDay.parse("--" + text);
         }
         return MonthDay.of(month, day);
+    }
+
+    /** Days of a month; asked of {@code YearMonth}, it would set up its formatter first. */
+    private static int lengthOf(int month, int year) {
+        return Month.of(month).length(IsoChronology.INSTANCE.isLeapYear(year));
     }
 
     /** The number from {@code from} to before {@code to}; -1 where there is more than digits. */
