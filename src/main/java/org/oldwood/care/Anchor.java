@@ -5,11 +5,13 @@ import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.StageDate;
+import org.oldwood.season.Stages;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
 
@@ -75,10 +77,9 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
      * A day and how it was found.
      *
      * @param day the day
-     * @param plusMinusDays how sure it is, days to either side
-     * @param words how it was found
+     * @param how how it was found, put in words when asked
      */
-    record Found(LocalDate day, int plusMinusDays, String words, List<String> sources) {}
+    record Found(LocalDate day, Supplier<Window.How> how) {}
 
     /** Whether it is the same day for all that is of one crop. */
     boolean isOfTheCrop() {
@@ -99,9 +100,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
                                                             .day(
                                                                     day.getMonthValue(),
                                                                     day.getDayOfMonth()),
-                                                    0,
-                                                    "by the calendar",
-                                                    List.of()));
+                                                    () -> how(0, "by the calendar")));
             case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };
@@ -113,9 +112,16 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
             return Optional.empty();
         }
         Stage stage = Stage.find(name).orElse(Stage.DORMANT);
-        StageDate date = situation.world().stages().date(crop.get(), situation.season(), stage);
-        String words = crop.get().name() + ": " + date.inWords();
-        return Optional.of(found(date.date(), date.plusMinusDays(), words, date.sources()));
+        Stages stages = situation.world().stages();
+        LocalDate day = stages.day(crop.get(), situation.season(), stage);
+        return Optional.of(
+                found(
+                        day,
+                        () -> how(crop.get(), stages.date(crop.get(), situation.season(), stage))));
+    }
+
+    private Window.How how(Crop crop, StageDate date) {
+        return how(date.plusMinusDays(), crop.name() + ": " + date.inWords());
     }
 
     /** The last entry of the kind. */
@@ -135,18 +141,22 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
     }
 
     private Found entry(Entry entry) {
-        return found(entry.date(), 0, entry.kind().key() + " on " + entry.date(), List.of());
+        return found(entry.date(), () -> how(0, entry.kind().key() + " on " + entry.date()));
     }
 
     private Optional<Found> fact(Fact fact) {
-        return fact.day().map(day -> found(day, 0, fact.words(), fact.sources()));
+        return fact.day().map(day -> found(day, () -> how(0, fact.words())));
     }
 
-    private Found found(LocalDate from, int plusMinus, String words, List<String> sources) {
+    private Found found(LocalDate from, Supplier<Window.How> how) {
+        return new Found(from.plusDays(plusDays), how);
+    }
+
+    private Window.How how(int plusMinusDays, String words) {
         String shift =
                 plusDays == 0
                         ? ""
                         : Math.abs(plusDays) + (plusDays > 0 ? " days after " : " days before ");
-        return new Found(from.plusDays(plusDays), plusMinus, shift + words, sources);
+        return new Window.How(plusMinusDays, shift + words);
     }
 }

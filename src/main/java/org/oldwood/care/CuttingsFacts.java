@@ -4,14 +4,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.cuttings.Course;
 import org.oldwood.cuttings.Forecast;
 import org.oldwood.cuttings.LotBook;
+import org.oldwood.cuttings.Method;
 import org.oldwood.cuttings.ParentHealth;
 import org.oldwood.cuttings.PlantingOut;
 import org.oldwood.cuttings.StrikeWindow;
@@ -111,10 +114,11 @@ final class CuttingsFacts {
     }
 
     static String[] sources(Course course) {
-        return course.method().phases().figures().stream()
-                .flatMap(pair -> pair.percent().sources().stream())
-                .distinct()
-                .toArray(String[]::new);
+        Set<String> sources = new LinkedHashSet<>();
+        for (Method.PhaseFigures pair : course.method().phases().figures()) {
+            sources.addAll(pair.percent().sources());
+        }
+        return sources.toArray(String[]::new);
     }
 
     private Fact strike(String name, Optional<String> method, Situation s) {
@@ -154,9 +158,13 @@ final class CuttingsFacts {
                                                 .flatMap(it -> it.warnings().stream())
                                                 .map(it -> plant.plant().id() + ": " + it.words())
                                                 .limit(1))
-                        .map(words -> words.replaceFirst("\\.$", ""))
+                        .map(CuttingsFacts::withoutStop)
                         .findFirst()
                         .orElse("buy certified stock");
+    }
+
+    private static String withoutStop(String words) {
+        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
     }
 
     List<PlantState> fitParents(Situation s) {

@@ -163,12 +163,13 @@ final class Judge {
     }
 
     private static Window between(Anchor.Found first, Anchor.Found last) {
-        String words = "opens " + first.words() + "; closes " + last.words();
-        return new Window(
-                first.day(),
-                last.day(),
+        return new Window(first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
+    }
+
+    private static Window.How how(Window.How first, Window.How last) {
+        return new Window.How(
                 Math.max(first.plusMinusDays(), last.plusMinusDays()),
-                words);
+                "opens " + first.words() + "; closes " + last.words());
     }
 
     private List<Reason> allReasons(Rule rule, Situation situation) {

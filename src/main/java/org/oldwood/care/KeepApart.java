@@ -140,18 +140,15 @@ public final class KeepApart {
     }
 
     private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {
+        boolean hadFirst = given.tags.contains(pair.first) && tags.contains(pair.then);
+        boolean hadThen = given.tags.contains(pair.then) && tags.contains(pair.first);
+        if (!hadFirst && !hadThen) {
+            return Optional.empty();
+        }
         int days = (int) Math.ceil(pair.days().is());
         long after = ChronoUnit.DAYS.between(given.day, day);
-        boolean later =
-                given.tags.contains(pair.first)
-                        && tags.contains(pair.then)
-                        && after >= 0
-                        && after < days;
-        boolean earlier =
-                tags.contains(pair.first)
-                        && given.tags.contains(pair.then)
-                        && after <= 0
-                        && -after < days;
+        boolean later = hadFirst && after >= 0 && after < days;
+        boolean earlier = hadThen && after <= 0 && -after < days;
         return later || earlier
                 ? Optional.of(new Clash(pair, given.words, given.day.plusDays(later ? days : 1)))
                 : Optional.empty();

@@ -183,7 +183,7 @@ public final class Planner {
                 !first.isAfter(whole.last());
                 first = last.plusDays(1)) {
             last = lastOfRepeat(first, whole, rule.repeatDays());
-            Window part = new Window(first, last, whole.plusMinusDays(), whole.words());
+            Window part = whole.part(first, last);
             if (!part.last().isBefore(world.today()) && !first.isAfter(gathered.until)) {
                 one(rule, verdict, part, ordinal, gathered);
             }

@@ -1,7 +1,6 @@
 package org.oldwood.care;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -73,10 +72,19 @@ final class WaterFacts implements Advisor {
         if (situation.subject().bed().isPresent()) {
             return situation.subject().bed().flatMap(water::account);
         }
-        return water.accounts().stream()
-                .min(
-                        Comparator.comparing(
-                                one -> rank(name, new ShortSpells(water, one, situation))));
+        Optional<BedAccount> most = Optional.empty();
+        long least = 0;
+        for (BedState bed : water.state().beds().values()) {
+            Optional<BedAccount> one = water.account(bed);
+            if (one.isPresent()) {
+                long rank = rank(name, new ShortSpells(water, one.get(), situation));
+                if (most.isEmpty() || rank < least) {
+                    most = one;
+                    least = rank;
+                }
+            }
+        }
+        return most;
     }
 
     /** The bed that is short first stands for the garden; for the end, the one that is last. */

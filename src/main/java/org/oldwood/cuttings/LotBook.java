@@ -34,6 +34,8 @@ public final class LotBook {
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
     private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
+    private final IdentityHashMap<Course, Map<Season, StrikeWindow>> strikeWindows =
+            new IdentityHashMap<>();
     private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
     private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers =
             new IdentityHashMap<>();
@@ -204,6 +206,14 @@ public final class LotBook {
     public Optional<StrikeWindow> strikeWindow(
             String crop, String form, String method, Season season) {
         return course(crop, form, Optional.of(method), Optional.empty())
-                .map(course -> StrikeWindow.opensIn(season, course, setting(crop)));
+                .map(
+                        course ->
+                                strikeWindows
+                                        .computeIfAbsent(course, any -> new HashMap<>())
+                                        .computeIfAbsent(
+                                                season,
+                                                in ->
+                                                        StrikeWindow.opensIn(
+                                                                in, course, setting(crop))));
     }
 }
