@@ -3,7 +3,6 @@ package org.oldwood.calendar;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.UUID;
@@ -37,7 +36,7 @@ public class CalendarKernels {
                     OutputStream.nullOutputStream(),
                     new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE),
                     new Uids(new UUID(1, 2), Map.of()),
-                    ZoneId.of("UTC"));
+                    Zone.of("UTC"));
     private final Item[] items = new Item[ITEMS];
     private int next;
 

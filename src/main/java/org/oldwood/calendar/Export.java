@@ -3,7 +3,6 @@ package org.oldwood.calendar;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +23,7 @@ public final class Export {
      * @param zone where its days begin
      * @param folder where {@code calendar-state.jsonl} is kept
      */
-    public record Garden(UUID id, String name, ZoneId zone, Path folder) {}
+    public record Garden(UUID id, String name, Zone zone, Path folder) {}
 
     /** Which items go together into one pair of files. */
     public enum Split {

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 
 /**
  * Writes one iCalendar object, item by item, with its properties in a fixed order, so that the same
@@ -44,19 +43,19 @@ final class IcsWriter {
     private final ItemLines shared;
     private final Layout layout;
     private final Uids uids;
-    private final ZoneId zone;
+    private final Zone zone;
     private final byte[] uid = new byte[UID.length + UuidV5.LENGTH + 2];
 
     /** What is said once, at the head of a file. */
     record Head(String uid, String name, boolean isFeed) {}
 
     /** The zone is the garden's: COMPLETED is UTC, and must fall on the gardener's day. */
-    IcsWriter(OutputStream out, Layout layout, Uids uids, ZoneId zone) {
+    IcsWriter(OutputStream out, Layout layout, Uids uids, Zone zone) {
         this(out, new ItemLines(layout), uids, zone);
     }
 
     /** For one of several files with the same items. */
-    IcsWriter(OutputStream out, ItemLines shared, Uids uids, ZoneId zone) {
+    IcsWriter(OutputStream out, ItemLines shared, Uids uids, Zone zone) {
         this.lines = new ContentLines(out);
         this.shared = shared;
         this.layout = shared.layout();
@@ -171,7 +170,7 @@ final class IcsWriter {
 
     /** Noon in the garden: the same day there, whatever UTC says. */
     private Instant completed(LocalDate day) {
-        return day.atTime(12, 0).atZone(zone).toInstant();
+        return zone.noonOf(day);
     }
 
     private void alarm(Item item, byte[] when) throws IOException {

@@ -52,7 +52,7 @@ public final class ReadBack {
     /** Reads one more file. */
     public ReadBack read(InputStream in, String name) throws IOException {
         RawComponent file = RawReader.read(in, name, problems);
-        SeenReader reader = new SeenReader(garden.zone());
+        SeenReader reader = new SeenReader(garden.zone().id());
         int strangers = 0;
         for (RawComponent raw : file.items()) {
             Item item = ours.get(raw.uid());

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Items;
 import org.oldwood.calendar.TaskItems;
+import org.oldwood.calendar.Zone;
 import org.oldwood.care.Plan;
 import org.oldwood.care.Task;
 import org.oldwood.garden.Garden;
@@ -24,7 +25,11 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, Items i
         command.stopOnProblems(folder);
         Garden garden = folder.garden();
         return new CalendarItems(
-                new Export.Garden(garden.id(), garden.name(), garden.site().zone(), folder.path()),
+                new Export.Garden(
+                        garden.id(),
+                        garden.name(),
+                        Zone.of(garden.site().zoneName()),
+                        folder.path()),
                 state,
                 plan,
                 new TaskItems(plan.tasks(), begun(state), words(Planning.words(folder))));

@@ -1,7 +1,5 @@
 package org.oldwood.garden;
 
-import java.time.ZoneId;
-
 /**
  * Where a garden lies.
  *
@@ -13,10 +11,5 @@ import java.time.ZoneId;
 public record Site(double latitude, double longitude, double heightM, String zoneName) {
     public Hemisphere hemisphere() {
         return Hemisphere.of(latitude);
-    }
-
-    /** The zone; looked up when asked for, because the registry of zones is slow to load. */
-    public ZoneId zone() {
-        return ZoneId.of(zoneName);
     }
 }

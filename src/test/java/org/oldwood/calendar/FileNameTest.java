@@ -50,8 +50,7 @@ class FileNameTest {
             })
     void a_hostile_name_writes_inside_the_folder_alone(String name) throws IOException {
         Path inside = Files.createDirectories(folder.resolve("a/b"));
-        Export.Garden garden =
-                new Export.Garden(new UUID(1, 2), name, java.time.ZoneOffset.UTC, inside);
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside);
 
         Export.Result result =
                 new Export(garden, Layout.usual(), Plans.TODAY)
@@ -72,8 +71,7 @@ class FileNameTest {
     @Test
     void a_very_long_name_is_cut() throws IOException {
         Export.Garden garden =
-                new Export.Garden(
-                        new UUID(1, 2), "g".repeat(5000), java.time.ZoneOffset.UTC, folder);
+                new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder);
         Item item = inBed("b".repeat(64));
 
         Export.Result result =

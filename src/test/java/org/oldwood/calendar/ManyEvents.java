@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.UUID;
@@ -28,7 +27,7 @@ final class ManyEvents {
         try (OutputStream out = Files.newOutputStream(file)) {
             Layout layout =
                     new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE);
-            IcsWriter writer = new IcsWriter(out, layout, uids, ZoneId.of("UTC"));
+            IcsWriter writer = new IcsWriter(out, layout, uids, Zone.of("UTC"));
             writer.begin(new IcsWriter.Head("many-events", "Many events", false));
             for (int i = 0; i < number; i++) {
                 writer.event(item(i, start.plusDays(i % 365)), stamp);

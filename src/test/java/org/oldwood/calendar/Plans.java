@@ -2,7 +2,6 @@ package org.oldwood.calendar;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.UUID;
 
 /** Items and gardens for the tests of this package. */
@@ -17,7 +16,7 @@ final class Plans {
     }
 
     static Export.Garden garden(Path folder, UUID id) {
-        return new Export.Garden(id, "School terrace", ZoneId.of("Europe/Berlin"), folder);
+        return new Export.Garden(id, "School terrace", Zone.of("Europe/Berlin"), folder);
     }
 
     static Export export(Path folder) {

@@ -10,7 +10,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
@@ -135,7 +134,7 @@ class ReadBackTest {
     @CsvSource({"Pacific/Kiritimati", "Pacific/Pago_Pago", "Europe/Berlin", "Australia/Hobart"})
     void a_day_of_completion_survives_writing_and_reading(String zone) throws IOException {
         Export.Garden garden =
-                new Export.Garden(Plans.GARDEN, "g", ZoneId.of(zone), folder.resolve("state"));
+                new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"));
         LocalDate day = LocalDate.of(2027, 1, 12);
         new Export(garden, Layout.usual(), TODAY)
                 .pairs(List.of(CUT.with(Item.Progress.done(day))), folder, Export.Split.NONE);
