@@ -79,7 +79,7 @@ public record Crop(
      */
     public Optional<Spacing> spacing(String form) {
         return Optional.ofNullable(spacings.get(form))
-                .or(() -> like.map(other -> read(other, documents).spacings.get(form)));
+                .or(() -> like.map(other -> alike(other).spacings.get(form)));
     }
 
     /**
@@ -88,7 +88,13 @@ public record Crop(
      */
     public Optional<Figure> life(String form) {
         return Optional.ofNullable(lives.get(form))
-                .or(() -> like.map(other -> read(other, documents).lives.get(form)));
+                .or(() -> like.map(other -> alike(other).lives.get(form)));
+    }
+
+    private Crop alike(String other) {
+        return documents
+                .made("crops/" + other + "/crop.json", Crop.class, any -> read(other, documents))
+                .orElseGet(() -> read(other, documents));
     }
 
     /** The default form. */

@@ -16,6 +16,16 @@ final class BetaBinomial {
 
     /** The chances of 0, 1, … {@code n} alive. They add up to 1. */
     static double[] chances(int n, UncertainRate rate) {
+        return chances(n, rate, rate.isCertain() ? 0 : logBeta(rate));
+    }
+
+    /** The logarithm of B(a, b), the same for any number of plants. */
+    static double logBeta(UncertainRate rate) {
+        return LogBeta.value(rate.lived(), rate.died());
+    }
+
+    /** The same with {@link #logBeta} of the rate, for many numbers of plants. */
+    static double[] chances(int n, UncertainRate rate, double logBeta) {
         double[] chances = new double[n + 1];
         if (rate.isCertain() || n == 0) {
             chances[n] = 1;
@@ -23,7 +33,7 @@ final class BetaBinomial {
         }
         // From near the mean outwards by the ratio of neighbours: no cancellation, no underflow.
         int start = (int) Math.min(n, Math.round(n * rate.mean()));
-        chances[start] = Math.exp(logChance(start, n, rate));
+        chances[start] = Math.exp(logChance(start, n, rate, logBeta));
         for (int k = start; k < n; k++) {
             chances[k + 1] = chances[k] * ratio(k, n, rate);
         }
@@ -47,11 +57,11 @@ final class BetaBinomial {
         }
     }
 
-    private static double logChance(int k, int n, UncertainRate rate) {
+    private static double logChance(int k, int n, UncertainRate rate, double logBeta) {
         double a = rate.lived();
         double b = rate.died();
         return LogBeta.value(k + a, n - k + b)
-                - LogBeta.value(a, b)
+                - logBeta
                 - Math.log(n + 1.0)
                 - LogBeta.value(n - k + 1.0, k + 1.0);
     }

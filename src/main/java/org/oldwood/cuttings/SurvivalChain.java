@@ -37,9 +37,10 @@ record SurvivalChain(List<UncertainRate> rates) {
 
     private static double[] through(double[] before, UncertainRate rate) {
         double[] after = new double[before.length];
+        double logBeta = BetaBinomial.logBeta(rate);
         for (int entering = 0; entering < before.length; entering++) {
             if (before[entering] > NEGLIGIBLE) {
-                double[] chances = BetaBinomial.chances(entering, rate);
+                double[] chances = BetaBinomial.chances(entering, rate, logBeta);
                 for (int k = 0; k <= entering; k++) {
                     after[k] += before[entering] * chances[k];
                 }

@@ -156,6 +156,11 @@ public record Feed(
         return organic() && !is("quick");
     }
 
+    /** Whether plants can use nitrogen of it in the first year. */
+    boolean givesNitrogen() {
+        return one(analysis, Nutrient.N, 0) * one(firstYear, Nutrient.N, 1) > 0;
+    }
+
     /** True of manures and composts, which are given by the barrow and vary from heap to heap. */
     public boolean bulky() {
         return is("compost") || is("manure");

@@ -75,8 +75,11 @@ public record FeedPlan(
                 feed.yearlyMost().isPresent()
                         ? feed.yearlyMost().get().is()
                         : Double.POSITIVE_INFINITY;
+        if (!feed.bulky()) {
+            return yearly;
+        }
         double n = feed.gives(1).n();
-        return feed.bulky() && n > 0 ? Math.min(yearly, bulkyN / n) : yearly;
+        return n > 0 ? Math.min(yearly, bulkyN / n) : yearly;
     }
 
     private static String line(Recipe.Part part, double grams, NeedCase.Ground ground) {

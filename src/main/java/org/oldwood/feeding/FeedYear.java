@@ -54,7 +54,7 @@ public record FeedYear(
         List<Feed> withN =
                 dressing.parts().stream()
                         .map(Recipe.Part::feed)
-                        .filter(feed -> feed.gives(1).n() > 0)
+                        .filter(Feed::givesNitrogen)
                         .toList();
         if (withN.isEmpty()) {
             return Optional.empty();
@@ -66,7 +66,7 @@ public record FeedYear(
     private boolean onlySlow() {
         boolean any = false;
         for (Feed feed : choice.allowed()) {
-            if (feed.gives(1).n() > 0) {
+            if (feed.givesNitrogen()) {
                 if (!feed.is("slow")) {
                     return false;
                 }

@@ -19,8 +19,8 @@ public final class ModelledStages implements Stages {
     private final Stages calendar = new CalendarStages();
     private final Map<String, CropStages> crops = new HashMap<>();
     private final Map<Season, SeasonClimate> seasons = new HashMap<>();
-    private final Map<String, CropSeason> modelled = new HashMap<>();
-    private final Map<String, SeenStages> dates = new HashMap<>();
+    private final Map<String, Map<Integer, CropSeason>> modelled = new HashMap<>();
+    private final Map<String, Map<Integer, SeenStages>> dates = new HashMap<>();
     private final Optional<GardenClimate> climate;
     private final Documents documents;
     private final SeasonMethods methods;
@@ -68,11 +68,11 @@ public final class ModelledStages implements Stages {
     }
 
     private SeenStages seen(Crop crop, Season season) {
-        String key = crop.id() + " " + season.year();
-        SeenStages found = dates.get(key);
+        Map<Integer, SeenStages> seasons = ofCrop(dates, crop);
+        SeenStages found = seasons.get(season.year());
         if (found == null) {
             found = new SeenStages(this, crop, season);
-            dates.put(key, found);
+            seasons.put(season.year(), found);
         }
         return found;
     }
@@ -112,11 +112,20 @@ public final class ModelledStages implements Stages {
     }
 
     private CropSeason cropSeason(GardenClimate at, Crop crop, Season season) {
-        String key = crop.id() + " " + season.year();
-        CropSeason found = modelled.get(key);
+        Map<Integer, CropSeason> years = ofCrop(modelled, crop);
+        CropSeason found = years.get(season.year());
         if (found == null) {
             found = new CropSeason(crop, of(crop), season(at, season), calendar, chillModels());
-            modelled.put(key, found);
+            years.put(season.year(), found);
+        }
+        return found;
+    }
+
+    private static <T> Map<Integer, T> ofCrop(Map<String, Map<Integer, T>> all, Crop crop) {
+        Map<Integer, T> found = all.get(crop.id());
+        if (found == null) {
+            found = new HashMap<>();
+            all.put(crop.id(), found);
         }
         return found;
     }

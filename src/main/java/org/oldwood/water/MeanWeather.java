@@ -35,14 +35,15 @@ public final class MeanWeather {
     public WeatherSeries days(LocalDate first, LocalDate last, Weather measured, double wind) {
         int count = Math.toIntExact(last.toEpochDay() - first.toEpochDay()) + 1;
         Filled days = new Filled(count);
+        LocalDate date = first;
         for (int i = 0; i < count; i++) {
-            LocalDate date = first.plusDays(i);
             int month = date.getMonthValue();
             double length = date.lengthOfMonth();
             days.tmin[i] = means.lowest(date);
             days.tmax[i] = means.highest(date);
             days.rain[i] = rain.in(month) / length;
             days.soaked[i] = EffectiveRain.monthly(rain.in(month)) / length;
+            date = date.plusDays(1);
         }
         for (WeatherDay day : measured.between(first, last)) {
             days.measured(Math.toIntExact(day.date().toEpochDay() - first.toEpochDay()), day);
