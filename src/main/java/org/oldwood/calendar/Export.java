@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.oldwood.garden.Zone;
 
 /** Writes a garden's plan as calendar files and remembers what was written. */
 public final class Export {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.LocalDate;
+import org.oldwood.garden.Zone;
 
 /**
  * Writes one iCalendar object, item by item, with its properties in a fixed order, so that the same

@@ -7,12 +7,12 @@ import java.util.Map;
 import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Items;
 import org.oldwood.calendar.TaskItems;
-import org.oldwood.calendar.Zone;
 import org.oldwood.care.Plan;
 import org.oldwood.care.Task;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Zone;
 import org.oldwood.report.TaskWords;
 
 /** What every calendar command starts from: whose calendar, the plan, and its items. */

@@ -1,7 +1,6 @@
 package org.oldwood.garden;
 
 import java.time.DayOfWeek;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -113,7 +112,7 @@ public final class GardenReader {
         if (json instanceof Json.Obj garden
                 && garden.members().get("site") instanceof Json.Obj site
                 && site.members().get("zone") instanceof Json.Text zone
-                && !ZoneId.getAvailableZoneIds().contains(zone.value())) {
+                && !Zone.isKnown(zone.value())) {
             problems.add(
                     "unknown-zone",
                     zone.place(),

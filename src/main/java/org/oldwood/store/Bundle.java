@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.MalformedURLException;
 import java.net.URL;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +17,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class Bundle {
     static final String PACKED = "documents.packed";
+
+    /**
+     * Where the launcher says that the same piece lies beside the program: a file is soon read, but
+     * a jar of some thousand classes takes as long to open as all documents to read.
+     */
+    private static final String BESIDE = "oldwood.documents";
+
     private static final String ROOT = "/org/oldwood/";
     private static final String KNOWN = "rules/index.json";
 
@@ -32,8 +41,19 @@ final class Bundle {
     }
 
     private static @Nullable Packed packed() {
+        Path beside = Path.of(System.getProperty(BESIDE, ""));
+        try {
+            Packed packed =
+                    Files.isRegularFile(beside) ? Packed.of(Files.readAllBytes(beside)) : null;
+            return packed == null ? packedInside() : packed;
+        } catch (IOException e) {
+            return packedInside();
+        }
+    }
+
+    private static @Nullable Packed packedInside() {
         try (InputStream in = Bundle.class.getResourceAsStream(ROOT + PACKED)) {
-            return in == null ? null : new Packed(in.readAllBytes());
+            return in == null ? null : Packed.of(in.readAllBytes());
         } catch (IOException e) {
             throw new IllegalStateException("the bundled documents cannot be read", e);
         }

@@ -1,5 +1,6 @@
 package org.oldwood.store;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
@@ -21,8 +22,8 @@ final class Packed {
     static final int OBJECT = 6;
     static final int ARRAY = 7;
 
-    /** The mark, where the keys begin and where the documents begin. */
-    static final int HEAD = 12;
+    /** The mark, where the keys begin, where the documents begin, and how long it all is. */
+    static final int HEAD = 16;
 
     /** What kind of value, its line and its column; the value follows. */
     static final int BEFORE_VALUE = 5;
@@ -35,11 +36,8 @@ final class Packed {
     private final @Nullable String[] keys;
     private final Map<String, Integer> documents = new HashMap<>(512);
 
-    Packed(byte[] bytes) {
+    private Packed(byte[] bytes) {
         this.bytes = bytes;
-        if (number(0) != MARK) {
-            throw new IllegalStateException("the bundled documents are not what was packed");
-        }
         keysAt = number(4) + 2;
         keys = new String[small(keysAt - 2)];
         int at = number(8);
@@ -52,6 +50,14 @@ final class Packed {
                     number(at + 2 + length));
             at += 6 + length;
         }
+    }
+
+    /** What was packed; null where that is not what these are, or not all of it. */
+    static @Nullable Packed of(byte[] bytes) {
+        ByteBuffer head = ByteBuffer.wrap(bytes);
+        boolean isWhole =
+                bytes.length >= HEAD && head.getInt(0) == MARK && head.getInt(12) == bytes.length;
+        return isWhole ? new Packed(bytes) : null;
     }
 
     /** The document of that name; null where there is none. */

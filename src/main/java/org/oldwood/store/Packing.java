@@ -19,12 +19,12 @@ import java.util.stream.Stream;
  * out again. The same documents give the same bytes.
  *
  * <p>All numbers are of two octets ("small") or four, highest octet first. The piece begins with a
- * mark, where the keys are and where the documents are. A value is its kind (one octet), its line
- * and column (small), and then: a text, its length (small) and octets; a number, its eight octets
- * as IEEE 754 and its digits as a text; an object, how many members (small) and for each the number
- * of its key (small) and where its value is; a list, how many items (small) and where each is. The
- * keys are how many (small) and where the text of each is; the documents are how many (small), and
- * for each its name as a text and where its value is.
+ * mark, where the keys are, where the documents are and how long it all is. A value is its kind
+ * (one octet), its line and column (small), and then: a text, its length (small) and octets; a
+ * number, its eight octets as IEEE 754 and its digits as a text; an object, how many members
+ * (small) and for each the number of its key (small) and where its value is; a list, how many items
+ * (small) and where each is. The keys are how many (small) and where the text of each is; the
+ * documents are how many (small), and for each its name as a text and where its value is.
  */
 public final class Packing {
     private static final int MOST_SMALL = 0xFFFF;
@@ -91,7 +91,7 @@ public final class Packing {
                     text(name);
                     number(at);
                 });
-        out.putInt(0, Packed.MARK);
+        out.putInt(0, Packed.MARK).putInt(12, out.position());
         return Arrays.copyOf(out.array(), out.position());
     }
 

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.UUID;
+import org.oldwood.garden.Zone;
 
 /**
  * Writes so many all-day events as one calendar file, to be timed as a whole process; {@code

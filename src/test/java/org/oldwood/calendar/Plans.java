@@ -3,6 +3,7 @@ package org.oldwood.calendar;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.UUID;
+import org.oldwood.garden.Zone;
 
 /** Items and gardens for the tests of this package. */
 final class Plans {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.calendar.Answer.What;
+import org.oldwood.garden.Zone;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 

@@ -1,5 +1,6 @@
 package org.oldwood.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -26,7 +28,7 @@ class PackedTest {
 
     @Test
     void gives_every_bundled_document_as_its_json_does() throws IOException {
-        Packed packed = new Packed(bytes);
+        Packed packed = Packed.of(bytes);
         int documents = 0;
         for (Path file : files()) {
             String name = DOCUMENTS.relativize(file).toString().replace('\\', '/');
@@ -39,7 +41,7 @@ class PackedTest {
 
     @Test
     void gives_the_same_value_when_it_is_asked_again() {
-        Map<String, Json> members = members(new Packed(bytes), "rules/index.json");
+        Map<String, Json> members = members(Packed.of(bytes), "rules/index.json");
 
         assertThat(members.get("rules")).isSameAs(members.get("rules"));
         assertThat(((Json.Arr) members.get("rules")).items().get(0))
@@ -54,7 +56,7 @@ class PackedTest {
         }
         Files.writeString(folder.resolve("many.json"), many + "}");
         Files.writeString(folder.resolve("few.json"), "{\"k0\": 0, \"k1\": [true, false, null]}");
-        Packed packed = new Packed(Packing.pack(folder));
+        Packed packed = Packed.of(Packing.pack(folder));
 
         for (String name : List.of("many.json", "few.json")) {
             Map<String, Json> members = members(packed, name);
@@ -75,7 +77,7 @@ class PackedTest {
         }
         Files.writeString(folder.resolve("many.json"), many + "}");
         Problems problems = new Problems();
-        Json json = new Packed(Packing.pack(folder)).read("many.json");
+        Json json = Packed.of(Packing.pack(folder)).read("many.json");
         Fields fields = Fields.of(json, problems);
         for (int i = 0; i < 39; i++) {
             fields.count("k" + i, 0, 100);
@@ -89,7 +91,14 @@ class PackedTest {
 
     @Test
     void has_nothing_under_other_names() {
-        assertThat(new Packed(bytes).read("crops/no-such-crop/crop.json")).isNull();
+        assertThat(Packed.of(bytes).read("crops/no-such-crop/crop.json")).isNull();
+    }
+
+    @Test
+    void takes_nothing_that_was_cut_short_or_is_something_else() {
+        assertThat(Packed.of(Arrays.copyOf(bytes, bytes.length - 1))).isNull();
+        assertThat(Packed.of(Arrays.copyOf(bytes, 5))).isNull();
+        assertThat(Packed.of("{\"format\": 1, \"rules\": []}".getBytes(UTF_8))).isNull();
     }
 
     @Test

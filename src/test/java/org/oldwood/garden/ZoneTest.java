@@ -1,4 +1,4 @@
-package org.oldwood.calendar;
+package org.oldwood.garden;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +36,16 @@ class ZoneTest {
             }
         }
         assertThat(days).isGreaterThan(500_000);
+    }
+
+    @Test
+    void knows_the_names_that_the_rules_know_and_no_others() {
+        Set<String> rules = ZoneId.getAvailableZoneIds();
+        for (String name : TimeZone.getAvailableIDs()) {
+            assertThat(Zone.isKnown(name)).as(name).isEqualTo(rules.contains(name));
+        }
+        assertThat(rules).allMatch(Zone::isKnown);
+        assertThat(Zone.isKnown("Europe/Nowhere")).isFalse();
     }
 
     /** Samoa went over the date line and had no 30 December 2011. */

@@ -1,4 +1,4 @@
-package org.oldwood.calendar;
+package org.oldwood.garden;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -33,22 +33,31 @@ public final class Zone {
      * @throws java.time.DateTimeException where there is none
      */
     public static Zone of(String name) {
-        if (name.indexOf('/') > 0) {
-            TimeZone older = TimeZone.getTimeZone(name);
-            if (older.getID().equals(name)) {
-                return new Zone(name, Optional.of(older));
-            }
+        Optional<TimeZone> older = older(name);
+        return new Zone(older.isPresent() ? name : ZoneId.of(name).getId(), older);
+    }
+
+    /** Whether there is a zone of that name. */
+    static boolean isKnown(String name) {
+        return older(name).isPresent() || ZoneId.getAvailableZoneIds().contains(name);
+    }
+
+    /** Names without a stroke are not the same in both: the older ones know {@code PST}. */
+    private static Optional<TimeZone> older(String name) {
+        if (name.indexOf('/') < 0) {
+            return Optional.empty();
         }
-        return new Zone(ZoneId.of(name).getId(), Optional.empty());
+        TimeZone older = TimeZone.getTimeZone(name);
+        return older.getID().equals(name) ? Optional.of(older) : Optional.empty();
     }
 
     /** The zone, for whom it must tell more than noon. */
-    ZoneId id() {
+    public ZoneId id() {
         return ZoneId.of(name);
     }
 
     /** Noon of a day there. */
-    Instant noonOf(LocalDate day) {
+    public Instant noonOf(LocalDate day) {
         if (older.isPresent() && day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
             long noon = day.toEpochDay() * DAY + HALF_DAY;
             int offset = older.get().getOffset(noon - older.get().getRawOffset());
