@@ -150,17 +150,18 @@ final class CuttingsFacts {
     }
 
     private String whyNone(Situation s) {
-        return "no bush here is fit to take cuttings from; "
-                + s.subject().plants().stream()
-                        .flatMap(
-                                plant ->
-                                        book.health(plant).stream()
-                                                .flatMap(it -> it.warnings().stream())
-                                                .map(it -> plant.plant().id() + ": " + it.words())
-                                                .limit(1))
-                        .map(CuttingsFacts::withoutStop)
-                        .findFirst()
-                        .orElse("buy certified stock");
+        return "no bush here is fit to take cuttings from; " + firstWarning(s);
+    }
+
+    private String firstWarning(Situation s) {
+        for (PlantState plant : s.subject().plants()) {
+            Optional<ParentHealth> health = book.health(plant);
+            if (health.isPresent() && !health.get().warnings().isEmpty()) {
+                String words = health.get().warnings().get(0).words();
+                return withoutStop(plant.plant().id() + ": " + words);
+            }
+        }
+        return "buy certified stock";
     }
 
     private static String withoutStop(String words) {

@@ -137,10 +137,16 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
         if (newShoots.isEmpty()) {
             return printed;
         }
-        double is = newShoots.stream().mapToInt(Integer::intValue).average().orElse(0);
+        long sum = 0;
+        int least = Integer.MAX_VALUE;
+        int most = 0;
+        for (int counted : newShoots) {
+            sum += counted;
+            least = Math.min(least, counted);
+            most = Math.max(most, counted);
+        }
+        double is = (double) sum / newShoots.size();
         boolean once = newShoots.size() == 1;
-        double least = newShoots.stream().mapToInt(Integer::intValue).min().orElse(0);
-        double most = newShoots.stream().mapToInt(Integer::intValue).max().orElse(0);
         return new Figure(
                 is,
                 once ? Math.min(least, printed.low()) : least,

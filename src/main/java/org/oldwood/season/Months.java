@@ -1,6 +1,5 @@
 package org.oldwood.season;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** Twelve monthly values, January first. Nobody can change them. */
@@ -25,11 +24,19 @@ public final class Months {
     }
 
     public double most() {
-        return Arrays.stream(values).max().orElseThrow();
+        double most = values[0];
+        for (double value : values) {
+            most = Math.max(most, value);
+        }
+        return most;
     }
 
     public double least() {
-        return Arrays.stream(values).min().orElseThrow();
+        double least = values[0];
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
     }
 
     /** Half way between these and others, month by month. */

@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.Season;
 
@@ -27,21 +27,32 @@ public final class Sightings {
 
     public static Sightings of(Collection<Sighting> all) {
         Sightings sightings = new Sightings();
-        Map<List<Object>, List<Sighting>> groups =
-                all.stream()
-                        .collect(
-                                Collectors.groupingBy(
-                                        one -> List.of(one.crop(), one.season(), one.stage())));
-        for (List<Sighting> group : groups.values()) {
-            List<LocalDate> dates = group.stream().map(Sighting::date).sorted().toList();
-            Sighting one = group.get(0);
-            sightings
-                    .byCrop
-                    .computeIfAbsent(one.crop(), crop -> new TreeMap<>())
+        Map<String, Map<Season, Map<Stage, List<LocalDate>>>> groups = new HashMap<>();
+        for (Sighting one : all) {
+            groups.computeIfAbsent(one.crop(), crop -> new HashMap<>())
                     .computeIfAbsent(one.season(), season -> new EnumMap<>(Stage.class))
-                    .put(one.stage(), dates.get((dates.size() - 1) / 2));
+                    .computeIfAbsent(one.stage(), stage -> new ArrayList<>())
+                    .add(one.date());
         }
+        groups.forEach((crop, seasons) -> sightings.byCrop.put(crop, middles(seasons)));
         return sightings;
+    }
+
+    private static NavigableMap<Season, Map<Stage, LocalDate>> middles(
+            Map<Season, Map<Stage, List<LocalDate>>> seasons) {
+        NavigableMap<Season, Map<Stage, LocalDate>> middles = new TreeMap<>();
+        seasons.forEach(
+                (season, stages) -> {
+                    Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
+                    stages.forEach((stage, dates) -> middle.put(stage, middle(dates)));
+                    middles.put(season, middle);
+                });
+        return middles;
+    }
+
+    private static LocalDate middle(List<LocalDate> dates) {
+        dates.sort(null);
+        return dates.get((dates.size() - 1) / 2);
     }
 
     /** What was seen of a crop in one season, by stage. */
