@@ -2,6 +2,9 @@ package org.oldwood.calendar;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.security.DigestException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.UUID;
 
@@ -21,8 +24,8 @@ public final class UuidV5 {
     /** As many octets as a UUID takes as text. */
     static final int LENGTH = 36;
 
-    private final Sha1 sha1 = new Sha1();
-    private final byte[] hash = new byte[Sha1.LENGTH];
+    private final MessageDigest sha1 = sha1();
+    private final byte[] hash = new byte[20];
     private byte[] name = new byte[256];
 
     UuidV5(UUID namespace) {
@@ -55,13 +58,25 @@ public final class UuidV5 {
 
     private void hash(String ofName) {
         byte[] octets = ofName.getBytes(StandardCharsets.UTF_8);
-        int length = NAMESPACE + octets.length;
-        if (Sha1.room(length) > name.length) {
-            name = Arrays.copyOf(name, 2 * Sha1.room(length));
+        if (NAMESPACE + octets.length > name.length) {
+            name = Arrays.copyOf(name, 2 * (NAMESPACE + octets.length));
         }
         System.arraycopy(octets, 0, name, NAMESPACE, octets.length);
-        sha1.hash(name, length, hash);
+        sha1.update(name, 0, NAMESPACE + octets.length);
+        try {
+            sha1.digest(hash, 0, hash.length);
+        } catch (DigestException e) {
+            throw new IllegalStateException("SHA-1 has twenty octets", e);
+        }
         hash[6] = (byte) ((hash[6] & 0x0F) | VERSION_5);
         hash[8] = (byte) ((hash[8] & 0x3F) | VARIANT_RFC_4122);
+    }
+
+    private static MessageDigest sha1() {
+        try {
+            return MessageDigest.getInstance("SHA-1");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-1", e);
+        }
     }
 }
