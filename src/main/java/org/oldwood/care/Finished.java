@@ -87,13 +87,7 @@ final class Finished {
         if (state.finished().isEmpty()) {
             return Optional.empty();
         }
-        String id =
-                Task.id(
-                        rule,
-                        situation.subject(),
-                        situation.season(),
-                        ordinal,
-                        rule.repeatDays() > 0);
+        String id = Task.id(rule, situation, ordinal);
         return Optional.ofNullable(state.finished().get(id));
     }
 

@@ -11,10 +11,13 @@ import org.oldwood.garden.Season;
 
 /** Holds a rule against a subject in a season: does it apply, when, and why or why not. */
 final class Judge {
+    private static final String NO_WINDOW = "its window is not known";
+
     private final Situation.World world;
     private final Advisors advisors;
-    private final Map<SpanOf, Span> spans = new HashMap<>();
-    private final Map<SpanOfDays, Span> spansOfDays = new HashMap<>();
+
+    /** By what a span hangs on: a {@link SpanOf} or a {@link SpanOfDays}. */
+    private final Map<Record, Span> spans = new HashMap<>();
 
     Judge(Situation.World world, Advisors advisors) {
         this.world = world;
@@ -50,8 +53,6 @@ final class Judge {
         return new Verdict(rule, situation, span.window, reasons, "");
     }
 
-    private static final String NO_WINDOW = "its window is not known";
-
     /** A window, or the ends that were found where they do not make one. */
     private record Span(
             Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
@@ -84,17 +85,13 @@ final class Judge {
         if (!rule.opens().isOfTheCrop() || !rule.closes().isOfTheCrop()) {
             return findSpan(rule, opening);
         }
-        SpanOf key =
+        return span(
                 new SpanOf(
                         rule.id(),
                         opening.season().year(),
-                        opening.subject().crop().map(Crop::id).orElse(""));
-        Span known = spans.get(key);
-        if (known == null) {
-            known = findSpan(rule, opening);
-            spans.put(key, known);
-        }
-        return known;
+                        opening.subject().crop().map(Crop::id).orElse("")),
+                rule,
+                opening);
     }
 
     private Span spanByEntries(Rule rule, Situation opening) {
@@ -103,11 +100,14 @@ final class Judge {
         if (first.isEmpty() || last.isEmpty()) {
             return findSpan(rule, opening);
         }
-        SpanOfDays key = new SpanOfDays(rule.id(), first.get(), last.get());
-        Span known = spansOfDays.get(key);
+        return span(new SpanOfDays(rule.id(), first.get(), last.get()), rule, opening);
+    }
+
+    private Span span(Record key, Rule rule, Situation opening) {
+        Span known = spans.get(key);
         if (known == null) {
             known = findSpan(rule, opening);
-            spansOfDays.put(key, known);
+            spans.put(key, known);
         }
         return known;
     }

@@ -47,13 +47,14 @@ public record Task(
         SKIPPED
     }
 
-    static String id(Rule rule, Subject subject, Season season, int ordinal, boolean repeats) {
+    /** {@code winter-cut@bc-1@2027}; a repeat has its number behind it. */
+    static String id(Rule rule, Situation situation, int ordinal) {
         return rule.id()
                 + "@"
-                + subject.id()
+                + situation.subject().id()
                 + "@"
-                + season.label()
-                + (repeats ? "#" + ordinal : "");
+                + situation.season().label()
+                + (rule.repeatDays() > 0 ? "#" + ordinal : "");
     }
 
     /** How long it should take, min, where the rule or the amount says. */

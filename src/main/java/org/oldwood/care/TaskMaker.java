@@ -49,13 +49,7 @@ final class TaskMaker {
             Optional<Entry> finished) {
         Rule rule = verdict.rule();
         Situation situation = verdict.situation();
-        String id =
-                Task.id(
-                        rule,
-                        situation.subject(),
-                        situation.season(),
-                        ordinal,
-                        rule.repeatDays() > 0);
+        String id = Task.id(rule, situation, ordinal);
         return new Task(
                 id,
                 rule,
