@@ -4,8 +4,7 @@ import org.objectweb.asm.Type;
 
 /** Boxing, unboxing, widening and casts between what is given and what is wanted. */
 final class Convert {
-    private static final String WRAPPERS =
-            "ZBoolean BByte CCharacter SShort IInteger JLong FFloat DDouble";
+    private static final String WRAPPERS = "ZBoolean BByte CCharacter SShort IInteger JLong FFloat DDouble";
 
     private Convert() {}
 

@@ -51,8 +51,7 @@ final class LambdaClass {
     }
 
     private void constructor() {
-        MethodVisitor to =
-                out.visitMethod(Opcodes.ACC_PRIVATE, "<init>", constructorType(), null, null);
+        MethodVisitor to = out.visitMethod(Opcodes.ACC_PRIVATE, "<init>", constructorType(), null, null);
         to.visitVarInsn(Opcodes.ALOAD, 0);
         to.visitMethodInsn(Opcodes.INVOKESPECIAL, "java/lang/Object", "<init>", "()V", false);
         int slot = 1;
@@ -97,8 +96,7 @@ final class LambdaClass {
     }
 
     private void method() {
-        MethodVisitor to =
-                out.visitMethod(Opcodes.ACC_PUBLIC, from.name, sam.getDescriptor(), null, null);
+        MethodVisitor to = out.visitMethod(Opcodes.ACC_PUBLIC, from.name, sam.getDescriptor(), null, null);
         boolean makes = body.getTag() == Opcodes.H_NEWINVOKESPECIAL;
         if (makes) {
             to.visitTypeInsn(Opcodes.NEW, body.getOwner());
@@ -114,13 +112,10 @@ final class LambdaClass {
         for (int i = 0; i < given.length; i++) {
             to.visitVarInsn(given[i].getOpcode(Opcodes.ILOAD), slot);
             slot += given[i].getSize();
-            Convert.value(
-                    to, given[i], seen.getArgumentTypes()[i], wanted.get(captured.length + i));
+            Convert.value(to, given[i], seen.getArgumentTypes()[i], wanted.get(captured.length + i));
         }
-        to.visitMethodInsn(
-                call(), body.getOwner(), body.getName(), body.getDesc(), body.isInterface());
-        Type result =
-                makes ? Type.getObjectType(body.getOwner()) : Type.getReturnType(body.getDesc());
+        to.visitMethodInsn(call(), body.getOwner(), body.getName(), body.getDesc(), body.isInterface());
+        Type result = makes ? Type.getObjectType(body.getOwner()) : Type.getReturnType(body.getDesc());
         giveBack(to, result);
     }
 
@@ -137,8 +132,7 @@ final class LambdaClass {
     /** What the body takes, the object it is called on first. */
     private List<Type> wanted() {
         List<Type> all = new ArrayList<>();
-        if (body.getTag() != Opcodes.H_INVOKESTATIC
-                && body.getTag() != Opcodes.H_NEWINVOKESPECIAL) {
+        if (body.getTag() != Opcodes.H_INVOKESTATIC && body.getTag() != Opcodes.H_NEWINVOKESPECIAL) {
             all.add(Type.getObjectType(body.getOwner()));
         }
         all.addAll(List.of(Type.getArgumentTypes(body.getDesc())));

@@ -69,16 +69,14 @@ public final class PlainLambdas {
                     String name = host.name + "$L" + count++;
                     made.put(name, new LambdaClass(host, name, lambda).write());
                     nestHost(host).nestMembers.add(name);
-                    method.instructions.set(
-                            at, new MethodInsnNode(Opcodes.INVOKESTATIC, name, "of", lambda.desc));
+                    method.instructions.set(at, new MethodInsnNode(Opcodes.INVOKESTATIC, name, "of", lambda.desc));
                 }
             }
         }
     }
 
     private static boolean isPlain(InvokeDynamicInsnNode lambda) {
-        return lambda.bsm.getOwner().equals(METAFACTORY)
-                && lambda.bsm.getName().equals("metafactory");
+        return lambda.bsm.getOwner().equals(METAFACTORY) && lambda.bsm.getName().equals("metafactory");
     }
 
     /** Members of one nest may call each other's private methods, which bodies of lambdas are. */

@@ -68,7 +68,7 @@ final class PlainRecord {
             String type = part.getDesc();
             switch (Type.getType(type).getSort()) {
                 case Type.BOOLEAN, Type.BYTE, Type.CHAR, Type.SHORT, Type.INT ->
-                        to.visitJumpInsn(Opcodes.IF_ICMPNE, differs);
+                    to.visitJumpInsn(Opcodes.IF_ICMPNE, differs);
                 case Type.LONG, Type.FLOAT, Type.DOUBLE -> {
                     call(Convert.wrapper(Type.getType(type)), "compare", "(" + type + type + ")I");
                     to.visitJumpInsn(Opcodes.IFNE, differs);

@@ -65,8 +65,7 @@ class DataTest {
     }
 
     @Test
-    void a_source_of_the_garden_that_was_not_read_is_known_too(@TempDir Path garden)
-            throws IOException {
+    void a_source_of_the_garden_that_was_not_read_is_known_too(@TempDir Path garden) throws IOException {
         Files.createDirectories(garden.resolve("sources"));
         Files.writeString(
                 garden.resolve("sources/ours.json"),
@@ -122,14 +121,12 @@ class DataTest {
 
     private static void gather(Json value, Set<String> keys) {
         if (value instanceof Json.Obj object) {
-            object.members()
-                    .forEach(
-                            (key, member) -> {
-                                if (key.equals("source")) {
-                                    texts(member, keys);
-                                }
-                                gather(member, keys);
-                            });
+            object.members().forEach((key, member) -> {
+                if (key.equals("source")) {
+                    texts(member, keys);
+                }
+                gather(member, keys);
+            });
         } else if (value instanceof Json.Arr array) {
             array.items().forEach(item -> gather(item, keys));
         }
@@ -145,7 +142,9 @@ class DataTest {
 
     private static List<Path> documents() throws IOException {
         try (Stream<Path> files = Files.walk(DATA)) {
-            return files.filter(path -> path.toString().endsWith(".json")).sorted().toList();
+            return files.filter(path -> path.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
     }
 

@@ -72,20 +72,15 @@ class DependenciesDocTest {
     /** Every library on the class path, by name. */
     private static Map<String, Library> all() throws Exception {
         Map<String, Library> all = new TreeMap<>();
-        String path =
-                System.getProperty(
-                        "surefire.test.class.path", System.getProperty("java.class.path"));
+        String path = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
         for (String entry : path.split(File.pathSeparator, -1)) {
             Path jar = Path.of(entry);
-            Path project =
-                    jar.resolveSibling(String.valueOf(jar.getFileName()).replace(".jar", ".pom"));
+            Path project = jar.resolveSibling(String.valueOf(jar.getFileName()).replace(".jar", ".pom"));
             if (entry.endsWith(".jar") && Files.isRegularFile(project)) {
                 String group = inherited(root(project), "groupId").orElseThrow();
                 String artifact = child(root(project), "artifactId").orElseThrow();
                 String version = jar.getParent().getFileName().toString();
-                all.put(
-                        group + ":" + artifact,
-                        new Library(group + ":" + artifact, version, project));
+                all.put(group + ":" + artifact, new Library(group + ":" + artifact, version, project));
             }
         }
         assertThat(all).as("libraries with their project files").hasSizeGreaterThan(10);
@@ -115,10 +110,9 @@ class DependenciesDocTest {
                 if ((scope.equals("compile") || scope.equals("runtime")) && !isOptional) {
                     String group = child(one, "groupId").orElseThrow();
                     boolean isOwn = group.equals("${project.groupId}");
-                    needed.add(
-                            (isOwn ? inherited(project, "groupId").orElseThrow() : group)
-                                    + ":"
-                                    + child(one, "artifactId").orElseThrow());
+                    needed.add((isOwn ? inherited(project, "groupId").orElseThrow() : group)
+                            + ":"
+                            + child(one, "artifactId").orElseThrow());
                 }
             }
         }
@@ -173,11 +167,7 @@ class DependenciesDocTest {
 
     private static Optional<String> inherited(Element project, String name) {
         return child(project, name)
-                .or(
-                        () ->
-                                children(project, "parent").stream()
-                                        .findFirst()
-                                        .flatMap(p -> child(p, name)));
+                .or(() -> children(project, "parent").stream().findFirst().flatMap(p -> child(p, name)));
     }
 
     private static Optional<String> child(Element of, String name) {

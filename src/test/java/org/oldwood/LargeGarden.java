@@ -15,8 +15,7 @@ import java.util.Locale;
  */
 public final class LargeGarden {
     static final int PLANTS_A_BED = 250;
-    private static final List<String> CROPS =
-            List.of("blackcurrant", "redcurrant", "gooseberry", "blueberry");
+    private static final List<String> CROPS = List.of("blackcurrant", "redcurrant", "gooseberry", "blueberry");
     private static final List<String> TEXTURES = List.of("sandy-loam", "loam", "clay-loam");
     private static final int FIRST_YEAR = 2021;
     private static final int LAST_YEAR = 2025;
@@ -65,15 +64,14 @@ public final class LargeGarden {
                  "beds": [
                 """);
         for (int bed = 0; bed < beds(); bed++) {
-            out.write(
-                    String.format(
-                            Locale.ROOT,
-                            "  {\"id\": \"%s\", \"name\": \"row %d\", \"areaM2\": %d, \"texture\": \"%s\", \"rootableDepthCm\": 60}%s\n",
-                            bed(bed),
-                            bed,
-                            3 * Math.min(PLANTS_A_BED, plants - bed * PLANTS_A_BED),
-                            TEXTURES.get(bed % TEXTURES.size()),
-                            bed + 1 < beds() ? "," : ""));
+            out.write(String.format(
+                    Locale.ROOT,
+                    "  {\"id\": \"%s\", \"name\": \"row %d\", \"areaM2\": %d, \"texture\": \"%s\", \"rootableDepthCm\": 60}%s\n",
+                    bed(bed),
+                    bed,
+                    3 * Math.min(PLANTS_A_BED, plants - bed * PLANTS_A_BED),
+                    TEXTURES.get(bed % TEXTURES.size()),
+                    bed + 1 < beds() ? "," : ""));
         }
         out.write(" ]}\n");
     }
@@ -129,31 +127,18 @@ public final class LargeGarden {
                 "fed",
                 ", \"bed\": \"%s\", \"material\": \"blood-fish-bone\", \"grams\": 9000",
                 bed(bed));
-        entry(
-                out,
-                year + "-06-20",
-                "moisture",
-                ", \"bed\": \"%s\", \"feel\": \"moist\", \"depthCm\": 20",
-                bed(bed));
-        entry(
-                out,
-                year + "-07-18",
-                "picked",
-                ", \"bed\": \"%s\", \"crop\": \"%s\", \"kg\": 350",
-                bed(bed),
-                crop);
+        entry(out, year + "-06-20", "moisture", ", \"bed\": \"%s\", \"feel\": \"moist\", \"depthCm\": 20", bed(bed));
+        entry(out, year + "-07-18", "picked", ", \"bed\": \"%s\", \"crop\": \"%s\", \"kg\": 350", bed(bed), crop);
     }
 
-    private void entry(Writer out, String date, String kind, String rest, Object... values)
-            throws IOException {
+    private void entry(Writer out, String date, String kind, String rest, Object... values) throws IOException {
         entries++;
-        out.write(
-                String.format(
-                        Locale.ROOT,
-                        "{\"id\": \"e-%d\", \"date\": \"%s\", \"entry\": \"%s\"%s}\n",
-                        entries,
-                        date,
-                        kind,
-                        String.format(Locale.ROOT, rest, values)));
+        out.write(String.format(
+                Locale.ROOT,
+                "{\"id\": \"e-%d\", \"date\": \"%s\", \"entry\": \"%s\"%s}\n",
+                entries,
+                date,
+                kind,
+                String.format(Locale.ROOT, rest, values)));
     }
 }

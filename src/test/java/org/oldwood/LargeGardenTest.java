@@ -22,7 +22,8 @@ class LargeGardenTest {
     private static final int FEW = 100;
     private static final double MOST_TIMES = 11;
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @ValueSource(strings = {"check", "tasks", "calendar"})
@@ -45,8 +46,7 @@ class LargeGardenTest {
 
         Path todos = folder.resolve("many/calendars/long-rows-todos.ics");
         try (Stream<String> lines = Files.lines(todos)) {
-            assertThat(lines.filter(line -> line.equals("BEGIN:VTODO")).count())
-                    .isGreaterThanOrEqualTo(1000);
+            assertThat(lines.filter(line -> line.equals("BEGIN:VTODO")).count()).isGreaterThanOrEqualTo(1000);
         }
     }
 
@@ -57,8 +57,7 @@ class LargeGardenTest {
     private long work(String command, String garden) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getCurrentThreadAllocatedBytes();
-        Cli.Result result =
-                Cli.in(folder).run(command, "--garden", garden, "--today", "2026-11-25");
+        Cli.Result result = Cli.in(folder).run(command, "--garden", garden, "--today", "2026-11-25");
         assertThat(result.exit()).as(result.err()).isZero();
         return threads.getCurrentThreadAllocatedBytes() - before;
     }

@@ -14,10 +14,8 @@ import java.util.List;
  * Run it with the number of lots and a folder to write to.
  */
 public final class ManyLots {
-    private static final List<String> CROPS =
-            List.of("blackcurrant", "redcurrant", "gooseberry", "jostaberry");
-    private static final List<String> METHODS =
-            List.of("hardwood", "disbudded", "disbudded", "hardwood");
+    private static final List<String> CROPS = List.of("blackcurrant", "redcurrant", "gooseberry", "jostaberry");
+    private static final List<String> METHODS = List.of("hardwood", "disbudded", "disbudded", "hardwood");
     private static final int PARENTS = 40;
     private static final int FIRST_AUTUMN = 2010;
     private static final int AUTUMNS = 17;
@@ -81,13 +79,7 @@ public final class ManyLots {
         }
         if (lot % 3 == 0 && year < 2025) {
             String after = year + 1 + "-11-25";
-            note(
-                    after,
-                    "lifted",
-                    "\"lot\": \"l-%d\", \"rooted\": %d, \"good\": %d",
-                    lot,
-                    alive,
-                    alive - 2);
+            note(after, "lifted", "\"lot\": \"l-%d\", \"rooted\": %d, \"good\": %d", lot, alive, alive - 2);
             note(
                     after,
                     "planted-out",
@@ -97,8 +89,7 @@ public final class ManyLots {
     }
 
     private void note(String date, String kind, String values, Object... with) {
-        journal.add(
-                "{\"id\": \"e-%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}"
-                        .formatted(journal.size(), date, kind, values.formatted(with)));
+        journal.add("{\"id\": \"e-%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}"
+                .formatted(journal.size(), date, kind, values.formatted(with)));
     }
 }

@@ -25,7 +25,8 @@ class SizeTest {
     private static List<String> longerThan(Path root, int most) throws IOException {
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(root)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 int lines = Files.readAllLines(file).size();
                 if (lines > most) {
                     found.add(file + " has " + lines + " lines; the most is " + most);

@@ -21,19 +21,15 @@ class ValidationDocTest {
     @ValueSource(strings = {"validation-calendars.md", "validation-trust.md"})
     void every_test_named_is_there(String page) throws IOException {
         Map<String, String> sources = sources();
-        List<String> missing =
-                TEST.matcher(Files.readString(Path.of("docs").resolve(page)))
-                        .results()
-                        .filter(
-                                named -> {
-                                    String source = sources.getOrDefault(named.group(1), "");
-                                    String method = named.group(2);
-                                    return source.isEmpty()
-                                            || (method != null
-                                                    && !source.contains("void " + method + "("));
-                                })
-                        .map(named -> named.group())
-                        .toList();
+        List<String> missing = TEST.matcher(Files.readString(Path.of("docs").resolve(page)))
+                .results()
+                .filter(named -> {
+                    String source = sources.getOrDefault(named.group(1), "");
+                    String method = named.group(2);
+                    return source.isEmpty() || (method != null && !source.contains("void " + method + "("));
+                })
+                .map(named -> named.group())
+                .toList();
 
         assertThat(missing).isEmpty();
     }
@@ -41,7 +37,8 @@ class ValidationDocTest {
     private static Map<String, String> sources() throws IOException {
         Map<String, String> sources = new HashMap<>();
         try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
-            for (Path file : files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith("Test.java")).toList()) {
                 String name = file.getFileName().toString();
                 sources.put(name.substring(0, name.length() - 5), Files.readString(file));
             }

@@ -32,12 +32,11 @@ public class CalendarKernels {
     private static final LocalDate START = LocalDate.of(2026, 11, 25);
 
     private final Stamp stamp = new Stamp(0, START.atStartOfDay().toInstant(ZoneOffset.UTC));
-    private final IcsWriter writer =
-            new IcsWriter(
-                    OutputStream.nullOutputStream(),
-                    new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE),
-                    new Uids(new UUID(1, 2), Map.of()),
-                    Zone.of("UTC"));
+    private final IcsWriter writer = new IcsWriter(
+            OutputStream.nullOutputStream(),
+            new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE),
+            new Uids(new UUID(1, 2), Map.of()),
+            Zone.of("UTC"));
     private final Item[] items = new Item[ITEMS];
     private int next;
 

@@ -27,12 +27,11 @@ public class PruningKernels {
 
     private final FormPruning form = Schools.form("blackcurrant", "stool");
     private final Habit plan = Habit.plan(form.school(), form.school());
-    private final Outlook.Basis basis =
-            new Outlook.Basis(
-                    form.school(),
-                    "stool",
-                    Yield.read(Schools.CROPS.get("blackcurrant")),
-                    form.newShoots().orElseThrow());
+    private final Outlook.Basis basis = new Outlook.Basis(
+            form.school(),
+            "stool",
+            Yield.read(Schools.CROPS.get("blackcurrant")),
+            form.newShoots().orElseThrow());
     private final Bush[] bushes = new Bush[BUSHES];
     private int next;
 
@@ -40,12 +39,7 @@ public class PruningKernels {
         Random random = new Random(7);
         for (int i = 0; i < BUSHES; i++) {
             bushes[i] =
-                    Bush.of(
-                            Stems.ofOpen(
-                                    random.nextInt(12),
-                                    random.nextInt(8),
-                                    random.nextInt(6),
-                                    random.nextInt(10)));
+                    Bush.of(Stems.ofOpen(random.nextInt(12), random.nextInt(8), random.nextInt(6), random.nextInt(10)));
         }
     }
 
@@ -62,6 +56,11 @@ public class PruningKernels {
     /** Three runs each: few, expected and many new shoots. */
     @Benchmark
     public double outlook() {
-        return Outlook.of(bush(), plan, basis, 6).winters().get(5).kg().orElseThrow().is();
+        return Outlook.of(bush(), plan, basis, 6)
+                .winters()
+                .get(5)
+                .kg()
+                .orElseThrow()
+                .is();
     }
 }

@@ -42,9 +42,9 @@ public class SeasonKernels {
     private static final Crop CROP = new Crops(DOCUMENTS).get("blackcurrant");
 
     private final Weather weather = weather();
-    private final HourlySeries hours =
-            HourlySeries.of(LATITUDE, weather, Optional.empty(), weather.first(), weather.last())
-                    .orElseThrow();
+    private final HourlySeries hours = HourlySeries.of(
+                    LATITUDE, weather, Optional.empty(), weather.first(), weather.last())
+            .orElseThrow();
     private final List<HourlySeries.Days> winters = winters();
     private final Climate climate = Climate.bundled("cambridge", DOCUMENTS);
 
@@ -52,17 +52,14 @@ public class SeasonKernels {
         Random random = new Random(7);
         List<WeatherDay> days = new ArrayList<>();
         LocalDate end = LocalDate.of(FIRST_YEAR + YEARS, 1, 1);
-        for (LocalDate day = LocalDate.of(FIRST_YEAR, 1, 1);
-                day.isBefore(end);
-                day = day.plusDays(1)) {
+        for (LocalDate day = LocalDate.of(FIRST_YEAR, 1, 1); day.isBefore(end); day = day.plusDays(1)) {
             double mean = 10 - 7 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 20) / 365);
             double warm = mean + 3 * random.nextGaussian();
-            days.add(
-                    new WeatherDay(
-                            day,
-                            OptionalDouble.of(warm - 2 - 4 * random.nextDouble()),
-                            OptionalDouble.of(warm + 2 + 5 * random.nextDouble()),
-                            OptionalDouble.of(0)));
+            days.add(new WeatherDay(
+                    day,
+                    OptionalDouble.of(warm - 2 - 4 * random.nextDouble()),
+                    OptionalDouble.of(warm + 2 + 5 * random.nextDouble()),
+                    OptionalDouble.of(0)));
         }
         return Weather.of(days);
     }
@@ -70,9 +67,7 @@ public class SeasonKernels {
     private static List<HourlySeries.Days> winters() {
         List<HourlySeries.Days> winters = new ArrayList<>();
         for (int year = FIRST_YEAR; year < FIRST_YEAR + YEARS - 1; year++) {
-            winters.add(
-                    new HourlySeries.Days(
-                            LocalDate.of(year, 10, 1), LocalDate.of(year + 1, 3, 31)));
+            winters.add(new HourlySeries.Days(LocalDate.of(year, 10, 1), LocalDate.of(year + 1, 3, 31)));
         }
         return winters;
     }
@@ -97,11 +92,8 @@ public class SeasonKernels {
     @Benchmark
     @OperationsPerInvocation(YEARS)
     public long stageDates() {
-        Stages stages =
-                new ModelledStages(
-                        new GardenClimate(LATITUDE, climate, weather, DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
+        Stages stages = new ModelledStages(
+                new GardenClimate(LATITUDE, climate, weather, DOCUMENTS), Sightings.none(), DOCUMENTS);
         long sum = 0;
         for (int year = FIRST_YEAR; year < FIRST_YEAR + YEARS; year++) {
             Season season = new Season(year, Hemisphere.NORTH);

@@ -25,8 +25,7 @@ import org.oldwood.store.Problems;
  * calendars that hold the old items see new versions of them and no second copies.
  */
 public final class Adoption {
-    private static final DateTimeFormatter UTC =
-            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");
+    private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");
 
     private static final int LONGEST_UID = 255;
 
@@ -46,9 +45,7 @@ public final class Adoption {
             return new Found(
                     new Stamp(
                             Math.max(stamp.sequence(), other.stamp.sequence()),
-                            stamp.changed().isAfter(other.stamp.changed())
-                                    ? stamp.changed()
-                                    : other.stamp.changed()),
+                            stamp.changed().isAfter(other.stamp.changed()) ? stamp.changed() : other.stamp.changed()),
                     isAsNow && other.isAsNow && stamp.equals(other.stamp),
                     isSameDays && other.isSameDays);
         }
@@ -98,11 +95,7 @@ public final class Adoption {
     }
 
     private static Remembered other(Remembered same, Found now) {
-        return new Remembered(
-                same.item(),
-                now.stamp,
-                now.isSameDays ? same.shown() : "other",
-                Remembered.UNKNOWN);
+        return new Remembered(same.item(), now.stamp, now.isSameDays ? same.shown() : "other", Remembered.UNKNOWN);
     }
 
     /** The one task of that title whose window meets the item's days; none where two do. */
@@ -113,13 +106,12 @@ public final class Adoption {
         if (!isFit(raw.uid()) || day.isEmpty()) {
             return Optional.empty();
         }
-        List<Item> alike =
-                plan.stream()
-                        .filter(item -> item.words().title().equals(title))
-                        .filter(item -> !day.get().isBefore(item.days().first().minusDays(1)))
-                        .filter(item -> !day.get().isAfter(item.days().last().plusDays(1)))
-                        .filter(item -> !uids.containsKey(Uids.name(item.identity(), kind(raw))))
-                        .toList();
+        List<Item> alike = plan.stream()
+                .filter(item -> item.words().title().equals(title))
+                .filter(item -> !day.get().isBefore(item.days().first().minusDays(1)))
+                .filter(item -> !day.get().isAfter(item.days().last().plusDays(1)))
+                .filter(item -> !uids.containsKey(Uids.name(item.identity(), kind(raw))))
+                .toList();
         if (alike.size() != 1) {
             return Optional.empty();
         }
@@ -141,9 +133,8 @@ public final class Adoption {
     private void take(Item item, RawComponent raw) throws IOException {
         Stamp stamp = new Stamp(sequence(raw), changed(raw));
         RawComponent now = rendered(item, stamp, raw.isEvent());
-        boolean isSameDays =
-                List.of("DTSTART", "DTEND", "DUE").stream()
-                        .allMatch(name -> now.value(name).equals(raw.value(name)));
+        boolean isSameDays = List.of("DTSTART", "DTEND", "DUE").stream()
+                .allMatch(name -> now.value(name).equals(raw.value(name)));
         found.merge(item.identity(), new Found(stamp, now.equals(raw), isSameDays), Found::with);
     }
 
@@ -157,8 +148,7 @@ public final class Adoption {
             writer.todo(item, stamp);
         }
         writer.end();
-        return RawReader.read(
-                        new ByteArrayInputStream(out.toByteArray()), "rendered", new Problems())
+        return RawReader.read(new ByteArrayInputStream(out.toByteArray()), "rendered", new Problems())
                 .items()
                 .get(0);
     }
@@ -173,7 +163,8 @@ public final class Adoption {
     }
 
     private static Instant changed(RawComponent raw) {
-        String written = raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
+        String written =
+                raw.value("LAST-MODIFIED").or(() -> raw.value("DTSTAMP")).orElse("");
         try {
             return LocalDateTime.parse(written, UTC).toInstant(ZoneOffset.UTC);
         } catch (DateTimeParseException e) {

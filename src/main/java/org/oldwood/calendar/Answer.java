@@ -12,8 +12,7 @@ import java.time.LocalDate;
  * @param percent how much of it is done, from 0 to 100
  * @param basis how the day is known
  */
-public record Answer(
-        String identity, String title, What what, LocalDate day, int percent, String basis) {
+public record Answer(String identity, String title, What what, LocalDate day, int percent, String basis) {
 
     /** The three things a to-do can say. */
     public enum What {

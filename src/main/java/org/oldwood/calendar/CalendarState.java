@@ -28,8 +28,7 @@ import org.oldwood.store.Problems;
  */
 record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
     static final String FILE = "calendar-state.jsonl";
-    private static final List<String> STATES =
-            List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
+    private static final List<String> STATES = List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
 
     /** Who is told what is remembered, line by line. */
     interface Sink {
@@ -65,8 +64,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
      * Tells what is remembered in a garden's folder, in the order of the lines. A line that cannot
      * be read is left out, with a problem that says what follows from it.
      */
-    static void each(Path folder, Problems problems, Sink sink, Map<String, String> adopted)
-            throws IOException {
+    static void each(Path folder, Problems problems, Sink sink, Map<String, String> adopted) throws IOException {
         Path file = folder.resolve(FILE);
         if (Files.exists(file)) {
             try (InputStream in = Files.newInputStream(file)) {
@@ -76,8 +74,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
     }
 
     /** A line of any form. */
-    static void line(
-            String text, int number, Problems problems, Sink sink, Map<String, String> adopted) {
+    static void line(String text, int number, Problems problems, Sink sink, Map<String, String> adopted) {
         Problems here = new Problems();
         Optional<Json> json = JsonReader.readLine(text, FILE, number, here);
         if (json.isPresent() && number > 1) {
@@ -100,8 +97,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         String hash = line.text("hash");
         Optional<Item> item = item(line, identity);
         for (String kind : List.of("event", "todo")) {
-            line.optionalText(kind + "Uid")
-                    .ifPresent(uid -> adopted.put(Uids.name(identity, kind), uid));
+            line.optionalText(kind + "Uid").ifPresent(uid -> adopted.put(Uids.name(identity, kind), uid));
         }
         line.done();
         if (line.ok() && item.isPresent()) {
@@ -120,20 +116,16 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
         Item.State state = Item.State.valueOf(line.oneOf("state", STATES));
         Optional<LocalDate> day = line.optionalDate("day");
         int percent = line.count("percent", 0, 99, 0);
-        if (!line.ok()
-                || best.isBefore(first)
-                || best.isAfter(last)
-                || (state == Item.State.DONE && day.isEmpty())) {
+        if (!line.ok() || best.isBefore(first) || best.isAfter(last) || (state == Item.State.DONE && day.isEmpty())) {
             line.wrong("first", "calendar-state-days", "the days do not fit each other", "");
             return Optional.empty();
         }
-        return Optional.of(
-                new Item(
-                        identity,
-                        new Item.Words(title, "", category, place),
-                        bed,
-                        new Item.Days(first, last, best),
-                        new Item.Progress(state, day, percent)));
+        return Optional.of(new Item(
+                identity,
+                new Item.Words(title, "", category, place),
+                bed,
+                new Item.Days(first, last, best),
+                new Item.Progress(state, day, percent)));
     }
 
     private static Instant instant(Fields line) {
@@ -158,17 +150,15 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
     void write(Path file) throws IOException {
         List<String> names = new ArrayList<>(tasks.keySet());
         names.sort(null);
-        Replace.file(
-                file,
-                out -> {
-                    StateWriter writer = new StateWriter(out, adopted);
-                    for (String name : names) {
-                        Remembered task = tasks.get(name);
-                        if (task != null) {
-                            writer.line(task);
-                        }
-                    }
-                    writer.end();
-                });
+        Replace.file(file, out -> {
+            StateWriter writer = new StateWriter(out, adopted);
+            for (String name : names) {
+                Remembered task = tasks.get(name);
+                if (task != null) {
+                    writer.line(task);
+                }
+            }
+            writer.end();
+        });
     }
 }

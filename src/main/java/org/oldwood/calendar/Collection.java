@@ -42,8 +42,7 @@ final class Collection {
     /** Asks the server what is at the address; it must be a calendar collection. */
     static Collection at(URI address, Http http) {
         URI folder = address.getPath().endsWith("/") ? address : URI.create(address + "/");
-        Http.Reply reply =
-                http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
+        Http.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
         List<Dav.Resource> found = resources(reply);
         if (found.isEmpty() || !found.get(0).isCalendar) {
             throw Http.problem(
@@ -65,8 +64,7 @@ final class Collection {
 
     /** Those of the objects named that are there, by UID. */
     Map<String, Stored> read(List<String> uids) {
-        Http.Reply reply =
-                http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
+        Http.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
         Map<String, String> names = new HashMap<>();
         for (Dav.Resource there : resources(reply)) {
             names.put(lastName(there.href), there.href);
@@ -86,9 +84,7 @@ final class Collection {
     }
 
     private void fetch(List<String> hrefs, Map<String, Stored> stored) {
-        Http.Reply reply =
-                http.send(
-                        "REPORT", address, Dav.multiget(hrefs), "Depth", "1", "Content-Type", XML);
+        Http.Reply reply = http.send("REPORT", address, Dav.multiget(hrefs), "Depth", "1", "Content-Type", XML);
         for (Dav.Resource there : resources(reply)) {
             stored(there).ifPresent(one -> keep(one, stored));
         }
@@ -100,15 +96,7 @@ final class Collection {
 
     /** Every item of one kind, whatever its name. */
     Optional<Stored> find(String component, String uid) {
-        Http.Reply reply =
-                http.send(
-                        "REPORT",
-                        address,
-                        Dav.find(component, uid),
-                        "Depth",
-                        "1",
-                        "Content-Type",
-                        XML);
+        Http.Reply reply = http.send("REPORT", address, Dav.find(component, uid), "Depth", "1", "Content-Type", XML);
         return resources(reply).stream()
                 .map(this::stored)
                 .flatMap(Optional::stream)
@@ -120,8 +108,7 @@ final class Collection {
     Optional<Stored> again(URI object) {
         Http.Reply reply = http.send("GET", object, "");
         return reply.isGood()
-                ? Optional.of(
-                        new Stored(object, reply.etag().orElse(""), parsed(object, reply.body())))
+                ? Optional.of(new Stored(object, reply.etag().orElse(""), parsed(object, reply.body())))
                 : Optional.empty();
     }
 
@@ -134,8 +121,7 @@ final class Collection {
      * to another place.
      */
     private static String objectName(String uid) {
-        boolean isPlain =
-                uid.chars().allMatch(c -> c == '-' || (c < 0x80 && Character.isLetterOrDigit(c)));
+        boolean isPlain = uid.chars().allMatch(c -> c == '-' || (c < 0x80 && Character.isLetterOrDigit(c)));
         return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";
     }
 
@@ -148,8 +134,7 @@ final class Collection {
     }
 
     private Http.Reply put(URI to, String text, String condition, String value) {
-        return http.send(
-                "PUT", to, text, "Content-Type", "text/calendar; charset=utf-8", condition, value);
+        return http.send("PUT", to, text, "Content-Type", "text/calendar; charset=utf-8", condition, value);
     }
 
     private Optional<Stored> stored(Dav.Resource there) {
@@ -168,21 +153,14 @@ final class Collection {
         URI object = address.resolve(href);
         if (!address.getAuthority().equals(object.getAuthority())
                 || !object.normalize().getPath().startsWith(address.getPath())) {
-            throw Http.problem(
-                    address,
-                    "object-elsewhere",
-                    "names an object outside the collection: " + object,
-                    "");
+            throw Http.problem(address, "object-elsewhere", "names an object outside the collection: " + object, "");
         }
         return object;
     }
 
     private static RawComponent parsed(URI from, String text) {
         try {
-            return RawReader.read(
-                    new ByteArrayInputStream(text.getBytes(UTF_8)),
-                    from.toString(),
-                    new Problems());
+            return RawReader.read(new ByteArrayInputStream(text.getBytes(UTF_8)), from.toString(), new Problems());
         } catch (IOException e) {
             throw new IllegalStateException("bytes in memory cannot fail to be read", e);
         }

@@ -21,15 +21,13 @@ final class Dav {
     private static final String DAV = "DAV:";
     private static final String CALDAV = "urn:ietf:params:xml:ns:caldav";
 
-    static final String DESCRIBE =
-            "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\" xmlns:C=\""
-                    + CALDAV
-                    + "\"><D:prop><D:resourcetype/><C:supported-calendar-component-set/>"
-                    + "</D:prop></D:propfind>";
+    static final String DESCRIBE = "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\" xmlns:C=\""
+            + CALDAV
+            + "\"><D:prop><D:resourcetype/><C:supported-calendar-component-set/>"
+            + "</D:prop></D:propfind>";
 
-    static final String LIST =
-            "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\">"
-                    + "<D:prop><D:getetag/></D:prop></D:propfind>";
+    static final String LIST = "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\">"
+            + "<D:prop><D:getetag/></D:prop></D:propfind>";
 
     private Dav() {}
 
@@ -101,15 +99,14 @@ final class Dav {
         void take(XMLStreamReader xml, int event) throws XMLStreamException {
             switch (event) {
                 case XMLStreamConstants.START_ELEMENT -> start(xml);
-                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA ->
-                        text.append(xml.getText());
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> text.append(xml.getText());
                 case XMLStreamConstants.END_ELEMENT -> {
                     depth--;
                     end(xml, now, text.toString());
                     text.setLength(0);
                 }
                 case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
-                        throw new XMLStreamException("it declares a document type or entities");
+                    throw new XMLStreamException("it declares a document type or entities");
                 default -> {
                     // comments and processing instructions say nothing
                 }

@@ -58,9 +58,7 @@ final class DayOctets {
         to[next++] = (byte) ('0' + date % 10);
         next = put(to, next, MONTHS[day.getMonthValue() - Month.JANUARY.getValue()]);
         int year = day.getYear();
-        return year < 1000 || year > 9999
-                ? put(to, next, Integer.toString(year))
-                : four(to, next, year);
+        return year < 1000 || year > 9999 ? put(to, next, Integer.toString(year)) : four(to, next, year);
     }
 
     static int put(byte[] to, int at, byte[] octets) {

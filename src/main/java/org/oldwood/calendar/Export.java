@@ -70,10 +70,9 @@ public final class Export {
      */
     public Result feed(Items plan, Path file) throws IOException {
         Work work = new Work(plan);
-        List<Outgoing> standing =
-                work.memory.written().stream()
-                        .filter(task -> !work.memory.isCancelled(task))
-                        .toList();
+        List<Outgoing> standing = work.memory.written().stream()
+                .filter(task -> !work.memory.isCancelled(task))
+                .toList();
         IcsWriter.Head head = new IcsWriter.Head(work.uids.calendar("feed"), garden.name, true);
         work.feed(file, head, standing);
         return work.done();
@@ -106,10 +105,8 @@ public final class Export {
             String name = group.isEmpty() ? garden.name : garden.name + ", " + group;
             Path eventFile = folder.resolve(base + "-events.ics");
             Path todoFile = folder.resolve(base + "-todos.ics");
-            IcsWriter.Head eventHead =
-                    new IcsWriter.Head(uids.calendar(group + " events"), name, false);
-            IcsWriter.Head todoHead =
-                    new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
+            IcsWriter.Head eventHead = new IcsWriter.Head(uids.calendar(group + " events"), name, false);
+            IcsWriter.Head todoHead = new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
             ItemLines shared = new ItemLines(layout);
             try (Replace eventOut = replace(eventHead, eventFile);
                     Replace todoOut = replace(todoHead, todoFile)) {
@@ -161,8 +158,7 @@ public final class Export {
 
         Result done() throws IOException {
             memory.keep();
-            return new Result(
-                    List.copyOf(files), List.copyOf(changed), List.copyOf(memory.notices()));
+            return new Result(List.copyOf(files), List.copyOf(changed), List.copyOf(memory.notices()));
         }
     }
 }

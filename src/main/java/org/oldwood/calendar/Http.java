@@ -56,12 +56,11 @@ final class Http {
         this.base = checked(base, allowsPlain);
         this.login = login;
         this.limits = limits;
-        this.client =
-                HttpClient.newBuilder()
-                        .version(HttpClient.Version.HTTP_1_1)
-                        .followRedirects(HttpClient.Redirect.NEVER)
-                        .connectTimeout(limits.answer)
-                        .build();
+        this.client = HttpClient.newBuilder()
+                .version(HttpClient.Version.HTTP_1_1)
+                .followRedirects(HttpClient.Redirect.NEVER)
+                .connectTimeout(limits.answer)
+                .build();
     }
 
     private static URI checked(URI address, boolean allowsPlain) {
@@ -91,8 +90,7 @@ final class Http {
     }
 
     private static boolean isThisMachine(String host) {
-        boolean isLiteral =
-                host.equals("localhost") || host.startsWith("[") || host.startsWith("127.");
+        boolean isLiteral = host.equals("localhost") || host.startsWith("[") || host.startsWith("127.");
         try {
             return isLiteral && InetAddress.getByName(host).isLoopbackAddress();
         } catch (UnknownHostException e) {
@@ -138,11 +136,7 @@ final class Http {
                     "does not let this user in (HTTP " + status + ")",
                     "Check --user and the password.");
         }
-        return new Reply(
-                status,
-                address,
-                response.headers().firstValue("ETag"),
-                new String(response.body(), UTF_8));
+        return new Reply(status, address, response.headers().firstValue("ETag"), new String(response.body(), UTF_8));
     }
 
     private URI onSameHost(URI from, String location) {
@@ -152,10 +146,9 @@ final class Http {
         } catch (IllegalArgumentException e) {
             throw problem(from, "bad-redirect", "sends on to something that is no address", "");
         }
-        boolean isSame =
-                base.getScheme().equals(to.getScheme())
-                        && base.getHost().equalsIgnoreCase(String.valueOf(to.getHost()))
-                        && base.getPort() == to.getPort();
+        boolean isSame = base.getScheme().equals(to.getScheme())
+                && base.getHost().equalsIgnoreCase(String.valueOf(to.getHost()))
+                && base.getPort() == to.getPort();
         if (!isSame) {
             throw problem(
                     from,
@@ -167,15 +160,14 @@ final class Http {
     }
 
     private HttpRequest request(String method, URI to, String body, String... headers) {
-        HttpRequest.Builder request =
-                HttpRequest.newBuilder(to)
-                        .timeout(limits.answer)
-                        .header("User-Agent", "Oldwood")
-                        .method(
-                                method,
-                                body.isEmpty()
-                                        ? HttpRequest.BodyPublishers.noBody()
-                                        : HttpRequest.BodyPublishers.ofString(body, UTF_8));
+        HttpRequest.Builder request = HttpRequest.newBuilder(to)
+                .timeout(limits.answer)
+                .header("User-Agent", "Oldwood")
+                .method(
+                        method,
+                        body.isEmpty()
+                                ? HttpRequest.BodyPublishers.noBody()
+                                : HttpRequest.BodyPublishers.ofString(body, UTF_8));
         login.ifPresent(known -> request.header("Authorization", known.header()));
         if (headers.length > 0) {
             request.headers(headers);
@@ -241,11 +233,7 @@ final class Http {
                     "Check the address, and the server's certificate.");
         }
         if (cause instanceof ConnectException) {
-            return problem(
-                    address,
-                    "not-reached",
-                    "cannot be reached",
-                    "Check the address, and that the server runs.");
+            return problem(address, "not-reached", "cannot be reached", "Check the address, and that the server runs.");
         }
         return problem(
                 address,
@@ -263,8 +251,7 @@ final class Http {
     }
 
     static RecordException problem(URI address, String name, String message, String remedy) {
-        return new RecordException(
-                new Problem(name, Place.of(withoutUser(address)), message, remedy));
+        return new RecordException(new Problem(name, Place.of(withoutUser(address)), message, remedy));
     }
 
     private static String withoutUser(URI address) {

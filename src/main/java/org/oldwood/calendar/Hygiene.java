@@ -79,9 +79,7 @@ final class Hygiene {
 
     private static String hyphened(String words) {
         StringBuilder word = new StringBuilder();
-        words.codePoints()
-                .map(c -> Character.isLetterOrDigit(c) ? c : '-')
-                .forEach(word::appendCodePoint);
+        words.codePoints().map(c -> Character.isLetterOrDigit(c) ? c : '-').forEach(word::appendCodePoint);
         return word.toString();
     }
 
@@ -89,10 +87,7 @@ final class Hygiene {
     static boolean isClean(String text) {
         char[] characters = text.toCharArray();
         for (char c : characters) {
-            boolean stays =
-                    c < STAYS.length
-                            ? STAYS[c]
-                            : !(isLineEnd(c) || isUnwanted(c) || Character.isSurrogate(c));
+            boolean stays = c < STAYS.length ? STAYS[c] : !(isLineEnd(c) || isUnwanted(c) || Character.isSurrogate(c));
             if (!stays) {
                 return false;
             }

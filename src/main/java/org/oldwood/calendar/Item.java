@@ -44,8 +44,7 @@ public record Item(String identity, Words words, String bed, Days days, Progress
     public record Days(LocalDate first, LocalDate last, LocalDate best) {
         public Days {
             if (best.isBefore(first) || best.isAfter(last)) {
-                throw new IllegalArgumentException(
-                        "the best day " + best + " is not from " + first + " to " + last);
+                throw new IllegalArgumentException("the best day " + best + " is not from " + first + " to " + last);
             }
         }
 

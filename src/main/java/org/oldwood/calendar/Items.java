@@ -31,17 +31,12 @@ public interface Items {
         for (int i = 0; i < count(); i++) {
             Item item = item(i);
             Item.Words words = item.words();
-            all.add(
-                    new Item(
-                            item.identity(),
-                            new Item.Words(
-                                    words.title(),
-                                    text(i).toString(),
-                                    words.category(),
-                                    words.place()),
-                            item.bed(),
-                            item.days(),
-                            item.progress()));
+            all.add(new Item(
+                    item.identity(),
+                    new Item.Words(words.title(), text(i).toString(), words.category(), words.place()),
+                    item.bed(),
+                    item.days(),
+                    item.progress()));
         }
         return all;
     }

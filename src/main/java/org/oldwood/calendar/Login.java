@@ -8,14 +8,12 @@ import java.util.Base64;
 public record Login(String user, String password) {
     public Login {
         if (user.indexOf(':') >= 0) {
-            throw new IllegalArgumentException(
-                    "a user name with a colon cannot be sent (RFC 7617)");
+            throw new IllegalArgumentException("a user name with a colon cannot be sent (RFC 7617)");
         }
     }
 
     String header() {
-        return "Basic "
-                + Base64.getEncoder().encodeToString((user + ":" + password).getBytes(UTF_8));
+        return "Basic " + Base64.getEncoder().encodeToString((user + ":" + password).getBytes(UTF_8));
     }
 
     @Override

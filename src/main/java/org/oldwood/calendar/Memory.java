@@ -20,8 +20,7 @@ import org.oldwood.store.RecordException;
  * only what tells whether it changed is kept; its words are made anew when they are asked for.
  */
 final class Memory {
-    private static final Comparator<Outgoing> BY_IDENTITY =
-            (one, other) -> one.identity.compareTo(other.identity);
+    private static final Comparator<Outgoing> BY_IDENTITY = (one, other) -> one.identity.compareTo(other.identity);
     private static final Comparator<Outgoing> BY_FIRST_DAY =
             (one, other) -> one.days.first().compareTo(other.days.first());
 
@@ -124,29 +123,27 @@ final class Memory {
 
     /** Remembers the plan as written. */
     void keep() throws IOException {
-        history.sort((one, other) -> one.item().identity().compareTo(other.item().identity()));
-        Replace.file(
-                garden.folder().resolve(CalendarState.FILE),
-                out -> {
-                    StateWriter writer = new StateWriter(out, adopted);
-                    int old = 0;
-                    for (Outgoing task : byIdentity) {
-                        while (old < history.size()
-                                && history.get(old).item().identity().compareTo(task.identity)
-                                        < 0) {
-                            writer.line(history.get(old++));
-                        }
-                        if (task.stamp == null) {
-                            content(task);
-                        }
-                        Item item = item(task);
-                        writer.line(item, task.stamp(), task.hash, Shown.of(item.days(), layout));
-                    }
-                    while (old < history.size()) {
-                        writer.line(history.get(old++));
-                    }
-                    writer.end();
-                });
+        history.sort(
+                (one, other) -> one.item().identity().compareTo(other.item().identity()));
+        Replace.file(garden.folder().resolve(CalendarState.FILE), out -> {
+            StateWriter writer = new StateWriter(out, adopted);
+            int old = 0;
+            for (Outgoing task : byIdentity) {
+                while (old < history.size()
+                        && history.get(old).item().identity().compareTo(task.identity) < 0) {
+                    writer.line(history.get(old++));
+                }
+                if (task.stamp == null) {
+                    content(task);
+                }
+                Item item = item(task);
+                writer.line(item, task.stamp(), task.hash, Shown.of(item.days(), layout));
+            }
+            while (old < history.size()) {
+                writer.line(history.get(old++));
+            }
+            writer.end();
+        });
     }
 
     private static Problem emptyPlan(Export.Garden garden) {
@@ -170,8 +167,7 @@ final class Memory {
             }
             Item.Days days = days(task, line.days(), line.state());
             know(task, line.stamp(), line.hash());
-            task.isMoved =
-                    !line.shown().equals(Shown.of(days, layout)) || line.state() != state(task);
+            task.isMoved = !line.shown().equals(Shown.of(days, layout)) || line.state() != state(task);
             return true;
         }
 
@@ -185,9 +181,8 @@ final class Memory {
             }
             Item.Days days = days(task, item.days(), item.progress().state());
             know(task, old.stamp(), old.hash());
-            task.isMoved =
-                    !old.shown().equals(Shown.of(days, layout))
-                            || item.progress().state() != state(task);
+            task.isMoved = !old.shown().equals(Shown.of(days, layout))
+                    || item.progress().state() != state(task);
         }
 
         private Item.State state(Outgoing task) {

@@ -19,23 +19,22 @@ final class Merge {
      */
     static final String CONTENT = "X-OLDWOOD-CONTENT";
 
-    private static final Set<String> OURS =
-            Set.of(
-                    "UID",
-                    "DTSTAMP",
-                    "LAST-MODIFIED",
-                    "SEQUENCE",
-                    "DTSTART",
-                    "DTEND",
-                    "DUE",
-                    "DURATION",
-                    "SUMMARY",
-                    "DESCRIPTION",
-                    "CATEGORIES",
-                    "LOCATION",
-                    "COLOR",
-                    "TRANSP",
-                    CONTENT);
+    private static final Set<String> OURS = Set.of(
+            "UID",
+            "DTSTAMP",
+            "LAST-MODIFIED",
+            "SEQUENCE",
+            "DTSTART",
+            "DTEND",
+            "DUE",
+            "DURATION",
+            "SUMMARY",
+            "DESCRIPTION",
+            "CATEGORIES",
+            "LOCATION",
+            "COLOR",
+            "TRANSP",
+            CONTENT);
     private static final Set<String> PROGRESS = Set.of("STATUS", "COMPLETED", "PERCENT-COMPLETE");
     private static final List<String> DAYS = List.of("DTSTART", "DTEND", "DUE");
     private static final String ALARM = "VALARM";
@@ -82,10 +81,7 @@ final class Merge {
             }
         }
         for (RawProperty property : server.properties()) {
-            boolean isReplaced =
-                    PROGRESS.contains(property.name())
-                            ? !keepsProgress
-                            : OURS.contains(property.name());
+            boolean isReplaced = PROGRESS.contains(property.name()) ? !keepsProgress : OURS.contains(property.name());
             if (!isReplaced) {
                 merged.properties().add(property);
             }
@@ -121,9 +117,7 @@ final class Merge {
     /** UTC times of one length compare as text. */
     private RawProperty later(RawProperty property) {
         String theirs = server.value(property.name()).orElse("");
-        boolean isTheirs =
-                theirs.length() == property.value().length()
-                        && theirs.compareTo(property.value()) > 0;
+        boolean isTheirs = theirs.length() == property.value().length() && theirs.compareTo(property.value()) > 0;
         return isTheirs ? RawProperty.of(property.name() + ":" + theirs) : property;
     }
 
@@ -134,8 +128,7 @@ final class Merge {
         }
         String here = ours.value("STATUS").orElse("");
         boolean isOpenHere = here.equals("NEEDS-ACTION") || here.equals("IN-PROCESS");
-        boolean isCancelledThere =
-                there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());
+        boolean isCancelledThere = there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());
         return isOpenHere && (there.isUnderWay() || isCancelledThere);
     }
 

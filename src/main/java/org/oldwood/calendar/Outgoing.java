@@ -13,14 +13,18 @@ final class Outgoing {
     final @Nullable Item gone;
 
     Item.Days days;
-    @Nullable Stamp stampBefore;
+
+    @Nullable
+    Stamp stampBefore;
+
     long hashBefore;
 
     /** Whether dates or status are other than before. */
     boolean isMoved;
 
     /** Known once its content was asked for. */
-    @Nullable Stamp stamp;
+    @Nullable
+    Stamp stamp;
 
     long hash;
 
@@ -40,9 +44,8 @@ final class Outgoing {
         Outgoing outgoing = new Outgoing(item.identity(), -1, item, item.days());
         outgoing.stampBefore = old.stamp();
         outgoing.hashBefore = old.hash();
-        outgoing.isMoved =
-                old.item().progress().state() != Item.State.WITHDRAWN
-                        || !old.shown().equals(Shown.of(item.days(), layout));
+        outgoing.isMoved = old.item().progress().state() != Item.State.WITHDRAWN
+                || !old.shown().equals(Shown.of(item.days(), layout));
         return outgoing;
     }
 

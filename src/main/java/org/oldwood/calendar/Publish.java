@@ -75,8 +75,7 @@ public final class Publish {
     }
 
     /** What the collections hold, for {@link ReadBack}. */
-    public static List<String> fetch(Export.Garden garden, List<Item> plan, Target target)
-            throws IOException {
+    public static List<String> fetch(Export.Garden garden, List<Item> plan, Target target) throws IOException {
         CalendarState state = CalendarState.of(garden.folder(), new Problems());
         Uids uids = new Uids(garden.id(), state.adopted());
         Set<String> identities = new LinkedHashSet<>(state.tasks().keySet());
@@ -85,7 +84,8 @@ public final class Publish {
         identities.forEach(identity -> wanted.add(uids.event(identity)));
         identities.forEach(identity -> wanted.add(uids.todo(identity)));
         List<String> objects = new ArrayList<>();
-        for (URI address : List.of(target.events, target.todos).stream().distinct().toList()) {
+        for (URI address :
+                List.of(target.events, target.todos).stream().distinct().toList()) {
             Http http = new Http(address, target.login, target.allowsPlain, Http.Limits.USUAL);
             for (Stored stored : Collection.at(address, http).read(wanted).values()) {
                 objects.add(text(stored.object()));
@@ -123,8 +123,7 @@ public final class Publish {
             return new Result(created, changed, removed, unchanged, notices, refused);
         }
 
-        void kind(URI address, String component, Target target, Http.Limits limits)
-                throws IOException {
+        void kind(URI address, String component, Target target, Http.Limits limits) throws IOException {
             Http http = new Http(address, target.login, target.allowsPlain, limits);
             Collection collection = Collection.at(address, http);
             String words = component.equals("VEVENT") ? "events" : "to-dos";
@@ -149,8 +148,7 @@ public final class Publish {
                     : memory.uids().todo(identity);
         }
 
-        private void one(
-                Collection collection, Outgoing task, String component, Optional<Stored> old)
+        private void one(Collection collection, Outgoing task, String component, Optional<Stored> old)
                 throws IOException {
             Ours ours = ours(task, component);
             if (memory.isCancelled(task)) {
@@ -177,9 +175,7 @@ public final class Publish {
                 writer.todo();
             }
             writer.end();
-            RawComponent object =
-                    RawReader.read(
-                            new ByteArrayInputStream(out.toByteArray()), "ours", new Problems());
+            RawComponent object = RawReader.read(new ByteArrayInputStream(out.toByteArray()), "ours", new Problems());
             RawComponent item = object.items().get(0);
             String hash = Long.toHexString(task.hash);
             item.properties().add(RawProperty.of(Merge.CONTENT + ":" + hash));
@@ -207,10 +203,9 @@ public final class Publish {
                 return;
             }
             // it is there after all, perhaps under another name (RFC 4791, 5.3.2.1)
-            Optional<Stored> other =
-                    reply.status() == PRECONDITION_FAILED || reply.status() / 100 == 4
-                            ? collection.find(ours.item().name(), ours.uid())
-                            : Optional.empty();
+            Optional<Stored> other = reply.status() == PRECONDITION_FAILED || reply.status() / 100 == 4
+                    ? collection.find(ours.item().name(), ours.uid())
+                    : Optional.empty();
             if (other.isPresent()) {
                 change(collection, ours, other.get(), TRIES);
             } else {
@@ -218,8 +213,7 @@ public final class Publish {
             }
         }
 
-        private void change(Collection collection, Ours ours, Stored old, int tries)
-                throws IOException {
+        private void change(Collection collection, Ours ours, Stored old, int tries) throws IOException {
             noticeCompletion(ours, old);
             Optional<RawComponent> merged = Merge.of(old.object(), ours.item());
             if (merged.isEmpty()) {
@@ -247,11 +241,10 @@ public final class Publish {
 
         /** What was done is never taken away. */
         private void remove(Collection collection, Ours ours, Stored old) {
-            boolean isDone =
-                    Merge.itemOf(old.object(), ours.uid())
-                            .map(SeenReader::plain)
-                            .filter(Seen::isDone)
-                            .isPresent();
+            boolean isDone = Merge.itemOf(old.object(), ours.uid())
+                    .map(SeenReader::plain)
+                    .filter(Seen::isDone)
+                    .isPresent();
             if (isDone) {
                 unchanged++;
                 return;
@@ -269,28 +262,21 @@ public final class Publish {
         }
 
         private void noticeCompletion(Ours ours, Stored old) {
-            boolean isNews =
-                    !ours.item().isEvent()
-                            && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
-                            && Merge.itemOf(old.object(), ours.uid())
-                                    .map(SeenReader::plain)
-                                    .filter(Seen::isDone)
-                                    .isPresent();
+            boolean isNews = !ours.item().isEvent()
+                    && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
+                    && Merge.itemOf(old.object(), ours.uid())
+                            .map(SeenReader::plain)
+                            .filter(Seen::isDone)
+                            .isPresent();
             if (isNews) {
-                notices.add(
-                        ours.title()
-                                + ": is ticked off on the server; take it into the journal with:"
-                                + " oldwood calendar read");
+                notices.add(ours.title()
+                        + ": is ticked off on the server; take it into the journal with:"
+                        + " oldwood calendar read");
             }
         }
 
         private void refuse(Ours ours, Http.Reply reply) {
-            refused.add(
-                    ours.title()
-                            + ": the server refused it (HTTP "
-                            + reply.status()
-                            + ") "
-                            + reply.start());
+            refused.add(ours.title() + ": the server refused it (HTTP " + reply.status() + ") " + reply.start());
         }
     }
 }

@@ -84,10 +84,7 @@ final class RawReader {
 
     private static int startOfText(byte[] bytes) {
         boolean hasMark =
-                bytes.length >= 3
-                        && bytes[0] == (byte) 0xEF
-                        && bytes[1] == (byte) 0xBB
-                        && bytes[2] == (byte) 0xBF;
+                bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         return hasMark ? 3 : 0;
     }
 
@@ -108,8 +105,7 @@ final class RawReader {
             return;
         }
         if (++lines > MOST_LINES) {
-            throw refused(
-                    "calendar-too-large", number, "is past the 1,000,000 lines that are read");
+            throw refused("calendar-too-large", number, "is past the 1,000,000 lines that are read");
         }
         RawProperty property = RawProperty.of(bytes.toString(UTF_8));
         String value = property.value().strip().toUpperCase(Locale.ROOT);
@@ -165,16 +161,14 @@ final class RawReader {
     }
 
     private void problem(String kind, int line, String message) {
-        problems.add(
-                kind, Place.of(name, line), message, "What could be read of the rest was read.");
+        problems.add(kind, Place.of(name, line), message, "What could be read of the rest was read.");
     }
 
     private RecordException refused(String kind, int line, String message) {
-        return new RecordException(
-                new Problem(
-                        kind,
-                        Place.of(name, line),
-                        message,
-                        "Give the .ics file that Oldwood wrote, or one that your calendar exported."));
+        return new RecordException(new Problem(
+                kind,
+                Place.of(name, line),
+                message,
+                "Give the .ics file that Oldwood wrote, or one that your calendar exported."));
     }
 }

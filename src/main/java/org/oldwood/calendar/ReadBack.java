@@ -33,8 +33,7 @@ public final class ReadBack {
     /**
      * @param plan the tasks as they stand now, with what the journal already knows of them
      */
-    public ReadBack(Export.Garden garden, List<Item> plan, Layout layout, LocalDate today)
-            throws IOException {
+    public ReadBack(Export.Garden garden, List<Item> plan, Layout layout, LocalDate today) throws IOException {
         this.garden = garden;
         this.layout = layout;
         this.today = today;
@@ -63,8 +62,7 @@ public final class ReadBack {
             }
         }
         if (strangers > 0) {
-            notices.add(
-                    name + ": " + strangers + " items are not this garden's and were left alone.");
+            notices.add(name + ": " + strangers + " items are not this garden's and were left alone.");
         }
         return this;
     }
@@ -85,10 +83,7 @@ public final class ReadBack {
 
     /** A task can be in several files; that it is done counts for more than that it is not. */
     private void keep(String identity, Answer answer) {
-        answers.merge(
-                identity,
-                answer,
-                (one, other) -> other.what().compareTo(one.what()) < 0 ? other : one);
+        answers.merge(identity, answer, (one, other) -> other.what().compareTo(one.what()) < 0 ? other : one);
     }
 
     private Optional<Answer> answer(Item item, Seen seen) {
@@ -113,8 +108,7 @@ public final class ReadBack {
     }
 
     private static boolean isKnown(Item.Progress known, Seen seen) {
-        return known.state() == Item.State.BEGUN
-                && (seen.percent() == 0 || seen.percent() == known.percent());
+        return known.state() == Item.State.BEGUN && (seen.percent() == 0 || seen.percent() == known.percent());
     }
 
     private Answer said(Item item, Answer.What what, Seen seen) {
@@ -139,14 +133,10 @@ public final class ReadBack {
         Item.Days days = item.days();
         LocalDate start = raw.isEvent() ? layout.eventStart(days) : days.first();
         LocalDate end = raw.isEvent() ? layout.eventEnd(days) : layout.due(days);
-        boolean isMoved =
-                (!seen.start().isEmpty() && !IcsWriter.digits(start).equals(dateOf(seen.start())))
-                        || (!seen.end().isEmpty()
-                                && !IcsWriter.digits(end).equals(dateOf(seen.end())));
+        boolean isMoved = (!seen.start().isEmpty() && !IcsWriter.digits(start).equals(dateOf(seen.start())))
+                || (!seen.end().isEmpty() && !IcsWriter.digits(end).equals(dateOf(seen.end())));
         if (isMoved) {
-            notices.add(
-                    item.words().title()
-                            + ": has other dates in the calendar than in the plan; the plan's stay.");
+            notices.add(item.words().title() + ": has other dates in the calendar than in the plan; the plan's stay.");
         }
     }
 

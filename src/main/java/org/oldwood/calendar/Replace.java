@@ -143,8 +143,7 @@ final class Replace implements AutoCloseable {
             }
         }
 
-        private boolean isNext(FileChannel old, byte[] octets, int from, int length)
-                throws IOException {
+        private boolean isNext(FileChannel old, byte[] octets, int from, int length) throws IOException {
             if (theirs.length < length) {
                 theirs = new byte[length];
             }
@@ -152,8 +151,7 @@ final class Replace implements AutoCloseable {
             while (read.hasRemaining() && old.read(read) >= 0) {
                 // until all was read that there is
             }
-            return !read.hasRemaining()
-                    && Arrays.equals(theirs, 0, length, octets, from, from + length);
+            return !read.hasRemaining() && Arrays.equals(theirs, 0, length, octets, from, from + length);
         }
     }
 }

@@ -37,11 +37,10 @@ final class Revision {
      * stays, or every calendar would change daily.
      */
     Item.Days steady(Item.Days is, Item.Days was) {
-        boolean isPutOff =
-                was.first().equals(is.first())
-                        && was.last().equals(is.last())
-                        && !was.best().isAfter(today)
-                        && !is.best().isBefore(today);
+        boolean isPutOff = was.first().equals(is.first())
+                && was.last().equals(is.last())
+                && !was.best().isAfter(today)
+                && !is.best().isBefore(today);
         return isPutOff ? was : is;
     }
 

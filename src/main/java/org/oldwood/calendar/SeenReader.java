@@ -102,7 +102,9 @@ final class SeenReader {
     }
 
     private static Optional<Property> find(List<Property> properties, String name) {
-        return properties.stream().filter(p -> p.getName().equalsIgnoreCase(name)).findFirst();
+        return properties.stream()
+                .filter(p -> p.getName().equalsIgnoreCase(name))
+                .findFirst();
     }
 
     private static int percent(List<Property> properties) {
@@ -163,11 +165,10 @@ final class SeenReader {
             return Optional.empty();
         }
         try {
-            return Optional.of(
-                    LocalDate.of(
-                            Integer.parseInt(digits, 0, 4, 10),
-                            Integer.parseInt(digits, 4, 6, 10),
-                            Integer.parseInt(digits, 6, 8, 10)));
+            return Optional.of(LocalDate.of(
+                    Integer.parseInt(digits, 0, 4, 10),
+                    Integer.parseInt(digits, 4, 6, 10),
+                    Integer.parseInt(digits, 6, 8, 10)));
         } catch (NumberFormatException | DateTimeException e) {
             return Optional.empty();
         }

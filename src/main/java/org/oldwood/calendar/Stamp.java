@@ -51,11 +51,9 @@ public record Stamp(int sequence, Instant changed) {
 
     /** A date with UTC time, {@code 20270101T060000Z}. */
     static String utc(Instant instant) {
-        LocalDateTime time =
-                LocalDateTime.ofEpochSecond(instant.getEpochSecond(), 0, ZoneOffset.UTC);
+        LocalDateTime time = LocalDateTime.ofEpochSecond(instant.getEpochSecond(), 0, ZoneOffset.UTC);
         long date = time.getYear() * 10000L + time.getMonthValue() * 100L + time.getDayOfMonth();
-        long clock =
-                1_000_000L + time.getHour() * 10000L + time.getMinute() * 100L + time.getSecond();
+        long clock = 1_000_000L + time.getHour() * 10000L + time.getMinute() * 100L + time.getSecond();
         return date + "T" + Long.toString(clock).substring(1) + "Z";
     }
 }

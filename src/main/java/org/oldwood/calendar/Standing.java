@@ -27,13 +27,11 @@ final class Standing {
     static void mustBe(String calendarUid, Path file) throws IOException {
         Optional<String> there = Files.isRegularFile(file) ? uid(file) : Optional.empty();
         if (there.isPresent() && !there.get().equals(calendarUid)) {
-            throw new RecordException(
-                    new Problem(
-                            "calendar-of-another-garden",
-                            Place.of(file.toString()),
-                            "holds the calendar of another garden of this name",
-                            "Name another folder with --out; or, if that garden is gone, take its"
-                                    + " file away first."));
+            throw new RecordException(new Problem(
+                    "calendar-of-another-garden",
+                    Place.of(file.toString()),
+                    "holds the calendar of another garden of this name",
+                    "Name another folder with --out; or, if that garden is gone, take its" + " file away first."));
         }
     }
 

@@ -19,23 +19,22 @@ final class StateLine {
     private static final JsonFactory FACTORY = new JsonFactory();
 
     /** In the order of the bits of what was seen; those after {@code state} may be absent. */
-    private static final List<String> KEYS =
-            List.of(
-                    "task",
-                    "sequence",
-                    "changed",
-                    "hash",
-                    "shown",
-                    "title",
-                    "first",
-                    "last",
-                    "best",
-                    "state",
-                    "category",
-                    "place",
-                    "bed",
-                    "day",
-                    "percent");
+    private static final List<String> KEYS = List.of(
+            "task",
+            "sequence",
+            "changed",
+            "hash",
+            "shown",
+            "title",
+            "first",
+            "last",
+            "best",
+            "state",
+            "category",
+            "place",
+            "bed",
+            "day",
+            "percent");
 
     private static final int NEEDED = (1 << (KEYS.indexOf("state") + 1)) - 1;
     private static final int DAY = 1 << KEYS.indexOf("day");

@@ -26,11 +26,7 @@ final class StateReader {
 
     private int number;
 
-    StateReader(
-            InputStream in,
-            Problems problems,
-            CalendarState.Sink sink,
-            Map<String, String> adopted) {
+    StateReader(InputStream in, Problems problems, CalendarState.Sink sink, Map<String, String> adopted) {
         this.in = in;
         this.problems = problems;
         this.sink = sink;

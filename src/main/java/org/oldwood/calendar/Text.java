@@ -58,15 +58,11 @@ public final class Text {
                 made[i] = passage(lines.get(i));
                 isFit &= made[i].isFit();
             }
-            return isFit && !isBlankAtAnEnd(made)
-                    ? new Text(made)
-                    : Text.of(String.join("\n", lines));
+            return isFit && !isBlankAtAnEnd(made) ? new Text(made) : Text.of(String.join("\n", lines));
         }
 
         private static boolean isBlankAtAnEnd(Passage[] lines) {
-            return lines.length == 0
-                    || lines[0].beginsBlank()
-                    || lines[lines.length - 1].endsBlank();
+            return lines.length == 0 || lines[0].beginsBlank() || lines[lines.length - 1].endsBlank();
         }
 
         private Passage passage(String line) {

@@ -52,7 +52,8 @@ public final class Uids {
     }
 
     /** The UID that was adopted for an item, or null where it has one of ours. */
-    @Nullable String adopted(String identity, String kind) {
+    @Nullable
+    String adopted(String identity, String kind) {
         return adopted.isEmpty() ? null : adopted.get(name(identity, kind));
     }
 

@@ -29,9 +29,7 @@ public final class UuidV5 {
     private byte[] name = new byte[256];
 
     UuidV5(UUID namespace) {
-        ByteBuffer.wrap(name)
-                .putLong(namespace.getMostSignificantBits())
-                .putLong(namespace.getLeastSignificantBits());
+        ByteBuffer.wrap(name).putLong(namespace.getMostSignificantBits()).putLong(namespace.getLeastSignificantBits());
     }
 
     /** The UUID of {@code name}, as UTF-8, within {@code namespace}. */

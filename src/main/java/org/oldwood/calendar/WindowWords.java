@@ -15,8 +15,7 @@ final class WindowWords {
     private static final byte[] TO = octets(" to ");
     private static final byte[] BEST = octets("\\, both days included. Best day: ");
     private static final byte[] END = octets(".");
-    private static final byte[] DUE =
-            octets(" A to-do's due date is the day after the last good day.");
+    private static final byte[] DUE = octets(" A to-do's due date is the day after the last good day.");
 
     private WindowWords() {}
 

@@ -23,18 +23,17 @@ public final class Advisors {
     public static Advisors standard() {
         PruningCases cases = new PruningCases();
         SharedBooks books = new SharedBooks();
-        return new Advisors(
-                List.of(
-                        new RecordFacts(),
-                        new StemFacts(),
-                        new FrostFacts(),
-                        new PruningAdvisor(cases),
-                        new CropAdvisor(cases),
-                        new CuttingsAdvisor(cases),
-                        new WaterFacts(),
-                        new FeedAdvisor(books),
-                        new SoilAdvisor(books),
-                        new MulchAdvisor(books)));
+        return new Advisors(List.of(
+                new RecordFacts(),
+                new StemFacts(),
+                new FrostFacts(),
+                new PruningAdvisor(cases),
+                new CropAdvisor(cases),
+                new CuttingsAdvisor(cases),
+                new WaterFacts(),
+                new FeedAdvisor(books),
+                new SoilAdvisor(books),
+                new MulchAdvisor(books)));
     }
 
     private static void claim(Map<String, Advisor> among, String name, Advisor advisor) {

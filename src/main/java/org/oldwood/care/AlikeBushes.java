@@ -27,25 +27,19 @@ final class AlikeBushes {
             Optional<Double> minutes) {}
 
     /** What {@code make} makes of a case, or made of one like it. */
-    Amount amount(
-            String name,
-            PruningCase one,
-            int bushes,
-            Optional<Double> minutes,
-            Supplier<Amount> make) {
+    Amount amount(String name, PruningCase one, int bushes, Optional<Double> minutes, Supplier<Amount> make) {
         if (hangsOnItsPast(one)) {
             return make.get();
         }
-        Alike alike =
-                new Alike(
-                        name,
-                        one.crop().id(),
-                        one.form().form(),
-                        one.school().id(),
-                        one.bush().orElse(one.blank()),
-                        one.faults(),
-                        bushes,
-                        minutes);
+        Alike alike = new Alike(
+                name,
+                one.crop().id(),
+                one.form().form(),
+                one.school().id(),
+                one.bush().orElse(one.blank()),
+                one.faults(),
+                bushes,
+                minutes);
         Amount found = known.get(alike);
         if (found == null) {
             found = make.get();

@@ -42,12 +42,7 @@ public record Amount(
     }
 
     /** An amount with its words, arithmetic and sources only. */
-    public static Amount of(
-            double value,
-            String unit,
-            String words,
-            List<String> arithmetic,
-            List<String> sources) {
+    public static Amount of(double value, String unit, String words, List<String> arithmetic, List<String> sources) {
         return new Amount(
                 value,
                 unit,
@@ -83,18 +78,7 @@ public record Amount(
     }
 
     public Amount withLacks(List<String> more) {
-        return new Amount(
-                value,
-                unit,
-                words,
-                lines,
-                arithmetic,
-                sources,
-                cautions,
-                tags,
-                minutes,
-                buys,
-                more);
+        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more);
     }
 
     private Amount with(

@@ -34,19 +34,16 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
                     key,
                     "missing-key",
                     "is missing; it must say when the window " + key,
-                    "Write for example: \""
-                            + key
-                            + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
+                    "Write for example: \"" + key + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
             return new Anchor("day", "01-01", Optional.empty(), 0);
         }
         Fields fields = found.get();
         String by = KINDS.stream().filter(fields::has).findFirst().orElse("stage");
-        Anchor anchor =
-                new Anchor(
-                        by,
-                        fields.text(by),
-                        by.equals("fact") ? fields.optionalText("of") : Optional.empty(),
-                        fields.count("plusDays", -400, 4000, 0));
+        Anchor anchor = new Anchor(
+                by,
+                fields.text(by),
+                by.equals("fact") ? fields.optionalText("of") : Optional.empty(),
+                fields.count("plusDays", -400, 4000, 0));
         anchor.check(fields);
         fields.done();
         return anchor;
@@ -91,16 +88,10 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
         return switch (by) {
             case "stage" -> stage(situation);
             case "day" ->
-                    monthDay(name)
-                            .map(
-                                    day ->
-                                            found(
-                                                    situation
-                                                            .season()
-                                                            .day(
-                                                                    day.getMonthValue(),
-                                                                    day.getDayOfMonth()),
-                                                    () -> how(0, "by the calendar")));
+                monthDay(name)
+                        .map(day -> found(
+                                situation.season().day(day.getMonthValue(), day.getDayOfMonth()),
+                                () -> how(0, "by the calendar")));
             case "entry" -> entry(situation.subject()).map(this::entry);
             default -> fact(advisors.fact(name, of, situation));
         };
@@ -114,10 +105,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
         Stage stage = Stage.find(name).orElse(Stage.DORMANT);
         Stages stages = situation.world().stages();
         LocalDate day = stages.day(crop.get(), situation.season(), stage);
-        return Optional.of(
-                found(
-                        day,
-                        () -> how(crop.get(), stages.date(crop.get(), situation.season(), stage))));
+        return Optional.of(found(day, () -> how(crop.get(), stages.date(crop.get(), situation.season(), stage))));
     }
 
     private Window.How how(Crop crop, StageDate date) {
@@ -153,10 +141,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
     }
 
     private Window.How how(int plusMinusDays, String words) {
-        String shift =
-                plusDays == 0
-                        ? ""
-                        : Math.abs(plusDays) + (plusDays > 0 ? " days after " : " days before ");
+        String shift = plusDays == 0 ? "" : Math.abs(plusDays) + (plusDays > 0 ? " days after " : " days before ");
         return new Window.How(plusMinusDays, shift + words);
     }
 }

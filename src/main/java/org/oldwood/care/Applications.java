@@ -99,15 +99,12 @@ final class Applications {
             case FED -> Optional.of(fed(entry, material.get(), grams, areaM2));
             case LIMED -> Optional.of(limed(entry, material.get(), grams, areaM2));
             case ACIDIFIED ->
-                    Optional.of(
-                            plain(
-                                    entry,
-                                    material.get(),
-                                    books.materials()
-                                            .acidifier(material.get())
-                                            .map(each -> each.name()),
-                                    grams,
-                                    areaM2));
+                Optional.of(plain(
+                        entry,
+                        material.get(),
+                        books.materials().acidifier(material.get()).map(each -> each.name()),
+                        grams,
+                        areaM2));
             case MULCHED -> Optional.of(mulched(entry, material.get(), bed));
             default -> Optional.empty();
         };
@@ -134,9 +131,8 @@ final class Applications {
 
     private Given limed(Entry entry, String material, double grams, double areaM2) {
         var lime = books.materials().lime(material);
-        Nutrients magnesia =
-                lime.map(each -> new Nutrients(0, 0, 0, each.mgoIn(grams / areaM2)))
-                        .orElse(Nutrients.NONE);
+        Nutrients magnesia = lime.map(each -> new Nutrients(0, 0, 0, each.mgoIn(grams / areaM2)))
+                .orElse(Nutrients.NONE);
         Given plain = plain(entry, material, lime.map(each -> each.name()), grams, areaM2);
         return new Given(
                 plain.date,
@@ -153,8 +149,7 @@ final class Applications {
                 List.of());
     }
 
-    private static Given plain(
-            Entry entry, String material, Optional<String> name, double grams, double areaM2) {
+    private static Given plain(Entry entry, String material, Optional<String> name, double grams, double areaM2) {
         return new Given(
                 entry.date(),
                 entry.kind(),
@@ -175,8 +170,8 @@ final class Applications {
         Optional<Mulch> mulch = books.mulches().mulch(material);
         double depth = entry.number("depthCm").orElse(0);
         double fresh = Math.max(0, depth - depthBefore(entry, bed));
-        double grams =
-                mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G).orElse(0.0);
+        double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G)
+                .orElse(0.0);
         Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
         double residual = books.tables().limits().residualShare().is();
         return new Given(
@@ -212,12 +207,7 @@ final class Applications {
     Optional<MulchLayer> layer(Entry mulched) {
         return mulched.text("material")
                 .flatMap(books.mulches()::mulch)
-                .map(
-                        mulch ->
-                                new MulchLayer(
-                                        mulch,
-                                        mulched.number("depthCm").orElse(0),
-                                        mulched.date()));
+                .map(mulch -> new MulchLayer(mulch, mulched.number("depthCm").orElse(0), mulched.date()));
     }
 
     /** What counts in a season of all that was given. */

@@ -66,8 +66,7 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
      * @param limestone lime given, as ground limestone, g/m²
      * @param sulphur acidifiers given, as elemental sulphur, g/m²
      */
-    public record Sum(
-            Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
+    public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
         private static Sum empty(Season season) {
             return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0);
         }
@@ -80,7 +79,9 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
 
     /** The ledgers of all beds, in the order of the garden. */
     public static List<BedLedger> all(FeedingBooks books, GardenState state, Crops crops) {
-        return state.beds().values().stream().map(bed -> of(books, state, crops, bed)).toList();
+        return state.beds().values().stream()
+                .map(bed -> of(books, state, crops, bed))
+                .toList();
     }
 
     /** The ledger of one bed; without lines where nothing was ever given. */
@@ -123,28 +124,18 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
                 each.notRead());
     }
 
-    private static Sum of(
-            FeedingBooks books, Season season, Applications.Given each, BedState bed) {
+    private static Sum of(FeedingBooks books, Season season, Applications.Given each, BedState bed) {
         return new Sum(
                 season,
                 each.now().times(share(each, bed)),
                 Nutrients.NONE,
-                each.kind() == EntryKind.LIMED
-                        ? books.asLimestone(each.material(), each.gPerM2())
-                        : 0,
-                each.kind() == EntryKind.ACIDIFIED
-                        ? books.asSulphur(each.material(), each.gPerM2())
-                        : 0);
+                each.kind() == EntryKind.LIMED ? books.asLimestone(each.material(), each.gPerM2()) : 0,
+                each.kind() == EntryKind.ACIDIFIED ? books.asSulphur(each.material(), each.gPerM2()) : 0);
     }
 
     private static Sum left(Season season, Applications.Given each, BedState bed) {
         Sum empty = Sum.empty(season);
-        return new Sum(
-                season,
-                empty.given,
-                each.next().times(share(each, bed)),
-                empty.limestone,
-                empty.sulphur);
+        return new Sum(season, empty.given, each.next().times(share(each, bed)), empty.limestone, empty.sulphur);
     }
 
     private static double share(Applications.Given each, BedState bed) {
@@ -153,10 +144,6 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
 
     private static Sum plus(Sum a, Sum b) {
         return new Sum(
-                a.season,
-                a.given.plus(b.given),
-                a.left.plus(b.left),
-                a.limestone + b.limestone,
-                a.sulphur + b.sulphur);
+                a.season, a.given.plus(b.given), a.left.plus(b.left), a.limestone + b.limestone, a.sulphur + b.sulphur);
     }
 }

@@ -40,20 +40,18 @@ public record BedMulch(
     public static BedMulch of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
         Optional<MulchLayer> layer =
-                Entries.last(bed.entries(), EntryKind.MULCHED)
-                        .flatMap(new Applications(books)::layer);
+                Entries.last(bed.entries(), EntryKind.MULCHED).flatMap(new Applications(books)::layer);
         double now = layer.map(each -> each.depthOn(s.day())).orElse(0.0);
         List<String> notes = new ArrayList<>();
         Mulch mulch = chosen(books, s, bed, notes);
-        MulchPlan plan =
-                MulchPlan.of(
-                        mulch,
-                        new MulchPlan.Asked(
-                                bed.bed().areaM2(),
-                                bushes(bed),
-                                gap(books, s, bed),
-                                now,
-                                mulch.depth().is()));
+        MulchPlan plan = MulchPlan.of(
+                mulch,
+                new MulchPlan.Asked(
+                        bed.bed().areaM2(),
+                        bushes(bed),
+                        gap(books, s, bed),
+                        now,
+                        mulch.depth().is()));
         return new BedMulch(
                 layer,
                 now,
@@ -75,30 +73,29 @@ public record BedMulch(
 
     /** What lies there is topped up with the same, where it is still kept. */
     private static List<String> lastFirst(BedState bed, List<String> kept) {
-        Optional<String> last =
-                Entries.last(bed.entries(), EntryKind.MULCHED)
-                        .flatMap(entry -> entry.text("material"))
-                        .filter(kept::contains);
+        Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED)
+                .flatMap(entry -> entry.text("material"))
+                .filter(kept::contains);
         List<String> ordered = new ArrayList<>(kept);
-        last.ifPresent(
-                id -> {
-                    ordered.remove(id);
-                    ordered.add(0, id);
-                });
+        last.ifPresent(id -> {
+            ordered.remove(id);
+            ordered.add(0, id);
+        });
         return ordered;
     }
 
     /** The first mulch kept that no crop in the bed forbids; else the usual one. */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
-        List<FeedingProfile> profiles =
-                crops(s, bed).stream().map(books::profile).flatMap(Optional::stream).toList();
+        List<FeedingProfile> profiles = crops(s, bed).stream()
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .toList();
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
-            Optional<FeedingProfile.Excluded> why =
-                    profiles.stream()
-                            .map(profile -> profile.excludes(mulch.tags()))
-                            .flatMap(Optional::stream)
-                            .findFirst();
+            Optional<FeedingProfile.Excluded> why = profiles.stream()
+                    .map(profile -> profile.excludes(mulch.tags()))
+                    .flatMap(Optional::stream)
+                    .findFirst();
             if (why.isEmpty()) {
                 mulch.warning().ifPresent(words -> acidWarning(profiles, mulch, words, notes));
                 return mulch;
@@ -112,8 +109,7 @@ public record BedMulch(
                 .orElseThrow();
     }
 
-    private static void acidWarning(
-            List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
+    private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
         if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) {
             notes.add(mulch.name() + ": pH " + words + ".");
         }

@@ -43,23 +43,16 @@ public record BedSoil(
         BedState bed = s.subject().bed().orElseThrow();
         Optional<FeedingProfile> profile = mostAcid(books, s, bed);
         List<String> kept = s.world().state().garden().materials();
-        Lime lime =
-                FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
-                        .filter(each -> !each.is("ash"))
-                        .findFirst()
-                        .orElseGet(
-                                () ->
-                                        books.materials()
-                                                .lime(books.liming().usualLime())
-                                                .orElseThrow());
-        Acidifier acidifier =
-                FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream()
-                        .findFirst()
-                        .orElseGet(
-                                () ->
-                                        books.materials()
-                                                .acidifier(books.liming().usualAcidifier())
-                                                .orElseThrow());
+        Lime lime = FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
+                .filter(each -> !each.is("ash"))
+                .findFirst()
+                .orElseGet(
+                        () -> books.materials().lime(books.liming().usualLime()).orElseThrow());
+        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream()
+                .findFirst()
+                .orElseGet(() -> books.materials()
+                        .acidifier(books.liming().usualAcidifier())
+                        .orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
         LimeCase forLime = asked(books, bed, profile, ph, limeSince(books, bed, ph));
         LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
@@ -70,21 +63,9 @@ public record BedSoil(
                 forSulphur.givenSinceTest(),
                 lime,
                 acidifier,
-                profile.map(
-                                each ->
-                                        LimePlan.of(
-                                                books.liming(),
-                                                books.tables().soils(),
-                                                forLime,
-                                                lime,
-                                                each))
+                profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
                         .orElseGet(
-                                () ->
-                                        LimePlan.of(
-                                                books.liming(),
-                                                books.tables().soils(),
-                                                forLime,
-                                                lime)),
+                                () -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime)),
                 SulphurPlan.of(
                         books.sulphur(),
                         books.tables().soils(),
@@ -110,7 +91,9 @@ public record BedSoil(
             Optional<SoilRecord.Ph> ph,
             double given) {
         return new LimeCase(
-                bed.bed().texture().filter(each -> books.tables().soils().of(each).isPresent()),
+                bed.bed()
+                        .texture()
+                        .filter(each -> books.tables().soils().of(each).isPresent()),
                 ph.map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty()),
                 profile.map(each -> each.targetPh().is()).orElse(NEUTRAL_ENOUGH),
                 new LimeCase.Layer(
@@ -128,8 +111,7 @@ public record BedSoil(
     }
 
     /** g/m² given since the test, as elemental sulphur. */
-    private static double sulphurSince(
-            FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+    private static double sulphurSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
         return since(bed, EntryKind.ACIDIFIED, ph).stream()
                 .mapToDouble(each -> books.asSulphur(material(each), gPerM2(each, bed)))
                 .sum();
@@ -145,11 +127,9 @@ public record BedSoil(
 
     private static List<Entry> since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
         return bed.entries().stream()
-                .filter(
-                        entry ->
-                                entry.kind() == kind
-                                        && ph.isPresent()
-                                        && !entry.date().isBefore(ph.get().date()))
+                .filter(entry -> entry.kind() == kind
+                        && ph.isPresent()
+                        && !entry.date().isBefore(ph.get().date()))
                 .toList();
     }
 }

@@ -28,21 +28,15 @@ public final class Cautions {
      *     year where empty
      */
     public record Caution(
-            String line,
-            List<String> sources,
-            List<String> crops,
-            List<String> groups,
-            List<Integer> months) {
+            String line, List<String> sources, List<String> crops, List<String> groups, List<Integer> months) {
 
         static Caution read(Fields fields) {
             boolean remembered = fields.text("seen", "").equals(Seen.MEMORY.key());
             List<Integer> months = new ArrayList<>();
-            fields.object("months")
-                    .ifPresent(
-                            span -> {
-                                months.add(span.count("from", 1, MONTHS));
-                                months.add(span.count("to", 1, MONTHS));
-                            });
+            fields.object("months").ifPresent(span -> {
+                months.add(span.count("from", 1, MONTHS));
+                months.add(span.count("to", 1, MONTHS));
+            });
             return new Caution(
                     fields.text("line") + (remembered ? " (From memory.)" : ""),
                     fields.texts("source"),
@@ -97,8 +91,7 @@ public final class Cautions {
     }
 
     /** The lines of those among {@code ids} that concern the crop and hold in the window. */
-    public List<String> lines(
-            Collection<String> ids, Optional<Crop> crop, Window window, Hemisphere hemisphere) {
+    public List<String> lines(Collection<String> ids, Optional<Crop> crop, Window window, Hemisphere hemisphere) {
         List<String> lines = new ArrayList<>(ids.size());
         for (String id : ids) {
             Caution caution = byId.get(id);

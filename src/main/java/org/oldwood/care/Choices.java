@@ -45,8 +45,7 @@ public final class Choices {
 
     /** Adds a problem for each choice in {@code garden} that names something unknown. */
     public static void check(Json garden, GardenState state, Crops crops, Problems problems) {
-        if (garden instanceof Json.Obj object
-                && object.members().get("choices") instanceof Json.Obj choices) {
+        if (garden instanceof Json.Obj object && object.members().get("choices") instanceof Json.Obj choices) {
             Choices all = new Choices(state, crops, problems);
             choices.members().forEach(all::check);
         }
@@ -67,8 +66,7 @@ public final class Choices {
             problems.add(
                     "unknown-choice",
                     value.place(),
-                    "is nothing to choose; \"choices\" may hold feeding, renewal, renewal.CROP and"
-                            + " renewal.PLANT",
+                    "is nothing to choose; \"choices\" may hold feeding, renewal, renewal.CROP and" + " renewal.PLANT",
                     Nearest.to(key, List.of(FEEDING, RENEWAL))
                             .map(near -> "Did you mean \"" + near + "\"?")
                             .orElse(""));
@@ -112,13 +110,11 @@ public final class Choices {
 
     private static Set<String> ways(Crop crop) {
         Set<String> all = new LinkedHashSet<>();
-        Pruning.read(crop)
-                .ifPresent(
-                        pruning -> {
-                            for (FormPruning form : pruning.forms().values()) {
-                                all.addAll(form.schoolIds());
-                            }
-                        });
+        Pruning.read(crop).ifPresent(pruning -> {
+            for (FormPruning form : pruning.forms().values()) {
+                all.addAll(form.schoolIds());
+            }
+        });
         return all;
     }
 

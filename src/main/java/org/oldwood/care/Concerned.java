@@ -26,11 +26,10 @@ final class Concerned {
         if (!(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
             return concerning(subject);
         }
-        Alike alike =
-                new Alike(
-                        subject.kind(),
-                        subject.crop().map(Crop::id).orElse(""),
-                        subject.plants().get(0).plant().form());
+        Alike alike = new Alike(
+                subject.kind(),
+                subject.crop().map(Crop::id).orElse(""),
+                subject.plants().get(0).plant().form());
         List<Rule> found = known.get(alike);
         if (found == null) {
             found = concerning(subject);

@@ -30,17 +30,16 @@ public record Condition(
         Optional<String> is = word(fields, "is");
         Optional<String> isNot = word(fields, "isNot");
         List<String> oneOf = fields.texts("oneOf");
-        Condition condition =
-                new Condition(
-                        fields.text("fact").intern(), // found faster by the crafts' own names
-                        word(fields, "of"),
-                        fields.optionalNumber("atLeast", -1e9, 1e9),
-                        fields.optionalNumber("atMost", -1e9, 1e9),
-                        is.or(() -> isNot).map(List::of).orElse(oneOf),
-                        isNot.isPresent(),
-                        fields.optionalOneOf("unknown", List.of("yes", "no"))
-                                .orElse("no")
-                                .equals("yes"));
+        Condition condition = new Condition(
+                fields.text("fact").intern(), // found faster by the crafts' own names
+                word(fields, "of"),
+                fields.optionalNumber("atLeast", -1e9, 1e9),
+                fields.optionalNumber("atMost", -1e9, 1e9),
+                is.or(() -> isNot).map(List::of).orElse(oneOf),
+                isNot.isPresent(),
+                fields.optionalOneOf("unknown", List.of("yes", "no"))
+                        .orElse("no")
+                        .equals("yes"));
         fields.done();
         return condition;
     }
@@ -87,7 +86,8 @@ public record Condition(
         if (words.isEmpty()) {
             return true;
         }
-        String word = found.text().orElseGet(() -> found.day().map(Object::toString).orElse(""));
+        String word =
+                found.text().orElseGet(() -> found.day().map(Object::toString).orElse(""));
         return words.contains(word) != not;
     }
 

@@ -72,9 +72,8 @@ final class CropAdvisor implements Advisor {
         for (String form : forms) {
             sources.addAll(sources(form, yield.get()));
         }
-        return Optional.of(
-                Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources))
-                        .withLines(lines(s)));
+        return Optional.of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources))
+                .withLines(lines(s)));
     }
 
     private static String words(double low, double is, double high) {
@@ -85,8 +84,7 @@ final class CropAdvisor implements Advisor {
 
     private static Set<String> sources(String form, Yield yield) {
         Set<String> sources = new LinkedHashSet<>();
-        Optional.ofNullable(yield.mature().get(form))
-                .ifPresent(figure -> sources.addAll(figure.sources()));
+        Optional.ofNullable(yield.mature().get(form)).ifPresent(figure -> sources.addAll(figure.sources()));
         yield.series(form).ifPresent(series -> sources.addAll(series.sources()));
         return sources;
     }
@@ -102,33 +100,28 @@ final class CropAdvisor implements Advisor {
     private record Borne(Range kg, String arithmetic) {}
 
     /** What a plant bears: worked out once for all that are alike. */
-    private Optional<Borne> borne(
-            PlantState plant, Crop crop, Yield yield, Situation s, Map<Alike, Borne> known) {
+    private Optional<Borne> borne(PlantState plant, Crop crop, Yield yield, Situation s, Map<Alike, Borne> known) {
         String form = plant.plant().form();
         Figure mature = yield.mature().get(form);
         if (mature == null) {
             return Optional.empty();
         }
-        Alike alike =
-                new Alike(
-                        form,
-                        plant.plant().seasonsOld(s.season()),
-                        parts(plant, crop, mature),
-                        wood(plant, crop, yield, s));
+        Alike alike = new Alike(
+                form, plant.plant().seasonsOld(s.season()), parts(plant, crop, mature), wood(plant, crop, yield, s));
         Borne found = known.get(alike);
         if (found != null) {
             return Optional.of(found);
         }
-        Optional<Borne> made =
-                yield.expected(form, alike.year())
-                        .map(each -> each.times(alike.wood()).times(alike.parts()))
-                        .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
+        Optional<Borne> made = yield.expected(form, alike.year())
+                .map(each -> each.times(alike.wood()).times(alike.parts()))
+                .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
         made.ifPresent(borne -> known.put(alike, borne));
         return made;
     }
 
     private static String arithmetic(Alike alike, Figure mature, Yield yield) {
-        double share = yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
+        double share =
+                yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
         return ": "
                 + mature.inWords()
                 + " when mature ("
@@ -153,21 +146,17 @@ final class CropAdvisor implements Advisor {
         }
         return plant.plant()
                 .lengthM()
-                .orElseGet(
-                        () ->
-                                bushes
-                                        * crop.spacing(plant.plant().form())
-                                                .map(spacing -> spacing.inRow().is())
-                                                .orElse(1.0));
+                .orElseGet(() -> bushes
+                        * crop.spacing(plant.plant().form())
+                                .map(spacing -> spacing.inRow().is())
+                                .orElse(1.0));
     }
 
     /** Share of the full crop that the wood after this winter's cut bears; 1 where not counted. */
     private Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
         Optional<PruningCase> one = cases.of(plant, crop, s.season(), s.world().state());
         Optional<Bush> bush = one.flatMap(PruningCase::bush);
-        return bush.isPresent() && bush.get().stems().isComplete()
-                ? wood(one.get(), bush.get(), yield)
-                : WHOLE;
+        return bush.isPresent() && bush.get().stems().isComplete() ? wood(one.get(), bush.get(), yield) : WHOLE;
     }
 
     private static final Range WHOLE = new Range(1, 1, 1);
@@ -180,12 +169,11 @@ final class CropAdvisor implements Advisor {
         List<String> lines = new ArrayList<>();
         lines.add("Printed crops differ widely: note what you pick, and go by that.");
         Season before = s.season().plus(-1);
-        double picked =
-                s.subject().entries().stream()
-                        .filter(entry -> entry.kind() == EntryKind.PICKED)
-                        .filter(entry -> before.contains(entry.date()))
-                        .mapToDouble(entry -> entry.number("kg").orElse(0))
-                        .sum();
+        double picked = s.subject().entries().stream()
+                .filter(entry -> entry.kind() == EntryKind.PICKED)
+                .filter(entry -> before.contains(entry.date()))
+                .mapToDouble(entry -> entry.number("kg").orElse(0))
+                .sum();
         if (picked > 0) {
             lines.add("Picked the season before: " + kg(picked) + " kg.");
         }
@@ -193,8 +181,6 @@ final class CropAdvisor implements Advisor {
     }
 
     private static String kg(double value) {
-        return value >= 10 || value == Math.rint(value)
-                ? Long.toString(Math.round(value))
-                : Decimals.one(value);
+        return value >= 10 || value == Math.rint(value) ? Long.toString(Math.round(value)) : Decimals.one(value);
     }
 }

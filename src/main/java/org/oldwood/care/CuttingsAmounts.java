@@ -51,7 +51,8 @@ final class CuttingsAmounts {
 
     /** Nothing is to be done for a lot of which none is alive. */
     private Optional<Amount> lot(Situation s, BiFunction<LotState, Forecast, Amount> amount) {
-        if (!(s.subject() instanceof Subject.Lot lot) || book.counts(lot.state()).alive() == 0) {
+        if (!(s.subject() instanceof Subject.Lot lot)
+                || book.counts(lot.state()).alive() == 0) {
             return Optional.empty();
         }
         return book.forecast(lot.state()).map(forecast -> amount.apply(lot.state(), forecast));
@@ -63,12 +64,8 @@ final class CuttingsAmounts {
         }
         Plant plant = s.subject().plants().get(0).plant();
         return book.course(plant.crop(), plant.form(), method, Optional.empty())
-                .flatMap(
-                        course ->
-                                take(
-                                        course,
-                                        book.survival(plant.crop(), course),
-                                        lines(course, s, facts.warnings(s))));
+                .flatMap(course ->
+                        take(course, book.survival(plant.crop(), course), lines(course, s, facts.warnings(s))));
     }
 
     private Optional<Amount> take(Course course, Survival survival, List<String> more) {
@@ -81,43 +78,35 @@ final class CuttingsAmounts {
         }
         int first = book.fewest(1, survival).orElse(1);
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "Numbers to take for 1, 3 or 10 new plants, nine times in ten: "
-                        + String.join(", ", each)
-                        + ".");
+        lines.add("Numbers to take for 1, 3 or 10 new plants, nine times in ten: " + String.join(", ", each) + ".");
         lines.addAll(more);
-        return Optional.of(
-                Amount.of(
-                                first,
-                                first == 1 ? "cutting" : "cuttings",
-                                "for each plant you want, fewer for several: "
-                                        + String.join(", ", each),
-                                arithmetic(course, survival),
-                                List.of(CuttingsFacts.sources(course)))
-                        .withLines(lines));
+        return Optional.of(Amount.of(
+                        first,
+                        first == 1 ? "cutting" : "cuttings",
+                        "for each plant you want, fewer for several: " + String.join(", ", each),
+                        arithmetic(course, survival),
+                        List.of(CuttingsFacts.sources(course)))
+                .withLines(lines));
     }
 
     /** What the parents' wood gives, and what speaks against them. */
     private List<String> lines(Course course, Situation s, List<String> warnings) {
         Crop crop = s.subject().crop().orElseThrow();
-        Season winter =
-                book.strikeWindow(
-                                crop.id(),
-                                s.subject().plants().get(0).plant().form(),
-                                course.method().id(),
-                                s.season())
-                        .orElseThrow()
-                        .first();
-        ParentStock stock =
-                ParentStock.of(
-                        s.subject().plants(),
-                        plant -> cases.of(plant, crop, winter, s.world().state()),
-                        book,
-                        course,
-                        winter);
+        Season winter = book.strikeWindow(
+                        crop.id(),
+                        s.subject().plants().get(0).plant().form(),
+                        course.method().id(),
+                        s.season())
+                .orElseThrow()
+                .first();
+        ParentStock stock = ParentStock.of(
+                s.subject().plants(),
+                plant -> cases.of(plant, crop, winter, s.world().state()),
+                book,
+                course,
+                winter);
         List<String> lines = new ArrayList<>();
-        MeasureWords.known(course.method())
-                .ifPresent(words -> lines.add("Measures: " + words + "."));
+        MeasureWords.known(course.method()).ifPresent(words -> lines.add("Measures: " + words + "."));
         if (stock.bushes().stream().anyMatch(bush -> bush.cuttings().isPresent())) {
             lines.add("Cuttings that the wood to spare gives: " + stock.each() + ".");
             stock.forTwo().ifPresent(lines::add);
@@ -131,33 +120,29 @@ final class CuttingsAmounts {
         List<String> lines = new ArrayList<>();
         for (Method.PhaseFigures pair : course.method().phases().figures()) {
             long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
-            lines.add(
-                    pair.phase().words()
-                            + ": "
-                            + pair.percent().inWords()
-                            + " ("
-                            + pair.percent().seen().words()
-                            + "), worth "
-                            + pair.weight().inWords()
-                            + (learnt == Math.round(pair.percent().is())
-                                    ? ""
-                                    : "; with this garden's own lots " + learnt + " %"));
+            lines.add(pair.phase().words()
+                    + ": "
+                    + pair.percent().inWords()
+                    + " ("
+                    + pair.percent().seen().words()
+                    + "), worth "
+                    + pair.weight().inWords()
+                    + (learnt == Math.round(pair.percent().is())
+                            ? ""
+                            : "; with this garden's own lots " + learnt + " %"));
         }
         return lines;
     }
 
     private List<String> chain(LotState lot, Forecast forecast) {
         List<String> lines =
-                new ArrayList<>(
-                        arithmetic(
-                                forecast.course(), book.survival(lot.crop(), forecast.course())));
-        lines.add(
-                forecast.alive()
-                        + " alive, of whom "
-                        + CuttingsFacts.one(forecast.rooted().mean())
-                        + " should root and "
-                        + CuttingsFacts.one(forecast.plants().mean())
-                        + " become plants");
+                new ArrayList<>(arithmetic(forecast.course(), book.survival(lot.crop(), forecast.course())));
+        lines.add(forecast.alive()
+                + " alive, of whom "
+                + CuttingsFacts.one(forecast.rooted().mean())
+                + " should root and "
+                + CuttingsFacts.one(forecast.plants().mean())
+                + " become plants");
         return lines;
     }
 
@@ -184,27 +169,20 @@ final class CuttingsAmounts {
         return Amount.of(
                         counts.alive(),
                         "plants",
-                        number
-                                + (counts.wasCounted()
-                                        ? ", counted " + counts.countedOn()
-                                        : " at most; never counted"),
+                        number + (counts.wasCounted() ? ", counted " + counts.countedOn() : " at most; never counted"),
                         chain(lot, forecast),
                         List.of(CuttingsFacts.sources(forecast.course())))
                 .withLines(outlook(forecast));
     }
 
     private Amount water(Situation s, Forecast forecast) {
-        Optional<Figure> week =
-                s.subject()
-                        .crop()
-                        .flatMap(
-                                crop ->
-                                        CropWater.of(
-                                                crop, WaterFigures.read(s.world().documents())))
-                        .map(CropWater::weeklyNeed);
-        Optional<Double> area =
-                NurseryBed.of(forecast.alive(), forecast.course().method().measures())
-                        .flatMap(NurseryBed::areaM2);
+        Optional<Figure> week = s.subject()
+                .crop()
+                .flatMap(crop -> CropWater.of(crop, WaterFigures.read(s.world().documents())))
+                .map(CropWater::weeklyNeed);
+        Optional<Double> area = NurseryBed.of(
+                        forecast.alive(), forecast.course().method().measures())
+                .flatMap(NurseryBed::areaM2);
         if (week.isEmpty() || area.isEmpty()) {
             return Amount.of(
                     0,
@@ -218,30 +196,28 @@ final class CuttingsAmounts {
                 Math.max(1, Math.rint(litres)),
                 "l",
                 "about " + Math.max(1, Math.round(litres)) + " l in a week without rain",
-                List.of(
-                        forecast.alive()
-                                + " cuttings on "
-                                + CuttingsFacts.one(area.get())
-                                + " m² × "
-                                + week.get().inWords()
-                                + " = "
-                                + CuttingsFacts.one(litres)
-                                + " l a week"),
+                List.of(forecast.alive()
+                        + " cuttings on "
+                        + CuttingsFacts.one(area.get())
+                        + " m² × "
+                        + week.get().inWords()
+                        + " = "
+                        + CuttingsFacts.one(litres)
+                        + " l a week"),
                 week.get().sources());
     }
 
     private static List<String> outlook(Forecast forecast) {
-        return List.of(
-                "Expected in the end: "
-                        + CuttingsFacts.one(forecast.plants().mean())
-                        + " plants (nine times in ten "
-                        + forecast.plants().quantile(1 - SURE)
-                        + " or more); first pick in season "
-                        + forecast.line().firstPick().label()
-                        + ", full crop in "
-                        + forecast.line().fullCrop().label()
-                        + ", if "
-                        + forecast.course().cut().words()
-                        + ".");
+        return List.of("Expected in the end: "
+                + CuttingsFacts.one(forecast.plants().mean())
+                + " plants (nine times in ten "
+                + forecast.plants().quantile(1 - SURE)
+                + " or more); first pick in season "
+                + forecast.line().firstPick().label()
+                + ", full crop in "
+                + forecast.line().fullCrop().label()
+                + ", if "
+                + forecast.course().cut().words()
+                + ".");
     }
 }

@@ -25,21 +25,20 @@ import org.oldwood.garden.PlantState;
 
 /** What the cuttings craft knows of a lot, of parents and of plants that came from a lot. */
 final class CuttingsFacts {
-    static final List<String> NAMES =
-            List.of(
-                    "roots-date",
-                    "moist-from-date",
-                    "moist-to-date",
-                    "lift-date",
-                    "lift-by-date",
-                    "plant-out-date",
-                    "expected-plants",
-                    "set-in-place",
-                    "parent-fit",
-                    "strike-from-date",
-                    "strike-by-date",
-                    "planting-cut",
-                    "flowers-off");
+    static final List<String> NAMES = List.of(
+            "roots-date",
+            "moist-from-date",
+            "moist-to-date",
+            "lift-date",
+            "lift-by-date",
+            "plant-out-date",
+            "expected-plants",
+            "set-in-place",
+            "parent-fit",
+            "strike-from-date",
+            "strike-by-date",
+            "planting-cut",
+            "flowers-off");
 
     private final LotBook book;
 
@@ -62,50 +61,32 @@ final class CuttingsFacts {
 
     private Fact lot(String name, Situation s) {
         Optional<LotState> lot =
-                s.subject() instanceof Subject.Lot subject
-                        ? Optional.of(subject.state())
-                        : Optional.empty();
+                s.subject() instanceof Subject.Lot subject ? Optional.of(subject.state()) : Optional.empty();
         return lot.flatMap(book::forecast)
                 .map(found -> lotFact(name, found))
-                .orElseGet(
-                        () ->
-                                Fact.unknown(
-                                        name,
-                                        "no dates are known for cuttings of this crop and method"));
+                .orElseGet(() -> Fact.unknown(name, "no dates are known for cuttings of this crop and method"));
     }
 
     private static Fact lotFact(String name, Forecast forecast) {
         Timeline line = forecast.line();
         return switch (name) {
-            case "roots-date" ->
-                    day(name, line.rooted().date(), "the day they should have rooted", forecast);
-            case "moist-from-date" ->
-                    day(name, line.moistFrom().date(), "the day they come into leaf", forecast);
+            case "roots-date" -> day(name, line.rooted().date(), "the day they should have rooted", forecast);
+            case "moist-from-date" -> day(name, line.moistFrom().date(), "the day they come into leaf", forecast);
             case "moist-to-date" ->
-                    day(
-                            name,
-                            line.moistTo().date(),
-                            "the day they have rooted or drop their leaves",
-                            forecast);
-            case "lift-date" ->
-                    day(name, line.liftFrom().date(), "the day they are fit to lift", forecast);
-            case "lift-by-date" ->
-                    day(name, line.liftBy().date(), "the last good day to lift them", forecast);
-            case "plant-out-date" ->
-                    day(name, line.plantOut().date(), "the day they are planted out", forecast);
+                day(name, line.moistTo().date(), "the day they have rooted or drop their leaves", forecast);
+            case "lift-date" -> day(name, line.liftFrom().date(), "the day they are fit to lift", forecast);
+            case "lift-by-date" -> day(name, line.liftBy().date(), "the last good day to lift them", forecast);
+            case "plant-out-date" -> day(name, line.plantOut().date(), "the day they are planted out", forecast);
             case "set-in-place" -> {
                 boolean inPlace = forecast.course().method().inPlace();
-                yield Fact.yes(
-                        name,
-                        inPlace,
-                        inPlace ? "set at once where it stays" : "lifted and planted out later");
+                yield Fact.yes(name, inPlace, inPlace ? "set at once where it stays" : "lifted and planted out later");
             }
             default ->
-                    Fact.number(
-                            name,
-                            forecast.plants().mean(),
-                            one(forecast.plants().mean()) + " plants are expected of the lot",
-                            sources(forecast.course()));
+                Fact.number(
+                        name,
+                        forecast.plants().mean(),
+                        one(forecast.plants().mean()) + " plants are expected of the lot",
+                        sources(forecast.course()));
         };
     }
 
@@ -122,31 +103,22 @@ final class CuttingsFacts {
     }
 
     private Fact strike(String name, Optional<String> method, Situation s) {
-        Optional<StrikeWindow> window =
-                s.subject().plants().stream()
-                        .findFirst()
-                        .map(PlantState::plant)
-                        .flatMap(
-                                plant ->
-                                        book.strikeWindow(
-                                                plant.crop(),
-                                                plant.form(),
-                                                method.orElse("hardwood"),
-                                                s.season()));
+        Optional<StrikeWindow> window = s.subject().plants().stream()
+                .findFirst()
+                .map(PlantState::plant)
+                .flatMap(plant -> book.strikeWindow(plant.crop(), plant.form(), method.orElse("hardwood"), s.season()));
         if (window.isEmpty()) {
             return Fact.unknown(name, "no time is known for cuttings of this crop and method");
         }
         boolean opens = name.equals("strike-from-date");
         LocalDate day = (opens ? window.get().opens() : window.get().closes()).date();
         String words = (opens ? window.get().opens() : window.get().closes()).words();
-        return Fact.day(
-                name, day, words + ": " + day, window.get().sources().toArray(String[]::new));
+        return Fact.day(name, day, words + ": " + day, window.get().sources().toArray(String[]::new));
     }
 
     private Fact parentFit(Situation s) {
         boolean any = s.subject().plants().isEmpty() || isAnyFit(s.subject().plants());
-        return Fact.yes(
-                "parent-fit", any, any ? "a bush is fit to take cuttings from" : whyNone(s));
+        return Fact.yes("parent-fit", any, any ? "a bush is fit to take cuttings from" : whyNone(s));
     }
 
     private String whyNone(Situation s) {
@@ -217,13 +189,11 @@ final class CuttingsFacts {
 
     private Fact plantingCut(Situation s) {
         return course(s)
-                .map(
-                        course ->
-                                Fact.text(
-                                        "planting-cut",
-                                        course.cut().id(),
-                                        "the plant is to be " + course.cut().words(),
-                                        course.cut().sources().toArray(String[]::new)))
+                .map(course -> Fact.text(
+                        "planting-cut",
+                        course.cut().id(),
+                        "the plant is to be " + course.cut().words(),
+                        course.cut().sources().toArray(String[]::new)))
                 .orElseGet(() -> Fact.unknown("planting-cut", "no cut at planting is known"));
     }
 

@@ -20,8 +20,9 @@ final class Earlier {
             return new Subject.OnePlant(one.state().before(entry, falls), one.of(), one.in());
         }
         if (subject instanceof Subject.Stand stand) {
-            List<PlantState> plants =
-                    stand.plants().stream().map(plant -> plant.before(entry, falls)).toList();
+            List<PlantState> plants = stand.plants().stream()
+                    .map(plant -> plant.before(entry, falls))
+                    .toList();
             return new Subject.Stand(
                     stand.in(),
                     stand.of(),
@@ -31,25 +32,20 @@ final class Earlier {
                     Entries.before(stand.entries(), entry));
         }
         if (subject instanceof Subject.WholeBed bed) {
-            BedState then =
-                    new BedState(
-                            bed.in().bed(),
-                            bed.in().plants(),
-                            Entries.before(bed.entries(), entry));
+            BedState then = new BedState(bed.in().bed(), bed.in().plants(), Entries.before(bed.entries(), entry));
             return new Subject.WholeBed(then, bed.crop());
         }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
-            LotState then =
-                    new LotState(
-                            now.id(),
-                            now.crop(),
-                            now.parent(),
-                            now.method(),
-                            now.struck(),
-                            now.struckOn(),
-                            now.bed(),
-                            Entries.before(now.entries(), entry));
+            LotState then = new LotState(
+                    now.id(),
+                    now.crop(),
+                    now.parent(),
+                    now.method(),
+                    now.struck(),
+                    now.struckOn(),
+                    now.bed(),
+                    Entries.before(now.entries(), entry));
             return new Subject.Lot(then, lot.of(), lot.bed());
         }
         return subject;

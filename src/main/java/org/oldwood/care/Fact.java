@@ -28,23 +28,11 @@ public record Fact(
     }
 
     public static Fact number(String name, double value, String words, String... sources) {
-        return new Fact(
-                name,
-                OptionalDouble.of(value),
-                Optional.empty(),
-                Optional.empty(),
-                words,
-                List.of(sources));
+        return new Fact(name, OptionalDouble.of(value), Optional.empty(), Optional.empty(), words, List.of(sources));
     }
 
     public static Fact text(String name, String value, String words, String... sources) {
-        return new Fact(
-                name,
-                OptionalDouble.empty(),
-                Optional.of(value),
-                Optional.empty(),
-                words,
-                List.of(sources));
+        return new Fact(name, OptionalDouble.empty(), Optional.of(value), Optional.empty(), words, List.of(sources));
     }
 
     /** A fact that is {@code yes} or {@code no}. */
@@ -53,19 +41,12 @@ public record Fact(
     }
 
     public static Fact day(String name, LocalDate value, String words, String... sources) {
-        return new Fact(
-                name,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.of(value),
-                words,
-                List.of(sources));
+        return new Fact(name, OptionalDouble.empty(), Optional.empty(), Optional.of(value), words, List.of(sources));
     }
 
     /** Not known; {@code words} say what to note or measure. */
     public static Fact unknown(String name, String words) {
-        return new Fact(
-                name, OptionalDouble.empty(), Optional.empty(), Optional.empty(), words, List.of());
+        return new Fact(name, OptionalDouble.empty(), Optional.empty(), Optional.empty(), words, List.of());
     }
 
     public boolean known() {

@@ -46,11 +46,8 @@ final class FeedAdvisor implements Advisor {
             asked = s.subject();
             found.clear();
         }
-        return found.computeIfAbsent(
-                s.season(),
-                season ->
-                        StandFeed.of(books(s), s)
-                                .map(stand -> new Found(stand, books(s), new HashMap<>())));
+        return found.computeIfAbsent(s.season(), season -> StandFeed.of(books(s), s)
+                .map(stand -> new Found(stand, books(s), new HashMap<>())));
     }
 
     FeedAdvisor(SharedBooks books) {
@@ -101,8 +98,7 @@ final class FeedAdvisor implements Advisor {
         FeedYear year = stand.year();
         FeedPlan plan = of.dressing(year.begun() ? 1 : 0);
         Optional<LocalDate> byNitrogen =
-                year.latest(plan)
-                        .map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
+                year.latest(plan).map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
         Optional<LocalDate> byManure = byManure(s, stand, plan);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
             return Fact.day(
@@ -112,13 +108,11 @@ final class FeedAdvisor implements Advisor {
                     books(s).tables().limits().manure().hanging().sources().toArray(String[]::new));
         }
         return byNitrogen
-                .map(
-                        day ->
-                                Fact.day(
-                                        name,
-                                        day,
-                                        "the last good day for the nitrogen in it, " + day,
-                                        year.timing().sources().toArray(String[]::new)))
+                .map(day -> Fact.day(
+                        name,
+                        day,
+                        "the last good day for the nitrogen in it, " + day,
+                        year.timing().sources().toArray(String[]::new)))
                 .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
     }
 
@@ -136,10 +130,8 @@ final class FeedAdvisor implements Advisor {
     @Override
     public Optional<Amount> amount(String name, Situation s) {
         int which = DRESSINGS.indexOf(name);
-        return stand(s).flatMap(
-                        of ->
-                                amount(s, of.stand(), of.dressing(which))
-                                        .map(amount -> amount.withBuys(buys(of, which))));
+        return stand(s).flatMap(of ->
+                amount(s, of.stand(), of.dressing(which)).map(amount -> amount.withBuys(buys(of, which))));
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
@@ -148,35 +140,25 @@ final class FeedAdvisor implements Advisor {
         }
         List<String> lines = new ArrayList<>(plan.measures());
         lines.addAll(plan.notes());
-        plan.parts()
-                .forEach(
-                        part ->
-                                part.feed()
-                                        .notRead()
-                                        .forEach(
-                                                mark ->
-                                                        lines.add(
-                                                                part.feed().name()
-                                                                        + ": "
-                                                                        + mark
-                                                                        + ".")));
+        plan.parts().forEach(part -> part.feed()
+                .notRead()
+                .forEach(mark -> lines.add(part.feed().name() + ": " + mark + ".")));
         lines.addAll(stand.assumed());
         List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
         arithmetic.add("this dressing: " + FeedPlan.inWords(plan.due()) + " g/m²");
         arithmetic.addAll(plan.lines());
-        String words =
-                plan.parts().isEmpty()
-                        ? FeedPlan.inWords(plan.due())
-                                + " g/m² on "
-                                + Words.amount(plan.ground().areaM2())
-                                + " m², of a material that you do not keep yet"
-                        : plan.words();
-        return Optional.of(
-                Amount.of(plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
-                        .withLines(lines)
-                        .withCautions(plan.cautions())
-                        .withTags(plan.tags())
-                        .withLacks(plan.lacks()));
+        String words = plan.parts().isEmpty()
+                ? FeedPlan.inWords(plan.due())
+                        + " g/m² on "
+                        + Words.amount(plan.ground().areaM2())
+                        + " m², of a material that you do not keep yet"
+                : plan.words();
+        return Optional.of(Amount.of(
+                        plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
+                .withLines(lines)
+                .withCautions(plan.cautions())
+                .withTags(plan.tags())
+                .withLacks(plan.lacks()));
     }
 
     /** What this dressing and those after it take. */

@@ -86,7 +86,10 @@ public final class FeedingBooks {
     /** So much of an acidifier as elemental sulphur; an unknown one as such. */
     double asSulphur(String material, double grams) {
         return grams
-                / materials().acidifier(material).map(each -> each.timesSulphur().is()).orElse(1.0);
+                / materials()
+                        .acidifier(material)
+                        .map(each -> each.timesSulphur().is())
+                        .orElse(1.0);
     }
 
     /** The crop's asks of soil and food. */
@@ -102,7 +105,8 @@ public final class FeedingBooks {
         Kept<Feed> own = kept(ids, materials()::feed);
         return own.materials().isEmpty()
                 ? new Kept<>(
-                        kept(tables().usual().forCrop(acidSoil), materials()::feed).materials(),
+                        kept(tables().usual().forCrop(acidSoil), materials()::feed)
+                                .materials(),
                         false)
                 : own;
     }

@@ -58,7 +58,9 @@ final class Finished {
     private List<EntryKind> kinds(Rule rule) {
         List<EntryKind> known = kinds.get(rule);
         if (known == null) {
-            known = rule.doneBy().stream().flatMap(key -> EntryKind.find(key).stream()).toList();
+            known = rule.doneBy().stream()
+                    .flatMap(key -> EntryKind.find(key).stream())
+                    .toList();
             kinds.put(rule, known);
         }
         return known;
@@ -73,9 +75,7 @@ final class Finished {
                     from = from(rule, situation, window);
                     to = to(rule, situation, window);
                 }
-                if (!entry.date().isBefore(from)
-                        && !entry.date().isAfter(to)
-                        && fits(rule, entry)) {
+                if (!entry.date().isBefore(from) && !entry.date().isAfter(to) && fits(rule, entry)) {
                     return Optional.of(entry);
                 }
             }

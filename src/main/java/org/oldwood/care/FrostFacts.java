@@ -68,11 +68,7 @@ final class FrostFacts implements Advisor {
         FrostYear year = new FrostYear(climate.get(), situation.season());
         Optional<LocalDate> day = last ? year.last() : year.first();
         return day.map(date -> Fact.day(name, date, half(last, date)))
-                .orElseGet(
-                        () ->
-                                Fact.unknown(
-                                        name,
-                                        "by the climate's means frost is rare here, or comes all summer"));
+                .orElseGet(() -> Fact.unknown(name, "by the climate's means frost is rare here, or comes all summer"));
     }
 
     private static String half(boolean last, LocalDate day) {
@@ -98,21 +94,13 @@ final class FrostFacts implements Advisor {
         }
         return frost.get()
                 .bloomRisk()
-                .map(
-                        risk ->
-                                Fact.number(
-                                        BLOOM,
-                                        100 * risk,
-                                        words(crop.get(), frost.get(), risk),
-                                        sources(frost.get())))
-                .orElseGet(
-                        () ->
-                                Fact.unknown(
-                                        BLOOM,
-                                        "what cold the flowers of "
-                                                + crop.get().plural()
-                                                + " stand is not known; note the least temperature of a night"
-                                                + " that harmed them"));
+                .map(risk -> Fact.number(BLOOM, 100 * risk, words(crop.get(), frost.get(), risk), sources(frost.get())))
+                .orElseGet(() -> Fact.unknown(
+                        BLOOM,
+                        "what cold the flowers of "
+                                + crop.get().plural()
+                                + " stand is not known; note the least temperature of a night"
+                                + " that harmed them"));
     }
 
     private static String words(Crop crop, CropFrost frost, double risk) {
@@ -130,9 +118,7 @@ final class FrostFacts implements Advisor {
         Map<String, List<String>> byCold = new LinkedHashMap<>();
         for (CropFrost.AtStage each : stages) {
             Figure harm = each.harm();
-            byCold.computeIfAbsent(
-                            harm.inWords() + " (" + harm.seen().words() + ")",
-                            cold -> new ArrayList<>())
+            byCold.computeIfAbsent(harm.inWords() + " (" + harm.seen().words() + ")", cold -> new ArrayList<>())
                     .add(each.stage().words());
         }
         List<String> all = new ArrayList<>();
@@ -156,16 +142,12 @@ final class FrostFacts implements Advisor {
         if (crop.isEmpty()) {
             return Fact.unknown(ENDS, "frost in flower can be told of one crop only");
         }
-        StageDate petalFall =
-                situation.world().stages().date(crop.get(), situation.season(), Stage.PETAL_FALL);
+        StageDate petalFall = situation.world().stages().date(crop.get(), situation.season(), Stage.PETAL_FALL);
         long tender = tenderDays(situation.world());
         LocalDate latest = petalFall.date().plusDays(tender);
         Optional<LocalDate> rare = frost(crop.get(), situation).flatMap(CropFrost::lastToWatch);
         if (rare.isPresent() && rare.get().isBefore(latest)) {
-            return Fact.day(
-                    ENDS,
-                    rare.get(),
-                    "on " + rare.get() + ", after which harm by frost is rare here");
+            return Fact.day(ENDS, rare.get(), "on " + rare.get() + ", after which harm by frost is rare here");
         }
         return Fact.day(
                 ENDS,
@@ -182,11 +164,10 @@ final class FrostFacts implements Advisor {
 
     private long tenderDays(Situation.World world) {
         if (tenderDays.isEmpty()) {
-            SeasonMethods methods =
-                    world.stages()
-                            .climate()
-                            .map(GardenClimate::methods)
-                            .orElseGet(() -> SeasonMethods.read(world.documents()));
+            SeasonMethods methods = world.stages()
+                    .climate()
+                    .map(GardenClimate::methods)
+                    .orElseGet(() -> SeasonMethods.read(world.documents()));
             tenderDays = OptionalLong.of((long) methods.afterPetalFall().is());
         }
         return tenderDays.getAsLong();

@@ -45,26 +45,18 @@ final class Judge {
         }
         LocalDate day = within(span.window.get());
         Situation situation =
-                day.equals(opening.day())
-                        ? opening
-                        : new Situation(world, opening.subject(), opening.season(), day);
-        List<Reason> reasons =
-                whole ? allReasons(rule, situation) : reasonsIfAllHold(rule, situation);
+                day.equals(opening.day()) ? opening : new Situation(world, opening.subject(), opening.season(), day);
+        List<Reason> reasons = whole ? allReasons(rule, situation) : reasonsIfAllHold(rule, situation);
         return new Verdict(rule, situation, span.window, reasons, "");
     }
 
     /** A window, or the ends that were found where they do not make one. */
-    private record Span(
-            Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
+    private record Span(Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
         static Span of(Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
-            boolean opens =
-                    first.isPresent()
-                            && last.isPresent()
-                            && !last.get().day().isBefore(first.get().day());
-            return new Span(
-                    opens ? Optional.of(between(first.get(), last.get())) : Optional.empty(),
-                    first,
-                    last);
+            boolean opens = first.isPresent()
+                    && last.isPresent()
+                    && !last.get().day().isBefore(first.get().day());
+            return new Span(opens ? Optional.of(between(first.get(), last.get())) : Optional.empty(), first, last);
         }
     }
 
@@ -163,7 +155,8 @@ final class Judge {
     }
 
     private static Window between(Anchor.Found first, Anchor.Found last) {
-        return new Window(first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
+        return new Window(
+                first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
     }
 
     private static Window.How how(Window.How first, Window.How last) {

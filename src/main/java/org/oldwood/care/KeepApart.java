@@ -23,8 +23,7 @@ import org.oldwood.store.Fields;
  * where.
  */
 public final class KeepApart {
-    private static final List<String> LISTS =
-            List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
+    private static final List<String> LISTS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
 
     private final List<Pair> pairs = new ArrayList<>();
     private final Map<String, Set<String>> tagsOfMaterial = new HashMap<>();
@@ -47,19 +46,14 @@ public final class KeepApart {
 
     public static KeepApart read(Documents documents, GardenState state) {
         KeepApart apart = new KeepApart();
-        documents
-                .optionalFields("keep-apart.json")
-                .ifPresent(fields -> fields.objects("apart").forEach(apart::readPair));
+        documents.optionalFields("keep-apart.json").ifPresent(fields -> fields.objects("apart")
+                .forEach(apart::readPair));
         for (String kind : documents.names("materials")) {
             Fields file = documents.fields("materials/" + kind + ".json");
             for (String list : LISTS) {
-                file.objects(list)
-                        .forEach(
-                                material ->
-                                        apart.tagsOfMaterial
-                                                .computeIfAbsent(
-                                                        material.text("id"), id -> new HashSet<>())
-                                                .addAll(material.texts("tags")));
+                file.objects(list).forEach(material -> apart.tagsOfMaterial
+                        .computeIfAbsent(material.text("id"), id -> new HashSet<>())
+                        .addAll(material.texts("tags")));
             }
         }
         state.beds().values().forEach(apart::readBed);
@@ -67,13 +61,12 @@ public final class KeepApart {
     }
 
     private void readPair(Fields fields) {
-        pairs.add(
-                new Pair(
-                        fields.text("id"),
-                        fields.text("first"),
-                        fields.text("then"),
-                        Figure.read(fields, "days"),
-                        fields.text("reason")));
+        pairs.add(new Pair(
+                fields.text("id"),
+                fields.text("first"),
+                fields.text("then"),
+                Figure.read(fields, "days"),
+                fields.text("reason")));
     }
 
     private void readBed(BedState bed) {
@@ -108,8 +101,7 @@ public final class KeepApart {
 
     /** Everything that an entry of this kind and material stands too close to. */
     Optional<Clash> clash(String bed, Entry entry) {
-        return entry.text("material")
-                .flatMap(material -> clash(bed, entry.date(), tags(entry, material)));
+        return entry.text("material").flatMap(material -> clash(bed, entry.date(), tags(entry, material)));
     }
 
     /** What stands in the way of giving something with these tags on that day. */

@@ -39,18 +39,17 @@ final class MulchAdvisor implements Advisor {
         if (mulch.layer().isEmpty()) {
             return Fact.unknown(name, "no mulch was noted; note mulched with its depth");
         }
-        String words =
-                "about "
-                        + Words.fixed(mulch.depthNow(), 1)
-                        + " cm of mulch by "
-                        + s.day()
-                        + " ("
-                        + mulch.layer().get().mulch().name()
-                        + ", "
-                        + Words.amount(mulch.layer().get().laidCm())
-                        + " cm on "
-                        + mulch.layer().get().laid()
-                        + ")";
+        String words = "about "
+                + Words.fixed(mulch.depthNow(), 1)
+                + " cm of mulch by "
+                + s.day()
+                + " ("
+                + mulch.layer().get().mulch().name()
+                + ", "
+                + Words.amount(mulch.layer().get().laidCm())
+                + " cm on "
+                + mulch.layer().get().laid()
+                + ")";
         return name.equals("mulch-depth")
                 ? Fact.number(name, mulch.depthNow(), words)
                 : Fact.yes(name, mulch.topUpDue(), words);
@@ -71,23 +70,13 @@ final class MulchAdvisor implements Advisor {
             lines.add(paper(mulch));
         }
         mulch.nextTopUp()
-                .ifPresent(
-                        day ->
-                                lines.add(
-                                        "By about "
-                                                + day
-                                                + " it will have shrunk to two thirds; look then."));
+                .ifPresent(day -> lines.add("By about " + day + " it will have shrunk to two thirds; look then."));
         lines.addAll(mulch.notes());
         Mulch material = mulch.plan().mulch();
         lines.addAll(books(s).mulches().remarks(mulch.plan()));
         material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
         return Optional.of(
-                Amount.of(
-                                mulch.plan().litres(),
-                                "l",
-                                words(mulch),
-                                mulch.plan().lines(),
-                                mulch.sources())
+                Amount.of(mulch.plan().litres(), "l", words(mulch), mulch.plan().lines(), mulch.sources())
                         .withLines(lines)
                         .withCautions(cautions(mulch))
                         .withTags(material.tags())
@@ -128,47 +117,43 @@ final class MulchAdvisor implements Advisor {
     private Optional<String> loads(BedMulch mulch) {
         Optional<Long> bales = mulch.plan().wholeBales();
         if (bales.isPresent()) {
-            return Optional.of(
-                    "About "
-                            + Words.count(bales.get(), "bale", "bales")
-                            + " of "
-                            + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
-                            + ", "
-                            + Words.amount(mulch.plan().kg())
-                            + " kg.");
+            return Optional.of("About "
+                    + Words.count(bales.get(), "bale", "bales")
+                    + " of "
+                    + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
+                    + ", "
+                    + Words.amount(mulch.plan().kg())
+                    + " kg.");
         }
         double litres = mulch.barrowLitres();
-        return Optional.of(
-                "About "
-                        + Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows")
-                        + " of "
-                        + Words.amount(litres)
-                        + " l, "
-                        + Words.amount(mulch.plan().kg())
-                        + " kg.");
+        return Optional.of("About "
+                + Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows")
+                + " of "
+                + Words.amount(litres)
+                + " l, "
+                + Words.amount(mulch.plan().kg())
+                + " kg.");
     }
 
     /** What a new layer takes, with the paper under it. */
     private static List<Purchase> buys(FeedingBooks books, BedMulch mulch) {
         Mulch material = mulch.plan().mulch();
         List<Purchase> all = new ArrayList<>();
-        all.add(
-                new Purchase(
-                        material.id(),
-                        material.name(),
-                        mulch.plan().litres(),
-                        "l",
-                        Optional.of(pack(books, mulch)),
-                        material.notRead()));
+        all.add(new Purchase(
+                material.id(),
+                material.name(),
+                mulch.plan().litres(),
+                "l",
+                Optional.of(pack(books, mulch)),
+                material.notRead()));
         if (mulch.sheets() > 0) {
-            all.add(
-                    new Purchase(
-                            mulch.underlay().id(),
-                            mulch.underlay().name(),
-                            mulch.sheets(),
-                            "sheets",
-                            Optional.empty(),
-                            List.of()));
+            all.add(new Purchase(
+                    mulch.underlay().id(),
+                    mulch.underlay().name(),
+                    mulch.sheets(),
+                    "sheets",
+                    Optional.empty(),
+                    List.of()));
         }
         return all;
     }
@@ -178,13 +163,11 @@ final class MulchAdvisor implements Advisor {
         Figure bag = books.mulches().figure("bag");
         return mulch.plan()
                 .bales()
-                .map(
-                        bales ->
-                                new Purchase.Pack(
-                                        mulch.plan().litres() / bales,
-                                        "bale",
-                                        "bales",
-                                        mulch.plan().mulch().bale().orElseThrow().kg()))
+                .map(bales -> new Purchase.Pack(
+                        mulch.plan().litres() / bales,
+                        "bale",
+                        "bales",
+                        mulch.plan().mulch().bale().orElseThrow().kg()))
                 .orElseGet(() -> new Purchase.Pack(bag.is(), "bag", "bags", bag));
     }
 

@@ -32,8 +32,7 @@ public final class NoteWarnings {
     private static final List<EntryKind> GIVING =
             List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED, EntryKind.MULCHED);
 
-    private static final List<EntryKind> FALSIFYING =
-            List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
+    private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
     private final GardenState before;
     private final Crops crops;
@@ -52,9 +51,7 @@ public final class NoteWarnings {
 
     /** True where an entry of this kind can be warned about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return GIVING.contains(entry.kind())
-                || entry.kind() == EntryKind.SOIL_TEST
-                || entry.kind() == EntryKind.STRUCK;
+        return GIVING.contains(entry.kind()) || entry.kind() == EntryKind.SOIL_TEST || entry.kind() == EntryKind.STRUCK;
     }
 
     /** The warnings about one entry; none where all is well. */
@@ -97,52 +94,46 @@ public final class NoteWarnings {
                 .filter(each -> FALSIFYING.contains(each.kind()))
                 .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
                 .reduce((first, second) -> second)
-                .map(
-                        last ->
-                                bed.bed().name()
-                                        + " was "
-                                        + last.kind().key()
-                                        + " on "
-                                        + last.date()
-                                        + ": a test reads wrong within "
-                                        + after.inWords()
-                                        + " of lime, sulphur, feed or manure. It is noted all the"
-                                        + " same; test again from "
-                                        + last.date().plusDays((long) after.is())
-                                        + ".");
+                .map(last -> bed.bed().name()
+                        + " was "
+                        + last.kind().key()
+                        + " on "
+                        + last.date()
+                        + ": a test reads wrong within "
+                        + after.inWords()
+                        + " of lime, sulphur, feed or manure. It is noted all the"
+                        + " same; test again from "
+                        + last.date().plusDays((long) after.is())
+                        + ".");
     }
 
     private Optional<BedState> bed(Entry entry) {
         return entry.text("bed")
-                .or(
-                        () ->
-                                entry.text("plant")
-                                        .flatMap(before::plant)
-                                        .map(plant -> plant.plant().bed()))
+                .or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant()
+                        .bed()))
                 .flatMap(before::bed);
     }
 
     private Optional<String> tooClose(Entry entry, BedState bed) {
         return KeepApart.read(documents, before)
                 .clash(bed.bed().id(), entry)
-                .map(
-                        clash ->
-                                "Too close on "
-                                        + bed.bed().name()
-                                        + " to \""
-                                        + clash.other()
-                                        + "\": keep "
-                                        + clash.pair().days().inWords()
-                                        + " between. "
-                                        + clash.pair().reason()
-                                        + " It is noted all the same. If it is not yet done, wait until "
-                                        + clash.from()
-                                        + ".");
+                .map(clash -> "Too close on "
+                        + bed.bed().name()
+                        + " to \""
+                        + clash.other()
+                        + "\": keep "
+                        + clash.pair().days().inWords()
+                        + " between. "
+                        + clash.pair().reason()
+                        + " It is noted all the same. If it is not yet done, wait until "
+                        + clash.from()
+                        + ".");
     }
 
     /** Nitrogen after the last good day of all crops that got it. */
     private Optional<String> late(Entry entry, String material, BedState bed) {
-        Optional<Feed> feed = books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
+        Optional<Feed> feed =
+                books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
         if (entry.kind() != EntryKind.FED || feed.isEmpty()) {
             return Optional.empty();
         }
@@ -157,14 +148,12 @@ public final class NoteWarnings {
                 .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
                 .max(Comparator.naturalOrder())
                 .filter(latest -> entry.date().isAfter(latest))
-                .map(
-                        latest ->
-                                "Late: the last good day for the nitrogen of "
-                                        + feed.get().name()
-                                        + " here is "
-                                        + latest
-                                        + ". Later nitrogen makes soft shoots that winter harms, or"
-                                        + " rain takes it. It is noted all the same.");
+                .map(latest -> "Late: the last good day for the nitrogen of "
+                        + feed.get().name()
+                        + " here is "
+                        + latest
+                        + ". Later nitrogen makes soft shoots that winter harms, or"
+                        + " rain takes it. It is noted all the same.");
     }
 
     private Optional<String> notBorne(String material, BedState bed) {
@@ -172,15 +161,13 @@ public final class NoteWarnings {
         books.mulches().mulch(material).ifPresent(mulch -> tags.addAll(mulch.tags()));
         for (PlantState plant : bed.plants()) {
             Optional<FeedingProfile.Excluded> excluded =
-                    books.profile(crops.get(plant.plant().crop()))
-                            .flatMap(profile -> profile.excludes(tags));
+                    books.profile(crops.get(plant.plant().crop())).flatMap(profile -> profile.excludes(tags));
             if (excluded.isPresent()) {
-                return Optional.of(
-                        crops.get(plant.plant().crop()).plural()
-                                + " stand in "
-                                + bed.bed().name()
-                                + ". "
-                                + excluded.get().reason());
+                return Optional.of(crops.get(plant.plant().crop()).plural()
+                        + " stand in "
+                        + bed.bed().name()
+                        + ". "
+                        + excluded.get().reason());
             }
         }
         return Optional.empty();
@@ -216,24 +203,27 @@ public final class NoteWarnings {
     private Optional<String> unknown(Entry entry, String material) {
         List<String> known =
                 switch (entry.kind()) {
-                    case LIMED -> books.materials().limes().stream().map(it -> it.id()).toList();
+                    case LIMED ->
+                        books.materials().limes().stream().map(it -> it.id()).toList();
                     case ACIDIFIED ->
-                            books.materials().acidifiers().stream().map(it -> it.id()).toList();
-                    case MULCHED -> books.mulches().mulches().stream().map(it -> it.id()).toList();
-                    default -> books.materials().feeds().stream().map(it -> it.id()).toList();
+                        books.materials().acidifiers().stream()
+                                .map(it -> it.id())
+                                .toList();
+                    case MULCHED ->
+                        books.mulches().mulches().stream().map(it -> it.id()).toList();
+                    default ->
+                        books.materials().feeds().stream().map(it -> it.id()).toList();
                 };
         return known.contains(material)
                 ? Optional.empty()
-                : Optional.of(
-                        "\""
-                                + material
-                                + "\" is not a material that is known, so it does not count in the"
-                                + " reckoning. "
-                                + Nearest.to(material, known)
-                                        .map(near -> "Did you mean \"" + near + "\"?")
-                                        .orElse(
-                                                "Known: "
-                                                        + String.join(", ", known)
-                                                        + ". You may add your own in materials/mine.json."));
+                : Optional.of("\""
+                        + material
+                        + "\" is not a material that is known, so it does not count in the"
+                        + " reckoning. "
+                        + Nearest.to(material, known)
+                                .map(near -> "Did you mean \"" + near + "\"?")
+                                .orElse("Known: "
+                                        + String.join(", ", known)
+                                        + ". You may add your own in materials/mine.json."));
     }
 }

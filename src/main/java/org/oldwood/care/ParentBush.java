@@ -13,8 +13,7 @@ import java.util.OptionalInt;
  *     is not known; 0 where the bush is not fit
  * @param words how that number came about, or what to note so that it is known
  */
-public record ParentBush(
-        String plant, boolean fit, List<String> warnings, OptionalInt cuttings, String words) {
+public record ParentBush(String plant, boolean fit, List<String> warnings, OptionalInt cuttings, String words) {
     public ParentBush {
         warnings = List.copyOf(warnings);
     }

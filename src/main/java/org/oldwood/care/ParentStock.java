@@ -53,7 +53,9 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             Course course,
             Season season) {
         return new ParentStock(
-                plants.stream().map(plant -> bush(plant, cases, book, course, season)).toList(),
+                plants.stream()
+                        .map(plant -> bush(plant, cases, book, course, season))
+                        .toList(),
                 HARDWOOD.contains(course.method().id())
                         ? ParentWood.forTwoCm(course.method().measures()).map(ParentStock::two)
                         : Optional.empty());
@@ -63,13 +65,11 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     public String each() {
         return bushes.stream()
                 .filter(ParentBush::fit)
-                .map(
-                        bush ->
-                                bush.plant()
-                                        + " "
-                                        + (bush.cuttings().isPresent()
-                                                ? Integer.toString(bush.cuttings().getAsInt())
-                                                : "not known"))
+                .map(bush -> bush.plant()
+                        + " "
+                        + (bush.cuttings().isPresent()
+                                ? Integer.toString(bush.cuttings().getAsInt())
+                                : "not known"))
                 .collect(Collectors.joining(", "));
     }
 
@@ -99,10 +99,9 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             Course course,
             Season season) {
         Optional<ParentHealth> health = book.health(plant);
-        List<String> warnings =
-                health.map(ParentHealth::warnings).orElse(List.of()).stream()
-                        .map(ParentHealth.Warning::words)
-                        .toList();
+        List<String> warnings = health.map(ParentHealth::warnings).orElse(List.of()).stream()
+                .map(ParentHealth.Warning::words)
+                .toList();
         String id = plant.plant().id();
         if (!health.map(ParentHealth::fit).orElse(true)) {
             return new ParentBush(id, false, warnings, OptionalInt.of(0), "none");
@@ -127,21 +126,20 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         }
     }
 
-    private static Wood shoots(
-            PlantState plant, Function<PlantState, Optional<PruningCase>> cases, Season season) {
+    private static Wood shoots(PlantState plant, Function<PlantState, Optional<PruningCase>> cases, Season season) {
         Optional<Entry> noted = shootsNoted(plant, season);
         if (noted.isPresent()) {
             int number = noted.get().count("shoots").orElse(0);
-            return Wood.of(number, number + " good shoots to spare, noted " + noted.get().date());
+            return Wood.of(
+                    number,
+                    number + " good shoots to spare, noted " + noted.get().date());
         }
         Optional<PruningCase> one = cases.apply(plant);
         if (one.isEmpty() || !one.get().form().craft().equals("renewal")) {
             return unknown(false);
         }
         Optional<Bush> bush = one.get().bush();
-        return bush.isPresent() && bush.get().stems().knows(1)
-                ? fromCut(plant, one.get(), season)
-                : unknown(true);
+        return bush.isPresent() && bush.get().stems().knows(1) ? fromCut(plant, one.get(), season) : unknown(true);
     }
 
     /** The last count of shoots that still tells of the season. */
@@ -162,18 +160,10 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 .filter(entry -> season.contains(entry.date()))
                 .filter(entry -> entry.count("fresh").isPresent())
                 .reduce((first, last) -> last)
-                .map(
-                        entry ->
-                                Wood.of(
-                                        entry.count("fresh").orElse(0),
-                                        "new canes counted "
-                                                + entry.date()
-                                                + ", one tip each; the canes stay"))
-                .orElseGet(
-                        () ->
-                                new Wood(
-                                        OptionalInt.empty(),
-                                        "not known: note canes --fresh in summer"));
+                .map(entry -> Wood.of(
+                        entry.count("fresh").orElse(0),
+                        "new canes counted " + entry.date() + ", one tip each; the canes stay"))
+                .orElseGet(() -> new Wood(OptionalInt.empty(), "not known: note canes --fresh in summer"));
     }
 
     private static Wood unknown(boolean wantsCount) {
@@ -196,16 +186,13 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
             each += taken.age() == 1 && taken.why() == Why.CROWDED ? taken.number() : 0;
         }
         int number = each * plant.plant().bushes();
-        String pruned =
-                Entries.last(plant.entries(), EntryKind.PRUNED)
-                        .filter(entry -> season.contains(entry.date()))
-                        .map(
-                                entry ->
-                                        "; it was pruned "
-                                                + entry.date()
-                                                + ", and what came out then counts only if it was"
-                                                + " kept cool and moist")
-                        .orElse("");
+        String pruned = Entries.last(plant.entries(), EntryKind.PRUNED)
+                .filter(entry -> season.contains(entry.date()))
+                .map(entry -> "; it was pruned "
+                        + entry.date()
+                        + ", and what came out then counts only if it was"
+                        + " kept cool and moist")
+                .orElse("");
         return Wood.of(
                 number,
                 number

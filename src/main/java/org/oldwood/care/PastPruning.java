@@ -54,23 +54,19 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
         return new PastPruning(taken, List.copyOf(shoots));
     }
 
-    private static void put(
-            Map<String, Integer> stems, int season, SortedMap<Integer, Stems> taken) {
+    private static void put(Map<String, Integer> stems, int season, SortedMap<Integer, Stems> taken) {
         if (!stems.isEmpty()) {
             taken.put(season, Stems.from(stems));
         }
     }
 
     private static void add(StemAges cut, Map<String, Integer> stems) {
-        cut.counts()
-                .forEach(
-                        (age, number) -> {
-                            boolean open =
-                                    cut.openFrom().isPresent() && cut.openFrom().getAsInt() == age;
-                            if (age >= 1 && age <= Stems.OLDEST_CLASS) {
-                                stems.merge(age + (open ? "+" : ""), number, Integer::sum);
-                            }
-                        });
+        cut.counts().forEach((age, number) -> {
+            boolean open = cut.openFrom().isPresent() && cut.openFrom().getAsInt() == age;
+            if (age >= 1 && age <= Stems.OLDEST_CLASS) {
+                stems.merge(age + (open ? "+" : ""), number, Integer::sum);
+            }
+        });
         lump(stems);
     }
 
@@ -98,24 +94,19 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
 
     /** Where nothing was noted as cut between two counts, the second tells what is missing. */
     private static void missing(
-            SortedMap<Integer, StemAges> counts,
-            Set<Integer> cutIn,
-            SortedMap<Integer, Stems> taken) {
-        counts.forEach(
-                (season, then) -> {
-                    StemAges now = counts.getOrDefault(season + 1, StemAges.NONE);
-                    if (!then.isEmpty() && !now.isEmpty() && !cutIn.contains(season)) {
-                        put(gone(then, now), season, taken);
-                    }
-                });
+            SortedMap<Integer, StemAges> counts, Set<Integer> cutIn, SortedMap<Integer, Stems> taken) {
+        counts.forEach((season, then) -> {
+            StemAges now = counts.getOrDefault(season + 1, StemAges.NONE);
+            if (!then.isEmpty() && !now.isEmpty() && !cutIn.contains(season)) {
+                put(gone(then, now), season, taken);
+            }
+        });
     }
 
     private static Map<String, Integer> gone(StemAges then, StemAges now) {
         Map<String, Integer> gone = new TreeMap<>();
-        int lump =
-                Math.min(
-                        then.openFrom().orElse(Stems.OLDEST_CLASS),
-                        now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
+        int lump = Math.min(
+                then.openFrom().orElse(Stems.OLDEST_CLASS), now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
         for (Map.Entry<Integer, Integer> each : then.counts().entrySet()) {
             int age = each.getKey();
             if (age >= 1 && age < lump && now.counts().containsKey(age + 1)) {

@@ -56,17 +56,15 @@ final class Placement {
         return new Plan(world.today(), until, done, notices);
     }
 
-    private static final Comparator<Task> BY_WINDOW =
-            (a, b) -> {
-                int byFirst = a.window().first().compareTo(b.window().first());
-                return byFirst != 0 ? byFirst : a.id().compareTo(b.id());
-            };
+    private static final Comparator<Task> BY_WINDOW = (a, b) -> {
+        int byFirst = a.window().first().compareTo(b.window().first());
+        return byFirst != 0 ? byFirst : a.id().compareTo(b.id());
+    };
 
-    private static final Comparator<Task> BY_DAY =
-            (a, b) -> {
-                int byDay = a.day().compareTo(b.day());
-                return byDay != 0 ? byDay : a.id().compareTo(b.id());
-            };
+    private static final Comparator<Task> BY_DAY = (a, b) -> {
+        int byDay = a.day().compareTo(b.day());
+        return byDay != 0 ? byDay : a.id().compareTo(b.id());
+    };
 
     /** Tasks of rules that come after none, after one of these, and so on. */
     private Collection<List<Task>> byDepth(List<Task> tasks) {
@@ -113,25 +111,21 @@ final class Placement {
     private Optional<Task> one(Task task, List<String> notices) {
         LocalDate earliest = earliest(task);
         LocalDate wanted = latest(task.day(), earliest);
-        LocalDate day =
-                earliest.isAfter(task.window().last())
-                        ? task.window().last()
-                        : dayFor(task, wanted, earliest);
+        LocalDate day = earliest.isAfter(task.window().last()) ? task.window().last() : dayFor(task, wanted, earliest);
         Optional<LocalDate> apartDay = awayFromOthers(task, day);
         if (apartDay.isEmpty()) {
             notices.add(clashNotice(task, day));
             return Optional.empty();
         }
         if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
-            notices.add(
-                    task.title()
-                            + ": no day that you work lies between "
-                            + task.window().first()
-                            + " and "
-                            + task.window().last()
-                            + "; it stands on "
-                            + apartDay.get()
-                            + ".");
+            notices.add(task.title()
+                    + ": no day that you work lies between "
+                    + task.window().first()
+                    + " and "
+                    + task.window().last()
+                    + "; it stands on "
+                    + apartDay.get()
+                    + ".");
         }
         remember(task, apartDay.get());
         return Optional.of(task.on(apartDay.get()));
@@ -146,7 +140,8 @@ final class Placement {
         List<String> places = places(task);
         for (String rule : task.rule().after()) {
             for (String where : places) {
-                LocalDate before = placed.get(new Placed(rule, where, task.season().year()));
+                LocalDate before =
+                        placed.get(new Placed(rule, where, task.season().year()));
                 earliest = before == null ? earliest : latest(earliest, before);
             }
         }
@@ -161,10 +156,7 @@ final class Placement {
     private void remember(Task task, LocalDate day) {
         if (first.contains(task.rule().id())) {
             for (String where : places(task)) {
-                placed.merge(
-                        new Placed(task.rule().id(), where, task.season().year()),
-                        day,
-                        Placement::latest);
+                placed.merge(new Placed(task.rule().id(), where, task.season().year()), day, Placement::latest);
             }
         }
         if (garden.minutesPerDay() != 0) {
@@ -174,13 +166,7 @@ final class Placement {
         if (!tags.isEmpty()) {
             task.subject()
                     .bed()
-                    .ifPresent(
-                            bed ->
-                                    apart.given(
-                                            bed.bed().id(),
-                                            day,
-                                            tags,
-                                            task.title() + ", planned for " + day));
+                    .ifPresent(bed -> apart.given(bed.bed().id(), day, tags, task.title() + ", planned for " + day));
         }
     }
 
@@ -249,26 +235,23 @@ final class Placement {
     private String clashNotice(Task task, LocalDate day) {
         String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
         return apart.clash(bed, day, tags(task))
-                .map(
-                        clash ->
-                                task.title()
-                                        + ": not planned, because of \""
-                                        + clash.other()
-                                        + "\": keep "
-                                        + clash.pair().days().inWords()
-                                        + " between. "
-                                        + clash.pair().reason()
-                                        + " From "
-                                        + clash.from()
-                                        + " it could be done, but its time ends on "
-                                        + task.window().last()
-                                        + ".")
-                .orElse(
-                        task.title()
-                                + ": no day was found between "
-                                + task.window().first()
-                                + " and "
-                                + task.window().last()
-                                + ".");
+                .map(clash -> task.title()
+                        + ": not planned, because of \""
+                        + clash.other()
+                        + "\": keep "
+                        + clash.pair().days().inWords()
+                        + " between. "
+                        + clash.pair().reason()
+                        + " From "
+                        + clash.from()
+                        + " it could be done, but its time ends on "
+                        + task.window().last()
+                        + ".")
+                .orElse(task.title()
+                        + ": no day was found between "
+                        + task.window().first()
+                        + " and "
+                        + task.window().last()
+                        + ".");
     }
 }

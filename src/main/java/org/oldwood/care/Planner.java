@@ -39,8 +39,7 @@ public final class Planner {
         }
     }
 
-    public Planner(
-            GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
+    public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
         this.world = new Situation.World(state, stages, crops, documents);
         this.advisors = advisors;
         this.rules = Rules.read(documents);
@@ -87,8 +86,7 @@ public final class Planner {
      */
     public List<Verdict> explain(Rule rule, Subject subject) {
         Season now = world.state().season();
-        return List.of(
-                judge.explain(rule, subject, now), judge.explain(rule, subject, now.plus(1)));
+        return List.of(judge.explain(rule, subject, now), judge.explain(rule, subject, now.plus(1)));
     }
 
     /**
@@ -102,10 +100,9 @@ public final class Planner {
                 repeats(rule, verdict, gathered);
             }
             boolean found = gathered.tasks.size() > before;
-            boolean settled =
-                    found
-                            ? !bySeason(rule) || isPlanned(gathered.tasks, before)
-                            : verdict.window().isEmpty() && rule.hangsOnEntries();
+            boolean settled = found
+                    ? !bySeason(rule) || isPlanned(gathered.tasks, before)
+                    : verdict.window().isEmpty() && rule.hangsOnEntries();
             if (settled) {
                 break;
             }
@@ -131,22 +128,15 @@ public final class Planner {
             return now;
         }
         return finished.of(rule, now.situation(), now.window().get(), 1)
-                .map(
-                        done ->
-                                judge.judge(
-                                        rule,
-                                        Earlier.before(subject, done, world.state().leafFalls()),
-                                        season))
+                .map(done -> judge.judge(
+                        rule, Earlier.before(subject, done, world.state().leafFalls()), season))
                 .filter(then -> then.due() && wasIn(then, rule, now.situation()))
-                .map(
-                        then ->
-                                new Verdict(
-                                        rule,
-                                        new Situation(
-                                                world, subject, season, then.situation().day()),
-                                        then.window(),
-                                        then.reasons(),
-                                        ""))
+                .map(then -> new Verdict(
+                        rule,
+                        new Situation(world, subject, season, then.situation().day()),
+                        then.window(),
+                        then.reasons(),
+                        ""))
                 .orElse(now);
     }
 
@@ -179,9 +169,7 @@ public final class Planner {
         }
         int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
         LocalDate last;
-        for (LocalDate first = whole.first();
-                !first.isAfter(whole.last());
-                first = last.plusDays(1)) {
+        for (LocalDate first = whole.first(); !first.isAfter(whole.last()); first = last.plusDays(1)) {
             last = lastOfRepeat(first, whole, rule.repeatDays());
             Window part = whole.part(first, last);
             if (!part.last().isBefore(world.today()) && !first.isAfter(gathered.until)) {
@@ -212,10 +200,9 @@ public final class Planner {
             }
             return;
         }
-        Optional<Amount> amount =
-                finished.isPresent()
-                        ? Optional.empty()
-                        : rule.amount().flatMap(name -> advisors.amount(name, situation));
+        Optional<Amount> amount = finished.isPresent()
+                ? Optional.empty()
+                : rule.amount().flatMap(name -> advisors.amount(name, situation));
         if (finished.isPresent()
                 || amount.isPresent()
                 || rule.amount().filter(advisors::knowsAmount).isEmpty()) {

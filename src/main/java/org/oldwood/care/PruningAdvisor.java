@@ -21,8 +21,7 @@ import org.oldwood.pruning.Why;
 
 /** What the pruning craft tells the rules. */
 final class PruningAdvisor implements Advisor {
-    private static final String COUNT =
-            "the stems were not counted; note counted with the stems by age";
+    private static final String COUNT = "the stems were not counted; note counted with the stems by age";
     private static final String GRUB = "grub";
     private static final Map<String, String> TIMES = new HashMap<>();
 
@@ -94,22 +93,15 @@ final class PruningAdvisor implements Advisor {
             return Optional.of(grub(situation));
         }
         String time = TIMES.getOrDefault(name, "winter");
-        return first(situation)
-                .filter(one -> isDoneBy(one, name))
-                .map(one -> amount(name, time, one, situation));
+        return first(situation).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, situation));
     }
 
     private Amount amount(String name, String time, PruningCase one, Situation situation) {
         List<PlantState> plants = situation.subject().plants();
         int bushes = bushes(plants);
-        Optional<Double> together =
-                minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
+        Optional<Double> together = minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
         return alike.amount(
-                name,
-                one,
-                bushes,
-                together,
-                () -> new PruningAmounts(one, bushes, together).of(name, time));
+                name, one, bushes, together, () -> new PruningAmounts(one, bushes, together).of(name, time));
     }
 
     /**
@@ -127,12 +119,10 @@ final class PruningAdvisor implements Advisor {
     private static Amount grub(Situation situation) {
         List<PlantState> plants = situation.subject().plants();
         int bushes = bushes(plants);
-        double metres =
-                plants.stream().mapToDouble(plant -> plant.plant().lengthM().orElse(0)).sum();
-        String words =
-                metres > 0
-                        ? Decimals.one(metres) + " m of row"
-                        : bushes + (bushes == 1 ? " plant" : " plants");
+        double metres = plants.stream()
+                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+                .sum();
+        String words = metres > 0 ? Decimals.one(metres) + " m of row" : bushes + (bushes == 1 ? " plant" : " plants");
         return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
     }
 
@@ -164,7 +154,8 @@ final class PruningAdvisor implements Advisor {
         Optional<Crop> crop = situation.world().crops().find(state.plant().crop());
         return crop.isEmpty()
                 ? Optional.empty()
-                : cases.of(state, crop.get(), situation.season(), situation.world().state());
+                : cases.of(
+                        state, crop.get(), situation.season(), situation.world().state());
     }
 
     private static Fact spent(PruningCase one) {
@@ -194,10 +185,7 @@ final class PruningAdvisor implements Advisor {
             return Fact.unknown("life-stage", COUNT);
         }
         if (life == StageOfLife.NEGLECTED) {
-            String words =
-                    cut.staged()
-                            .map(StagedWords::inShort)
-                            .orElse("more spent wood than can go in one winter");
+            String words = cut.staged().map(StagedWords::inShort).orElse("more spent wood than can go in one winter");
             return Fact.text("life-stage", life.words(), words, sources(one));
         }
         Map<StageOfLife, Fact> ofSchool = lives.get(one.school());

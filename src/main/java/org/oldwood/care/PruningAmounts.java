@@ -37,7 +37,7 @@ final class PruningAmounts {
         Cut cut = one.cut();
         return switch (name) {
             case "winter-cut", "renovation-cut", "canes-thin", "canes-down" ->
-                    one.bush().isPresent() ? counted(cut, time) : uncounted(cut, time);
+                one.bush().isPresent() ? counted(cut, time) : uncounted(cut, time);
             case "canes-out" -> work(cut, time, "canes", "all fruited canes");
             case "canes-kept" -> kept(cut, time);
             default -> work(cut, time, "plants", bushes + (bushes == 1 ? " plant" : " plants"));
@@ -59,16 +59,9 @@ final class PruningAmounts {
 
     private Optional<String> schedule(Bush bush) {
         return one.basis()
-                .map(
-                        basis ->
-                                "Over the winters: "
-                                        + CutWords.parts(
-                                                Outlook.of(
-                                                        bush,
-                                                        Habit.plan(school, one.aim()),
-                                                        basis,
-                                                        WINTERS))
-                                        + " of the oldest stems.");
+                .map(basis -> "Over the winters: "
+                        + CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))
+                        + " of the oldest stems.");
     }
 
     private static final int WINTERS = 20;
@@ -79,29 +72,21 @@ final class PruningAmounts {
             lines.add("Not counted yet: note the count, and the cut list says how many go.");
         }
         lines.addAll(looks());
-        return amount(
-                        cut,
-                        time,
-                        one.toLeave(),
-                        one.form().counted() + " to leave",
-                        one.toDo(),
-                        lines)
+        return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
                 .withLines(lines(lines, cut, time));
     }
 
     private Amount kept(Cut cut, String time) {
         int keep = school.target(one.blank()).total();
         String words = "keep the " + keep + " strongest new canes";
-        return amount(cut, time, keep, "canes", words, List.of())
-                .withLines(lines(List.of(), cut, time));
+        return amount(cut, time, keep, "canes", words, List.of()).withLines(lines(List.of(), cut, time));
     }
 
     private Amount work(Cut cut, String time, String unit, String words) {
         boolean canes = unit.equals("canes");
         double value = canes ? cut.before().from(2) : bushes;
         String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
-        return amount(cut, time, value, unit, said, List.of())
-                .withLines(lines(List.of(), cut, time));
+        return amount(cut, time, value, unit, said, List.of()).withLines(lines(List.of(), cut, time));
     }
 
     private List<String> looks() {
@@ -120,8 +105,7 @@ final class PruningAmounts {
         return all;
     }
 
-    private Amount amount(
-            Cut cut, String time, double value, String unit, String words, List<String> lines) {
+    private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> lines) {
         Set<String> sources = new LinkedHashSet<>(school.teaching().sources());
         cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
         for (Step step : one.form().steps(school, time, cut.life())) {
@@ -131,7 +115,8 @@ final class PruningAmounts {
             one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources()));
         }
         List<String> arithmetic = new ArrayList<>();
-        arithmetic.add("way of pruning: " + school.id() + ". " + school.teaching().words());
+        arithmetic.add(
+                "way of pruning: " + school.id() + ". " + school.teaching().words());
         if (cut.before().oldest() > 0) {
             arithmetic.add("stems by age: " + CutWords.beforeAndAfter(cut));
         }

@@ -49,13 +49,11 @@ public record PruningCase(
         LeafFalls falls) {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
-    public static Optional<PruningCase> of(
-            PlantState state, Crop crop, Season season, GardenState garden) {
+    public static Optional<PruningCase> of(PlantState state, Crop crop, Season season, GardenState garden) {
         return Pruning.read(crop).flatMap(pruning -> of(state, crop, pruning, season, garden));
     }
 
-    static Optional<PruningCase> of(
-            PlantState state, Crop crop, Pruning pruning, Season season, GardenState garden) {
+    static Optional<PruningCase> of(PlantState state, Crop crop, Pruning pruning, Season season, GardenState garden) {
         FormPruning form = pruning.forms().get(state.plant().form());
         if (form == null) {
             return Optional.empty();
@@ -64,26 +62,21 @@ public record PruningCase(
         Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
         boolean canes = form.craft().equals("canes");
         Stems stems = canes ? canes(state, season) : stems(state, season);
-        StemFaults faults =
-                canes
-                        ? StemFaults.ofCanes(state, stems)
-                        : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
-        Optional<Bush> bush =
-                stems.oldest() == 0
-                        ? Optional.empty()
-                        : Optional.of(withStems(blank, stems, faults));
-        return Optional.of(
-                new PruningCase(
-                        crop,
-                        pruning,
-                        form,
-                        school,
-                        bush,
-                        blank,
-                        school.winter(bush.orElse(blank)),
-                        faults,
-                        state,
-                        garden.leafFalls()));
+        StemFaults faults = canes
+                ? StemFaults.ofCanes(state, stems)
+                : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
+        Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
+        return Optional.of(new PruningCase(
+                crop,
+                pruning,
+                form,
+                school,
+                bush,
+                blank,
+                school.winter(bush.orElse(blank)),
+                faults,
+                state,
+                garden.leafFalls()));
     }
 
     /** What the grower did to it before: worked out when asked for, which few plans do. */
@@ -103,14 +96,10 @@ public record PruningCase(
 
     /** The plant with its age and room, and no stems. */
     private static Bush blank(PlantState state, Crop crop, Season season, int renovations) {
-        double metres =
-                state.plant()
-                        .lengthM()
-                        .orElseGet(
-                                () ->
-                                        crop.spacing(state.plant().form())
-                                                .map(spacing -> spacing.inRow().is())
-                                                .orElse(1.0));
+        double metres = state.plant().lengthM().orElseGet(() -> crop.spacing(
+                        state.plant().form())
+                .map(spacing -> spacing.inRow().is())
+                .orElse(1.0));
         return new Bush(
                 Stems.NONE,
                 Stems.NONE,
@@ -121,13 +110,7 @@ public record PruningCase(
     }
 
     private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
-        return new Bush(
-                stems,
-                faults.sick(),
-                faults.weak(),
-                blank.seasons(),
-                blank.renovationWinter(),
-                blank.metres());
+        return new Bush(stems, faults.sick(), faults.weak(), blank.seasons(), blank.renovationWinter(), blank.metres());
     }
 
     /** None where they were never counted. */
@@ -167,12 +150,9 @@ public record PruningCase(
      * How many winters before this one in a row a bush was being brought back. Where the way has a
      * renovation for crowded plants they count from the winter in which it was so crowded.
      */
-    private static int renovations(
-            PlantState state, School school, Season season, GardenState garden) {
+    private static int renovations(PlantState state, School school, Season season, GardenState garden) {
         int inRow = 0;
-        for (Season before = season.plus(-1);
-                renovation(state, before).isPresent();
-                before = before.plus(-1)) {
+        for (Season before = season.plus(-1); renovation(state, before).isPresent(); before = before.plus(-1)) {
             inRow++;
         }
         if (school.staged().isEmpty()) {
@@ -218,9 +198,7 @@ public record PruningCase(
 
     /** The way that a bush which is cut down is built anew by; else its own. */
     public School aim() {
-        return school.target(blank).total() == 0 && form.craft().equals("renewal")
-                ? form.school()
-                : school;
+        return school.target(blank).total() == 0 && form.craft().equals("renewal") ? form.school() : school;
     }
 
     /** How many stems, canes or branches are to stay; 0 where all go, or no number is aimed at. */
@@ -235,32 +213,21 @@ public record PruningCase(
         }
         String what = form.counted();
         return switch (form.craft()) {
-            case "canes" ->
-                    "leave the " + toLeave() + " strongest new canes, take the fruited ones";
+            case "canes" -> "leave the " + toLeave() + " strongest new canes, take the fruited ones";
             case "spur" ->
-                    toLeave() == 1
-                            ? "keep its one stem; cut the side shoots"
-                            : "keep about " + toLeave() + " main branches; cut their side shoots";
+                toLeave() == 1
+                        ? "keep its one stem; cut the side shoots"
+                        : "keep about " + toLeave() + " main branches; cut their side shoots";
             default ->
-                    toLeave() == 0
-                            ? "see how many " + what + " are spent"
-                            : "leave "
-                                    + toLeave()
-                                    + " (by age "
-                                    + school.target(blank)
-                                    + "), oldest out first";
+                toLeave() == 0
+                        ? "see how many " + what + " are spent"
+                        : "leave " + toLeave() + " (by age " + school.target(blank) + "), oldest out first";
         };
     }
 
     /** What an outlook rests on; empty where no figure of new shoots is known. */
     public Optional<Outlook.Basis> basis() {
         return form.newShoots()
-                .map(
-                        shoots ->
-                                new Outlook.Basis(
-                                        aim(),
-                                        form.form(),
-                                        Yield.read(crop),
-                                        past().shoots(shoots)));
+                .map(shoots -> new Outlook.Basis(aim(), form.form(), Yield.read(crop), past().shoots(shoots)));
     }
 }

@@ -19,8 +19,7 @@ public final class PruningCases {
     private final Map<String, Optional<Pruning>> crops = new HashMap<>();
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
-    public Optional<PruningCase> of(
-            PlantState plant, Crop crop, Season season, GardenState garden) {
+    public Optional<PruningCase> of(PlantState plant, Crop crop, Season season, GardenState garden) {
         Map<Season, Optional<PruningCase>> seasons = known.get(plant, any -> new HashMap<>(4));
         Optional<PruningCase> one = seasons.get(season);
         if (one == null) {

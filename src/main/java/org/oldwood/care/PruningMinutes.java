@@ -122,12 +122,9 @@ public final class PruningMinutes {
     }
 
     private static double metres(PlantState plant, Crop crop) {
-        return plant.plant()
-                .lengthM()
-                .orElseGet(
-                        () ->
-                                crop.spacing(plant.plant().form())
-                                        .map(spacing -> spacing.inRow().is())
-                                        .orElse(1.0));
+        return plant.plant().lengthM().orElseGet(() -> crop.spacing(
+                        plant.plant().form())
+                .map(spacing -> spacing.inRow().is())
+                .orElse(1.0));
     }
 }

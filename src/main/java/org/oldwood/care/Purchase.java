@@ -15,12 +15,7 @@ import org.oldwood.crop.Figure;
  * @param notRead figures behind the amount that were never read in print, each with its mark
  */
 public record Purchase(
-        String material,
-        String name,
-        double amount,
-        String unit,
-        Optional<Pack> pack,
-        List<String> notRead) {
+        String material, String name, double amount, String unit, Optional<Pack> pack, List<String> notRead) {
 
     /**
      * A pack.

@@ -18,8 +18,7 @@ import org.oldwood.store.Json;
 
 /** The facts that stand in the record itself, without any craft. */
 final class RecordFacts implements Advisor {
-    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts =
-            new LinkedHashMap<>();
+    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts = new LinkedHashMap<>();
     private final Map<Integer, Fact> ages = new HashMap<>();
 
     RecordFacts() {
@@ -40,28 +39,24 @@ final class RecordFacts implements Advisor {
         facts.put("finding", (of, s) -> lastField(s, EntryKind.INSPECTED, "finding", "finding"));
         facts.put(
                 "method",
-                (of, s) ->
-                        lot(
-                                s,
+                (of, s) -> lot(
+                        s,
+                        "method",
+                        l -> Fact.text(
                                 "method",
-                                l ->
-                                        Fact.text(
-                                                "method",
-                                                l.state().method(),
-                                                "made as " + l.state().method())));
+                                l.state().method(),
+                                "made as " + l.state().method())));
         facts.put(
                 "struck",
-                (of, s) ->
-                        lot(
-                                s,
+                (of, s) -> lot(
+                        s,
+                        "struck",
+                        l -> Fact.number(
                                 "struck",
-                                l ->
-                                        Fact.number(
-                                                "struck",
-                                                l.state().struck(),
-                                                l.state().struck()
-                                                        + " were struck on "
-                                                        + l.state().struckOn())));
+                                l.state().struck(),
+                                l.state().struck()
+                                        + " were struck on "
+                                        + l.state().struckOn())));
         facts.put("alive", (of, s) -> lastField(s, EntryKind.CHECKED, "alive", "alive"));
         facts.put("lifted", (of, s) -> happened(s, EntryKind.LIFTED, "lifted"));
         facts.put("planted-out", (of, s) -> happened(s, EntryKind.PLANTED_OUT, "planted-out"));
@@ -110,7 +105,9 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact bushes(Situation s) {
-        int bushes = s.subject().plants().stream().mapToInt(plant -> plant.plant().bushes()).sum();
+        int bushes = s.subject().plants().stream()
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
         return Fact.number("bushes", bushes, bushes + (bushes == 1 ? " plant" : " plants"));
     }
 
@@ -132,7 +129,9 @@ final class RecordFacts implements Advisor {
             return own;
         }
         Optional<Entry> ofBed = last.apply(plant.in().entries());
-        return own.isPresent() && ofBed.isPresent() && !ofBed.get().date().isAfter(own.get().date())
+        return own.isPresent()
+                        && ofBed.isPresent()
+                        && !ofBed.get().date().isAfter(own.get().date())
                 ? own
                 : ofBed.or(() -> own);
     }
@@ -144,35 +143,19 @@ final class RecordFacts implements Advisor {
 
     private static Fact since(String name, EntryKind kind, Situation s) {
         Optional<Entry> last = last(s, kind);
-        return last.map(
-                        entry -> {
-                            long days = ChronoUnit.DAYS.between(entry.date(), s.day());
-                            return Fact.number(
-                                    name,
-                                    (double) days,
-                                    kind.key()
-                                            + " last noted "
-                                            + days
-                                            + " days before "
-                                            + s.day()
-                                            + " ("
-                                            + entry.date()
-                                            + ")");
-                        })
-                .orElseGet(
-                        () ->
-                                Fact.unknown(
-                                        name,
-                                        "no "
-                                                + kind.key()
-                                                + " noted yet; note "
-                                                + kind.key()
-                                                + " when it is done"));
+        return last.map(entry -> {
+                    long days = ChronoUnit.DAYS.between(entry.date(), s.day());
+                    return Fact.number(
+                            name,
+                            (double) days,
+                            kind.key() + " last noted " + days + " days before " + s.day() + " (" + entry.date() + ")");
+                })
+                .orElseGet(() ->
+                        Fact.unknown(name, "no " + kind.key() + " noted yet; note " + kind.key() + " when it is done"));
     }
 
     private static Fact ever(Optional<String> of, Situation s) {
-        return kind(of).map(kind -> happened(s, kind, "ever"))
-                .orElse(Fact.unknown("ever", "no such entry kind"));
+        return kind(of).map(kind -> happened(s, kind, "ever")).orElse(Fact.unknown("ever", "no such entry kind"));
     }
 
     private static Fact happened(Situation s, EntryKind kind, String name) {
@@ -185,14 +168,14 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact thisSeason(Optional<String> of, Situation s) {
-        Optional<Entry> last =
-                kind(of).flatMap(kind -> last(s, kind))
-                        .filter(entry -> s.season().contains(entry.date()));
+        Optional<Entry> last = kind(of).flatMap(kind -> last(s, kind))
+                .filter(entry -> s.season().contains(entry.date()));
         return Fact.yes(
                 "this-season",
                 last.isPresent(),
                 last.map(entry -> of.orElse("") + " was noted on " + entry.date())
-                        .orElse("no " + of.orElse("") + " noted in season " + s.season().label()));
+                        .orElse("no " + of.orElse("") + " noted in season "
+                                + s.season().label()));
     }
 
     private static Fact last(Optional<String> of, Situation s) {
@@ -233,8 +216,10 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact cropsInBed(Situation s) {
-        long crops =
-                s.subject().plants().stream().map(plant -> plant.plant().crop()).distinct().count();
+        long crops = s.subject().plants().stream()
+                .map(plant -> plant.plant().crop())
+                .distinct()
+                .count();
         return Fact.number("crops-in-bed", (double) crops, crops + " crops");
     }
 
@@ -251,12 +236,10 @@ final class RecordFacts implements Advisor {
     private static Fact form(Situation s) {
         return s.subject().plants().stream()
                 .findFirst()
-                .map(
-                        plant ->
-                                Fact.text(
-                                        "form",
-                                        plant.plant().form(),
-                                        "grown as " + plant.plant().form()))
+                .map(plant -> Fact.text(
+                        "form",
+                        plant.plant().form(),
+                        "grown as " + plant.plant().form()))
                 .orElseGet(() -> Fact.unknown("form", "no plant stands here"));
     }
 
@@ -268,10 +251,9 @@ final class RecordFacts implements Advisor {
     }
 
     private static Fact origin(Situation s) {
-        Optional<String> lot =
-                s.subject().plants().stream()
-                        .flatMap(plant -> plant.plant().lot().stream())
-                        .findFirst();
+        Optional<String> lot = s.subject().plants().stream()
+                .flatMap(plant -> plant.plant().lot().stream())
+                .findFirst();
         return Fact.yes(
                 "origin-own-cutting",
                 lot.isPresent(),

@@ -46,34 +46,31 @@ public record Rule(
     private static final List<String> SUBJECTS = List.of("plant", "stand", "bed", "lot", "garden");
 
     static Rule read(Fields fields) {
-        Rule rule =
-                new Rule(
-                        fields.text("id"),
-                        fields.text("craft"),
-                        fields.text("title"),
-                        fields.oneOf("subject", SUBJECTS),
-                        fields.texts("crops"),
-                        fields.texts("groups"),
-                        fields.texts("forms"),
-                        Anchor.read(fields, "opens"),
-                        Anchor.read(fields, "closes"),
-                        fields.has("noLaterThan")
-                                ? Optional.of(Anchor.read(fields, "noLaterThan"))
-                                : Optional.empty(),
-                        fields.number("best", 0, 1, 0),
-                        fields.objects("when").stream().map(Condition::read).toList(),
-                        fields.optionalText("amount"),
-                        doneBy(fields),
-                        doneFields(fields),
-                        fields.texts("after"),
-                        fields.count("repeatDays", 0, 366, 0),
-                        fields.optionalNumber("minutes", 0, 10_000),
-                        fields.texts("tags"),
-                        fields.text("reason"),
-                        fields.text("text", ""),
-                        fields.texts("cautions"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())));
+        Rule rule = new Rule(
+                fields.text("id"),
+                fields.text("craft"),
+                fields.text("title"),
+                fields.oneOf("subject", SUBJECTS),
+                fields.texts("crops"),
+                fields.texts("groups"),
+                fields.texts("forms"),
+                Anchor.read(fields, "opens"),
+                Anchor.read(fields, "closes"),
+                fields.has("noLaterThan") ? Optional.of(Anchor.read(fields, "noLaterThan")) : Optional.empty(),
+                fields.number("best", 0, 1, 0),
+                fields.objects("when").stream().map(Condition::read).toList(),
+                fields.optionalText("amount"),
+                doneBy(fields),
+                doneFields(fields),
+                fields.texts("after"),
+                fields.count("repeatDays", 0, 366, 0),
+                fields.optionalNumber("minutes", 0, 10_000),
+                fields.texts("tags"),
+                fields.text("reason"),
+                fields.text("text", ""),
+                fields.texts("cautions"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())));
         if (rule.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; every rule names its source", "");
         }
@@ -98,8 +95,7 @@ public record Rule(
 
     private static Map<String, String> doneFields(Fields fields) {
         Map<String, String> wanted = new HashMap<>();
-        fields.object("doneFields")
-                .ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
+        fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
         return wanted;
     }
 
@@ -118,12 +114,14 @@ public record Rule(
             return true;
         }
         return crop.isPresent()
-                && (crops.contains(crop.get().id()) || groups.contains(crop.get().group()));
+                && (crops.contains(crop.get().id())
+                        || groups.contains(crop.get().group()));
     }
 
     private boolean formFits(Subject of) {
         return forms.isEmpty()
-                || of.plants().stream().anyMatch(plant -> forms.contains(plant.plant().form()));
+                || of.plants().stream()
+                        .anyMatch(plant -> forms.contains(plant.plant().form()));
     }
 
     /**
@@ -132,8 +130,6 @@ public record Rule(
      * not taken for the next one.
      */
     int firstOrdinal(Season season, Window window) {
-        return opens.by().equals("fact")
-                ? (int) (1 + ChronoUnit.WEEKS.between(season.start(), window.first()))
-                : 1;
+        return opens.by().equals("fact") ? (int) (1 + ChronoUnit.WEEKS.between(season.start(), window.first())) : 1;
     }
 }

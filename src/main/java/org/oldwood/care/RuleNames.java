@@ -37,14 +37,7 @@ public final class RuleNames {
             rule.texts("groups").forEach(group -> known(rule, "groups", "group", group, groups));
             rule.texts("forms").forEach(form -> known(rule, "forms", "form", form, forms));
             rule.optionalText("amount")
-                    .ifPresent(
-                            amount ->
-                                    known(
-                                            rule,
-                                            "amount",
-                                            "amount",
-                                            amount,
-                                            advisors.amountNames()));
+                    .ifPresent(amount -> known(rule, "amount", "amount", amount, advisors.amountNames()));
             rule.objects("when").forEach(this::fact);
             rule.object("opens").ifPresent(this::fact);
             rule.object("closes").ifPresent(this::fact);
@@ -67,8 +60,7 @@ public final class RuleNames {
         }
     }
 
-    private static void known(
-            Fields fields, String key, String what, String name, Collection<String> among) {
+    private static void known(Fields fields, String key, String what, String name, Collection<String> among) {
         if (!among.contains(name)) {
             fields.wrong(
                     key,

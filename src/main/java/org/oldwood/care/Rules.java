@@ -19,10 +19,7 @@ public final class Rules {
                 Rule rule = Rule.read(fields);
                 if (rules.byId.put(rule.id(), rule) != null) {
                     fields.wrong(
-                            "id",
-                            "duplicate-rule",
-                            "is used by two rules: " + rule.id(),
-                            "Give each rule its own id.");
+                            "id", "duplicate-rule", "is used by two rules: " + rule.id(), "Give each rule its own id.");
                 }
             }
         }

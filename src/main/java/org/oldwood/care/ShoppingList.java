@@ -17,8 +17,7 @@ import org.oldwood.garden.Garden;
  * @param items the materials, the one needed first in front
  * @param lacking what tasks want that no material at hand brings
  */
-public record ShoppingList(
-        LocalDate from, LocalDate until, List<Item> items, List<String> lacking) {
+public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, List<String> lacking) {
 
     /**
      * One material.
@@ -61,13 +60,10 @@ public record ShoppingList(
             }
         }
         List<Item> items = new ArrayList<>();
-        totals.forEach(
-                (key, total) ->
-                        items.add(
-                                new Item(
-                                        total,
-                                        List.copyOf(uses.getOrDefault(key, List.of())),
-                                        garden.materials().contains(total.material()))));
+        totals.forEach((key, total) -> items.add(new Item(
+                total,
+                List.copyOf(uses.getOrDefault(key, List.of())),
+                garden.materials().contains(total.material()))));
         return new ShoppingList(plan.from(), plan.until(), items, lacking);
     }
 

@@ -53,50 +53,34 @@ final class ShortSpells {
 
     /** One of these days as a fact. */
     Fact day(String name, Optional<LocalDate> day, String verb) {
-        return day.map(
-                        date ->
-                                Fact.day(
-                                        name,
-                                        date,
-                                        bed() + verb + date + " in mean weather, if nobody waters",
-                                        sources()))
+        return day.map(date ->
+                        Fact.day(name, date, bed() + verb + date + " in mean weather, if nobody waters", sources()))
                 .orElseGet(() -> never(name));
     }
 
     private Fact never(String name) {
-        return Fact.unknown(
-                name, "in mean weather " + bed() + " does not run short while its plants grow");
+        return Fact.unknown(name, "in mean weather " + bed() + " does not run short while its plants grow");
     }
 
     /** How far ahead of today one of these days lies; below 0 where it is past. */
     Fact ahead(String name, Optional<LocalDate> day, String verb) {
         LocalDate today = situation.world().today();
-        return day.map(
-                        date ->
-                                Fact.number(
-                                        name,
-                                        (double) (date.toEpochDay() - today.toEpochDay()),
-                                        bed() + verb + date,
-                                        sources()))
+        return day.map(date -> Fact.number(
+                        name, (double) (date.toEpochDay() - today.toEpochDay()), bed() + verb + date, sources()))
                 .orElseGet(() -> never(name));
     }
 
     Fact runsShort(String name) {
         Optional<LocalDate> first =
-                from().isAfter(growing.to())
-                        ? Optional.empty()
-                        : account.firstShort(from(), growing.to());
-        String words =
-                first.map(
-                                date ->
-                                        " runs short about "
-                                                + date
-                                                + " and is short on "
-                                                + daysShort()
-                                                + " days until "
-                                                + growing.to()
-                                                + " if nobody waters")
-                        .orElse(" does not run short from " + from());
+                from().isAfter(growing.to()) ? Optional.empty() : account.firstShort(from(), growing.to());
+        String words = first.map(date -> " runs short about "
+                        + date
+                        + " and is short on "
+                        + daysShort()
+                        + " days until "
+                        + growing.to()
+                        + " if nobody waters")
+                .orElse(" does not run short from " + from());
         return Fact.yes(name, first.isPresent(), "in mean weather " + bed() + words, sources());
     }
 

@@ -41,11 +41,10 @@ final class SoilAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<Figure> target =
-                s.subject()
-                        .bed()
-                        .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
-                        .map(FeedingProfile::targetPh);
+        Optional<Figure> target = s.subject()
+                .bed()
+                .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
+                .map(FeedingProfile::targetPh);
         if (target.isEmpty()) {
             return Fact.unknown(name, "the pH that these crops want is not known");
         }
@@ -98,13 +97,7 @@ final class SoilAdvisor implements Advisor {
             List<String> tags,
             List<String> cautions) {
         static Stuff of(Lime lime) {
-            return new Stuff(
-                    lime.id(),
-                    lime.name(),
-                    lime.density(),
-                    lime.pack(),
-                    lime.tags(),
-                    lime.cautions());
+            return new Stuff(lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
         }
 
         static Stuff of(Acidifier acidifier) {
@@ -118,8 +111,7 @@ final class SoilAdvisor implements Advisor {
         }
 
         Purchase purchase(double grams) {
-            return new Purchase(
-                    id, name, grams, "g", pack.map(Purchase.Pack::ofKilograms), List.of());
+            return new Purchase(id, name, grams, "g", pack.map(Purchase.Pack::ofKilograms), List.of());
         }
     }
 
@@ -131,30 +123,22 @@ final class SoilAdvisor implements Advisor {
         List<String> lines = new ArrayList<>();
         Household.inWords(grams, stuff.density).ifPresent(lines::add);
         if (plan.dosesGrams().size() > 1) {
-            lines.add(
-                    "The first of "
-                            + plan.dosesGrams().size()
-                            + " doses, "
-                            + Words.amount(plan.monthsBetween())
-                            + " months apart or more; "
-                            + Words.weight(plan.totalGrams())
-                            + " in all.");
+            lines.add("The first of "
+                    + plan.dosesGrams().size()
+                    + " doses, "
+                    + Words.amount(plan.monthsBetween())
+                    + " months apart or more; "
+                    + Words.weight(plan.totalGrams())
+                    + " in all.");
         }
         lines.addAll(plan.notes());
         staleTest(s).ifPresent(lines::add);
-        String words =
-                Words.weight(grams)
-                        + " of "
-                        + stuff.name
-                        + " ("
-                        + Words.amount(grams / area(s))
-                        + " g/m²)";
-        return Optional.of(
-                Amount.of(grams, "g", words, plan.lines(), plan.sources())
-                        .withLines(lines)
-                        .withCautions(stuff.cautions)
-                        .withTags(stuff.tags)
-                        .withBuys(List.of(stuff.purchase(grams))));
+        String words = Words.weight(grams) + " of " + stuff.name + " (" + Words.amount(grams / area(s)) + " g/m²)";
+        return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources())
+                .withLines(lines)
+                .withCautions(stuff.cautions)
+                .withTags(stuff.tags)
+                .withBuys(List.of(stuff.purchase(grams))));
     }
 
     private static double area(Situation s) {
@@ -163,17 +147,9 @@ final class SoilAdvisor implements Advisor {
 
     private Optional<String> staleTest(Situation s) {
         Figure every = books(s).tables().limits().soilTestEvery();
-        Optional<LocalDate> tested =
-                s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
-        return tested.filter(
-                        day -> ChronoUnit.DAYS.between(day, s.day()) > every.is() * DAYS_PER_YEAR)
-                .map(
-                        day ->
-                                "The test of "
-                                        + day
-                                        + " is older than "
-                                        + every.inWords()
-                                        + ": test again first.");
+        Optional<LocalDate> tested = s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
+        return tested.filter(day -> ChronoUnit.DAYS.between(day, s.day()) > every.is() * DAYS_PER_YEAR)
+                .map(day -> "The test of " + day + " is older than " + every.inWords() + ": test again first.");
     }
 
     private FeedingBooks books(Situation s) {

@@ -25,11 +25,7 @@ final class SoilRecord {
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry entry = entries.get(i);
             if (entry.kind() == EntryKind.SOIL_TEST && entry.number("ph").isPresent()) {
-                return Optional.of(
-                        new Ph(
-                                entry.number("ph").getAsDouble(),
-                                entry.date(),
-                                entry.flag("freeLime")));
+                return Optional.of(new Ph(entry.number("ph").getAsDouble(), entry.date(), entry.flag("freeLime")));
             }
         }
         return Optional.empty();

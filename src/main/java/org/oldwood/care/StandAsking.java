@@ -37,8 +37,9 @@ final class StandAsking {
     }
 
     NeedCase about(List<PlantState> plants, NeedCase.Ground ground) {
-        OptionalInt age =
-                plants.stream().mapToInt(each -> each.plant().seasonsOld(s.season())).max();
+        OptionalInt age = plants.stream()
+                .mapToInt(each -> each.plant().seasonsOld(s.season()))
+                .max();
         return new NeedCase(soil(), age, cultivar(plants), growth(), ground);
     }
 
@@ -53,10 +54,9 @@ final class StandAsking {
             texture = Optional.empty();
         }
         if (test.isEmpty()) {
-            assumed.add(
-                    "No soil test yet: phosphate, potash and magnesia as for index "
-                            + Words.amount(books.tables().targetIndex().is())
-                            + ".");
+            assumed.add("No soil test yet: phosphate, potash and magnesia as for index "
+                    + Words.amount(books.tables().targetIndex().is())
+                    + ".");
         }
         test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
         var index = books.tables().index();
@@ -73,17 +73,15 @@ final class StandAsking {
         double k = test.number("potassium").orElse(0);
         double mg = test.number("magnesium").orElse(0);
         return mg > 0 && k / mg > most
-                ? Optional.of(
-                        "Soil K to Mg is "
-                                + Words.amount(k / mg)
-                                + " to 1, wanted is at most "
-                                + Words.amount(most)
-                                + " to 1: give magnesia, and hold back potash.")
+                ? Optional.of("Soil K to Mg is "
+                        + Words.amount(k / mg)
+                        + " to 1, wanted is at most "
+                        + Words.amount(most)
+                        + " to 1: give magnesia, and hold back potash.")
                 : Optional.empty();
     }
 
-    private static OptionalInt index(
-            Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {
+    private static OptionalInt index(Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {
         if (test.isEmpty()) {
             return OptionalInt.empty();
         }
@@ -95,9 +93,7 @@ final class StandAsking {
     }
 
     OptionalDouble ph() {
-        return SoilRecord.ph(bed)
-                .map(each -> OptionalDouble.of(each.ph()))
-                .orElse(OptionalDouble.empty());
+        return SoilRecord.ph(bed).map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty());
     }
 
     private static Optional<String> cultivar(List<PlantState> plants) {
@@ -109,45 +105,33 @@ final class StandAsking {
     /** The last note of growth, this season's or the last one's. */
     private String growth() {
         return Entries.last(s.subject().entries(), EntryKind.VIGOUR)
-                .filter(
-                        entry ->
-                                !entry.date().isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
+                .filter(entry -> !entry.date()
+                        .isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
                 .flatMap(entry -> entry.text("growth"))
                 .orElse("normal");
     }
 
     /** Fresh wood and straw take nitrogen for some seasons; it is added to the need. */
     Need withMulch(Need need, NeedCase.Ground ground, Crop crop) {
-        Optional<Mulch> mulch =
-                Entries.last(bed.entries(), EntryKind.MULCHED)
-                        .filter(
-                                entry ->
-                                        !entry.date()
-                                                .isBefore(
-                                                        s.season()
-                                                                .plus(-seasonsOfDrawdown())
-                                                                .start()))
-                        .flatMap(entry -> entry.text("material"))
-                        .flatMap(books.mulches()::mulch)
-                        .filter(Mulch::nitrogenDrawdown);
+        Optional<Mulch> mulch = Entries.last(bed.entries(), EntryKind.MULCHED)
+                .filter(entry -> !entry.date()
+                        .isBefore(s.season().plus(-seasonsOfDrawdown()).start()))
+                .flatMap(entry -> entry.text("material"))
+                .flatMap(books.mulches()::mulch)
+                .filter(Mulch::nitrogenDrawdown);
         if (mulch.isEmpty()) {
             return need;
         }
         double extra = extraN(ground, acid(crop));
         List<String> lines = new ArrayList<>(need.lines());
-        lines.add(
-                "nitrogen + "
-                        + Words.amount(extra)
-                        + " g/m², which "
-                        + mulch.get().name()
-                        + " takes where it touches the soil"
-                        + remembered(acid(crop)));
+        lines.add("nitrogen + "
+                + Words.amount(extra)
+                + " g/m², which "
+                + mulch.get().name()
+                + " takes where it touches the soil"
+                + remembered(acid(crop)));
         return new Need(
-                need.gPerM2().withN(need.gPerM2().n() + extra),
-                need.known(),
-                need.school(),
-                lines,
-                need.sources());
+                need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines, need.sources());
     }
 
     private int seasonsOfDrawdown() {
@@ -159,23 +143,21 @@ final class StandAsking {
     }
 
     private String remembered(boolean acid) {
-        Seen seen =
-                books.mulches().figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen").seen();
+        Seen seen = books.mulches()
+                .figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen")
+                .seen();
         return seen == Seen.READ ? "" : " (" + seen.words() + ")";
     }
 
     private double extraN(NeedCase.Ground ground, boolean acid) {
         return acid && ground.bushes() > 0
-                ? books.mulches().figure("extraNitrogenBlueberry").is()
-                        * ground.bushes()
-                        / ground.areaM2()
+                ? books.mulches().figure("extraNitrogenBlueberry").is() * ground.bushes() / ground.areaM2()
                 : books.mulches().figure("extraNitrogen").is();
     }
 
     List<String> assumed(boolean named) {
         if (!named) {
-            assumed.add(
-                    "No feed is named under \"materials\" in garden.json; usual ones are taken.");
+            assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken.");
         }
         return List.copyOf(assumed);
     }

@@ -28,11 +28,7 @@ import org.oldwood.garden.Season;
  * @param assumed what was taken for want of knowing
  */
 public record StandFeed(
-        Crop crop,
-        FeedingProfile profile,
-        FeedYear year,
-        List<Applications.Given> given,
-        List<String> assumed) {
+        Crop crop, FeedingProfile profile, FeedYear year, List<Applications.Given> given, List<String> assumed) {
     private static final String LIGHT = "light-sand";
 
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
@@ -45,16 +41,15 @@ public record StandFeed(
         return books.profile(crop).map(profile -> of(books, s, bed, crop, profile));
     }
 
-    private static StandFeed of(
-            FeedingBooks books, Situation s, BedState bed, Crop crop, FeedingProfile profile) {
+    private static StandFeed of(FeedingBooks books, Situation s, BedState bed, Crop crop, FeedingProfile profile) {
         List<PlantState> plants = s.subject().plants();
         NeedCase.Ground ground = Grounds.of(bed, plants, s.world().crops());
         StandAsking asking = new StandAsking(books, s, bed);
         NeedCase asked = asking.about(plants, ground);
-        FeedingProfile.School school =
-                Optional.ofNullable(s.world().state().garden().choices().get(Choices.FEEDING))
-                        .flatMap(profile::school)
-                        .orElseGet(() -> profile.schools().get(0));
+        FeedingProfile.School school = Optional.ofNullable(
+                        s.world().state().garden().choices().get(Choices.FEEDING))
+                .flatMap(profile::school)
+                .orElseGet(() -> profile.schools().get(0));
         Need need = asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
         Applications applications = new Applications(books);
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
@@ -62,8 +57,7 @@ public record StandFeed(
             given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
         }
         Balance balance = Balance.of(need.gPerM2(), Applications.counting(given, s.season()));
-        FeedingBooks.Kept<Feed> kept =
-                books.feeds(s.world().state().garden().materials(), profile.acidSoil());
+        FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         Choice choice = Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph());
         return new StandFeed(
                 crop,
@@ -90,8 +84,7 @@ public record StandFeed(
     }
 
     private static boolean begun(List<Applications.Given> given, Season season) {
-        return given.stream()
-                .anyMatch(each -> each.kind() == EntryKind.FED && season.contains(each.date()));
+        return given.stream().anyMatch(each -> each.kind() == EntryKind.FED && season.contains(each.date()));
     }
 
     /** Need against what counts in the season, g/m². */
@@ -119,13 +112,7 @@ public record StandFeed(
                 lines.add("given " + each.inWords());
             } else if (season.plus(-1).contains(each.date()) && each.next().sum() > 0) {
                 lines.add(
-                        "left of "
-                                + each.date()
-                                + " "
-                                + each.name()
-                                + ": "
-                                + FeedPlan.inWords(each.next())
-                                + " g/m²");
+                        "left of " + each.date() + " " + each.name() + ": " + FeedPlan.inWords(each.next()) + " g/m²");
             }
         }
         lines.add("due: " + FeedPlan.inWords(balance().due()) + " g/m²");

@@ -30,17 +30,15 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     public List<String> inWords() {
         List<String> lines = new ArrayList<>();
         if (sickInAll > 0) {
-            lines.add(
-                    "Noted without their age: "
-                            + sickInAll
-                            + " dead or diseased. They come out first, all of them; what they are of"
-                            + " these numbers is done with them.");
+            lines.add("Noted without their age: "
+                    + sickInAll
+                    + " dead or diseased. They come out first, all of them; what they are of"
+                    + " these numbers is done with them.");
         }
         if (weakInAll > 0) {
-            lines.add(
-                    "Noted without their age: "
-                            + weakInAll
-                            + " weak, damaged or low. Take them first of these numbers.");
+            lines.add("Noted without their age: "
+                    + weakInAll
+                    + " weak, damaged or low. Take them first of these numbers.");
         }
         return lines;
     }

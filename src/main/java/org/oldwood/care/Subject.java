@@ -78,13 +78,7 @@ public sealed interface Subject {
     record Beside(boolean form, boolean bed) {}
 
     /** All plants of one crop and form in one bed. */
-    record Stand(
-            BedState in,
-            Crop of,
-            String form,
-            Beside beside,
-            List<PlantState> plants,
-            List<Entry> entries)
+    record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants, List<Entry> entries)
             implements Subject {
         /**
          * The crop's plural, with its form and bed where the crop alone would not tell which stand
@@ -203,8 +197,7 @@ public sealed interface Subject {
     }
 
     /** The garden as a whole; its windows follow its most numerous crop. */
-    record WholeGarden(
-            String name, Optional<Crop> crop, List<PlantState> plants, List<Entry> entries)
+    record WholeGarden(String name, Optional<Crop> crop, List<PlantState> plants, List<Entry> entries)
             implements Subject {
         @Override
         public String id() {

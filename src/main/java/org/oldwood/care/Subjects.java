@@ -44,11 +44,7 @@ public final class Subjects {
         }
         List<PlantState> standing = List.copyOf(state.standing());
         Subject garden =
-                new Subject.WholeGarden(
-                        state.garden().name(),
-                        mainCrop(standing, crops),
-                        standing,
-                        state.entries());
+                new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing, state.entries());
         bedByBed.addAll(lots);
         bedByBed.add(garden);
         byKind.put("garden", List.of(garden));
@@ -98,9 +94,7 @@ public final class Subjects {
         Map<String, Integer> forms = new HashMap<>();
         Map<String, List<PlantState>> groups = new LinkedHashMap<>();
         for (PlantState plant : bed.plants()) {
-            groups.computeIfAbsent(
-                            plant.plant().crop() + "." + plant.plant().form(),
-                            key -> new ArrayList<>())
+            groups.computeIfAbsent(plant.plant().crop() + "." + plant.plant().form(), key -> new ArrayList<>())
                     .add(plant);
         }
         List<Subject> stands = new ArrayList<>();
@@ -110,16 +104,13 @@ public final class Subjects {
         for (List<PlantState> group : groups.values()) {
             PlantState first = group.get(0);
             String crop = first.plant().crop();
-            stands.add(
-                    new Subject.Stand(
-                            bed,
-                            crops.get(crop),
-                            first.plant().form(),
-                            new Subject.Beside(
-                                    forms.getOrDefault(crop, 0) > 1,
-                                    bedsOf.getOrDefault(crop, 0) > 1),
-                            group,
-                            together(bed, group)));
+            stands.add(new Subject.Stand(
+                    bed,
+                    crops.get(crop),
+                    first.plant().form(),
+                    new Subject.Beside(forms.getOrDefault(crop, 0) > 1, bedsOf.getOrDefault(crop, 0) > 1),
+                    group,
+                    together(bed, group)));
         }
         return stands;
     }
@@ -135,8 +126,7 @@ public final class Subjects {
     /** The crop with the most bushes; the first by its id where several have as many. */
     private static Optional<Crop> mainCrop(List<PlantState> plants, Crops crops) {
         Map<String, Integer> counts = new TreeMap<>();
-        plants.forEach(
-                plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
+        plants.forEach(plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
         String main = "";
         int most = Integer.MIN_VALUE;
         for (Map.Entry<String, Integer> crop : counts.entrySet()) {

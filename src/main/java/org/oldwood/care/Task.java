@@ -60,18 +60,15 @@ public record Task(
     /** How long it should take, min, where the rule or the amount says. */
     public Optional<Double> minutes() {
         return amount.flatMap(Amount::minutes)
-                .or(
-                        () ->
-                                rule.minutes().isPresent()
-                                        ? Optional.of(rule.minutes().getAsDouble())
-                                        : Optional.empty());
+                .or(() ->
+                        rule.minutes().isPresent() ? Optional.of(rule.minutes().getAsDouble()) : Optional.empty());
     }
 
     Task on(LocalDate chosen) {
         return chosen.equals(day)
                 ? this
                 : new Task(
-                        id, rule, subject, season, ordinal, title, window, chosen, amount, reasons,
-                        cautions, sources, state, finished);
+                        id, rule, subject, season, ordinal, title, window, chosen, amount, reasons, cautions, sources,
+                        state, finished);
     }
 }

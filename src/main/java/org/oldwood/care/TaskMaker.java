@@ -26,8 +26,7 @@ final class TaskMaker {
     private final Map<List<String>, List<String>> sources = new HashMap<>();
 
     /** What a task's warnings hang on, beside those that an amount brings. */
-    private record Warned(
-            String rule, String crop, Season season, LocalDate first, LocalDate last) {}
+    private record Warned(String rule, String crop, Season season, LocalDate first, LocalDate last) {}
 
     TaskMaker(Situation.World world) {
         this.world = world;
@@ -41,12 +40,7 @@ final class TaskMaker {
      * @param ordinal 1, or its place among the repeats
      * @param finished the entry that says it was done or skipped
      */
-    Task task(
-            Verdict verdict,
-            Window window,
-            int ordinal,
-            Optional<Amount> amount,
-            Optional<Entry> finished) {
+    Task task(Verdict verdict, Window window, int ordinal, Optional<Amount> amount, Optional<Entry> finished) {
         Rule rule = verdict.rule();
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
@@ -123,8 +117,7 @@ final class TaskMaker {
         }
     }
 
-    private List<String> warnings(
-            Rule rule, Optional<Amount> amount, Situation situation, Window window) {
+    private List<String> warnings(Rule rule, Optional<Amount> amount, Situation situation, Window window) {
         if (amount.isPresent() && !amount.get().cautions().isEmpty()) {
             Set<String> ids = new LinkedHashSet<>(rule.cautions());
             ids.addAll(amount.get().cautions());
@@ -133,13 +126,12 @@ final class TaskMaker {
         if (rule.cautions().isEmpty()) {
             return List.of();
         }
-        Warned warned =
-                new Warned(
-                        rule.id(),
-                        situation.subject().crop().map(Crop::id).orElse(""),
-                        situation.season(),
-                        window.first(),
-                        window.last());
+        Warned warned = new Warned(
+                rule.id(),
+                situation.subject().crop().map(Crop::id).orElse(""),
+                situation.season(),
+                window.first(),
+                window.last());
         List<String> known = warnings.get(warned);
         if (known == null) {
             known = lines(new LinkedHashSet<>(rule.cautions()), situation, window);

@@ -15,9 +15,7 @@ final class Titles {
         for (int open = title.indexOf('{'); open >= 0; open = title.indexOf('{', open + 1)) {
             int close = title.indexOf('}', open);
             Optional<String> name =
-                    close < 0
-                            ? Optional.empty()
-                            : name(title.substring(open + 1, close), rule, situation);
+                    close < 0 ? Optional.empty() : name(title.substring(open + 1, close), rule, situation);
             if (name.isPresent()) {
                 filled.append(title, done, open).append(name.get());
                 done = close + 1;
@@ -32,8 +30,7 @@ final class Titles {
             case "subject" -> Optional.of(subject.words());
             case "crop" -> Optional.of(subject.crop().map(Crop::name).orElse("bush"));
             case "crops" -> Optional.of(crops(rule, subject));
-            case "bed" ->
-                    Optional.of(subject.bed().map(bed -> bed.bed().name()).orElse("the garden"));
+            case "bed" -> Optional.of(subject.bed().map(bed -> bed.bed().name()).orElse("the garden"));
             case "count" -> Optional.of(Integer.toString(bushes(subject)));
             case "season" -> Optional.of(situation.season().label());
             default -> Optional.empty();

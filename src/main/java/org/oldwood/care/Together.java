@@ -22,22 +22,14 @@ record Together(String with, String reason, Seen seen) {
     }
 
     private static Together of(Fields fields) {
-        return new Together(
-                fields.text("with"),
-                fields.text("reason"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())));
+        return new Together(fields.text("with"), fields.text("reason"), Seen.parse(fields.oneOf("seen", Seen.keys())));
     }
 
     /** What to say of a material with these tags, with the mark of what was not read. */
     static List<String> about(List<Together> all, Set<String> tags) {
         return all.stream()
                 .filter(each -> tags.contains(each.with))
-                .map(
-                        each ->
-                                each.reason
-                                        + (each.seen == Seen.READ
-                                                ? ""
-                                                : " (" + each.seen.words() + ")"))
+                .map(each -> each.reason + (each.seen == Seen.READ ? "" : " (" + each.seen.words() + ")"))
                 .toList();
     }
 }

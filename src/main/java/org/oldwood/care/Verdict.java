@@ -14,12 +14,7 @@ import java.util.Optional;
  *     only asks whether they do, has {@link #NOT} alone where one does not
  * @param because why there is no task although all conditions hold; empty otherwise
  */
-public record Verdict(
-        Rule rule,
-        Situation situation,
-        Optional<Window> window,
-        List<Reason> reasons,
-        String because) {
+public record Verdict(Rule rule, Situation situation, Optional<Window> window, List<Reason> reasons, String because) {
     /** In a plan: one condition does not hold, never mind which. */
     static final List<Reason> NOT = List.of(new Reason(false, "", List.of()));
 

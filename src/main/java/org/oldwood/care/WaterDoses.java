@@ -21,21 +21,19 @@ final class WaterDoses {
 
     static Amount refill(BedState bed, BedSoil soil, GardenWater water, Situation situation) {
         Optional<BedAccount> account = water.account(bed);
-        double ready =
-                RootZone.readilyAvailable(soil.water().totalAvailableMm(), soil.water().fraction());
-        double missing =
-                account.map(known -> known.days().depletion(known.index(situation.day())))
-                        .orElse(ready);
+        double ready = RootZone.readilyAvailable(
+                soil.water().totalAvailableMm(), soil.water().fraction());
+        double missing = account.map(known -> known.days().depletion(known.index(situation.day())))
+                .orElse(ready);
         boolean dryNow = missing >= ready;
         Dose dose = Dose.toRefill(dryNow ? missing : ready, soil.groundM2(), soil.plants());
         List<String> lines = new ArrayList<>();
-        lines.add(
-                litres(dose.litresEach())
-                        + " l per "
-                        + soil.each()
-                        + "; more than "
-                        + litres(dose.litres())
-                        + " l at once runs through below the roots.");
+        lines.add(litres(dose.litresEach())
+                + " l per "
+                + soil.each()
+                + "; more than "
+                + litres(dose.litres())
+                + " l at once runs through below the roots.");
         minutes(bed, dose, lines);
         hours(soil, dose, water, lines);
         splits(soil, situation, water, lines);
@@ -78,77 +76,67 @@ final class WaterDoses {
     private static void minutes(BedState bed, Dose dose, List<String> lines) {
         bed.bed()
                 .tapLitresPerMinute()
-                .ifPresent(
-                        tap ->
-                                lines.add(
-                                        "That is "
-                                                + Math.round(dose.minutes(tap))
-                                                + " min with a tap of "
-                                                + one(tap)
-                                                + " l a minute."));
+                .ifPresent(tap -> lines.add("That is "
+                        + Math.round(dose.minutes(tap))
+                        + " min with a tap of "
+                        + one(tap)
+                        + " l a minute."));
     }
 
     private static void hours(BedSoil soil, Dose dose, GardenWater water, List<String> lines) {
         Figure intake = soil.soil().intake();
         double hours = dose.hours(intake.low());
         if (hours >= water.data().figures().figure("slowIntake").is()) {
-            lines.add(
-                    "This soil takes it in over "
-                            + Math.round(hours)
-                            + " h or more ("
-                            + intake.seen().words()
-                            + "); give it in turns if it stands.");
+            lines.add("This soil takes it in over "
+                    + Math.round(hours)
+                    + " h or more ("
+                    + intake.seen().words()
+                    + "); give it in turns if it stands.");
         }
     }
 
-    private static void splits(
-            BedSoil soil, Situation situation, GardenWater water, List<String> lines) {
+    private static void splits(BedSoil soil, Situation situation, GardenWater water, List<String> lines) {
         Figure share = water.data().figures().figure("ripeDose");
         Figure wait = water.data().figures().figure("ripeWait");
         for (var planting : soil.plantings()) {
             Optional<CropWater.Period> splits = planting.water().splits();
             if (splits.isPresent() && within(splits.get(), planting.crop(), situation)) {
-                lines.add(
-                        splits.get().why()
-                                + " Give at most "
-                                + Math.round(100 * share.is())
-                                + " % at once, the rest "
-                                + Math.round(wait.is())
-                                + " days later ("
-                                + share.seen().words()
-                                + ").");
+                lines.add(splits.get().why()
+                        + " Give at most "
+                        + Math.round(100 * share.is())
+                        + " % at once, the rest "
+                        + Math.round(wait.is())
+                        + " days later ("
+                        + share.seen().words()
+                        + ").");
                 return;
             }
         }
     }
 
     private static boolean within(CropWater.Period period, Crop crop, Situation situation) {
-        LocalDate from = period.from().in(situation.season(), crop, situation.world().stages());
-        LocalDate to = period.to().in(situation.season(), crop, situation.world().stages());
+        LocalDate from =
+                period.from().in(situation.season(), crop, situation.world().stages());
+        LocalDate to =
+                period.to().in(situation.season(), crop, situation.world().stages());
         return !situation.day().isBefore(from) && !situation.day().isAfter(to);
     }
 
     static Amount newPlants(GardenWater water, Situation situation) {
-        int bushes =
-                situation.subject().plants().stream()
-                        .mapToInt(plant -> plant.plant().bushes())
-                        .sum();
+        int bushes = situation.subject().plants().stream()
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
         Figure radius = water.data().figures().figure("newRootRadius");
-        Figure week =
-                situation
-                        .subject()
-                        .crop()
-                        .flatMap(crop -> CropWater.of(crop, water.data().figures()))
-                        .map(CropWater::weeklyNeed)
-                        .orElseThrow();
-        double metres =
-                situation.subject().plants().stream()
-                        .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
-                        .sum();
-        double ground =
-                metres > 0
-                        ? metres * 2 * radius.is()
-                        : bushes * Math.PI * radius.is() * radius.is();
+        Figure week = situation
+                .subject()
+                .crop()
+                .flatMap(crop -> CropWater.of(crop, water.data().figures()))
+                .map(CropWater::weeklyNeed)
+                .orElseThrow();
+        double metres = situation.subject().plants().stream()
+                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+                .sum();
+        double ground = metres > 0 ? metres * 2 * radius.is() : bushes * Math.PI * radius.is() * radius.is();
         double litres = RootZone.litres(week.is(), ground);
         List<String> sources = new ArrayList<>(week.sources());
         sources.addAll(radius.sources());
@@ -156,13 +144,12 @@ final class WaterDoses {
                 Math.rint(litres),
                 "l",
                 "about " + Math.round(litres) + " l in a week without rain",
-                List.of(
-                        one(week.is())
-                                + " mm a week × "
-                                + one(ground)
-                                + " m² of young roots = "
-                                + litres(litres)
-                                + " l"),
+                List.of(one(week.is())
+                        + " mm a week × "
+                        + one(ground)
+                        + " m² of young roots = "
+                        + litres(litres)
+                        + " l"),
                 sources);
     }
 

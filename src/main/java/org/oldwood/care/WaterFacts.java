@@ -67,8 +67,7 @@ final class WaterFacts implements Advisor {
     }
 
     /** The bed's account; of the whole garden that of the bed for which the fact says most. */
-    private static Optional<BedAccount> account(
-            GardenWater water, String name, Situation situation) {
+    private static Optional<BedAccount> account(GardenWater water, String name, Situation situation) {
         if (situation.subject().bed().isPresent()) {
             return situation.subject().bed().flatMap(water::account);
         }
@@ -91,7 +90,7 @@ final class WaterFacts implements Advisor {
     private static long rank(String name, ShortSpells spells) {
         return switch (name) {
             case FROM, NEXT, AHEAD, BEGINS_IN, DAYS ->
-                    spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
+                spells.first().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE);
             case UNTIL -> spells.last().map(day -> -day.toEpochDay()).orElse(Long.MAX_VALUE);
             default -> -spells.daysShort();
         };
@@ -101,14 +100,13 @@ final class WaterFacts implements Advisor {
         GardenWater made = known;
         if (made == null) {
             Optional<GardenClimate> place = world.stages().climate();
-            made =
-                    new GardenWater(
-                            world.state(),
-                            place.map(GardenClimate::climate).or(() -> declared(world)),
-                            place.map(GardenClimate::weather).orElse(Weather.none()),
-                            world.stages(),
-                            world.crops(),
-                            world.documents());
+            made = new GardenWater(
+                    world.state(),
+                    place.map(GardenClimate::climate).or(() -> declared(world)),
+                    place.map(GardenClimate::weather).orElse(Weather.none()),
+                    world.stages(),
+                    world.crops(),
+                    world.documents());
             known = made;
         }
         return made;
@@ -118,7 +116,8 @@ final class WaterFacts implements Advisor {
         return world.state()
                 .garden()
                 .climate()
-                .flatMap(json -> Climate.of(json, world.documents(), world.documents().problems()));
+                .flatMap(json ->
+                        Climate.of(json, world.documents(), world.documents().problems()));
     }
 
     private static Fact held(BedAccount account, LocalDate day) {
@@ -126,27 +125,17 @@ final class WaterFacts implements Advisor {
         return Fact.number(
                 HELD,
                 share,
-                "about "
-                        + Math.round(100 * share)
-                        + " % of the water that the roots can draw is held on "
-                        + day,
+                "about " + Math.round(100 * share) + " % of the water that the roots can draw is held on " + day,
                 account.soil().sources().toArray(String[]::new));
     }
 
     private static Fact days(BedAccount account, LocalDate day) {
         Optional<LocalDate> first = account.firstShort(day, day.plusDays(180));
-        return first.map(
-                        date ->
-                                Fact.number(
-                                        DAYS,
-                                        account.index(date) - account.index(day),
-                                        "runs short about " + date + " in mean weather"))
-                .orElseGet(
-                        () ->
-                                Fact.number(
-                                        DAYS,
-                                        180,
-                                        "in mean weather does not run short within 180 days"));
+        return first.map(date -> Fact.number(
+                        DAYS,
+                        account.index(date) - account.index(day),
+                        "runs short about " + date + " in mean weather"))
+                .orElseGet(() -> Fact.number(DAYS, 180, "in mean weather does not run short within 180 days"));
     }
 
     @Override

@@ -39,8 +39,7 @@ public final class Window {
     /** A window that says how its ends were found when it is asked. */
     Window(LocalDate first, LocalDate last, Supplier<How> how) {
         if (last.isBefore(first)) {
-            throw new IllegalArgumentException(
-                    "the window ends on " + last + " before it opens on " + first);
+            throw new IllegalArgumentException("the window ends on " + last + " before it opens on " + first);
         }
         this.first = first;
         this.last = last;

@@ -46,9 +46,9 @@ final class AcidifyCommand extends SoilCommand {
     @Override
     SoilSheet told(FeedingBooks books, LimeCase asked) {
         String id = material.orElse(books.liming().usualAcidifier());
-        List<String> known = books.materials().acidifiers().stream().map(Acidifier::id).toList();
-        Acidifier acidifier =
-                books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
+        List<String> known =
+                books.materials().acidifiers().stream().map(Acidifier::id).toList();
+        Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
         return new SoilSheet(
                 Words.amount(asked.areaM2())
                         + " m², from pH "
@@ -68,10 +68,7 @@ final class AcidifyCommand extends SoilCommand {
     SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
         List<String> all = new ArrayList<>(facts);
         if (soil.acidified() > 0) {
-            all.add(
-                    "Given since the test, as sulphur: "
-                            + Words.amount(soil.acidified())
-                            + " g/m².");
+            all.add("Given since the test, as sulphur: " + Words.amount(soil.acidified()) + " g/m².");
         }
         return new SoilSheet(
                 BedsAsked.heading(bed),

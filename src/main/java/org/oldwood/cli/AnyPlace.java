@@ -41,31 +41,22 @@ final class AnyPlace {
     /** The crop's stage dates there, as of a day. */
     Setting setting(Crop crop, LocalDate day, GardenCommand command) {
         Optional<Climate> chosen = climate.map(name -> climate(name, command));
-        double latitude =
-                at.map(text -> latitude(text, command))
-                        .or(() -> chosen.flatMap(Climate::latitude))
-                        .orElseThrow(
-                                () ->
-                                        command.usage(
-                                                "There is no garden here: say where with --at"
-                                                        + " LAT,LON, 52,-2 for example, or with"
-                                                        + " --climate NAME"));
-        chosen.flatMap(Climate::latitude)
-                .filter(its -> its * latitude < 0)
-                .ifPresent(
-                        its -> {
-                            throw command.usage(
-                                    "--climate "
-                                            + climate.orElse("")
-                                            + " lies in the other half of the earth: at latitude "
-                                            + its
-                                            + ", and --at says "
-                                            + latitude
-                                            + ". South is negative.");
-                        });
+        double latitude = at.map(text -> latitude(text, command))
+                .or(() -> chosen.flatMap(Climate::latitude))
+                .orElseThrow(() -> command.usage("There is no garden here: say where with --at"
+                        + " LAT,LON, 52,-2 for example, or with"
+                        + " --climate NAME"));
+        chosen.flatMap(Climate::latitude).filter(its -> its * latitude < 0).ifPresent(its -> {
+            throw command.usage("--climate "
+                    + climate.orElse("")
+                    + " lies in the other half of the earth: at latitude "
+                    + its
+                    + ", and --at says "
+                    + latitude
+                    + ". South is negative.");
+        });
         Stages stages = stages(chosen, latitude);
-        return new Setting(
-                Hemisphere.of(latitude), (season, stage) -> stages.date(crop, season, stage), day);
+        return new Setting(Hemisphere.of(latitude), (season, stage) -> stages.date(crop, season, stage), day);
     }
 
     private static Stages stages(Optional<Climate> chosen, double latitude) {
@@ -74,23 +65,18 @@ final class AnyPlace {
         }
         Documents documents = Documents.bundled();
         return new ModelledStages(
-                new GardenClimate(latitude, chosen.get(), Weather.none(), documents),
-                Sightings.none(),
-                documents);
+                new GardenClimate(latitude, chosen.get(), Weather.none(), documents), Sightings.none(), documents);
     }
 
     /** What the days were made from. */
     String basis() {
-        return climate.map(
-                        name ->
-                                "Days are modelled from the mean climate of "
-                                        + Climate.bundled(name, Documents.bundled()).name()
-                                        + ".")
-                .orElse(
-                        "Days are by the calendar, for any place in this half of the earth. For"
-                                + " days that follow a climate name one with --climate ("
-                                + String.join(", ", known())
-                                + "), or start a garden that declares its own.");
+        return climate.map(name -> "Days are modelled from the mean climate of "
+                        + Climate.bundled(name, Documents.bundled()).name()
+                        + ".")
+                .orElse("Days are by the calendar, for any place in this half of the earth. For"
+                        + " days that follow a climate name one with --climate ("
+                        + String.join(", ", known())
+                        + "), or start a garden that declares its own.");
     }
 
     private static List<String> known() {
@@ -99,8 +85,7 @@ final class AnyPlace {
 
     private static Climate climate(String name, GardenCommand command) {
         if (!known().contains(name)) {
-            throw command.usage(
-                    "There is no climate \"" + name + "\". " + Nearest.hint(name, known()));
+            throw command.usage("There is no climate \"" + name + "\". " + Nearest.hint(name, known()));
         }
         return Climate.bundled(name, Documents.bundled());
     }
@@ -116,9 +101,8 @@ final class AnyPlace {
         } catch (NumberFormatException e) {
             // told below, with the range
         }
-        throw command.usage(
-                "--at must be latitude -90 to 90, a comma, longitude -180 to 180, 52,-2 for"
-                        + " example, but is "
-                        + text);
+        throw command.usage("--at must be latitude -90 to 90, a comma, longitude -180 to 180, 52,-2 for"
+                + " example, but is "
+                + text);
     }
 }

@@ -29,11 +29,10 @@ final class CalendarCommand extends GardenCommand {
 
     @Override
     Optional<Spelled> spelled() {
-        Spelled own =
-                Spelled.command(
-                        "calendar",
-                        "write the year's tasks as iCalendar files: events and to-dos",
-                        "oldwood calendar --garden demo-data/terrace-school --today 2026-11-25");
+        Spelled own = Spelled.command(
+                "calendar",
+                "write the year's tasks as iCalendar files: events and to-dos",
+                "oldwood calendar --garden demo-data/terrace-school --today 2026-11-25");
         own.value(
                 "--out",
                 "DIR",
@@ -85,16 +84,10 @@ final class CalendarCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this);
         adopt(calendar);
         Export export = new Export(calendar.garden(), looks.layout(), today());
-        Export.Result result =
-                feed.isPresent()
-                        ? export.feed(calendar.items(), path(feed.get()))
-                        : export.pairs(calendar.items(), target(folder()), split());
-        result.files()
-                .forEach(
-                        file ->
-                                tell(
-                                        (result.changed().contains(file) ? "Wrote " : "Unchanged: ")
-                                                + file));
+        Export.Result result = feed.isPresent()
+                ? export.feed(calendar.items(), path(feed.get()))
+                : export.pairs(calendar.items(), target(folder()), split());
+        result.files().forEach(file -> tell((result.changed().contains(file) ? "Wrote " : "Unchanged: ") + file));
         result.notices().forEach(notice -> tell("Note: " + notice));
         Planning.tellNotices(this, calendar.plan().notices());
         return 0;
@@ -118,7 +111,8 @@ final class CalendarCommand extends GardenCommand {
         if (adopt.isEmpty()) {
             return;
         }
-        Adoption adoption = new Adoption(calendar.garden(), looks.layout(), calendar.items().all());
+        Adoption adoption =
+                new Adoption(calendar.garden(), looks.layout(), calendar.items().all());
         for (Path file : adopt) {
             try (InputStream in = Files.newInputStream(path(file))) {
                 adoption.from(in, file.toString());
@@ -126,11 +120,6 @@ final class CalendarCommand extends GardenCommand {
         }
         Adoption.Result result = adoption.keep();
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
-        tell(
-                "Took over "
-                        + result.tasks()
-                        + " tasks; "
-                        + result.strangers()
-                        + " items belong to no task.");
+        tell("Took over " + result.tasks() + " tasks; " + result.strangers() + " items belong to no task.");
     }
 }

@@ -26,10 +26,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, Items i
         Garden garden = folder.garden();
         return new CalendarItems(
                 new Export.Garden(
-                        garden.id(),
-                        garden.name(),
-                        Zone.of(garden.site().zoneName()),
-                        folder.path()),
+                        garden.id(), garden.name(), Zone.of(garden.site().zoneName()), folder.path()),
                 state,
                 plan,
                 new TaskItems(plan.tasks(), begun(state), words(Planning.words(folder))));
@@ -37,7 +34,8 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, Items i
 
     private static Map<String, Integer> begun(GardenState state) {
         Map<String, Integer> begun = new HashMap<>();
-        state.begun().forEach((task, entry) -> begun.put(task, entry.count("percent").orElse(0)));
+        state.begun()
+                .forEach((task, entry) -> begun.put(task, entry.count("percent").orElse(0)));
         return begun;
     }
 

@@ -39,7 +39,8 @@ final class CalendarPublishCommand extends GardenCommand {
     @Option(names = "--dry-run", description = "say what would be done and do nothing")
     boolean dryRun;
 
-    @Mixin ServerAccess access = new ServerAccess();
+    @Mixin
+    ServerAccess access = new ServerAccess();
 
     private final CalendarLooks looks = new CalendarLooks();
 
@@ -58,11 +59,9 @@ final class CalendarPublishCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this);
         URI events = ServerAccess.address(this, url);
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
-        Publish.Target target =
-                new Publish.Target(events, second, access.login(this), access.plainHttp);
-        Publish.Result result =
-                new Publish(calendar.garden(), looks.layout(), today(), dryRun)
-                        .to(target, calendar.items().all());
+        Publish.Target target = new Publish.Target(events, second, access.login(this), access.plainHttp);
+        Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun)
+                .to(target, calendar.items().all());
         if (json) {
             out().json(writer -> write(writer, result));
         } else {
@@ -75,16 +74,15 @@ final class CalendarPublishCommand extends GardenCommand {
         list("new", result.created());
         list("changed", result.changed());
         list("removed", result.removed());
-        out().line(
-                        (dryRun ? "Would write: " : "Written: ")
-                                + result.created().size()
-                                + " new, "
-                                + result.changed().size()
-                                + " changed, "
-                                + result.removed().size()
-                                + " removed; "
-                                + result.unchanged()
-                                + " left as they were.");
+        out().line((dryRun ? "Would write: " : "Written: ")
+                + result.created().size()
+                + " new, "
+                + result.changed().size()
+                + " changed, "
+                + result.removed().size()
+                + " removed; "
+                + result.unchanged()
+                + " left as they were.");
         result.notices().forEach(notice -> tell("Note: " + notice));
         result.refused().forEach(refusal -> err().paragraph(0, refusal));
     }

@@ -54,7 +54,8 @@ final class CalendarReadCommand extends GardenCommand {
     @Option(names = "--yes", description = "note it without asking, with the planned amounts")
     boolean yes;
 
-    @Mixin ServerAccess access = new ServerAccess();
+    @Mixin
+    ServerAccess access = new ServerAccess();
 
     private final CalendarLooks looks = new CalendarLooks();
 
@@ -75,12 +76,9 @@ final class CalendarReadCommand extends GardenCommand {
         takeFrom(parent);
         CalendarItems calendar = CalendarItems.of(this);
         ReadBack.Result result = read(calendar);
-        List<Answer> news =
-                result.answers().stream()
-                        .filter(
-                                answer ->
-                                        !calendar.state().finished().containsKey(answer.identity()))
-                        .toList();
+        List<Answer> news = result.answers().stream()
+                .filter(answer -> !calendar.state().finished().containsKey(answer.identity()))
+                .toList();
         if (json) {
             out().json(writer -> write(writer, news, result.notices()));
         } else {
@@ -97,13 +95,11 @@ final class CalendarReadCommand extends GardenCommand {
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
-        ReadBack back =
-                new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
+        ReadBack back = new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
         for (String name : from) {
             if (ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
-                Publish.Target target =
-                        new Publish.Target(address, address, access.login(this), access.plainHttp);
+                Publish.Target target = new Publish.Target(address, address, access.login(this), access.plainHttp);
                 for (String object :
                         Publish.fetch(calendar.garden(), calendar.items().all(), target)) {
                     back.read(object, name);
@@ -124,14 +120,10 @@ final class CalendarReadCommand extends GardenCommand {
                     case SKIPPED -> "skipped";
                     case UNDER_WAY -> "begun";
                 };
-        String more =
-                answer.what() == Answer.What.UNDER_WAY
-                        ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
-                        : " (" + answer.basis() + ")";
-        out().hanging(
-                        answer.day() + "  " + said + " ".repeat(9 - said.length()),
-                        21,
-                        answer.title() + more);
+        String more = answer.what() == Answer.What.UNDER_WAY
+                ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
+                : " (" + answer.basis() + ")";
+        out().hanging(answer.day() + "  " + said + " ".repeat(9 - said.length()), 21, answer.title() + more);
     }
 
     private static String percent(Answer answer) {
@@ -160,10 +152,9 @@ final class CalendarReadCommand extends GardenCommand {
             return chosen;
         }
         for (Answer answer : answers) {
-            Optional<Amount> planned =
-                    answer.what() == Answer.What.DONE
-                            ? calendar.plan().find(answer.identity()).flatMap(Task::amount)
-                            : Optional.empty();
+            Optional<Amount> planned = answer.what() == Answer.What.DONE
+                    ? calendar.plan().find(answer.identity()).flatMap(Task::amount)
+                    : Optional.empty();
             chosen.add(new Chosen(answer, planned.flatMap(amount -> other(in, answer, amount))));
         }
         return chosen;
@@ -180,15 +171,14 @@ final class CalendarReadCommand extends GardenCommand {
     /** What was done where it was not what was planned. */
     private Optional<Double> other(BufferedReader in, Answer answer, Amount planned) {
         try {
-            String text =
-                    asked(
-                            in,
-                            answer.title()
-                                    + ": planned "
-                                    + planned.words()
-                                    + ". How much was it, in "
-                                    + planned.unit()
-                                    + "? (nothing: as planned)");
+            String text = asked(
+                    in,
+                    answer.title()
+                            + ": planned "
+                            + planned.words()
+                            + ". How much was it, in "
+                            + planned.unit()
+                            + "? (nothing: as planned)");
             return text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text));
         } catch (NumberFormatException e) {
             throw usage("an amount is a number, so nothing was noted");
@@ -202,16 +192,11 @@ final class CalendarReadCommand extends GardenCommand {
         Map<String, Json> values = new LinkedHashMap<>();
         values.put("task", new Json.Text(place.at("task"), chosen.answer.identity()));
         chosen.amount.ifPresent(
-                amount ->
-                        values.put(
-                                "amount",
-                                new Json.Num(place.at("amount"), amount, amount.toString())));
+                amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
         values.put("note", new Json.Text(place.at("note"), "from a calendar"));
         int percent = chosen.answer.percent();
         if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
-            values.put(
-                    "percent",
-                    new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
+            values.put("percent", new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
         }
         return new Draft(chosen.answer.day(), kind(chosen.answer), values, place);
     }

@@ -26,11 +26,8 @@ import org.oldwood.store.RecordException;
 final class CheckCommand extends GardenCommand {
     @Override
     Optional<Spelled> spelled() {
-        return Optional.of(
-                Spelled.command(
-                        "check",
-                        "show all that is wrong with the records; silent when all is well",
-                        "oldwood check"));
+        return Optional.of(Spelled.command(
+                "check", "show all that is wrong with the records; silent when all is well", "oldwood check"));
     }
 
     @Override
@@ -82,8 +79,7 @@ final class CheckCommand extends GardenCommand {
 
     private void checkZone(Problems problems) {
         Documents own = Documents.with(gardenPath(), new Problems());
-        own.read(GardenFolder.GARDEN_FILE)
-                .ifPresent(json -> GardenReader.checkZone(json, problems));
+        own.read(GardenFolder.GARDEN_FILE).ifPresent(json -> GardenReader.checkZone(json, problems));
     }
 
     /** Adds the journal up; returns the questions. */
@@ -96,13 +92,10 @@ final class CheckCommand extends GardenCommand {
         future(folder, problems);
         MaterialNames materials = new MaterialNames(folder.documents());
         materials.check(state.entries(), problems);
-        folder.documents()
-                .read(GardenFolder.GARDEN_FILE)
-                .ifPresent(
-                        json -> {
-                            materials.checkKept(json, problems);
-                            SiteNames.check(json, folder.documents(), problems);
-                        });
+        folder.documents().read(GardenFolder.GARDEN_FILE).ifPresent(json -> {
+            materials.checkKept(json, problems);
+            SiteNames.check(json, folder.documents(), problems);
+        });
         return state.questions();
     }
 
@@ -120,11 +113,7 @@ final class CheckCommand extends GardenCommand {
         }
     }
 
-    private static void write(
-            JsonWriter json,
-            List<Problem> problems,
-            List<Problem> notices,
-            List<String> questions) {
+    private static void write(JsonWriter json, List<Problem> problems, List<Problem> notices, List<String> questions) {
         json.object();
         write(json.array("problems"), problems);
         write(json.array("notices"), notices);

@@ -25,31 +25,26 @@ final class ChillCommand extends SumCommand {
 
     @Override
     Optional<Spelled> spelled() {
-        return Optional.of(
-                addTo(
-                                Spelled.command(
-                                        "chill",
-                                        "add up the chill of each winter, hour by hour",
-                                        "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
-                                        "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
-                                        "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
-                                        "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
-                                        "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
-                                        "Of a garden it tells what each crop wants beside it."))
-                        .value(
-                                "--model",
-                                "MODEL",
-                                "the chill model, or all; dynamic otherwise",
-                                String.class,
-                                given -> model = Optional.of(given)));
+        return Optional.of(addTo(Spelled.command(
+                        "chill",
+                        "add up the chill of each winter, hour by hour",
+                        "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
+                        "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
+                        "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
+                        "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
+                        "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
+                        "Of a garden it tells what each crop wants beside it."))
+                .value(
+                        "--model",
+                        "MODEL",
+                        "the chill model, or all; dynamic otherwise",
+                        String.class,
+                        given -> model = Optional.of(given)));
     }
 
     @Override
     Stretch usual(Season season, SeasonMethods methods) {
-        return new Stretch(
-                "winter of season " + season.label(),
-                methods.chillFirst(season),
-                methods.chillLast(season));
+        return new Stretch("winter of season " + season.label(), methods.chillFirst(season), methods.chillLast(season));
     }
 
     @Override
@@ -90,14 +85,8 @@ final class ChillCommand extends SumCommand {
         if (key.equals(ALL)) {
             return models.keys().stream().map(models::get).toList();
         }
-        return List.of(
-                models.find(key)
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                "there is no chill model \""
-                                                        + key
-                                                        + "\". "
-                                                        + Nearest.hint(key, models.keys()))));
+        return List.of(models.find(key)
+                .orElseThrow(
+                        () -> usage("there is no chill model \"" + key + "\". " + Nearest.hint(key, models.keys()))));
     }
 }

@@ -17,17 +17,14 @@ final class ChillLines {
                 .put("to", report.to().toString())
                 .put("portions", tenths(report.portions()))
                 .put("answer", report.answer().words());
-        report.need()
-                .ifPresent(
-                        need ->
-                                json.put("model", need.model())
-                                        .put("given", tenths(need.total()))
-                                        .put("wanted", need.wants().is())
-                                        .put("wantedLeast", need.wants().low())
-                                        .put("wantedMost", need.wants().high())
-                                        .put("unit", need.wants().unit())
-                                        .put("seen", need.wants().seen().words())
-                                        .put("sources", need.wants().sources()));
+        report.need().ifPresent(need -> json.put("model", need.model())
+                .put("given", tenths(need.total()))
+                .put("wanted", need.wants().is())
+                .put("wantedLeast", need.wants().low())
+                .put("wantedMost", need.wants().high())
+                .put("unit", need.wants().unit())
+                .put("seen", need.wants().seen().words())
+                .put("sources", need.wants().sources()));
         json.put("words", report.verdict()).endObject();
     }
 

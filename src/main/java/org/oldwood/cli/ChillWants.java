@@ -26,19 +26,11 @@ import org.oldwood.store.JsonWriter;
  * @param least the chill of the poorest winter, in that model's unit
  * @param answers how many winters gave enough, perhaps enough, too little
  */
-record ChillWants(
-        Crop crop,
-        Optional<ChillNeed> need,
-        String model,
-        double least,
-        Map<Answer, Integer> answers) {
+record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double least, Map<Answer, Integer> answers) {
 
     /** For each crop that grows in a garden, in the order of their names. */
     static List<ChillWants> of(
-            GardenFolder folder,
-            GardenState state,
-            HourlySeries series,
-            List<SumReport.Line> winters) {
+            GardenFolder folder, GardenState state, HourlySeries series, List<SumReport.Line> winters) {
         ChillModels models = ChillModels.read(folder.documents());
         return state.standing().stream()
                 .map(each -> each.plant().crop())
@@ -48,23 +40,22 @@ record ChillWants(
                 .toList();
     }
 
-    private static ChillWants of(
-            Crop crop, ChillModels models, HourlySeries series, List<SumReport.Line> winters) {
+    private static ChillWants of(Crop crop, ChillModels models, HourlySeries series, List<SumReport.Line> winters) {
         Optional<ChillNeed> need = CropStages.of(crop).chill();
         Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
         if (need.isEmpty()) {
             return new ChillWants(crop, need, "", 0, answers);
         }
         ChillModels.ChillModel model = models.get(need.get().model());
-        double[][] totals =
-                series.sums(
-                        List.of(model.begin()),
-                        winters.stream().map(each -> each.stretch().days()).toList());
+        double[][] totals = series.sums(
+                List.of(model.begin()),
+                winters.stream().map(each -> each.stretch().days()).toList());
         double least = Double.POSITIVE_INFINITY;
         for (double total : totals[0]) {
             least = Math.min(least, total);
             answers.merge(
-                    new ChillReport.Need(model.key(), model.name(), total, need.get().need())
+                    new ChillReport.Need(
+                                    model.key(), model.name(), total, need.get().need())
                             .answer(),
                     1,
                     Integer::sum);
@@ -81,11 +72,9 @@ record ChillWants(
             return crop.name() + ": what it wants is not known.";
         }
         var wants = need.get().need();
-        String range =
-                wants.low() < wants.high()
-                        ? String.format(
-                                Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
-                        : "";
+        String range = wants.low() < wants.high()
+                ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
+                : "";
         return crop.name()
                 + " wants "
                 + wants.inWords()
@@ -107,9 +96,7 @@ record ChillWants(
                     + " here, "
                     + (count(Answer.MET) == 1
                             ? "enough"
-                            : count(Answer.SHORT) == 1
-                                    ? "too little"
-                                    : "enough by some sources, short by others");
+                            : count(Answer.SHORT) == 1 ? "too little" : "enough by some sources, short by others");
         }
         List<String> parts = new ArrayList<>();
         parts.add("enough in " + count(Answer.MET) + " of " + all + " winters");

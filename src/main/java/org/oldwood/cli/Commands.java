@@ -8,8 +8,7 @@ import java.util.function.Supplier;
 
 /** The commands by name: one line each, in the order in which the help lists them. */
 final class Commands {
-    private static final Map<String, Supplier<? extends GardenCommand>> TABLE =
-            new LinkedHashMap<>();
+    private static final Map<String, Supplier<? extends GardenCommand>> TABLE = new LinkedHashMap<>();
 
     static {
         TABLE.put("start", StartCommand::new);

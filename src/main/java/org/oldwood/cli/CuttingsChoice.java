@@ -18,10 +18,7 @@ final class CuttingsChoice {
             description = "the crop, blackcurrant for example; of a garden's lots only that crop's")
     Optional<String> cropId = Optional.empty();
 
-    @Option(
-            names = "--form",
-            paramLabel = "FORM",
-            description = "how the plants will be grown: stool, leg, cordon …")
+    @Option(names = "--form", paramLabel = "FORM", description = "how the plants will be grown: stool, leg, cordon …")
     Optional<String> form = Optional.empty();
 
     @Option(
@@ -30,50 +27,33 @@ final class CuttingsChoice {
             description = "hardwood (all buds kept), disbudded (for a leg), layer, sucker …")
     Optional<String> method = Optional.empty();
 
-    @Option(
-            names = "--cut",
-            paramLabel = "CUT",
-            description = "what is cut at planting out: hard, light or none")
+    @Option(names = "--cut", paramLabel = "CUT", description = "what is cut at planting out: hard, light or none")
     Optional<String> cut = Optional.empty();
 
     Crop crop(Crops crops, GardenCommand command) {
         String id = cropId.orElseThrow(() -> command.usage("Say which crop: --crop blackcurrant"));
         return crops.find(id)
-                .orElseThrow(
-                        () ->
-                                command.usage(
-                                        "There is no crop \""
-                                                + id
-                                                + "\". "
-                                                + Nearest.hint(id, crops.ids())));
+                .orElseThrow(() -> command.usage("There is no crop \"" + id + "\". " + Nearest.hint(id, crops.ids())));
     }
 
     /** The course chosen, with the form's defaults where nothing was said. */
     Course course(Crop crop, GardenCommand command) {
-        Propagation all =
-                Propagation.of(crop)
-                        .orElseThrow(
-                                () ->
-                                        command.usage(
-                                                "Nothing is known of raising "
-                                                        + crop.plural()
-                                                        + " from cuttings"));
+        Propagation all = Propagation.of(crop)
+                .orElseThrow(() -> command.usage("Nothing is known of raising " + crop.plural() + " from cuttings"));
         check("method", method, all.methods().stream().map(it -> it.id()).toList(), command);
         check("form", form, crop.forms(), command);
         String grown = form.orElseGet(() -> grown(crop, all));
-        List<String> cuts =
-                all.plantingOut().cutsFor(grown).stream().map(PlantingOut.Cut::id).toList();
+        List<String> cuts = all.plantingOut().cutsFor(grown).stream()
+                .map(PlantingOut.Cut::id)
+                .toList();
         check("cut", cut, cuts, command);
         return Course.of(crop, grown, method, cut)
-                .orElseThrow(
-                        () ->
-                                command.usage(
-                                        "No yields or no cut at planting are known of "
-                                                + crop.plural()
-                                                + " grown as "
-                                                + grown
-                                                + ". Forms: "
-                                                + String.join(", ", crop.forms())));
+                .orElseThrow(() -> command.usage("No yields or no cut at planting are known of "
+                        + crop.plural()
+                        + " grown as "
+                        + grown
+                        + ". Forms: "
+                        + String.join(", ", crop.forms())));
     }
 
     /** The crop's usual form, or the one that the method makes. */
@@ -82,16 +62,14 @@ final class CuttingsChoice {
         return made.isEmpty() || made.contains(crop.form()) ? crop.form() : made.get(0);
     }
 
-    private static void check(
-            String option, Optional<String> said, List<String> known, GardenCommand command) {
+    private static void check(String option, Optional<String> said, List<String> known, GardenCommand command) {
         if (said.isPresent() && !known.contains(said.get())) {
-            throw command.usage(
-                    "--"
-                            + option
-                            + " is not known here: \""
-                            + said.get()
-                            + "\". "
-                            + Nearest.hint(said.get(), known.stream().distinct().toList()));
+            throw command.usage("--"
+                    + option
+                    + " is not known here: \""
+                    + said.get()
+                    + "\". "
+                    + Nearest.hint(said.get(), known.stream().distinct().toList()));
         }
     }
 }

@@ -48,14 +48,13 @@ final class CuttingsCommand extends GardenCommand {
     @Parameters(arity = "0..1", paramLabel = "LOT", description = "one lot, in full")
     Optional<String> lotId = Optional.empty();
 
-    @Mixin CuttingsChoice choice = new CuttingsChoice();
+    @Mixin
+    CuttingsChoice choice = new CuttingsChoice();
 
-    @Mixin AnyPlace place = new AnyPlace();
+    @Mixin
+    AnyPlace place = new AnyPlace();
 
-    @Option(
-            names = "--struck",
-            paramLabel = "N",
-            description = "cuttings struck, for a lot not noted")
+    @Option(names = "--struck", paramLabel = "N", description = "cuttings struck, for a lot not noted")
     Optional<Integer> struck = Optional.empty();
 
     @Option(names = "--on", paramLabel = "DATE", description = "the day they were struck")
@@ -84,7 +83,9 @@ final class CuttingsCommand extends GardenCommand {
 
     /** Options that do not go together, or would do nothing, are told and not passed over. */
     private void checkOptions() {
-        long asked = Stream.of(lotId, struck, want, wantKg).filter(Optional::isPresent).count();
+        long asked = Stream.of(lotId, struck, want, wantKg)
+                .filter(Optional::isPresent)
+                .count();
         if (asked > 1) {
             throw usage("Ask one thing: LOT, --struck, --want or --want-kg");
         }
@@ -95,8 +96,7 @@ final class CuttingsCommand extends GardenCommand {
         if (struck.isEmpty() && on.isPresent()) {
             throw usage("--on belongs to --struck N");
         }
-        boolean course =
-                choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
+        boolean course = choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
         if (struck.isEmpty() && !wanted && (course || place.isGiven())) {
             throw usage("Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
         }
@@ -107,8 +107,7 @@ final class CuttingsCommand extends GardenCommand {
 
     private CuttingsGround ground(LocalDate day) throws IOException {
         Optional<GardenFolder> folder = place.isGiven() ? Optional.empty() : folderIfAny();
-        Crops crops =
-                folder.map(GardenFolder::crops).orElseGet(() -> new Crops(Documents.bundled()));
+        Crops crops = folder.map(GardenFolder::crops).orElseGet(() -> new Crops(Documents.bundled()));
         Crop crop = choice.crop(crops, this);
         if (folder.isPresent()) {
             GardenState state = state();
@@ -116,8 +115,7 @@ final class CuttingsCommand extends GardenCommand {
             stopOnProblems(folder.get());
             return CuttingsGround.of(crop, choice.course(crop, this), own);
         }
-        return CuttingsGround.anywhere(
-                crop, choice.course(crop, this), place.setting(crop, day, this));
+        return CuttingsGround.anywhere(crop, choice.course(crop, this), place.setting(crop, day, this));
     }
 
     private static LotBook book(GardenFolder folder, GardenState state) {
@@ -129,8 +127,7 @@ final class CuttingsCommand extends GardenCommand {
         int number = within("--struck", struck.orElse(1));
         CuttingsGround ground = ground(day);
         LotCounts counts = LotCounts.struck(number, day);
-        Forecast forecast =
-                Forecast.of(counts, ground.course(), ground.survival(), ground.setting());
+        Forecast forecast = Forecast.of(counts, ground.course(), ground.survival(), ground.setting());
         if (json) {
             out().json(writer -> LotJson.lot(writer, ground.crop().id(), counts, forecast));
         } else {
@@ -171,11 +168,10 @@ final class CuttingsCommand extends GardenCommand {
 
     private List<LotState> chosen(GardenState state, Crops crops) {
         if (lotId.isPresent() && !state.lots().containsKey(lotId.get())) {
-            throw usage(
-                    "There is no lot \""
-                            + lotId.get()
-                            + "\" in this garden. "
-                            + Nearest.hint(lotId.get(), state.lots().keySet()));
+            throw usage("There is no lot \""
+                    + lotId.get()
+                    + "\" in this garden. "
+                    + Nearest.hint(lotId.get(), state.lots().keySet()));
         }
         choice.cropId.ifPresent(any -> choice.crop(crops, this));
         return state.lots().values().stream()
@@ -195,12 +191,11 @@ final class CuttingsCommand extends GardenCommand {
         }
         CuttingsGround ground = ground(today());
         Season season = season(ground.setting().hemisphere());
-        Want wanted =
-                new Want(
-                        want.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                        wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                        season,
-                        chance);
+        Want wanted = new Want(
+                want.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                season,
+                chance);
         PlanPage page = PlanPage.of(wanted, ground);
         if (json) {
             out().json(page::write);
@@ -220,10 +215,9 @@ final class CuttingsCommand extends GardenCommand {
             }
         }
         Season example = new Season(2030, hemisphere);
-        throw usage(
-                "--by must be a season, "
-                        + example.label()
-                        + " for example, or the year in which it ends, but is "
-                        + text);
+        throw usage("--by must be a season, "
+                + example.label()
+                + " for example, or the year in which it ends, but is "
+                + text);
     }
 }

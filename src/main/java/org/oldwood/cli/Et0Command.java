@@ -63,16 +63,10 @@ final class Et0Command extends GardenCommand {
     @Option(names = "--tmax", paramLabel = "C", description = "highest temperature, °C")
     Optional<Double> tmax = Optional.empty();
 
-    @Option(
-            names = "--rh-min",
-            paramLabel = "PERCENT",
-            description = "lowest relative humidity, %%")
+    @Option(names = "--rh-min", paramLabel = "PERCENT", description = "lowest relative humidity, %%")
     Optional<Double> rhMin = Optional.empty();
 
-    @Option(
-            names = "--rh-max",
-            paramLabel = "PERCENT",
-            description = "highest relative humidity, %%")
+    @Option(names = "--rh-max", paramLabel = "PERCENT", description = "highest relative humidity, %%")
     Optional<Double> rhMax = Optional.empty();
 
     @Option(names = "--wind", paramLabel = "M/S", description = "wind, m/s")
@@ -123,11 +117,8 @@ final class Et0Command extends GardenCommand {
         }
         Optional<Site> site = folderIfAny().map(GardenFolder::garden).map(garden -> garden.site());
         return site.map(place -> new Et0Place(place.latitude(), altitude.orElse(place.heightM())))
-                .orElseThrow(
-                        () ->
-                                usage(
-                                        "the place is not known: give --at LAT,LON, for example"
-                                                + " --at 50.8,4.35, or --garden DIR"));
+                .orElseThrow(() -> usage(
+                        "the place is not known: give --at LAT,LON, for example" + " --at 50.8,4.35, or --garden DIR"));
     }
 
     private double latitude(String text) {
@@ -141,23 +132,21 @@ final class Et0Command extends GardenCommand {
         } catch (NumberFormatException e) {
             // told below
         }
-        throw usage(
-                "--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but"
-                        + " is \""
-                        + text
-                        + "\"");
+        throw usage("--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but"
+                + " is \""
+                + text
+                + "\"");
     }
 
     private EvapotranspirationDay day(Et0Place place, LocalDate date) throws IOException {
         Et0Temperatures temperatures = temperatures(date);
         try {
-            DayWeather weather =
-                    new DayWeather(
-                            temperatures.lowest(),
-                            temperatures.highest(),
-                            Humidity.of(number(rhMin), number(rhMax)),
-                            windAtTwoMetres(),
-                            Sunshine.of(number(sun), number(radiation), coast));
+            DayWeather weather = new DayWeather(
+                    temperatures.lowest(),
+                    temperatures.highest(),
+                    Humidity.of(number(rhMin), number(rhMax)),
+                    windAtTwoMetres(),
+                    Sunshine.of(number(sun), number(radiation), coast));
             return place.day(date, weather);
         } catch (IllegalArgumentException e) {
             throw usage(String.valueOf(e.getMessage()));
@@ -178,15 +167,9 @@ final class Et0Command extends GardenCommand {
             stopOnProblems(folder.get());
         }
         found.ifPresent(known -> alsoTaken.add(known.words()));
-        return found.orElseThrow(
-                () ->
-                        usage(
-                                "give --tmin and --tmax, the day's lowest and highest temperature,"
-                                        + " or a FILE of days"
-                                        + (folder.isEmpty()
-                                                ? ""
-                                                : "; the garden has neither this day in weather.csv"
-                                                        + " nor a climate")));
+        return found.orElseThrow(() -> usage("give --tmin and --tmax, the day's lowest and highest temperature,"
+                + " or a FILE of days"
+                + (folder.isEmpty() ? "" : "; the garden has neither this day in weather.csv" + " nor a climate")));
     }
 
     private OptionalDouble windAtTwoMetres() {
@@ -196,8 +179,7 @@ final class Et0Command extends GardenCommand {
         if (!(windHeightM >= 0.5 && windHeightM <= 200)) {
             throw usage("--wind-height must be from 0.5 to 200 m but is " + windHeightM);
         }
-        return OptionalDouble.of(
-                windHeightM == 2 ? wind.get() : WindSpeed.atTwoMetres(wind.get(), windHeightM));
+        return OptionalDouble.of(windHeightM == 2 ? wind.get() : WindSpeed.atTwoMetres(wind.get(), windHeightM));
     }
 
     private static OptionalDouble number(Optional<Double> value) {
@@ -207,10 +189,9 @@ final class Et0Command extends GardenCommand {
     private int table(Et0Place place) throws IOException {
         String name = file.orElseThrow().toString();
         Problems problems = new Problems();
-        List<String> lines =
-                new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8)
-                        .lines()
-                        .toList();
+        List<String> lines = new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         ThirstTable.Days read = ThirstTable.read(lines, name, coast, problems);
         Et0Table table = Et0Table.of(read, place, name, alsoTaken, problems);
         if (!problems.isEmpty()) {

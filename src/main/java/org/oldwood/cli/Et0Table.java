@@ -25,12 +25,7 @@ record Et0Table(List<Day> days, int passedOver, List<String> alsoTaken) {
     record Day(LocalDate date, EvapotranspirationDay terms) {}
 
     /** Works the days out; one that cannot have been is a problem with its line. */
-    static Et0Table of(
-            ThirstTable.Days read,
-            Et0Place place,
-            String file,
-            List<String> alsoTaken,
-            Problems problems) {
+    static Et0Table of(ThirstTable.Days read, Et0Place place, String file, List<String> alsoTaken, Problems problems) {
         List<Day> days = new ArrayList<>();
         for (ThirstTable.Row row : read.rows()) {
             try {
@@ -40,8 +35,7 @@ record Et0Table(List<Day> days, int passedOver, List<String> alsoTaken) {
                         "impossible-weather",
                         Place.of(file, row.line()),
                         String.valueOf(e.getMessage()),
-                        "Look whether columns are swapped, or their units others than °C, %, m/s, h"
-                                + " and MJ/m².");
+                        "Look whether columns are swapped, or their units others than °C, %, m/s, h" + " and MJ/m².");
             }
         }
         return new Et0Table(days, read.passedOver(), alsoTaken);
@@ -52,27 +46,13 @@ record Et0Table(List<Day> days, int passedOver, List<String> alsoTaken) {
         double sum = 0;
         for (Day day : days) {
             sum += day.terms.penmanMonteith();
-            out.line(
-                    String.format(
-                            Locale.ROOT,
-                            "%s  %6.2f  %10.2f",
-                            day.date,
-                            day.terms.penmanMonteith(),
-                            day.terms.hargreaves()));
+            out.line(String.format(
+                    Locale.ROOT, "%s  %6.2f  %10.2f", day.date, day.terms.penmanMonteith(), day.terms.hargreaves()));
         }
-        out.line(
-                String.format(
-                        Locale.ROOT,
-                        "together    %6.1f mm in %d %s",
-                        sum,
-                        days.size(),
-                        days.size() == 1 ? "day" : "days"));
+        out.line(String.format(
+                Locale.ROOT, "together    %6.1f mm in %d %s", sum, days.size(), days.size() == 1 ? "day" : "days"));
         if (passedOver > 0) {
-            out.paragraph(
-                    0,
-                    passedOver
-                            + (passedOver == 1 ? " day" : " days")
-                            + " without temperatures left out.");
+            out.paragraph(0, passedOver + (passedOver == 1 ? " day" : " days") + " without temperatures left out.");
         }
         basis().forEach(words -> out.hanging("  - ", 4, words));
     }

@@ -18,14 +18,13 @@ record Et0Temperatures(double lowest, double highest, String words) {
     /** A garden's of a day: as measured, else its climate's means; empty where it has neither. */
     static Optional<Et0Temperatures> of(GardenFolder folder, LocalDate today, LocalDate date) {
         Weather weather = Planning.weather(folder, today);
-        Optional<WeatherDay> day =
-                weather.on(date).filter(one -> one.minC().isPresent() && one.maxC().isPresent());
+        Optional<WeatherDay> day = weather.on(date)
+                .filter(one -> one.minC().isPresent() && one.maxC().isPresent());
         if (day.isPresent()) {
-            return Optional.of(
-                    new Et0Temperatures(
-                            day.get().minC().getAsDouble(),
-                            day.get().maxC().getAsDouble(),
-                            "temperatures from " + WeatherFile.NAME));
+            return Optional.of(new Et0Temperatures(
+                    day.get().minC().getAsDouble(),
+                    day.get().maxC().getAsDouble(),
+                    "temperatures from " + WeatherFile.NAME));
         }
         return folder.garden()
                 .climate()

@@ -12,11 +12,10 @@ final class Et0Words {
     private Et0Words() {}
 
     static void print(Out out, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
-        out.line(
-                date
-                        + ": "
-                        + fixed(day.penmanMonteith(), 2)
-                        + " mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)");
+        out.line(date
+                + ": "
+                + fixed(day.penmanMonteith(), 2)
+                + " mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)");
         out.line();
         out.columns(2, terms(day));
         out.line();
@@ -56,8 +55,7 @@ final class Et0Words {
         return rows;
     }
 
-    private static List<String> row(
-            String name, double value, int digits, String unit, String words) {
+    private static List<String> row(String name, double value, int digits, String unit, String words) {
         return List.of(name, fixed(value, digits), unit, words);
     }
 
@@ -65,8 +63,7 @@ final class Et0Words {
         return String.format(Locale.ROOT, "%." + digits + "f", value);
     }
 
-    static void json(
-            JsonWriter json, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
+    static void json(JsonWriter json, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
         json.object();
         members(json, date, day);
         json.put("raMj", round(day.extraterrestrial()))

@@ -62,8 +62,7 @@ final class Failures {
     /** What a command let through. */
     int thrown(Exception thrown, GardenCommand command) {
         if (thrown instanceof RecordException records) {
-            new ProblemWords(command.gardenPath())
-                    .print(err, records.problems(), "; nothing was written.");
+            new ProblemWords(command.gardenPath()).print(err, records.problems(), "; nothing was written.");
             return RECORD_PROBLEMS;
         }
         if (thrown instanceof ParameterException usage) {
@@ -80,8 +79,7 @@ final class Failures {
         if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
             return disk(thrown);
         }
-        err.hanging(
-                "", 2, "oldwood: this is a fault of the program, not of your records: " + thrown);
+        err.hanging("", 2, "oldwood: this is a fault of the program, not of your records: " + thrown);
         StackTraceElement[] trace = thrown.getStackTrace();
         err.hanging(
                 "",

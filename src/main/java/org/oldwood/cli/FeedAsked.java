@@ -96,34 +96,24 @@ final class FeedAsked {
     FeedSheet sheet(GardenCommand command, Documents documents) {
         FeedingBooks books = new FeedingBooks(documents);
         Crop of = crop(command, new Crops(documents));
-        FeedingProfile profile =
-                FeedingProfile.of(of)
-                        .orElseThrow(
-                                () ->
-                                        command.usage(
-                                                "no figures of food are known for " + of.plural()));
+        FeedingProfile profile = FeedingProfile.of(of)
+                .orElseThrow(() -> command.usage("no figures of food are known for " + of.plural()));
         NeedCase asked = needCase(command, books.tables());
-        Need need =
-                beforePlanting
-                        ? Need.beforePlanting(books.tables(), profile, asked)
-                        : Need.of(books.tables(), profile, school(command, profile), asked);
+        Need need = beforePlanting
+                ? Need.beforePlanting(books.tables(), profile, asked)
+                : Need.of(books.tables(), profile, school(command, profile), asked);
         return sheet(of, need, asked, year(command, books, profile, need, asked), books.tables());
     }
 
     private FeedYear year(
-            GardenCommand command,
-            FeedingBooks books,
-            FeedingProfile profile,
-            Need need,
-            NeedCase asked) {
+            GardenCommand command, FeedingBooks books, FeedingProfile profile, Need need, NeedCase asked) {
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Choice choice =
                 Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
-        boolean sand =
-                soil.flatMap(books.tables().soils()::of)
-                        .map(SoilClasses.Row::nitrogen)
-                        .filter(LIGHT::equals)
-                        .isPresent();
+        boolean sand = soil.flatMap(books.tables().soils()::of)
+                .map(SoilClasses.Row::nitrogen)
+                .filter(LIGHT::equals)
+                .isPresent();
         return new FeedYear(
                 need,
                 Balance.of(need.gPerM2(), Nutrients.NONE),
@@ -134,28 +124,17 @@ final class FeedAsked {
                 asked.ground());
     }
 
-    private FeedSheet sheet(
-            Crop of, Need need, NeedCase asked, FeedYear year, FeedingTables tables) {
+    private FeedSheet sheet(Crop of, Need need, NeedCase asked, FeedYear year, FeedingTables tables) {
         List<FeedSheet.Dressing> dressings = new ArrayList<>();
         for (int which = 0; which <= year.dressings().size(); which++) {
             FeedPlan plan = year.dressing(tables, which);
             if (!plan.nothingToDo()) {
-                dressings.add(
-                        new FeedSheet.Dressing(
-                                beforePlanting
-                                        ? "before planting, worked in"
-                                        : FeedCommand.when(year, which),
-                                plan));
+                dressings.add(new FeedSheet.Dressing(
+                        beforePlanting ? "before planting, worked in" : FeedCommand.when(year, which), plan));
             }
         }
         return new FeedSheet(
-                of.plural(),
-                List.of("crop", of.id()),
-                year,
-                dressings,
-                need.lines(),
-                assumed(asked),
-                Optional.empty());
+                of.plural(), List.of("crop", of.id()), year, dressings, need.lines(), assumed(asked), Optional.empty());
     }
 
     private List<String> assumed(NeedCase asked) {
@@ -173,10 +152,9 @@ final class FeedAsked {
             assumed.add("The feeds at hand: usual ones are taken; --material names yours.");
         }
         if (analysis.isPresent()) {
-            assumed.add(
-                    "In which form your feed holds nitrogen and potash: read the label. Blueberries"
-                            + " want no nitrate; red currants, gooseberries and raspberries little"
-                            + " chloride.");
+            assumed.add("In which form your feed holds nitrogen and potash: read the label. Blueberries"
+                    + " want no nitrate; red currants, gooseberries and raspberries little"
+                    + " chloride.");
         }
         return assumed;
     }
@@ -184,27 +162,15 @@ final class FeedAsked {
     private Crop crop(GardenCommand command, Crops crops) {
         String id = crop.orElse("");
         return crops.find(id)
-                .orElseThrow(
-                        () ->
-                                command.usage(
-                                        "there is no crop \""
-                                                + id
-                                                + "\". "
-                                                + hint(id, crops.ids())));
+                .orElseThrow(() -> command.usage("there is no crop \"" + id + "\". " + hint(id, crops.ids())));
     }
 
     private FeedingProfile.School school(GardenCommand command, FeedingProfile profile) {
-        List<String> ids = profile.schools().stream().map(FeedingProfile.School::id).toList();
-        return school.map(
-                        id ->
-                                profile.school(id)
-                                        .orElseThrow(
-                                                () ->
-                                                        command.usage(
-                                                                "there is no school \""
-                                                                        + id
-                                                                        + "\" for this crop. "
-                                                                        + hint(id, ids))))
+        List<String> ids =
+                profile.schools().stream().map(FeedingProfile.School::id).toList();
+        return school.map(id -> profile.school(id)
+                        .orElseThrow(() ->
+                                command.usage("there is no school \"" + id + "\" for this crop. " + hint(id, ids))))
                 .orElseGet(() -> profile.schools().get(0));
     }
 
@@ -214,16 +180,9 @@ final class FeedAsked {
         List<String> known = books.materials().feeds().stream().map(Feed::id).toList();
         boolean usual = materials.isEmpty() && analysis.isEmpty();
         for (String id : usual ? books.tables().usual().forCrop(profile.acidSoil()) : materials) {
-            feeds.add(
-                    books.materials()
-                            .feed(id)
-                            .orElseThrow(
-                                    () ->
-                                            command.usage(
-                                                    "there is no feed \""
-                                                            + id
-                                                            + "\". "
-                                                            + hint(id, known))));
+            feeds.add(books.materials()
+                    .feed(id)
+                    .orElseThrow(() -> command.usage("there is no feed \"" + id + "\". " + hint(id, known))));
         }
         return feeds;
     }
@@ -257,26 +216,22 @@ final class FeedAsked {
         if (growth.isPresent() && !GROWTH.contains(growth.get())) {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
-        soil.filter(texture -> tables.soils().of(texture).isEmpty())
-                .ifPresent(
-                        texture -> {
-                            throw command.usage(
-                                    "there is no soil \""
-                                            + texture
-                                            + "\". "
-                                            + hint(texture, tables.soils().textures()));
-                        });
+        soil.filter(texture -> tables.soils().of(texture).isEmpty()).ifPresent(texture -> {
+            throw command.usage("there is no soil \""
+                    + texture
+                    + "\". "
+                    + hint(texture, tables.soils().textures()));
+        });
         for (String key : indices.keySet()) {
             if (!List.of("P", "K", "Mg").contains(key)) {
                 throw command.usage("--index takes P, K and Mg, as P=1,K=2,Mg=2");
             }
         }
         NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"));
-        NeedCase asked =
-                NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0)))
-                        .withSoil(known)
-                        .withCultivar(cultivar)
-                        .withGrowth(growth.orElse("normal"));
+        NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0)))
+                .withSoil(known)
+                .withCultivar(cultivar)
+                .withGrowth(growth.orElse("normal"));
         return age.map(asked::withAge).orElse(asked);
     }
 

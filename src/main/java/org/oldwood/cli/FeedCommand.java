@@ -21,18 +21,15 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "feed",
         description = "how much of which feed, for a garden's beds or without a garden",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"
-        })
+        footer = {"", "Example:", "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"})
 final class FeedCommand extends GardenCommand {
     private static final List<String> AMOUNTS = List.of("feed-first", "feed-second");
 
     @Parameters(arity = "0..1", paramLabel = "BED", description = "only the plants of this bed")
     Optional<String> bed = Optional.empty();
 
-    @Mixin FeedAsked asked = new FeedAsked();
+    @Mixin
+    FeedAsked asked = new FeedAsked();
 
     @Override
     int run() throws IOException {
@@ -42,13 +39,10 @@ final class FeedCommand extends GardenCommand {
         if (asked.crop.isPresent() && bed.isPresent()) {
             throw usage("name a bed of the garden, or give --crop, not both");
         }
-        Optional<GardenFolder> folder =
-                asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
+        Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         List<FeedSheet> sheets =
-                asked.crop.isPresent()
-                        ? List.of(asked.sheet(this, documents))
-                        : ofGarden(folder.orElseThrow());
+                asked.crop.isPresent() ? List.of(asked.sheet(this, documents)) : ofGarden(folder.orElseThrow());
         folder.ifPresent(this::stopOnProblems);
         GroundSheet.show(this, sheets, documents);
         return 0;
@@ -63,15 +57,12 @@ final class FeedCommand extends GardenCommand {
             if (bed.isEmpty()
                     || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
                 NextTask next = garden.next(stand, AMOUNTS);
-                Season season = next.task().map(Task::season).orElse(garden.state().season());
+                Season season =
+                        next.task().map(Task::season).orElse(garden.state().season());
                 StandFeed.of(books, garden.situation(stand, season))
                         .ifPresentOrElse(
                                 food -> sheets.add(sheet(stand, food, season, books, next)),
-                                () ->
-                                        tell(
-                                                "No figures of food are known for "
-                                                        + stand.words()
-                                                        + "."));
+                                () -> tell("No figures of food are known for " + stand.words() + "."));
             }
         }
         if (sheets.isEmpty()) {
@@ -79,12 +70,13 @@ final class FeedCommand extends GardenCommand {
         }
         Planning.tellNotices(
                 this,
-                garden.plan().notices().stream().filter(it -> it.startsWith("Feed ")).toList());
+                garden.plan().notices().stream()
+                        .filter(it -> it.startsWith("Feed "))
+                        .toList());
         return sheets;
     }
 
-    private static FeedSheet sheet(
-            Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
+    private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
         FeedYear year = food.year();
         List<FeedSheet.Dressing> dressings = new ArrayList<>();
         for (int which = year.begun() ? 1 : 0; which < AMOUNTS.size(); which++) {
@@ -113,8 +105,6 @@ final class FeedCommand extends GardenCommand {
 
     /** When a dressing of a year is given, in words. */
     static String when(FeedYear year, int which) {
-        return which < year.dressings().size()
-                ? year.dressings().get(which).words()
-                : "the rest, some weeks later";
+        return which < year.dressings().size() ? year.dressings().get(which).words() : "the rest, some weeks later";
     }
 }

@@ -49,7 +49,8 @@ record FeedSheet(
         out.hanging(
                 "  Need   ",
                 9,
-                FeedPlan.inWords(balance.need()) + " g/m² a year, by " + year.need().school());
+                FeedPlan.inWords(balance.need()) + " g/m² a year, by "
+                        + year.need().school());
         if (balance.given().sum() > 0) {
             out.hanging("  Given  ", 9, FeedPlan.inWords(balance.given()) + " g/m²");
         }
@@ -74,11 +75,7 @@ record FeedSheet(
             }
         }
         if (!untold.isEmpty()) {
-            lines.add(
-                    year.need().school()
-                            + " tells no need of "
-                            + String.join(", ", untold)
-                            + "; none is reckoned.");
+            lines.add(year.need().school() + " tells no need of " + String.join(", ", untold) + "; none is reckoned.");
         }
         return lines;
     }
@@ -91,10 +88,7 @@ record FeedSheet(
         for (Recipe.Part part : plan.parts()) {
             part.feed()
                     .notRead()
-                    .forEach(
-                            mark ->
-                                    out.hanging(
-                                            "         * ", 11, part.feed().name() + ": " + mark));
+                    .forEach(mark -> out.hanging("         * ", 11, part.feed().name() + ": " + mark));
         }
     }
 
@@ -123,19 +117,12 @@ record FeedSheet(
 
     private Optional<String> latest(FeedPlan plan) {
         return year.latest(plan)
-                .map(
-                        day ->
-                                "its nitrogen no later than "
-                                        + words(day)
-                                        + " (half a year later south of the equator)");
+                .map(day -> "its nitrogen no later than " + words(day) + " (half a year later south of the equator)");
     }
 
     private static String words(MonthDay day) {
         String month = day.getMonth().name();
-        return day.getDayOfMonth()
-                + " "
-                + month.charAt(0)
-                + month.substring(1).toLowerCase(Locale.ROOT);
+        return day.getDayOfMonth() + " " + month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
     }
 
     @Override
@@ -145,7 +132,11 @@ record FeedSheet(
         if (!dressings.isEmpty()) {
             ids.addAll(GENERAL);
         }
-        return ids.stream().map(all::find).flatMap(Optional::stream).map(it -> it.line()).toList();
+        return ids.stream()
+                .map(all::find)
+                .flatMap(Optional::stream)
+                .map(it -> it.line())
+                .toList();
     }
 
     @Override

@@ -52,12 +52,10 @@ final class FeelWords {
         out.line();
         out.line("On " + guide.soils() + ":");
         for (Soil.FeelClass one : guide.classes()) {
-            String mark =
-                    one.seen().equals(Seen.READ.key())
-                            ? ""
-                            : " (" + Seen.parse(one.seen()).words() + ")";
-            out.hanging(
-                    "  " + one.word() + " (" + WaterWords.range(one) + "): ", 4, one.text() + mark);
+            String mark = one.seen().equals(Seen.READ.key())
+                    ? ""
+                    : " (" + Seen.parse(one.seen()).words() + ")";
+            out.hanging("  " + one.word() + " (" + WaterWords.range(one) + "): ", 4, one.text() + mark);
         }
     }
 }

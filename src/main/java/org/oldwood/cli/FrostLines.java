@@ -25,14 +25,9 @@ final class FrostLines {
     static List<String> of(CropFrost frost) {
         List<String> lines = new ArrayList<>();
         frost.stages().forEach(each -> lines.add(inWords(each)));
-        lines.add(
-                frost.bloomRisk()
-                        .map(
-                                risk ->
-                                        "Frost harms it in flower or just after in "
-                                                + ofHundred(risk)
-                                                + " of 100 years.")
-                        .orElse("What cold its flowers stand is not known."));
+        lines.add(frost.bloomRisk()
+                .map(risk -> "Frost harms it in flower or just after in " + ofHundred(risk) + " of 100 years.")
+                .orElse("What cold its flowers stand is not known."));
         return lines;
     }
 

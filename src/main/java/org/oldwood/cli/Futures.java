@@ -47,8 +47,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         }
         boolean cutDown = school.target(bush).total() == 0 && form.craft().equals("renewal");
         School aim = cutDown ? form.school() : school;
-        Outlook.Basis basis =
-                new Outlook.Basis(aim, form.form(), Yield.read(crop), newShoots.get());
+        Outlook.Basis basis = new Outlook.Basis(aim, form.form(), Yield.read(crop), newShoots.get());
         all.put(PLAN, Outlook.of(bush, Habit.plan(school, aim), basis, SEASONS));
         all.put(NONE, Outlook.of(bush, Habit.none(), basis, SEASONS));
         if (!done.isEmpty()) {
@@ -63,21 +62,17 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     /** What the outlooks rest on, a sentence each. */
     List<String> notes(Crop crop) {
         List<String> all = new ArrayList<>(said);
-        newShoots.ifPresent(
-                figure ->
-                        all.add(
-                                "New stems a year: "
-                                        + number(figure.is())
-                                        + " ("
-                                        + number(figure.low())
-                                        + " to "
-                                        + number(figure.high())
-                                        + (figure.unit().endsWith("/m") ? ") on a metre. " : "). ")
-                                        + sentence(figure.note())));
-        all.add(
-                "The crop is that of the season after, per plant or row. It rests on assumed weights"
-                        + " of wood by age: read the range. Stems that stay are not let die, and as"
-                        + " many new ones come unpruned.");
+        newShoots.ifPresent(figure -> all.add("New stems a year: "
+                + number(figure.is())
+                + " ("
+                + number(figure.low())
+                + " to "
+                + number(figure.high())
+                + (figure.unit().endsWith("/m") ? ") on a metre. " : "). ")
+                + sentence(figure.note())));
+        all.add("The crop is that of the season after, per plant or row. It rests on assumed weights"
+                + " of wood by age: read the range. Stems that stay are not let die, and as"
+                + " many new ones come unpruned.");
         Yield.read(crop).flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         return all;
     }
@@ -85,18 +80,15 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     private static void unpruned(Unpruned unpruned, List<String> all) {
         all.add(unpruned.words());
         unpruned.crop()
-                .ifPresent(
-                        crop ->
-                                all.add(
-                                        "Without pruning the crop is reckoned down to "
-                                                + percent(crop.is())
-                                                + " % in "
-                                                + unpruned.winters().orElse(crop).inWords()
-                                                + " ("
-                                                + percent(crop.low())
-                                                + " to "
-                                                + percent(crop.high())
-                                                + " %), and no further, of which nothing is known."));
+                .ifPresent(crop -> all.add("Without pruning the crop is reckoned down to "
+                        + percent(crop.is())
+                        + " % in "
+                        + unpruned.winters().orElse(crop).inWords()
+                        + " ("
+                        + percent(crop.low())
+                        + " to "
+                        + percent(crop.high())
+                        + " %), and no further, of which nothing is known."));
     }
 
     private static long percent(double share) {
@@ -104,20 +96,15 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     }
 
     private static String sentence(String note) {
-        return note.isEmpty()
-                ? ""
-                : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
+        return note.isEmpty() ? "" : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
     }
 
     private static String number(double value) {
-        return value == Math.rint(value)
-                ? Long.toString((long) value)
-                : Double.toString(Math.round(value * 10) / 10.0);
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(Math.round(value * 10) / 10.0);
     }
 
     /** What was taken by the season's name. */
-    static SortedMap<String, Stems> labelled(
-            SortedMap<Integer, Stems> taken, Hemisphere hemisphere) {
+    static SortedMap<String, Stems> labelled(SortedMap<Integer, Stems> taken, Hemisphere hemisphere) {
         SortedMap<String, Stems> past = new TreeMap<>();
         taken.forEach((year, stems) -> past.put(new Season(year, hemisphere).label(), stems));
         return past;
@@ -131,11 +118,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         }
         return past.entrySet().stream()
                 .map(each -> each.getKey() + " " + some(each.getValue()))
-                .collect(
-                        Collectors.joining(
-                                "; ",
-                                "You took out, by season (the last three are repeated): ",
-                                "."));
+                .collect(Collectors.joining("; ", "You took out, by season (the last three are repeated): ", "."));
     }
 
     private static String some(Stems taken) {

@@ -62,9 +62,7 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** The command's own options; those of all commands are added. */
     CommandSpec ownSpec() {
-        return spelled()
-                .map(own -> own.spec(this))
-                .orElseGet(() -> CommandSpec.forAnnotatedObject(this));
+        return spelled().map(own -> own.spec(this)).orElseGet(() -> CommandSpec.forAnnotatedObject(this));
     }
 
     /** The command's own options where they are spelled in code; else annotations tell them. */
@@ -82,10 +80,9 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
     final ParameterException noSuch(String what, String id, List<String> known) {
-        String hint =
-                Nearest.to(id, known)
-                        .map(near -> "Did you mean \"" + near + "\"?")
-                        .orElseGet(() -> "There are " + String.join(", ", known) + ".");
+        String hint = Nearest.to(id, known)
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElseGet(() -> "There are " + String.join(", ", known) + ".");
         return usage("there is no " + what + " \"" + id + "\". " + hint);
     }
 
@@ -93,12 +90,11 @@ abstract class GardenCommand implements Callable<Integer> {
         CommandSpec made = spec;
         if (made == null) {
             made = commonOptions().addTo(ownSpec());
-            made.addOption(
-                    OptionSpec.builder("-h", "--help")
-                            .usageHelp(true)
-                            .type(boolean.class)
-                            .description("show this help and stop")
-                            .build());
+            made.addOption(OptionSpec.builder("-h", "--help")
+                    .usageHelp(true)
+                    .type(boolean.class)
+                    .description("show this help and stop")
+                    .build());
             spec = made;
         }
         return made;
@@ -182,12 +178,11 @@ abstract class GardenCommand implements Callable<Integer> {
         } catch (InvalidPathException e) {
             // a name that the system does not take is a name of no file
         }
-        throw new RecordException(
-                new Problem(
-                        "unreadable-file",
-                        Place.of(named),
-                        "is not a file that can be read",
-                        "Check its name, and that you may read it."));
+        throw new RecordException(new Problem(
+                "unreadable-file",
+                Place.of(named),
+                "is not a file that can be read",
+                "Check its name, and that you may read it."));
     }
 
     /**
@@ -221,9 +216,7 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** The garden's folder for a command that works without one too; a named one must be there. */
     final Optional<GardenFolder> folderIfAny() throws IOException {
-        boolean there =
-                gardenDir.isPresent()
-                        || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
+        boolean there = gardenDir.isPresent() || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
         return there ? Optional.of(folder()) : Optional.empty();
     }
 
@@ -248,11 +241,9 @@ abstract class GardenCommand implements Callable<Integer> {
 
     /** The day to work as on, in the garden's own time zone. */
     final LocalDate today() {
-        return givenToday.orElseGet(
-                () ->
-                        Today.of(
-                                around().environment(),
-                                opened.map(folder -> folder.garden().site().zoneName())));
+        return givenToday.orElseGet(() -> Today.of(
+                around().environment(),
+                opened.map(folder -> folder.garden().site().zoneName())));
     }
 
     /** The command line was wrong: exit code 2. */

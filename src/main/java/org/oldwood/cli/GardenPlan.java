@@ -19,15 +19,11 @@ record GardenPlan(GardenState state, Situation.World world, Planner planner, Pla
     static GardenPlan of(GardenCommand command, GardenFolder folder) throws IOException {
         GardenState state = command.state();
         Stages stages = Planning.stages(folder, state);
-        Planner planner =
-                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
+        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
         Plan plan = planner.plan();
         command.stopOnProblems(folder);
         return new GardenPlan(
-                state,
-                new Situation.World(state, stages, folder.crops(), folder.documents()),
-                planner,
-                plan);
+                state, new Situation.World(state, stages, folder.crops(), folder.documents()), planner, plan);
     }
 
     /** A bed or stand in a season, as of the state's own day. */

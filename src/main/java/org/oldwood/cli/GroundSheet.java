@@ -17,17 +17,15 @@ interface GroundSheet {
     void write(JsonWriter json, Cautions all);
 
     /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
-    static void show(
-            GardenCommand command, List<? extends GroundSheet> sheets, Documents documents) {
+    static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents) {
         Cautions cautions = Cautions.read(documents);
         Out out = command.out();
         if (command.json) {
-            out.json(
-                    writer -> {
-                        writer.object().put("format", 1).array("ground");
-                        sheets.forEach(sheet -> sheet.write(writer, cautions));
-                        writer.endArray().endObject();
-                    });
+            out.json(writer -> {
+                writer.object().put("format", 1).array("ground");
+                sheets.forEach(sheet -> sheet.write(writer, cautions));
+                writer.endArray().endObject();
+            });
             return;
         }
         Set<String> lines = new LinkedHashSet<>();

@@ -21,26 +21,19 @@ final class HeatCommand extends SumCommand {
 
     @Override
     Optional<Spelled> spelled() {
-        return Optional.of(
-                addTo(
-                                Spelled.command(
-                                        "heat",
-                                        "add up the heat of each spring and summer",
-                                        "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
-                                        "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
-                                        "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
-                        .value(
-                                "--model",
-                                "MODEL",
-                                "sine, simple or hours; sine otherwise",
-                                String.class,
-                                given -> model = given)
-                        .value(
-                                "--base",
-                                "C",
-                                "base, °C; 5 otherwise",
-                                Double.class,
-                                given -> base = Optional.of(given)));
+        return Optional.of(addTo(Spelled.command(
+                        "heat",
+                        "add up the heat of each spring and summer",
+                        "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
+                        "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
+                        "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
+                .value(
+                        "--model",
+                        "MODEL",
+                        "sine, simple or hours; sine otherwise",
+                        String.class,
+                        given -> model = given)
+                .value("--base", "C", "base, °C; 5 otherwise", Double.class, given -> base = Optional.of(given)));
     }
 
     @Override
@@ -54,7 +47,8 @@ final class HeatCommand extends SumCommand {
     }
 
     private double baseC(Documents documents) {
-        return base.orElseGet(() -> SeasonMethods.read(documents).heatSum().base().is());
+        return base.orElseGet(
+                () -> SeasonMethods.read(documents).heatSum().base().is());
     }
 
     @Override
@@ -66,10 +60,9 @@ final class HeatCommand extends SumCommand {
         double baseC = baseC(documents);
         double[] totals = new double[stretches.size()];
         for (int i = 0; i < totals.length; i++) {
-            totals[i] =
-                    model.equals("simple")
-                            ? series.simpleDegreeDays(baseC, stretches.get(i))
-                            : series.degreeDays(baseC, stretches.get(i));
+            totals[i] = model.equals("simple")
+                    ? series.simpleDegreeDays(baseC, stretches.get(i))
+                    : series.degreeDays(baseC, stretches.get(i));
         }
         return new double[][] {totals};
     }
@@ -77,12 +70,11 @@ final class HeatCommand extends SumCommand {
     @Override
     List<Measure> measures(Documents documents) {
         String model = chosen();
-        return List.of(
-                new Measure(
-                        model,
-                        model.equals("hours")
-                                ? "growing degree hours"
-                                : "degree days above " + baseC(documents) + " °C (" + model + ")"));
+        return List.of(new Measure(
+                model,
+                model.equals("hours")
+                        ? "growing degree hours"
+                        : "degree days above " + baseC(documents) + " °C (" + model + ")"));
     }
 
     private String chosen() {

@@ -20,11 +20,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "ledger",
         description = "all that each bed was given, and its nutrients by season",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood ledger upper-terrace --garden demo-data/terrace-school"
-        })
+        footer = {"", "Example:", "  oldwood ledger upper-terrace --garden demo-data/terrace-school"})
 final class LedgerCommand extends GardenCommand {
     @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed")
     Optional<String> bed = Optional.empty();
@@ -34,10 +30,9 @@ final class LedgerCommand extends GardenCommand {
         GardenFolder folder = folder();
         GardenState state = state();
         BedsAsked.check(this, bed, state);
-        List<BedLedger> ledgers =
-                BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
-                        .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get()))
-                        .toList();
+        List<BedLedger> ledgers = BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
+                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get()))
+                .toList();
         if (json) {
             out().json(writer -> LedgerJson.write(writer, ledgers));
             return 0;
@@ -58,11 +53,9 @@ final class LedgerCommand extends GardenCommand {
             for (BedLedger.Line line : ledger.lines()) {
                 if (line.season().equals(sum.season())) {
                     String brings = LedgerWords.brings(line);
-                    rows.add(
-                            List.of(
-                                    Dates.shortDay(line.date()),
-                                    LedgerWords.what(line)
-                                            + (brings.isEmpty() ? "" : ": " + brings)));
+                    rows.add(List.of(
+                            Dates.shortDay(line.date()),
+                            LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings)));
                     line.notRead().forEach(each -> notRead.add(line.name() + ": " + each));
                 }
             }

@@ -18,11 +18,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "lime",
         description = "how much lime raises the pH, for a garden's beds or without a garden",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"
-        })
+        footer = {"", "Example:", "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"})
 final class LimeCommand extends SoilCommand {
     @Option(names = "--depth", paramLabel = "CM", description = "how deep, cm; 20 otherwise")
     Optional<Double> depth = Optional.empty();
@@ -54,17 +50,13 @@ final class LimeCommand extends SoilCommand {
 
     @Override
     boolean anyOther() {
-        return depth.isPresent()
-                || stones.isPresent()
-                || percentCaO.isPresent()
-                || percentCaCO3.isPresent();
+        return depth.isPresent() || stones.isPresent() || percentCaO.isPresent() || percentCaCO3.isPresent();
     }
 
     @Override
     LimeCase.Layer layer(FeedingBooks books) {
         return new LimeCase.Layer(
-                depth.orElseGet(() -> books.liming().figure("tableDepth").is()),
-                stones.orElse(0.0));
+                depth.orElseGet(() -> books.liming().figure("tableDepth").is()), stones.orElse(0.0));
     }
 
     @Override

@@ -47,16 +47,13 @@ final class LotList {
             Optional<Forecast> forecast = brief(lot);
             forecast.ifPresent(found -> known.put(lot.id(), found));
         }
-        SeasonTable.of(known, season)
-                .ifPresent(
-                        table ->
-                                out.line()
-                                        .columns(0, table.rows())
-                                        .paragraph(
-                                                0,
-                                                "Kilograms are what is expected of plants that live;"
-                                                        + " oldwood cuttings LOT tells how sure that"
-                                                        + " is, and all seasons."));
+        SeasonTable.of(known, season).ifPresent(table -> out.line()
+                .columns(0, table.rows())
+                .paragraph(
+                        0,
+                        "Kilograms are what is expected of plants that live;"
+                                + " oldwood cuttings LOT tells how sure that"
+                                + " is, and all seasons."));
     }
 
     private Optional<Forecast> brief(LotState lot) {
@@ -84,13 +81,12 @@ final class LotList {
     }
 
     private void heading(LotState lot) {
-        out.line(
-                lot.id()
-                        + "  "
-                        + crops.get(lot.crop()).name()
-                        + ", "
-                        + lot.method()
-                        + lot.parent().map(parent -> " from " + parent).orElse(""));
+        out.line(lot.id()
+                + "  "
+                + crops.get(lot.crop()).name()
+                + ", "
+                + lot.method()
+                + lot.parent().map(parent -> " from " + parent).orElse(""));
     }
 
     /** One lot with all that is known of it. */
@@ -114,32 +110,26 @@ final class LotList {
     private void unknownCut(LotState lot, Forecast forecast) {
         lot.cut()
                 .filter(cut -> !cut.equals(forecast.course().cut().id()))
-                .ifPresent(
-                        cut ->
-                                out.hanging(
-                                        "  ! ",
-                                        4,
-                                        "The cut noted at the strike, "
-                                                + cut
-                                                + ", is not one that is known for this form."));
+                .ifPresent(cut -> out.hanging(
+                        "  ! ",
+                        4,
+                        "The cut noted at the strike, " + cut + ", is not one that is known for this form."));
     }
 
     private static List<String> lost(LotState lot) {
         List<String> lines = new ArrayList<>();
         for (Entry entry : lot.entries()) {
             if (entry.kind() == EntryKind.LOST) {
-                String number =
-                        entry.count("number").isPresent()
-                                ? Integer.toString(entry.count("number").getAsInt())
-                                : "some";
-                lines.add(
-                        "Lost "
-                                + number
-                                + ", "
-                                + Dates.shortDay(entry.date())
-                                + ": "
-                                + entry.text("cause").orElse("cause not noted")
-                                + ".");
+                String number = entry.count("number").isPresent()
+                        ? Integer.toString(entry.count("number").getAsInt())
+                        : "some";
+                lines.add("Lost "
+                        + number
+                        + ", "
+                        + Dates.shortDay(entry.date())
+                        + ": "
+                        + entry.text("cause").orElse("cause not noted")
+                        + ".");
             }
         }
         return lines;
@@ -150,28 +140,20 @@ final class LotList {
         List<String> plants = new ArrayList<>();
         for (Entry entry : lot.entries()) {
             for (String id : entry.ids("plants")) {
-                plants.add(
-                        id
-                                + state.plant(id)
-                                        .flatMap(PlantState::gone)
-                                        .map(gone -> " (gone " + gone.date() + ")")
-                                        .orElse(""));
+                plants.add(id
+                        + state.plant(id)
+                                .flatMap(PlantState::gone)
+                                .map(gone -> " (gone " + gone.date() + ")")
+                                .orElse(""));
             }
         }
-        return plants.isEmpty()
-                ? Optional.empty()
-                : Optional.of("Its plants: " + String.join(", ", plants) + ".");
+        return plants.isEmpty() ? Optional.empty() : Optional.of("Its plants: " + String.join(", ", plants) + ".");
     }
 
     private void parent(LotState lot) {
         book.parentHealth(lot)
                 .map(ParentHealth::warnings)
                 .orElse(List.of())
-                .forEach(
-                        it ->
-                                out.hanging(
-                                        "  ! ",
-                                        4,
-                                        "Parent " + lot.parent().orElse("") + ": " + it.words()));
+                .forEach(it -> out.hanging("  ! ", 4, "Parent " + lot.parent().orElse("") + ": " + it.words()));
     }
 }

@@ -29,20 +29,13 @@ final class LotPage {
                 + " kg";
     }
 
-    static void full(
-            Out out,
-            Crop crop,
-            LotCounts counts,
-            Forecast forecast,
-            Survival survival,
-            List<String> more) {
+    static void full(Out out, Crop crop, LotCounts counts, Forecast forecast, Survival survival, List<String> more) {
         out.paragraph(0, forecast.course().method().name() + ", " + crop.name());
         out.paragraph(2, LotWords.stands(counts));
         summary(out, forecast);
         out.line().columns(2, LotWords.timeline(forecast));
         out.line().columns(2, LotWords.crops(forecast)).line();
-        StrikeWords.measures(forecast.course().method())
-                .forEach(line -> out.hanging("  - ", 4, line));
+        StrikeWords.measures(forecast.course().method()).forEach(line -> out.hanging("  - ", 4, line));
         LotWords.grounds(forecast, survival).forEach(line -> out.hanging("  - ", 4, line));
         more.forEach(line -> out.hanging("  - ", 4, line));
         LotWords.warnings(forecast).forEach(line -> out.hanging("  ! ", 4, line));

@@ -66,20 +66,14 @@ public final class Main {
         Optional<GardenCommand> command = Commands.make(first);
         if (command.isEmpty()) {
             run.err.hanging(
-                    "",
-                    2,
-                    "oldwood: there is no command \""
-                            + first
-                            + "\". "
-                            + Nearest.hint(first, Commands.names()));
+                    "", 2, "oldwood: there is no command \"" + first + "\". " + Nearest.hint(first, Commands.names()));
             run.err.line("Try: oldwood --help");
             return Failures.WRONG_USAGE;
         }
         return execute(first, command.get(), args, run, failures);
     }
 
-    private static int execute(
-            String name, GardenCommand command, List<String> args, Run run, Failures failures) {
+    private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
         List<String> own = args.subList(1, args.size());
         if (command.takes(own)) {
@@ -87,8 +81,7 @@ public final class Main {
         }
         CommandLine root = Settings.root(name, command, own, run.out, run.err);
         root.setParameterExceptionHandler(failures::wrongUsage);
-        root.setExecutionExceptionHandler(
-                (thrown, line, parsed) -> failures.thrown(thrown, line.getCommand()));
+        root.setExecutionExceptionHandler((thrown, line, parsed) -> failures.thrown(thrown, line.getCommand()));
         return root.execute(args.toArray(String[]::new));
     }
 
@@ -105,8 +98,7 @@ public final class Main {
             case "--help", "-h" -> run.out.write(everything().getUsageMessage());
             case "--version", "-V" -> run.out.line("oldwood " + version());
             default -> {
-                run.err.line(
-                        "oldwood: the command comes first, but \"" + option + "\" stands there.");
+                run.err.line("oldwood: the command comes first, but \"" + option + "\" stands there.");
                 run.err.line("Try: oldwood --help");
                 return Failures.WRONG_USAGE;
             }
@@ -132,15 +124,13 @@ public final class Main {
     static CommandLine top() {
         CommandSpec spec = CommandSpec.create().name("oldwood");
         spec.usageMessage()
-                .description(
-                        "From a record of currant, gooseberry, cane and blueberry bushes to dated,"
-                                + " measured, explained tasks.")
+                .description("From a record of currant, gooseberry, cane and blueberry bushes to dated,"
+                        + " measured, explained tasks.")
                 .synopsisSubcommandLabel("COMMAND")
                 .commandListHeading("%nCommands:%n")
                 .footer(
                         "",
-                        "oldwood COMMAND --help tells more of a command; oldwood --version the"
-                                + " version.",
+                        "oldwood COMMAND --help tells more of a command; oldwood --version the" + " version.",
                         "",
                         "Example:",
                         "  oldwood tasks --garden our-garden");

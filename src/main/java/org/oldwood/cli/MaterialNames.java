@@ -30,8 +30,7 @@ final class MaterialNames {
     private void addList(Json value) {
         if (value instanceof Json.Arr list) {
             for (Json item : list.items()) {
-                if (item instanceof Json.Obj material
-                        && material.members().get("id") instanceof Json.Text id) {
+                if (item instanceof Json.Obj material && material.members().get("id") instanceof Json.Text id) {
                     ids.add(id.value());
                 }
             }
@@ -51,8 +50,7 @@ final class MaterialNames {
 
     /** Adds a problem for each material that garden.json keeps and nothing knows. */
     void checkKept(Json garden, Problems problems) {
-        if (garden instanceof Json.Obj object
-                && object.members().get("materials") instanceof Json.Arr kept) {
+        if (garden instanceof Json.Obj object && object.members().get("materials") instanceof Json.Arr kept) {
             for (Json item : kept.items()) {
                 if (item instanceof Json.Text id && !ids.contains(id.value())) {
                     problems.add(

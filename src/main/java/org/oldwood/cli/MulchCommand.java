@@ -66,8 +66,7 @@ final class MulchCommand extends GardenCommand {
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         FeedingBooks books = new FeedingBooks(documents);
-        List<MulchSheet> sheets =
-                alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
+        List<MulchSheet> sheets = alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);
         GroundSheet.show(this, sheets, documents);
         return 0;
@@ -76,15 +75,14 @@ final class MulchCommand extends GardenCommand {
     private MulchSheet told(MulchTables tables) {
         Mulch mulch = mulch(tables);
         double ground = area.orElseThrow();
-        MulchPlan plan =
-                MulchPlan.of(
-                        mulch,
-                        new MulchPlan.Asked(
-                                ground,
-                                bushes.orElse(0),
-                                gap.orElseGet(() -> tables.collarGap("otherwise").is()),
-                                now.orElse(0.0),
-                                depth.orElseGet(() -> mulch.depth().is())));
+        MulchPlan plan = MulchPlan.of(
+                mulch,
+                new MulchPlan.Asked(
+                        ground,
+                        bushes.orElse(0),
+                        gap.orElseGet(() -> tables.collarGap("otherwise").is()),
+                        now.orElse(0.0),
+                        depth.orElseGet(() -> mulch.depth().is())));
         return new MulchSheet(
                 tables,
                 Words.amount(ground) + " m²",
@@ -99,12 +97,8 @@ final class MulchCommand extends GardenCommand {
     private Mulch mulch(MulchTables tables) {
         String id = material.orElseGet(() -> tables.usual("mulch"));
         return tables.mulch(id)
-                .orElseThrow(
-                        () ->
-                                noSuch(
-                                        "mulch",
-                                        id,
-                                        tables.mulches().stream().map(Mulch::id).toList()));
+                .orElseThrow(() -> noSuch(
+                        "mulch", id, tables.mulches().stream().map(Mulch::id).toList()));
     }
 
     private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
@@ -113,13 +107,7 @@ final class MulchCommand extends GardenCommand {
         }
         String id = under.orElseGet(() -> tables.usual("underlay"));
         return Optional.of(
-                tables.underlay(id)
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                "--under is paper, card or nothing, not \""
-                                                        + id
-                                                        + "\"")));
+                tables.underlay(id).orElseThrow(() -> usage("--under is paper, card or nothing, not \"" + id + "\"")));
     }
 
     private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
@@ -131,42 +119,32 @@ final class MulchCommand extends GardenCommand {
         List<MulchSheet> sheets = new ArrayList<>();
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
             if (bed.isEmpty() || subject.id().equals(bed.get())) {
-                sheets.add(
-                        sheet(
-                                subject,
-                                BedMulch.of(books, garden.situation(subject)),
-                                books.mulches(),
-                                garden.next(subject, List.of("mulch"))));
+                sheets.add(sheet(
+                        subject,
+                        BedMulch.of(books, garden.situation(subject)),
+                        books.mulches(),
+                        garden.next(subject, List.of("mulch"))));
             }
         }
         return sheets;
     }
 
-    private static MulchSheet sheet(
-            Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
-        String there =
-                mulch.layer()
-                        .map(
-                                layer ->
-                                        "About "
-                                                + Words.fixed(mulch.depthNow(), 1)
-                                                + " cm of "
-                                                + layer.mulch().name()
-                                                + " lies there, laid "
-                                                + Words.amount(layer.laidCm())
-                                                + " cm deep on "
-                                                + Dates.shortDay(layer.laid())
-                                                + ".")
-                        .orElse("No mulch was noted here.");
+    private static MulchSheet sheet(Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
+        String there = mulch.layer()
+                .map(layer -> "About "
+                        + Words.fixed(mulch.depthNow(), 1)
+                        + " cm of "
+                        + layer.mulch().name()
+                        + " lies there, laid "
+                        + Words.amount(layer.laidCm())
+                        + " cm deep on "
+                        + Dates.shortDay(layer.laid())
+                        + ".")
+                .orElse("No mulch was noted here.");
         List<String> notes = new ArrayList<>(mulch.notes());
         notes.addAll(tables.remarks(mulch.plan()));
         mulch.nextTopUp()
-                .ifPresent(
-                        day ->
-                                notes.add(
-                                        "A layer laid now wants topping up about "
-                                                + Dates.shortDay(day)
-                                                + "."));
+                .ifPresent(day -> notes.add("A layer laid now wants topping up about " + Dates.shortDay(day) + "."));
         return new MulchSheet(
                 tables,
                 BedsAsked.heading(subject.bed().orElseThrow().bed()),

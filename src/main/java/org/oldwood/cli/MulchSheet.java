@@ -126,8 +126,7 @@ record MulchSheet(
                 .put("barrows", plan.loads(tables.figure("barrow").is()))
                 .put("bags", plan.loads(tables.figure("bag").is()));
         plan.bales().ifPresent(bales -> json.put("bales", bales));
-        underlay.ifPresent(
-                under -> json.put("under", under.id()).put("sheets", plan.sheets(under)));
+        underlay.ifPresent(under -> json.put("under", under.id()).put("sheets", plan.sheets(under)));
         next.ifPresent(words -> json.put("next", words));
         json.put("facts", facts)
                 .put("arithmetic", plan.lines())

@@ -55,10 +55,6 @@ final class NewFolder {
 
     private static RecordException stop(Path file, String message) {
         return new RecordException(
-                new Problem(
-                        "already-there",
-                        Place.of(file.toString()),
-                        message,
-                        "Name another folder."));
+                new Problem("already-there", Place.of(file.toString()), message, "Name another folder."));
     }
 }

@@ -60,17 +60,16 @@ final class NewGarden {
                 note(planting, crop.id() + "-" + number, planted, spacing);
             }
             if (crop.inRows()) {
-                assumed.add(
-                        crop.id()
-                                + "-"
-                                + numbers.get(crop.id())
-                                + ": one row of "
-                                + tenths(length(planting, spacing))
-                                + " m, "
-                                + planting.number()
-                                + " plants "
-                                + spacing.inRow().inWords()
-                                + " apart.");
+                assumed.add(crop.id()
+                        + "-"
+                        + numbers.get(crop.id())
+                        + ": one row of "
+                        + tenths(length(planting, spacing))
+                        + " m, "
+                        + planting.number()
+                        + " plants "
+                        + spacing.inRow().inWords()
+                        + " apart.");
             }
         }
     }
@@ -78,11 +77,9 @@ final class NewGarden {
     private static Spacing spacing(Crop crop, Planting planting) {
         String form = planting.form().orElse(crop.form());
         return crop.spacing(form)
-                .or(
-                        () ->
-                                crop.forms().stream()
-                                        .flatMap(any -> crop.spacing(any).stream())
-                                        .findFirst())
+                .or(() -> crop.forms().stream()
+                        .flatMap(any -> crop.spacing(any).stream())
+                        .findFirst())
                 .orElseThrow(() -> new IllegalStateException(crop.id() + " has no spacing"));
     }
 
@@ -132,12 +129,10 @@ final class NewGarden {
                 .put("zone", site.zoneName())
                 .endObject();
         json.array("beds");
-        areas.forEach(
-                (bed, area) ->
-                        json.object()
-                                .put("id", bed)
-                                .put("areaM2", Double.parseDouble(tenths(area)))
-                                .endObject());
+        areas.forEach((bed, area) -> json.object()
+                .put("id", bed)
+                .put("areaM2", Double.parseDouble(tenths(area)))
+                .endObject());
         json.endArray().endObject().flush();
         return text + "\n";
     }

@@ -26,15 +26,16 @@ record NextTask(Planner planner, Plan plan, Subject subject, List<String> amount
 
     /** {@code on 27 Mar 2027, from 10 Mar 2027 …}, or why nothing is planned. */
     String words() {
-        return task().map(
-                        task -> "on " + Dates.shortDay(task.day()) + ", " + TaskWords.window(task))
-                .orElseGet(() -> "nothing is planned" + why().map(it -> ": " + it).orElse("."));
+        return task().map(task -> "on " + Dates.shortDay(task.day()) + ", " + TaskWords.window(task))
+                .orElseGet(
+                        () -> "nothing is planned" + why().map(it -> ": " + it).orElse("."));
     }
 
     private Optional<String> why() {
         for (Rule rule : planner.rules().all()) {
             if (rule.amount().filter(amounts::contains).isPresent() && rule.concerns(subject)) {
-                Optional<String> because = because(planner.explain(rule, subject).get(0));
+                Optional<String> because =
+                        because(planner.explain(rule, subject).get(0));
                 if (because.isPresent()) {
                     return because;
                 }

@@ -43,18 +43,14 @@ import picocli.CommandLine.Option;
             "  oldwood note --csv notes.csv"
         })
 final class NoteCommand extends GardenCommand {
-    @Option(
-            names = "--csv",
-            paramLabel = "FILE",
-            description = "a table of entries; - for standard input")
+    @Option(names = "--csv", paramLabel = "FILE", description = "a table of entries; - for standard input")
     Optional<String> csv = Optional.empty();
 
     /** Only the kind named is built, so that a note is quick; the help shows all. */
     @Override
     CommandLine commandLine(List<String> arguments) {
         CommandLine line = new CommandLine(commandSpec());
-        Optional<EntryKind> named =
-                arguments.isEmpty() ? Optional.empty() : EntryKind.find(arguments.get(0));
+        Optional<EntryKind> named = arguments.isEmpty() ? Optional.empty() : EntryKind.find(arguments.get(0));
         for (EntryKind kind : named.map(List::of).orElse(List.of(EntryKind.values()))) {
             line.addSubcommand(kind.key(), new NoteKindCommand(kind, this).commandLine(arguments));
         }
@@ -64,8 +60,7 @@ final class NoteCommand extends GardenCommand {
     @Override
     int run() throws IOException {
         if (csv.isEmpty()) {
-            throw usage(
-                    "say what happened (oldwood note --help lists the entries), or give --csv FILE");
+            throw usage("say what happened (oldwood note --help lists the entries), or give --csv FILE");
         }
         String file = csv.get().equals("-") ? "standard input" : csv.get();
         Problems problems = new Problems();
@@ -120,8 +115,7 @@ final class NoteCommand extends GardenCommand {
             return Optional.empty();
         }
         Map<String, Json> values = new LinkedHashMap<>();
-        row.cells()
-                .forEach((key, text) -> values.put(key, value(kind.get(), key, text, row.place())));
+        row.cells().forEach((key, text) -> values.put(key, value(kind.get(), key, text, row.place())));
         Optional<LocalDate> date = date(row, values, problems);
         values.remove("date");
         values.remove("entry");

@@ -14,8 +14,7 @@ final class NoteExamples {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder("  oldwood note ").append(kind.key());
         for (EntryField field : kind.fields()) {
-            boolean one =
-                    !kind.oneNeeded().isEmpty() && kind.oneNeeded().get(0).equals(field.key());
+            boolean one = !kind.oneNeeded().isEmpty() && kind.oneNeeded().get(0).equals(field.key());
             if (field.required() || one || telling(kind, field)) {
                 String option = " --" + field.key() + " " + value(kind, field);
                 if (line.length() + option.length() > Out.WIDTH - 3) {
@@ -48,9 +47,7 @@ final class NoteExamples {
             case STEMS -> "1=5,2=4,3=4,4+=3";
             case SOME_STEMS -> "4+=1";
             case NUMBER, COUNT ->
-                    field.key().equals("grams")
-                            ? "2000"
-                            : Integer.toString((int) Math.max(field.least(), 5));
+                field.key().equals("grams") ? "2000" : Integer.toString((int) Math.max(field.least(), 5));
             case WORD -> field.words().get(0);
             case FLAG -> "true";
             case TASK -> "TASK";

@@ -41,10 +41,7 @@ final class NoteKindCommand extends GardenCommand {
     private final EntryKind kind;
     private final NoteCommand parent;
 
-    @Option(
-            names = "--date",
-            paramLabel = "DATE",
-            description = "the day it happened, year-month-day; today otherwise")
+    @Option(names = "--date", paramLabel = "DATE", description = "the day it happened, year-month-day; today otherwise")
     Optional<LocalDate> date = Optional.empty();
 
     @Parameters(
@@ -121,9 +118,7 @@ final class NoteKindCommand extends GardenCommand {
         }
         Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : kind.fields()) {
-            given(field.key())
-                    .ifPresent(
-                            text -> values.put(field.key(), EntryText.value(field, text, PLACE)));
+            given(field.key()).ifPresent(text -> values.put(field.key(), EntryText.value(field, text, PLACE)));
         }
         takeSubject(values);
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
@@ -142,7 +137,8 @@ final class NoteKindCommand extends GardenCommand {
         }
         Optional<EntryField> missing = subject().filter(field -> !values.containsKey(field.key()));
         if (missing.isPresent()) {
-            throw usage("say which: --" + missing.get().key() + " ID, " + missing.get().help());
+            throw usage("say which: --" + missing.get().key() + " ID, "
+                    + missing.get().help());
         }
         boolean nowhere = !values.containsKey("bed") && !values.containsKey("plant");
         if (kind == EntryKind.WATERED && nowhere) {
@@ -152,16 +148,12 @@ final class NoteKindCommand extends GardenCommand {
 
     /** Of a kind that may be about either, by what the garden has under that name. */
     private EntryField bedOrPlant() {
-        boolean plant =
-                garden().plant(which.orElseThrow()).isPresent() && kind.field("plant").isPresent();
+        boolean plant = garden().plant(which.orElseThrow()).isPresent()
+                && kind.field("plant").isPresent();
         return kind.field(plant ? "plant" : "bed")
                 .or(() -> kind.field("plant"))
                 .orElseThrow(
-                        () ->
-                                usage(
-                                        "what \""
-                                                + which.orElseThrow()
-                                                + "\" is cannot be told; give it with its option"));
+                        () -> usage("what \"" + which.orElseThrow() + "\" is cannot be told; give it with its option"));
     }
 
     private GardenState garden() {
@@ -175,14 +167,8 @@ final class NoteKindCommand extends GardenCommand {
     /** Notes nothing, but shows how each class feels in that bed. */
     private int feel() throws IOException {
         String id = which.or(() -> given("bed")).orElse("");
-        BedState bed =
-                garden().bed(id)
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                id.isEmpty()
-                                                        ? "say which bed: --bed ID"
-                                                        : "there is no bed \"" + id + "\""));
+        BedState bed = garden().bed(id)
+                .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));
         FeelWords.of(out(), bed, folder());
         return 0;
     }

@@ -61,9 +61,7 @@ final class Noting {
         List<Entry> before = folder.journal();
         String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
         for (Draft draft : drafts) {
-            Json.Obj object =
-                    EntryWriter.entry(
-                            previous, draft.date(), draft.kind(), draft.values(), draft.place());
+            Json.Obj object = EntryWriter.entry(previous, draft.date(), draft.kind(), draft.values(), draft.place());
             previous = EntryWriter.idOf(object);
             objects.add(object);
             EntryReader.read(object, problems).ifPresent(entries::add);
@@ -71,10 +69,7 @@ final class Noting {
                 problems.add(
                         "future-entry",
                         draft.place().at("date"),
-                        "is "
-                                + draft.date()
-                                + ", which is still to come; today is "
-                                + command.today(),
+                        "is " + draft.date() + ", which is still to come; today is " + command.today(),
                         "Note what has happened. If the date is right, give --today DATE.");
             }
         }
@@ -92,7 +87,8 @@ final class Noting {
                 .filter(problem -> !before.problems.list().contains(problem))
                 .forEach(problems::add);
         if (!problems.isEmpty()) {
-            throw new RecordException(problems.list().stream().map(Noting::asTyped).toList());
+            throw new RecordException(
+                    problems.list().stream().map(Noting::asTyped).toList());
         }
         Set<String> asked = new HashSet<>(before.state.questions());
         after.state.questions().stream()
@@ -128,8 +124,7 @@ final class Noting {
     private static Added added(GardenFolder folder, List<Entry> journal) {
         Problems problems = new Problems();
         LocalDate all = LocalDate.MAX;
-        GardenState state =
-                new StateBuilder(folder.garden(), folder.crops(), problems).on(all, journal);
+        GardenState state = new StateBuilder(folder.garden(), folder.crops(), problems).on(all, journal);
         return new Added(state, problems);
     }
 
@@ -140,8 +135,7 @@ final class Noting {
             entries.forEach(this::print);
         }
         command.tell(
-                (entries.size() == 1 ? "noted in " : entries.size() + " entries noted in ")
-                        + folder.journalPath());
+                (entries.size() == 1 ? "noted in " : entries.size() + " entries noted in ") + folder.journalPath());
     }
 
     private void print(Entry entry) {
@@ -149,13 +143,7 @@ final class Noting {
                 .hanging(
                         "",
                         2,
-                        entry.id()
-                                + " "
-                                + entry.date()
-                                + " "
-                                + entry.kind().key()
-                                + ": "
-                                + EntryText.inWords(entry));
+                        entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
     }
 
     private void write(JsonWriter json) {

@@ -44,23 +44,20 @@ import org.oldwood.water.WaterFigures;
  * material is told by {@code check} before it is needed.
  */
 final class OwnData {
-    private static final List<String> FOLDERS =
-            List.of("crops", "rules", "materials", "climates", "season", "sources");
+    private static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");
     private static final List<String> SECTIONS =
             List.of("crop", "pruning", "yield", "cuttings", "feeding", "water", "stages");
-    private static final List<String> TABLES =
-            List.of(
-                    "acidifying.json",
-                    "cautions.json",
-                    "feeding.json",
-                    "keep-apart.json",
-                    "liming.json",
-                    "mulching.json",
-                    "soils.json",
-                    "surfaces.json",
-                    "water.json");
-    private static final List<String> MATERIALS =
-            List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
+    private static final List<String> TABLES = List.of(
+            "acidifying.json",
+            "cautions.json",
+            "feeding.json",
+            "keep-apart.json",
+            "liming.json",
+            "mulching.json",
+            "soils.json",
+            "surfaces.json",
+            "water.json");
+    private static final List<String> MATERIALS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
     private static final String JSON = ".json";
     private static final String CROPS = "crops/";
 
@@ -206,14 +203,12 @@ final class OwnData {
 
     private void gather(Json value, Sources sources) {
         if (value instanceof Json.Obj object) {
-            object.members()
-                    .forEach(
-                            (key, member) -> {
-                                if (key.equals("source")) {
-                                    known(member, sources);
-                                }
-                                gather(member, sources);
-                            });
+            object.members().forEach((key, member) -> {
+                if (key.equals("source")) {
+                    known(member, sources);
+                }
+                gather(member, sources);
+            });
         } else if (value instanceof Json.Arr array) {
             array.items().forEach(item -> gather(item, sources));
         }

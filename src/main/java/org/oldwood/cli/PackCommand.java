@@ -47,12 +47,11 @@ final class PackCommand extends GardenCommand {
         archive.add(ABOUT, about(name).getBytes(StandardCharsets.UTF_8));
         Path file = target(FileName.of(name) + "-" + today() + ".zip");
         boolean isNew = archive.write(file, dated());
-        tell(
-                (isNew ? "Wrote " : "Unchanged: ")
-                        + file
-                        + ": "
-                        + archive.count()
-                        + " files, read again and the same. Keep it on another disk, or elsewhere.");
+        tell((isNew ? "Wrote " : "Unchanged: ")
+                + file
+                + ": "
+                + archive.count()
+                + " files, read again and the same. Keep it on another disk, or elsewhere.");
         return 0;
     }
 
@@ -71,9 +70,7 @@ final class PackCommand extends GardenCommand {
 
     private Path target(String name) {
         Path wanted = out.map(this::path).orElse(around().folder());
-        return Files.isDirectory(wanted) || wanted.toString().isEmpty()
-                ? wanted.resolve(name)
-                : wanted;
+        return Files.isDirectory(wanted) || wanted.toString().isEmpty() ? wanted.resolve(name) : wanted;
     }
 
     private LocalDateTime dated() {
@@ -89,8 +86,7 @@ final class PackCommand extends GardenCommand {
             Files.walkFileTree(folder, new Gathering(folder, archive));
             return;
         }
-        try (Journal.Writing held =
-                new Journal(folder.resolve(GardenFolder.JOURNAL_FILE)).begin()) {
+        try (Journal.Writing held = new Journal(folder.resolve(GardenFolder.JOURNAL_FILE)).begin()) {
             Files.walkFileTree(folder, new Gathering(folder, archive));
         }
     }
@@ -127,27 +123,24 @@ final class PackCommand extends GardenCommand {
 
         @Override
         public FileVisitResult preVisitDirectory(Path part, BasicFileAttributes about) {
-            boolean isOther =
-                    !part.equals(folder) && (isHidden(part) || part.endsWith("calendars"));
+            boolean isOther = !part.equals(folder) && (isHidden(part) || part.endsWith("calendars"));
             return isOther ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
         }
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes about) throws IOException {
             String name = folder.relativize(file).toString().replace('\\', '/');
-            boolean canBeMade =
-                    name.endsWith(".zip") || name.endsWith(".ics") || name.endsWith(".html");
+            boolean canBeMade = name.endsWith(".zip") || name.endsWith(".ics") || name.endsWith(".html");
             boolean isOurs = name.equals(ABOUT) || name.equals(Archive.SUMS);
             if (!about.isRegularFile() || isHidden(file) || canBeMade || isOurs) {
                 return FileVisitResult.CONTINUE;
             }
             if (about.size() > LARGEST) {
-                throw new RecordException(
-                        new Problem(
-                                "too-large",
-                                Place.of(name),
-                                "has more than 512 MB, which no file of a record has",
-                                "Take it out of the garden's folder."));
+                throw new RecordException(new Problem(
+                        "too-large",
+                        Place.of(name),
+                        "has more than 512 MB, which no file of a record has",
+                        "Take it out of the garden's folder."));
             }
             archive.add(name, Files.readAllBytes(file));
             return FileVisitResult.CONTINUE;

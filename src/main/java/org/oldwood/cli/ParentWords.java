@@ -16,11 +16,10 @@ final class ParentWords {
 
     static List<String> lines(ParentStock stock, Crop crop, OptionalInt needed) {
         if (stock.bushes().isEmpty()) {
-            return List.of(
-                    "Parents: no "
-                            + crop.name()
-                            + " stands in this garden. Buy certified stock, or take wood from a"
-                            + " bush that you know to be healthy.");
+            return List.of("Parents: no "
+                    + crop.name()
+                    + " stands in this garden. Buy certified stock, or take wood from a"
+                    + " bush that you know to be healthy.");
         }
         List<String> lines = new ArrayList<>();
         needed.ifPresent(number -> lines.add(enough(stock, number)));
@@ -46,8 +45,7 @@ final class ParentWords {
             return "Parents: none of the garden's bushes is fit. Buy certified stock.";
         }
         int known = stock.known();
-        String start =
-                "Parents: " + needed + " cuttings are needed, one from each good shoot or tip; ";
+        String start = "Parents: " + needed + " cuttings are needed, one from each good shoot or tip; ";
         if (known >= needed) {
             return start + "the bushes can spare " + known + ". That is enough.";
         }
@@ -73,11 +71,10 @@ final class ParentWords {
         json.endArray();
         json.put("parentsGive", (long) stock.known());
         json.put("parentsAllKnown", stock.allKnown());
-        needed.ifPresent(
-                number -> {
-                    if (stock.allKnown() || stock.known() >= number) {
-                        json.put("parentsEnough", stock.known() >= number);
-                    }
-                });
+        needed.ifPresent(number -> {
+            if (stock.allKnown() || stock.known() >= number) {
+                json.put("parentsEnough", stock.known() >= number);
+            }
+        });
     }
 }

@@ -23,42 +23,26 @@ import org.oldwood.store.JsonWriter;
  * @param ground what it was made from
  */
 record PlanPage(
-        Want want,
-        StrikePlan plan,
-        Optional<NurseryBed> room,
-        Optional<ParentStock> parents,
-        CuttingsGround ground) {
+        Want want, StrikePlan plan, Optional<NurseryBed> room, Optional<ParentStock> parents, CuttingsGround ground) {
 
     static PlanPage of(Want want, CuttingsGround ground) {
         StrikePlan plan = StrikePlan.of(want, ground.course(), ground.survival(), ground.setting());
-        Optional<NurseryBed> room =
-                plan.number().isPresent()
-                        ? NurseryBed.of(
-                                plan.number().getAsInt(), ground.course().method().measures())
-                        : Optional.empty();
-        Optional<ParentStock> parents =
-                ground.garden()
-                        .map(
-                                own ->
-                                        ParentStock.of(
-                                                own.state().standing().stream()
-                                                        .filter(
-                                                                plant ->
-                                                                        plant.plant()
-                                                                                .crop()
-                                                                                .equals(
-                                                                                        ground.crop()
-                                                                                                .id()))
-                                                        .toList(),
-                                                plant ->
-                                                        PruningCase.of(
-                                                                plant,
-                                                                ground.crop(),
-                                                                plan.line().firstSeason(),
-                                                                own.state()),
-                                                own.book(),
-                                                ground.course(),
-                                                plan.line().firstSeason()));
+        Optional<NurseryBed> room = plan.number().isPresent()
+                ? NurseryBed.of(
+                        plan.number().getAsInt(), ground.course().method().measures())
+                : Optional.empty();
+        Optional<ParentStock> parents = ground.garden()
+                .map(own -> ParentStock.of(
+                        own.state().standing().stream()
+                                .filter(plant -> plant.plant()
+                                        .crop()
+                                        .equals(ground.crop().id()))
+                                .toList(),
+                        plant ->
+                                PruningCase.of(plant, ground.crop(), plan.line().firstSeason(), own.state()),
+                        own.book(),
+                        ground.course(),
+                        plan.line().firstSeason()));
         return new PlanPage(want, plan, room, parents, ground);
     }
 
@@ -67,27 +51,22 @@ record PlanPage(
         List<String> lines = new ArrayList<>(StrikeWords.why(plan, ground.course()));
         if (plan.number().isPresent()) {
             lines.addAll(expected(plan.number().getAsInt()));
-            lines.add(
-                    room.map(StrikeWords::room)
-                            .orElse("Room: not known; no distance was found for this method."));
+            lines.add(room.map(StrikeWords::room).orElse("Room: not known; no distance was found for this method."));
         }
         lines.addAll(StrikeWords.measures(ground.course().method()));
         lines.forEach(line -> out.hanging("  - ", 4, line));
-        parents.ifPresent(
-                stock ->
-                        ParentWords.lines(stock, ground.crop(), plan.number())
-                                .forEach(line -> out.hanging("  - ", 4, line)));
+        parents.ifPresent(stock ->
+                ParentWords.lines(stock, ground.crop(), plan.number()).forEach(line -> out.hanging("  - ", 4, line)));
         LotPage.local(ground.crop()).forEach(line -> out.hanging("  ! ", 4, line));
     }
 
     /** What that many give, forwards. */
     private List<String> expected(int number) {
-        Forecast forecast =
-                Forecast.of(
-                        LotCounts.struck(number, plan.strikeFrom().date()),
-                        ground.course(),
-                        ground.survival(),
-                        ground.setting());
+        Forecast forecast = Forecast.of(
+                LotCounts.struck(number, plan.strikeFrom().date()),
+                ground.course(),
+                ground.survival(),
+                ground.setting());
         return List.of("Of " + number + " struck: " + LotPage.expected(forecast) + ".");
     }
 

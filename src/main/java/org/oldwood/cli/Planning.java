@@ -26,8 +26,7 @@ final class Planning {
 
     /** The stage dates of a garden. */
     static Stages stages(GardenFolder folder, GardenState state) {
-        return GardenStages.of(
-                state, weather(folder, state.date()), folder.documents(), folder.problems());
+        return GardenStages.of(state, weather(folder, state.date()), folder.documents(), folder.problems());
     }
 
     /**
@@ -51,10 +50,7 @@ final class Planning {
     /** The garden's climate, where it declares one. */
     static Optional<GardenClimate> climate(GardenFolder folder, GardenState state) {
         return GardenStages.climate(
-                state.garden(),
-                weather(folder, state.date()),
-                folder.documents(),
-                folder.problems());
+                state.garden(), weather(folder, state.date()), folder.documents(), folder.problems());
     }
 
     /** The water of the garden's beds, by its climate and weather as far as they are known. */
@@ -63,12 +59,7 @@ final class Planning {
     }
 
     static Planner planner(GardenFolder folder, GardenState state) {
-        return new Planner(
-                state,
-                stages(folder, state),
-                folder.crops(),
-                folder.documents(),
-                Advisors.standard());
+        return new Planner(state, stages(folder, state), folder.crops(), folder.documents(), Advisors.standard());
     }
 
     static TaskWords words(GardenFolder folder) {
@@ -80,10 +71,7 @@ final class Planning {
         int shown = Math.min(notices.size(), 12);
         notices.subList(0, shown).forEach(notice -> command.tell("Note: " + notice));
         if (shown < notices.size()) {
-            command.tell(
-                    "And "
-                            + (notices.size() - shown)
-                            + " more notes; oldwood tasks --json has them all.");
+            command.tell("And " + (notices.size() - shown) + " more notes; oldwood tasks --json has them all.");
         }
     }
 }

@@ -10,12 +10,7 @@ import org.oldwood.store.Place;
  * @param place where it was told
  */
 record Planting(
-        String crop,
-        int number,
-        Optional<String> bed,
-        Optional<String> cultivar,
-        Optional<String> form,
-        Place place) {
+        String crop, int number, Optional<String> bed, Optional<String> cultivar, Optional<String> form, Place place) {
     String bedId() {
         return bed.orElse(crop + "-bed");
     }

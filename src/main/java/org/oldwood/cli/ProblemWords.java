@@ -34,25 +34,25 @@ final class ProblemWords {
 
     /** The files in the order met, the problems of each by their places. */
     private static List<Problem> inFileOrder(List<Problem> problems) {
-        List<String> files =
-                problems.stream().map(problem -> problem.place().file()).distinct().toList();
+        List<String> files = problems.stream()
+                .map(problem -> problem.place().file())
+                .distinct()
+                .toList();
         Comparator<Problem> order =
                 Comparator.comparingInt(problem -> files.indexOf(problem.place().file()));
         return problems.stream()
-                .sorted(
-                        order.thenComparingInt(problem -> problem.place().line())
-                                .thenComparingInt(problem -> problem.place().column()))
+                .sorted(order.thenComparingInt(problem -> problem.place().line())
+                        .thenComparingInt(problem -> problem.place().column()))
                 .toList();
     }
 
     private static String count(List<Problem> problems) {
         String number = problems.size() + (problems.size() == 1 ? " problem" : " problems");
-        long files =
-                problems.stream()
-                        .map(problem -> problem.place().file())
-                        .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE))
-                        .distinct()
-                        .count();
+        long files = problems.stream()
+                .map(problem -> problem.place().file())
+                .filter(file -> !file.startsWith("--") && !file.equals(COMMAND_LINE))
+                .distinct()
+                .count();
         if (files == 0) {
             return number;
         }
@@ -79,11 +79,7 @@ final class ProblemWords {
         int from = column < SHOWN - 10 ? 0 : column - SHOWN / 2;
         int to = Math.min(line.length(), from + SHOWN);
         String number = "  " + place.line() + " | ";
-        out.line(
-                number
-                        + (from > 0 ? "…" : "")
-                        + line.substring(from, to)
-                        + (to < line.length() ? "…" : ""));
+        out.line(number + (from > 0 ? "…" : "") + line.substring(from, to) + (to < line.length() ? "…" : ""));
         if (place.column() > 0) {
             int before = Wrap.width(line.substring(from, column)) + (from > 0 ? 1 : 0);
             out.line(" ".repeat(number.length() - 2) + "| " + " ".repeat(before) + "^");
@@ -95,9 +91,7 @@ final class ProblemWords {
             return Optional.empty();
         }
         List<String> lines = files.computeIfAbsent(place.file(), this::read);
-        return place.line() <= lines.size()
-                ? Optional.of(lines.get(place.line() - 1))
-                : Optional.empty();
+        return place.line() <= lines.size() ? Optional.of(lines.get(place.line() - 1)) : Optional.empty();
     }
 
     private List<String> read(String file) {

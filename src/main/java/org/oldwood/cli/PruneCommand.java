@@ -40,16 +40,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "prune",
         description = "what to take out of each bush, and what becomes of it",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood prune --crop blackcurrant --stems 1=5,2=4,3=4,4=3 --outlook"
-        })
+        footer = {"", "Example:", "  oldwood prune --crop blackcurrant --stems 1=5,2=4,3=4,4=3 --outlook"})
 final class PruneCommand extends GardenCommand {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "PLANT|BED",
-            description = "only this plant, or the plants of this bed")
+    @Parameters(arity = "0..1", paramLabel = "PLANT|BED", description = "only this plant, or the plants of this bed")
     Optional<String> which = Optional.empty();
 
     @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
@@ -70,10 +63,7 @@ final class PruneCommand extends GardenCommand {
     @Option(names = "--weak", paramLabel = "COUNTS", description = "of these, weak or low")
     Optional<String> weak = Optional.empty();
 
-    @Option(
-            names = "--seasons",
-            paramLabel = "N",
-            description = "growing seasons completed since planting")
+    @Option(names = "--seasons", paramLabel = "N", description = "growing seasons completed since planting")
     Optional<Integer> seasons = Optional.empty();
 
     @Option(names = "--metres", paramLabel = "M", description = "length of the row")
@@ -82,18 +72,13 @@ final class PruneCommand extends GardenCommand {
     @Option(names = "--variant", paramLabel = "NAME", description = "another way of pruning")
     Optional<String> variant = Optional.empty();
 
-    @Option(
-            names = "--done",
-            paramLabel = "COUNTS",
-            description = "stems taken by age each winter so far, 4+=1")
+    @Option(names = "--done", paramLabel = "COUNTS", description = "stems taken by age each winter so far, 4+=1")
     Optional<String> done = Optional.empty();
 
     @Option(names = "--new-shoots", paramLabel = "N", description = "new stems in a year")
     Optional<Integer> newShoots = Optional.empty();
 
-    @Option(
-            names = "--outlook",
-            description = "the next six seasons: with the plan, without pruning, as you did")
+    @Option(names = "--outlook", description = "the next six seasons: with the plan, without pruning, as you did")
     boolean outlook;
 
     @Override
@@ -104,11 +89,10 @@ final class PruneCommand extends GardenCommand {
             return 0;
         }
         PrunedSheets told = new PrunedSheets();
-        sheets.forEach(
-                sheet -> {
-                    sheet.print(out(), outlook);
-                    told.add(sheet);
-                });
+        sheets.forEach(sheet -> {
+            sheet.print(out(), outlook);
+            told.add(sheet);
+        });
         told.total().ifPresent(all -> out().paragraph(0, all));
         told.cautions(Cautions.read(documents())).forEach(line -> tell("Take care: " + line));
         return 0;
@@ -121,22 +105,19 @@ final class PruneCommand extends GardenCommand {
 
     private PruneSheet given() throws IOException {
         Crops crops = new Crops(documents());
-        Crop of =
-                crops.find(crop.orElse(""))
-                        .orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
-        Pruning pruning =
-                Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
+        Crop of = crops.find(crop.orElse("")).orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
+        Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
         String asked = form.orElse(of.form());
-        FormPruning grown =
-                pruning.form(asked)
-                        .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
+        FormPruning grown = pruning.form(asked)
+                .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
         boolean branches = grown.craft().equals("spur");
         if (stems.isEmpty() && !branches) {
             throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
         }
         Bush bush = bush(of, grown);
-        boolean ageing =
-                of.life(grown.form()).map(life -> seasons.orElse(0) >= life.is()).orElse(false);
+        boolean ageing = of.life(grown.form())
+                .map(life -> seasons.orElse(0) >= life.is())
+                .orElse(false);
         return new PruneSheet(
                 of.name() + " as " + grown.form(),
                 of,
@@ -144,21 +125,16 @@ final class PruneCommand extends GardenCommand {
                 grown,
                 school(grown),
                 bush,
-                stems.isPresent()
-                        ? Optional.empty()
-                        : Optional.of("keep its branches; cut the side shoots"),
+                stems.isPresent() ? Optional.empty() : Optional.of("keep its branches; cut the side shoots"),
                 ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
                 ageing,
                 grown.labour().of("winter").map(it -> Labour.minutes(it, bush.metres())),
                 futures(grown.newShoots(), new TreeMap<>(), List.of()));
     }
 
-    private Futures futures(
-            Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
+    private Futures futures(Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
         Optional<Figure> figure =
-                newShoots.isEmpty()
-                        ? shoots
-                        : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
+                newShoots.isEmpty() ? shoots : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
         if (done.isEmpty()) {
             return new Futures(figure, past, said);
         }
@@ -172,9 +148,8 @@ final class PruneCommand extends GardenCommand {
     }
 
     private Bush bush(Crop of, FormPruning grown) {
-        double room =
-                metres.orElseGet(
-                        () -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
+        double room = metres.orElseGet(
+                () -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
         if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0) {
             throw usage("--metres must be more than 0 and at most 1000, --seasons 0 or more");
         }
@@ -202,21 +177,19 @@ final class PruneCommand extends GardenCommand {
         if (variant.isEmpty()) {
             return grown.school();
         }
-        return grown.school(variant.get())
-                .orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
+        return grown.school(variant.get()).orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
     }
 
     private RuntimeException unknown(String what, String seen, Collection<String> known) {
-        return usage(
-                "there is no "
-                        + what
-                        + " \""
-                        + seen
-                        + "\" here; there are "
-                        + String.join(", ", known)
-                        + Nearest.to(seen, known)
-                                .map(near -> ". Did you mean \"" + near + "\"?")
-                                .orElse(""));
+        return usage("there is no "
+                + what
+                + " \""
+                + seen
+                + "\" here; there are "
+                + String.join(", ", known)
+                + Nearest.to(seen, known)
+                        .map(near -> ". Did you mean \"" + near + "\"?")
+                        .orElse(""));
     }
 
     /** The sheets of the plants asked for, each made when it is told. */
@@ -241,12 +214,10 @@ final class PruneCommand extends GardenCommand {
         state.questions().forEach(question -> tell("Question: " + question));
         wrongChoices(folder, state);
         return plants.stream()
-                .flatMap(
-                        plant ->
-                                PruningCase.of(
-                                        plant, folder.crops().get(plant.plant().crop()), now, state)
-                                        .map(one -> sheet(plant, one, minutes, state))
-                                        .stream());
+                .flatMap(plant ->
+                        PruningCase.of(plant, folder.crops().get(plant.plant().crop()), now, state)
+                                .map(one -> sheet(plant, one, minutes, state))
+                                .stream());
     }
 
     private static boolean isKnown(Crop crop, PlantState plant) {
@@ -262,8 +233,7 @@ final class PruneCommand extends GardenCommand {
         problems.list().forEach(problem -> tell(problem.inWords()));
     }
 
-    private PruneSheet sheet(
-            PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
+    private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
         Crop of = one.crop();
         List<String> notes = new ArrayList<>(one.faults().inWords());
         if (one.pastLife()) {
@@ -272,8 +242,7 @@ final class PruneCommand extends GardenCommand {
         SortedMap<String, Stems> past =
                 Futures.labelled(one.past().taken(), state.garden().hemisphere());
         return new PruneSheet(
-                new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow())
-                        .words(),
+                new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow()).words(),
                 of,
                 one.pruning(),
                 one.form(),
@@ -283,10 +252,7 @@ final class PruneCommand extends GardenCommand {
                 notes,
                 one.pastLife(),
                 minutes.of(List.of(plant), of, one.form(), "winter"),
-                futures(
-                        one.form().newShoots().map(one.past()::shoots),
-                        past,
-                        List.of(Futures.said(past))));
+                futures(one.form().newShoots().map(one.past()::shoots), past, List.of(Futures.said(past))));
     }
 
     private boolean chosen(PlantState plant) {

@@ -81,7 +81,10 @@ final class PruneJson {
         part.later().forEach(json::add);
         json.endArray().array("instead");
         for (StagedRenovation.Instead other : staged.instead()) {
-            json.object().put("variant", other.way()).put("words", other.words()).endObject();
+            json.object()
+                    .put("variant", other.way())
+                    .put("words", other.words())
+                    .endObject();
         }
         json.endArray().put("sources", staged.sources()).endObject();
     }
@@ -95,10 +98,7 @@ final class PruneJson {
                     .put("bearingShare", winter.bearingShare());
             winter.kg()
                     .ifPresent(
-                            kg ->
-                                    json.put("kgLow", kg.low())
-                                            .put("kg", kg.is())
-                                            .put("kgHigh", kg.high()));
+                            kg -> json.put("kgLow", kg.low()).put("kg", kg.is()).put("kgHigh", kg.high()));
             json.endObject();
         }
         json.endArray().endObject();

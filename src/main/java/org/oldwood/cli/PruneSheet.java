@@ -40,13 +40,12 @@ record PruneSheet(
         Futures futures) {
 
     /** The times of year whose work is told, with what stands before it. */
-    private static final List<List<String>> TIMES =
-            List.of(
-                    List.of("planting", "At planting"),
-                    List.of("renovation", "Bringing it back"),
-                    List.of("winter", "In winter"),
-                    List.of("canes", "After picking"),
-                    List.of("summer", "In summer"));
+    private static final List<List<String>> TIMES = List.of(
+            List.of("planting", "At planting"),
+            List.of("renovation", "Bringing it back"),
+            List.of("winter", "In winter"),
+            List.of("canes", "After picking"),
+            List.of("summer", "In summer"));
 
     static String ageing(Crop crop, FormPruning form) {
         return "It has stood for a productive life of its kind ("
@@ -74,7 +73,8 @@ record PruneSheet(
     /** The work of a time of year in words. */
     List<Step> steps(String time, Cut cut) {
         boolean atPlanting = cut.life() == StageOfLife.FIRST_YEAR;
-        boolean back = cut.life() == StageOfLife.NEGLECTED || school.target(bush).total() == 0;
+        boolean back =
+                cut.life() == StageOfLife.NEGLECTED || school.target(bush).total() == 0;
         if (time.equals("planting") != atPlanting || (time.equals("renovation") && !back)) {
             return List.of();
         }
@@ -130,44 +130,33 @@ record PruneSheet(
                             : "No outlook: its branches stay for years, and only side shoots go.");
             return;
         }
-        futures.of(bush, form, school, crop)
-                .forEach(
-                        (name, outlook) -> {
-                            out.line("  " + name + ":");
-                            print(out, outlook);
-                        });
+        futures.of(bush, form, school, crop).forEach((name, outlook) -> {
+            out.line("  " + name + ":");
+            print(out, outlook);
+        });
         futures.notes(crop).forEach(note -> out.paragraph(2, note));
     }
 
     private static void print(Out out, Outlook outlook) {
-        int wide =
-                outlook.winters().stream()
-                        .mapToInt(one -> one.cut().after().toString().length())
-                        .max()
-                        .orElse(1);
+        int wide = outlook.winters().stream()
+                .mapToInt(one -> one.cut().after().toString().length())
+                .max()
+                .orElse(1);
         int winter = 1;
         for (Outlook.Winter one : outlook.winters()) {
-            out.line(
-                    String.format(
-                            Locale.ROOT,
-                            "    winter %d  %-" + wide + "s  bearing %3.0f %%  %s",
-                            winter++,
-                            one.cut().after(),
-                            100 * one.bearingShare(),
-                            kilograms(one)));
+            out.line(String.format(
+                    Locale.ROOT,
+                    "    winter %d  %-" + wide + "s  bearing %3.0f %%  %s",
+                    winter++,
+                    one.cut().after(),
+                    100 * one.bearingShare(),
+                    kilograms(one)));
         }
     }
 
     private static String kilograms(Outlook.Winter winter) {
         return winter.kg()
-                .map(
-                        kg ->
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.1f kg (%.1f to %.1f)",
-                                        kg.is(),
-                                        kg.low(),
-                                        kg.high()))
+                .map(kg -> String.format(Locale.ROOT, "%.1f kg (%.1f to %.1f)", kg.is(), kg.low(), kg.high()))
                 .orElse("crop not known");
     }
 }

@@ -14,15 +14,7 @@ import org.oldwood.crop.Crop;
  */
 final class PrunedSheets {
     private static final List<String> CAUTIONS =
-            List.of(
-                    "blades",
-                    "eyes",
-                    "thorns",
-                    "clean-tools",
-                    "dry-day",
-                    "silver-leaf",
-                    "sick-wood",
-                    "nesting-birds");
+            List.of("blades", "eyes", "thorns", "clean-tools", "dry-day", "silver-leaf", "sick-wood", "nesting-birds");
 
     private final Map<String, Crop> crops = new LinkedHashMap<>();
     private int sheets;
@@ -38,12 +30,11 @@ final class PrunedSheets {
     Optional<String> total() {
         return sheets < 2 || minutes == 0
                 ? Optional.empty()
-                : Optional.of(
-                        "The winter's work on all "
-                                + sheets
-                                + " takes about "
-                                + Math.round(minutes)
-                                + " min; tasks spreads it over the days you work.");
+                : Optional.of("The winter's work on all "
+                        + sheets
+                        + " takes about "
+                        + Math.round(minutes)
+                        + " min; tasks spreads it over the days you work.");
     }
 
     /** The cautions that concern any of their crops, a line each. */
@@ -51,10 +42,7 @@ final class PrunedSheets {
         List<String> lines = new ArrayList<>();
         for (String id : CAUTIONS) {
             cautions.find(id)
-                    .filter(
-                            it ->
-                                    crops.values().stream()
-                                            .anyMatch(of -> it.concerns(Optional.of(of))))
+                    .filter(it -> crops.values().stream().anyMatch(of -> it.concerns(Optional.of(of))))
                     .ifPresent(caution -> lines.add(caution.line()));
         }
         return lines;

@@ -21,8 +21,7 @@ import picocli.CommandLine.Option;
  */
 final class ServerAccess {
     private static final String VARIABLE = "OLDWOOD_CALENDAR_PASSWORD";
-    private static final Set<PosixFilePermission> PRIVATE =
-            PosixFilePermissions.fromString("rw-------");
+    private static final Set<PosixFilePermission> PRIVATE = PosixFilePermissions.fromString("rw-------");
 
     @Option(names = "--user", paramLabel = "NAME", description = "your name on the server")
     Optional<String> user = Optional.empty();
@@ -38,8 +37,7 @@ final class ServerAccess {
 
     @Option(
             names = "--plain-http",
-            description =
-                    "allow http without TLS to another machine: the password goes in the open")
+            description = "allow http without TLS to another machine: the password goes in the open")
     boolean plainHttp;
 
     static boolean isAddress(String text) {
@@ -58,9 +56,7 @@ final class ServerAccess {
     private static String withoutUser(String address) {
         int user = address.lastIndexOf('@');
         int host = address.indexOf("//");
-        return user < 0 || host < 0
-                ? address
-                : address.substring(0, host + 2) + address.substring(user + 1);
+        return user < 0 || host < 0 ? address : address.substring(0, host + 2) + address.substring(user + 1);
     }
 
     Optional<Login> login(GardenCommand command) throws IOException {
@@ -84,27 +80,21 @@ final class ServerAccess {
         return command.around()
                 .hidden()
                 .answerTo("Password: ")
-                .orElseThrow(
-                        () ->
-                                command.usage(
-                                        "there is no password: set "
-                                                + VARIABLE
-                                                + ", or give --password-file FILE"));
+                .orElseThrow(() ->
+                        command.usage("there is no password: set " + VARIABLE + ", or give --password-file FILE"));
     }
 
     private static String fromFile(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new RecordException(
-                    new Problem("no-password-file", Place.of(file.toString()), "is no file", ""));
+            throw new RecordException(new Problem("no-password-file", Place.of(file.toString()), "is no file", ""));
         }
         boolean hasRights = Files.getFileStore(file).supportsFileAttributeView("posix");
         if (hasRights && !PRIVATE.containsAll(Files.getPosixFilePermissions(file))) {
-            throw new RecordException(
-                    new Problem(
-                            "password-file-open",
-                            Place.of(file.toString()),
-                            "can be read by others than you",
-                            "Make it yours alone: chmod 600 " + file));
+            throw new RecordException(new Problem(
+                    "password-file-open",
+                    Place.of(file.toString()),
+                    "can be read by others than you",
+                    "Make it yours alone: chmod 600 " + file));
         }
         return Files.readString(file).strip();
     }

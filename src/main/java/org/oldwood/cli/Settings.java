@@ -15,8 +15,7 @@ final class Settings {
      * The program's command line with one command under it, printing to {@code out} and {@code
      * err}.
      */
-    static CommandLine root(
-            String name, GardenCommand command, List<String> arguments, Out out, Out err) {
+    static CommandLine root(String name, GardenCommand command, List<String> arguments, Out out, Out err) {
         CommandLine root = Main.top();
         root.addSubcommand(name, command.commandLine(arguments));
         plain(root).setOut(printing(out)).setErr(printing(err));

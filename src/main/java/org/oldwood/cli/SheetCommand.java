@@ -32,11 +32,7 @@ import picocli.CommandLine.Option;
             "",
             "An HTML file that opens in any browser and needs nothing else."
         },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood sheet --garden demo-data/terrace-school --bed upper-terrace"
-        })
+        footer = {"", "Example:", "  oldwood sheet --garden demo-data/terrace-school --bed upper-terrace"})
 final class SheetCommand extends GardenCommand {
     @Option(
             names = "--out",
@@ -73,8 +69,7 @@ final class SheetCommand extends GardenCommand {
 
     private Ground ground(GardenFolder folder, GardenState state) {
         Stages stages = Planning.stages(folder, state);
-        Planner planner =
-                new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
+        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), Advisors.standard());
         Plan plan = planner.plan();
         stopOnProblems(folder);
         return new Ground(
@@ -103,10 +98,7 @@ final class SheetCommand extends GardenCommand {
             YearMonth same = YearMonth.of(today.getYear(), Integer.parseInt(text));
             return same.isBefore(now) ? same.plusYears(1) : same;
         } catch (DateTimeException | NumberFormatException e) {
-            throw usage(
-                    "--month must be a year and month, 2027-02, or a month's number, 2, but is \""
-                            + text
-                            + "\"");
+            throw usage("--month must be a year and month, 2027-02, or a month's number, 2, but is \"" + text + "\"");
         }
     }
 

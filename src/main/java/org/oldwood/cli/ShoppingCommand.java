@@ -20,11 +20,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "shopping",
         description = "materials for the coming year, with totals and packs",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood shopping --garden demo-data/terrace-school --today 2026-11-25"
-        })
+        footer = {"", "Example:", "  oldwood shopping --garden demo-data/terrace-school --today 2026-11-25"})
 final class ShoppingCommand extends GardenCommand {
     @Option(names = "--uses", description = "tell for each task what it takes")
     boolean uses;
@@ -41,9 +37,8 @@ final class ShoppingCommand extends GardenCommand {
             return 0;
         }
         print(list);
-        Cautions.read(folder.documents())
-                .find("store")
-                .ifPresent(caution -> out().paragraph(0, "Take care: " + caution.line()));
+        Cautions.read(folder.documents()).find("store").ifPresent(caution -> out().paragraph(
+                        0, "Take care: " + caution.line()));
         Planning.tellNotices(this, plan.notices());
         return 0;
     }
@@ -73,7 +68,8 @@ final class ShoppingCommand extends GardenCommand {
                         4,
                         item.total().name()
                                 + ": "
-                                + LedgerWords.amount(item.total().amount(), item.total().unit())
+                                + LedgerWords.amount(
+                                        item.total().amount(), item.total().unit())
                                 + (packs.isEmpty() ? "" : ", " + packs)
                                 + "; first on "
                                 + Dates.shortDay(item.neededBy())
@@ -83,11 +79,10 @@ final class ShoppingCommand extends GardenCommand {
         if (uses) {
             List<List<String>> rows = new ArrayList<>();
             for (ShoppingList.Use use : item.uses()) {
-                rows.add(
-                        List.of(
-                                Dates.shortDay(use.day()),
-                                LedgerWords.amount(use.amount(), item.total().unit()),
-                                use.task()));
+                rows.add(List.of(
+                        Dates.shortDay(use.day()),
+                        LedgerWords.amount(use.amount(), item.total().unit()),
+                        use.task()));
             }
             out().columns(6, rows);
         } else {
@@ -99,7 +94,8 @@ final class ShoppingCommand extends GardenCommand {
         Map<String, Double> sums = new LinkedHashMap<>();
         item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
         Map<String, String> words = new LinkedHashMap<>();
-        sums.forEach((bed, sum) -> words.put(bed, LedgerWords.amount(sum, item.total().unit())));
+        sums.forEach((bed, sum) ->
+                words.put(bed, LedgerWords.amount(sum, item.total().unit())));
         return words;
     }
 }

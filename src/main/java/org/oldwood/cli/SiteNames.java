@@ -34,8 +34,7 @@ final class SiteNames {
                 : Optional.empty();
     }
 
-    private static void known(
-            Optional<Json> value, List<String> ids, String what, Problems problems) {
+    private static void known(Optional<Json> value, List<String> ids, String what, Problems problems) {
         if (value.orElse(null) instanceof Json.Text name && !ids.contains(name.value())) {
             problems.add(
                     what.equals("soil texture") ? "unknown-texture" : "unknown-surface",

@@ -69,8 +69,7 @@ abstract class SoilCommand extends GardenCommand {
         Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
         Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
         FeedingBooks books = new FeedingBooks(documents);
-        List<SoilSheet> sheets =
-                alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
+        List<SoilSheet> sheets = alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
         folder.ifPresent(this::stopOnProblems);
         GroundSheet.show(this, sheets, documents);
         return 0;
@@ -80,19 +79,11 @@ abstract class SoilCommand extends GardenCommand {
         if (target.isEmpty() || area.isEmpty()) {
             throw usage((target.isEmpty() ? "--target" : "--area") + " is missing");
         }
-        soil.filter(texture -> books.tables().soils().of(texture).isEmpty())
-                .ifPresent(
-                        texture -> {
-                            throw noSuch("soil", texture, books.tables().soils().textures());
-                        });
+        soil.filter(texture -> books.tables().soils().of(texture).isEmpty()).ifPresent(texture -> {
+            throw noSuch("soil", texture, books.tables().soils().textures());
+        });
         return new LimeCase(
-                soil,
-                OptionalDouble.of(ph.orElseThrow()),
-                target.get(),
-                layer(books),
-                area.get(),
-                !bare,
-                0);
+                soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare, 0);
     }
 
     private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
@@ -105,12 +96,11 @@ abstract class SoilCommand extends GardenCommand {
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
             BedSoil found = BedSoil.of(books, garden.situation(subject));
             if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
-                sheets.add(
-                        ofBed(
-                                subject.bed().orElseThrow().bed(),
-                                found,
-                                facts(found),
-                                garden.next(subject, List.of(amount()))));
+                sheets.add(ofBed(
+                        subject.bed().orElseThrow().bed(),
+                        found,
+                        facts(found),
+                        garden.next(subject, List.of(amount()))));
             }
         }
         if (sheets.isEmpty()) {
@@ -121,22 +111,15 @@ abstract class SoilCommand extends GardenCommand {
 
     private static List<String> facts(BedSoil soil) {
         List<String> facts = new ArrayList<>();
-        String wanted =
-                soil.profile().isEmpty()
-                        ? ""
-                        : "; its crops want pH " + Words.amount(soil.asked().targetPh());
-        facts.add(
-                soil.tested()
-                                .map(
-                                        day ->
-                                                "pH "
-                                                        + Words.amount(
-                                                                soil.asked().measuredPh().orElse(0))
-                                                        + ", tested on "
-                                                        + day)
-                                .orElse("pH never tested")
-                        + wanted
-                        + ".");
+        String wanted = soil.profile().isEmpty()
+                ? ""
+                : "; its crops want pH " + Words.amount(soil.asked().targetPh());
+        facts.add(soil.tested()
+                        .map(day ->
+                                "pH " + Words.amount(soil.asked().measuredPh().orElse(0)) + ", tested on " + day)
+                        .orElse("pH never tested")
+                + wanted
+                + ".");
         return facts;
     }
 }

@@ -46,8 +46,7 @@ record SoilSheet(
         }
 
         static Stuff of(Acidifier acidifier) {
-            return new Stuff(
-                    acidifier.id(), acidifier.name(), acidifier.density(), acidifier.cautions());
+            return new Stuff(acidifier.id(), acidifier.name(), acidifier.density(), acidifier.cautions());
         }
     }
 
@@ -86,14 +85,13 @@ record SoilSheet(
         lines.add((all.size() == 1 ? "Give " : "First ") + dose(all.get(0)) + ".");
         if (all.size() > 1) {
             double last = all.get(all.size() - 1);
-            lines.add(
-                    "Then "
-                            + Words.count(all.size() - 1L, "more dose", "more doses")
-                            + ", "
-                            + Words.amount(plan.monthsBetween())
-                            + " months or more apart, each after a new test; the last "
-                            + dose(last)
-                            + ".");
+            lines.add("Then "
+                    + Words.count(all.size() - 1L, "more dose", "more doses")
+                    + ", "
+                    + Words.amount(plan.monthsBetween())
+                    + " months or more apart, each after a new test; the last "
+                    + dose(last)
+                    + ".");
         }
         return lines;
     }
@@ -115,7 +113,11 @@ record SoilSheet(
         }
         Set<String> ids = new LinkedHashSet<>(stuff.cautions);
         ids.addAll(GENERAL);
-        return ids.stream().map(all::find).flatMap(Optional::stream).map(it -> it.line()).toList();
+        return ids.stream()
+                .map(all::find)
+                .flatMap(Optional::stream)
+                .map(it -> it.line())
+                .toList();
     }
 
     @Override
@@ -131,13 +133,10 @@ record SoilSheet(
                 .put("totalGrams", plan.totalGrams())
                 .put("doses", (long) plan.dosesGrams().size());
         json.array("portions");
-        plan.dosesGrams()
-                .forEach(
-                        dose ->
-                                json.object()
-                                        .put("grams", Portion.roundedDown(dose))
-                                        .put("gPerM2", dose / areaM2)
-                                        .endObject());
+        plan.dosesGrams().forEach(dose -> json.object()
+                .put("grams", Portion.roundedDown(dose))
+                .put("gPerM2", dose / areaM2)
+                .endObject());
         json.endArray().put("monthsBetween", plan.monthsBetween()).put("facts", facts);
         next.ifPresent(words -> json.put("next", words));
         json.put("arithmetic", plan.lines())

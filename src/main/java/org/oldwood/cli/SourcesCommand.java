@@ -19,20 +19,15 @@ import picocli.CommandLine.Parameters;
         description = "list where the figures come from, or tell of one source",
         footer = {"", "Example:", "  oldwood sources bock-2014"})
 final class SourcesCommand extends GardenCommand {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "KEY",
-            description = "one source; all of them otherwise")
+    @Parameters(arity = "0..1", paramLabel = "KEY", description = "one source; all of them otherwise")
     Optional<String> key = Optional.empty();
 
     @Override
     int run() throws IOException {
         Optional<GardenFolder> folder = folderIfAny();
-        Sources sources =
-                Sources.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
+        Sources sources = Sources.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
         folder.ifPresent(this::stopOnProblems);
-        List<Source> chosen =
-                key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
+        List<Source> chosen = key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
         if (json) {
             out().json(writer -> write(writer, chosen));
         } else if (key.isPresent()) {
@@ -45,20 +40,12 @@ final class SourcesCommand extends GardenCommand {
 
     private Source one(Sources sources, String wanted) {
         return sources.find(wanted)
-                .orElseThrow(
-                        () ->
-                                usage(
-                                        "there is no source \""
-                                                + wanted
-                                                + "\". "
-                                                + Nearest.to(wanted, keys(sources))
-                                                        .map(
-                                                                near ->
-                                                                        "Did you mean \""
-                                                                                + near
-                                                                                + "\"?")
-                                                        .orElse(
-                                                                "oldwood sources lists them all.")));
+                .orElseThrow(() -> usage("there is no source \""
+                        + wanted
+                        + "\". "
+                        + Nearest.to(wanted, keys(sources))
+                                .map(near -> "Did you mean \"" + near + "\"?")
+                                .orElse("oldwood sources lists them all.")));
     }
 
     private static List<String> keys(Sources sources) {

@@ -75,9 +75,7 @@ final class Spelled {
     /** How picocli reads {@code command}, and prints its help. */
     CommandSpec spec(GardenCommand command) {
         CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name);
-        spec.usageMessage()
-                .description(description.toArray(String[]::new))
-                .footer("", "Example:", "  " + example);
+        spec.usageMessage().description(description.toArray(String[]::new)).footer("", "Example:", "  " + example);
         return addTo(spec);
     }
 

@@ -39,17 +39,15 @@ sealed interface SpelledPart {
     }
 
     /** An option with a value. */
-    record Value<T>(String name, String label, String help, Class<T> type, Consumer<T> to)
-            implements SpelledPart {
+    record Value<T>(String name, String label, String help, Class<T> type, Consumer<T> to) implements SpelledPart {
         @Override
         public void addTo(CommandSpec spec) {
-            spec.addOption(
-                    OptionSpec.builder(name)
-                            .paramLabel(label)
-                            .description(help)
-                            .type(type)
-                            .setter(new Into<>(type, to))
-                            .build());
+            spec.addOption(OptionSpec.builder(name)
+                    .paramLabel(label)
+                    .description(help)
+                    .type(type)
+                    .setter(new Into<>(type, to))
+                    .build());
         }
 
         @Override
@@ -59,19 +57,17 @@ sealed interface SpelledPart {
     }
 
     /** An option that may be given several times. */
-    record Values<T>(String name, String label, String help, Class<T> type, List<T> to)
-            implements SpelledPart {
+    record Values<T>(String name, String label, String help, Class<T> type, List<T> to) implements SpelledPart {
         @Override
         public void addTo(CommandSpec spec) {
-            spec.addOption(
-                    OptionSpec.builder(name)
-                            .paramLabel(label)
-                            .description(help)
-                            .type(List.class)
-                            .auxiliaryTypes(type)
-                            .getter(new Held(to))
-                            .setter(new Kept<>(type, to))
-                            .build());
+            spec.addOption(OptionSpec.builder(name)
+                    .paramLabel(label)
+                    .description(help)
+                    .type(List.class)
+                    .auxiliaryTypes(type)
+                    .getter(new Held(to))
+                    .setter(new Kept<>(type, to))
+                    .build());
         }
 
         @Override
@@ -89,12 +85,11 @@ sealed interface SpelledPart {
     record Flag(String name, String help, Consumer<Boolean> to) implements SpelledPart {
         @Override
         public void addTo(CommandSpec spec) {
-            spec.addOption(
-                    OptionSpec.builder(name)
-                            .description(help)
-                            .type(boolean.class)
-                            .setter(new Into<>(Boolean.class, to))
-                            .build());
+            spec.addOption(OptionSpec.builder(name)
+                    .description(help)
+                    .type(boolean.class)
+                    .setter(new Into<>(Boolean.class, to))
+                    .build());
         }
 
         @Override
@@ -117,15 +112,14 @@ sealed interface SpelledPart {
 
         @Override
         public void addTo(CommandSpec spec) {
-            spec.addPositional(
-                    PositionalParamSpec.builder()
-                            .arity("0..1")
-                            .index("0")
-                            .paramLabel(label)
-                            .description(help)
-                            .type(String.class)
-                            .setter(new Into<>(String.class, to))
-                            .build());
+            spec.addPositional(PositionalParamSpec.builder()
+                    .arity("0..1")
+                    .index("0")
+                    .paramLabel(label)
+                    .description(help)
+                    .type(String.class)
+                    .setter(new Into<>(String.class, to))
+                    .build());
         }
 
         @Override
@@ -168,10 +162,7 @@ sealed interface SpelledPart {
     /** The list itself, which picocli adds to. */
     record Held(List<?> list) implements IGetter {
         @Override
-        @SuppressWarnings({
-            "unchecked",
-            "TypeParameterUnusedInFormals"
-        }) // picocli asks for what it set
+        @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // picocli asks for what it set
         public <T> T get() {
             return (T) list;
         }

@@ -32,11 +32,7 @@ import picocli.CommandLine.Parameters;
             "the later ones of this season, and a little the next seasons'. Below the dates",
             "stand the winter's chill beside what the crop wants, and the risk of frost."
         },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood stages blackcurrant --garden demo-data/terrace-school"
-        })
+        footer = {"", "Example:", "  oldwood stages blackcurrant --garden demo-data/terrace-school"})
 final class StagesCommand extends GardenCommand {
     @Parameters(
             arity = "0..1",
@@ -50,7 +46,8 @@ final class StagesCommand extends GardenCommand {
         GardenFolder folder = folder();
         Stages stages = Planning.stages(folder, state);
         stopOnProblems(folder);
-        List<Crop> crops = crops(folder, state).stream().map(folder.crops()::get).toList();
+        List<Crop> crops =
+                crops(folder, state).stream().map(folder.crops()::get).toList();
         if (json) {
             out().json(writer -> write(writer, crops, state.season(), stages));
         } else {
@@ -78,12 +75,11 @@ final class StagesCommand extends GardenCommand {
     }
 
     private List<String> crops(GardenFolder folder, GardenState state) {
-        List<String> grown =
-                state.standing().stream()
-                        .map(each -> each.plant().crop())
-                        .distinct()
-                        .sorted()
-                        .toList();
+        List<String> grown = state.standing().stream()
+                .map(each -> each.plant().crop())
+                .distinct()
+                .sorted()
+                .toList();
         if (which.isEmpty()) {
             return grown;
         }
@@ -105,30 +101,24 @@ final class StagesCommand extends GardenCommand {
         List<List<String>> rows = new ArrayList<>();
         for (Stage stage : Stage.values()) {
             StageDate date = stages.date(crop, season, stage);
-            rows.add(
-                    List.of(
-                            stage.bbch(),
-                            date.date().toString(),
-                            date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d",
-                            date.basis().words(),
-                            said(date, stages)));
+            rows.add(List.of(
+                    stage.bbch(),
+                    date.date().toString(),
+                    date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d",
+                    date.basis().words(),
+                    said(date, stages)));
         }
         out().columns(2, rows);
         stages.chill(crop, season).map(ChillLines::of).ifPresent(this::note);
-        CropFrost.of(crop, season, stages)
-                .map(FrostLines::of)
-                .ifPresent(all -> all.forEach(this::note));
+        CropFrost.of(crop, season, stages).map(FrostLines::of).ifPresent(all -> all.forEach(this::note));
         out().line();
     }
 
     /** The climate stands above the dates once, and need not stand beside each. */
     private static String said(StageDate date, Stages stages) {
         return stages.climate()
-                .map(
-                        each ->
-                                date.words()
-                                        .replace(
-                                                ", on the climate of " + each.climate().name(), ""))
+                .map(each -> date.words()
+                        .replace(", on the climate of " + each.climate().name(), ""))
                 .orElse(date.words());
     }
 
@@ -138,12 +128,10 @@ final class StagesCommand extends GardenCommand {
 
     private static void write(JsonWriter json, List<Crop> crops, Season season, Stages stages) {
         json.object().put("season", season.label());
-        stages.climate()
-                .ifPresent(
-                        climate -> {
-                            json.put("climate", climate.climate().name());
-                            FrostLines.write(json, new FrostYear(climate, season));
-                        });
+        stages.climate().ifPresent(climate -> {
+            json.put("climate", climate.climate().name());
+            FrostLines.write(json, new FrostYear(climate, season));
+        });
         json.array("crops");
         for (Crop crop : crops) {
             json.object().put("crop", crop.id()).array("stages");

@@ -40,13 +40,10 @@ final class StartCommand extends GardenCommand {
     private static final int MARCH = 3;
 
     @Parameters(paramLabel = "DIR", description = "the folder to make")
-    @Nullable Path dir;
+    @Nullable
+    Path dir;
 
-    @Option(
-            names = "--name",
-            required = true,
-            paramLabel = "NAME",
-            description = "the garden's name")
+    @Option(names = "--name", required = true, paramLabel = "NAME", description = "the garden's name")
     String name = "";
 
     @Option(
@@ -56,10 +53,7 @@ final class StartCommand extends GardenCommand {
             description = "where it lies, degrees; south and west negative: -41.3,174.8")
     String at = "";
 
-    @Option(
-            names = "--plants",
-            paramLabel = "CROP=N,..",
-            description = "what stands in it, a bed for each crop")
+    @Option(names = "--plants", paramLabel = "CROP=N,..", description = "what stands in it, a bed for each crop")
     Optional<String> plants = Optional.empty();
 
     @Option(
@@ -68,11 +62,7 @@ final class StartCommand extends GardenCommand {
             description = "what stands in it, from a table; - for standard input")
     Optional<String> stock = Optional.empty();
 
-    @Option(
-            names = "--planted",
-            required = true,
-            paramLabel = "YEAR",
-            description = "the year in which it was planted")
+    @Option(names = "--planted", required = true, paramLabel = "YEAR", description = "the year in which it was planted")
     int planted;
 
     @Option(
@@ -117,10 +107,9 @@ final class StartCommand extends GardenCommand {
         double latitude = parts.length == 2 ? degrees(parts[0], 90) : Double.NaN;
         double longitude = parts.length == 2 ? degrees(parts[1], 180) : Double.NaN;
         if (Double.isNaN(latitude) || Double.isNaN(longitude)) {
-            throw usage(
-                    "--at must be latitude -90 to 90, a comma, longitude -180 to 180 but is \""
-                            + at
-                            + "\". Write for example: --at 52.1,-2.3");
+            throw usage("--at must be latitude -90 to 90, a comma, longitude -180 to 180 but is \""
+                    + at
+                    + "\". Write for example: --at 52.1,-2.3");
         }
         return new Site(latitude, longitude, 0, zoneName());
     }
@@ -137,8 +126,7 @@ final class StartCommand extends GardenCommand {
     private String zoneName() {
         String wanted = zone.orElseGet(() -> ZoneId.systemDefault().getId());
         if (zone.isPresent() && !ZoneId.getAvailableZoneIds().contains(wanted)) {
-            throw usage(
-                    "--zone must be a time zone such as Europe/London but is \"" + wanted + "\"");
+            throw usage("--zone must be a time zone such as Europe/London but is \"" + wanted + "\"");
         }
         if (zone.isEmpty()) {
             tell("Time zone " + wanted + " taken from this machine; correct site.zone if need be.");
@@ -150,11 +138,7 @@ final class StartCommand extends GardenCommand {
     private LocalDate plantedOn(Site site) {
         LocalDate today = today();
         if (planted < 1900 || planted > today.getYear()) {
-            throw usage(
-                    "--planted must be a year from 1900 to "
-                            + today.getYear()
-                            + " but is "
-                            + planted);
+            throw usage("--planted must be a year from 1900 to " + today.getYear() + " but is " + planted);
         }
         Hemisphere where = site.hemisphere();
         int season = where == Hemisphere.NORTH ? planted : planted + 1;
@@ -191,33 +175,29 @@ final class StartCommand extends GardenCommand {
         }
         List<String> beds = new ArrayList<>();
         garden.areas().forEach((bed, area) -> beds.add(bed + " " + NewGarden.tenths(area) + " m²"));
-        tell(
-                "Areas taken from the plants' usual spacing: "
-                        + String.join(", ", beds)
-                        + ". Measure the beds and correct areaM2: amounts per m² depend on it.");
+        tell("Areas taken from the plants' usual spacing: "
+                + String.join(", ", beds)
+                + ". Measure the beds and correct areaM2: amounts per m² depend on it.");
     }
 
     private void report(Path folder, NewGarden garden, List<Planting> plantings) {
         garden.assumed().forEach(this::tell);
         if (json) {
-            out().json(
-                            writer ->
-                                    writer.object()
-                                            .put("folder", folder.toString())
-                                            .put("beds", garden.areas().keySet())
-                                            .put("plants", garden.journal().size())
-                                            .endObject());
+            out().json(writer -> writer.object()
+                    .put("folder", folder.toString())
+                    .put("beds", garden.areas().keySet())
+                    .put("plants", garden.journal().size())
+                    .endObject());
         } else {
             for (Planting planting : plantings) {
                 out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
             }
         }
-        tell(
-                "Wrote "
-                        + folder.resolve(GardenFolder.GARDEN_FILE)
-                        + " and "
-                        + folder.resolve(GardenFolder.JOURNAL_FILE)
-                        + ".");
+        tell("Wrote "
+                + folder.resolve(GardenFolder.GARDEN_FILE)
+                + " and "
+                + folder.resolve(GardenFolder.JOURNAL_FILE)
+                + ".");
         if (!quiet) {
             err().line("Next: oldwood calendar --garden " + folder);
         }

@@ -16,8 +16,7 @@ import org.oldwood.store.Problems;
 /** Reads what stands in a new garden, from {@code --plants} or from a stock list. */
 final class Stock {
     private static final int MOST = 2000;
-    private static final List<String> COLUMNS =
-            List.of("crop", "number", "bed", "cultivar", "form");
+    private static final List<String> COLUMNS = List.of("crop", "number", "bed", "cultivar", "form");
 
     private final Crops crops;
     private final Problems problems;
@@ -67,25 +66,14 @@ final class Stock {
         int number = number(row);
         Optional<String> bed = row.cell("bed");
         bed.filter(id -> !GardenReader.isId(id))
-                .ifPresent(
-                        id ->
-                                problems.add(
-                                        "not-an-id",
-                                        row.place().at("bed"),
-                                        "must be made of small letters, digits and hyphens but is \""
-                                                + id
-                                                + "\"",
-                                        ""));
+                .ifPresent(id -> problems.add(
+                        "not-an-id",
+                        row.place().at("bed"),
+                        "must be made of small letters, digits and hyphens but is \"" + id + "\"",
+                        ""));
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
-            plantings.add(
-                    new Planting(
-                            crop,
-                            number,
-                            bed,
-                            row.cell("cultivar"),
-                            row.cell("form"),
-                            row.place()));
+            plantings.add(new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), row.place()));
         }
     }
 
@@ -118,12 +106,10 @@ final class Stock {
     private void checkForm(Csv.Row row, Crop crop) {
         row.cell("form")
                 .filter(form -> !crop.forms().contains(form))
-                .ifPresent(
-                        form ->
-                                problems.add(
-                                        "unknown-form",
-                                        row.place().at("form"),
-                                        crop.name() + " is not grown as \"" + form + "\"",
-                                        Nearest.hint(form, crop.forms())));
+                .ifPresent(form -> problems.add(
+                        "unknown-form",
+                        row.place().at("form"),
+                        crop.name() + " is not grown as \"" + form + "\"",
+                        Nearest.hint(form, crop.forms())));
     }
 }

@@ -46,18 +46,8 @@ abstract class SumCommand extends GardenCommand {
                         "where, south negative; the garden's otherwise",
                         Double.class,
                         given -> latitude = Optional.of(given))
-                .value(
-                        "--from",
-                        "DATE",
-                        "first day, included",
-                        LocalDate.class,
-                        given -> from = Optional.of(given))
-                .value(
-                        "--to",
-                        "DATE",
-                        "last day, included",
-                        LocalDate.class,
-                        given -> to = Optional.of(given));
+                .value("--from", "DATE", "first day, included", LocalDate.class, given -> from = Optional.of(given))
+                .value("--to", "DATE", "last day, included", LocalDate.class, given -> to = Optional.of(given));
     }
 
     /** A stretch of days and what it is called. */
@@ -102,8 +92,7 @@ abstract class SumCommand extends GardenCommand {
         Weather weather = weather(folder);
         Optional<GardenClimate> climate = folder.flatMap(each -> climate(each, weather));
         SeasonMethods methods = SeasonMethods.read(documents);
-        List<Stretch> stretches =
-                stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
+        List<Stretch> stretches = stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
         List<Line> lines = new ArrayList<>();
         if (!stretches.isEmpty()) {
             HourlySeries series = series(at, weather, climate, stretches);
@@ -125,8 +114,7 @@ abstract class SumCommand extends GardenCommand {
 
     private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {
         Problems problems = new Problems();
-        Optional<GardenClimate> climate =
-                GardenStages.climate(folder.garden(), weather, folder.documents(), problems);
+        Optional<GardenClimate> climate = GardenStages.climate(folder.garden(), weather, folder.documents(), problems);
         if (!problems.isEmpty()) {
             throw new RecordException(problems.list());
         }
@@ -134,8 +122,7 @@ abstract class SumCommand extends GardenCommand {
     }
 
     private List<Line> lines(HourlySeries series, List<Stretch> stretches, Documents documents) {
-        double[][] totals =
-                totals(series, stretches.stream().map(Stretch::days).toList(), documents);
+        double[][] totals = totals(series, stretches.stream().map(Stretch::days).toList(), documents);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < stretches.size(); i++) {
             List<Double> ofOne = new ArrayList<>();
@@ -149,22 +136,15 @@ abstract class SumCommand extends GardenCommand {
     }
 
     private HourlySeries series(
-            double latitude,
-            Weather weather,
-            Optional<GardenClimate> climate,
-            List<Stretch> stretches) {
+            double latitude, Weather weather, Optional<GardenClimate> climate, List<Stretch> stretches) {
         LocalDate first = stretches.get(0).first().minusDays(31);
-        LocalDate begin =
-                weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
+        LocalDate begin = weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
         LocalDate end = stretches.get(stretches.size() - 1).last();
         return HourlySeries.of(latitude, weather, climate, begin, end)
-                .orElseThrow(
-                        () ->
-                                usage(
-                                        "there is neither weather nor climate. Give --weather FILE,"
-                                                + " or for a garden: "
-                                                + GardenStages.lackingClimate()
-                                                + "."));
+                .orElseThrow(() -> usage("there is neither weather nor climate. Give --weather FILE,"
+                        + " or for a garden: "
+                        + GardenStages.lackingClimate()
+                        + "."));
     }
 
     /** True where the lines are whole seasons, not days that were asked for. */
@@ -173,9 +153,8 @@ abstract class SumCommand extends GardenCommand {
     }
 
     private double latitude(Optional<GardenFolder> folder) {
-        double at =
-                latitude.or(() -> folder.map(each -> each.garden().site().latitude()))
-                        .orElseThrow(() -> usage("give --latitude, or --garden DIR"));
+        double at = latitude.or(() -> folder.map(each -> each.garden().site().latitude()))
+                .orElseThrow(() -> usage("give --latitude, or --garden DIR"));
         if (!(at >= -90 && at <= 90)) {
             throw usage("--latitude must be from -90 to 90 degrees but is " + at);
         }
@@ -192,13 +171,11 @@ abstract class SumCommand extends GardenCommand {
         }
         Problems problems = new Problems();
         Optional<WeatherImport> read =
-                WeatherReader.read(
-                        Files.readAllBytes(path), file.get().toString(), today(), problems);
+                WeatherReader.read(Files.readAllBytes(path), file.get().toString(), today(), problems);
         return read.orElseThrow(() -> new RecordException(problems.list())).weather();
     }
 
-    private List<Stretch> stretches(
-            Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
+    private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
         if (from.isPresent() != to.isPresent()) {
             throw usage("give --from and --to together");
         }
@@ -223,9 +200,7 @@ abstract class SumCommand extends GardenCommand {
             return all;
         }
         Season season = Season.containing(weather.first(), hemisphere);
-        for (Stretch one = usual(season, methods);
-                !one.last().isAfter(weather.last());
-                one = usual(season, methods)) {
+        for (Stretch one = usual(season, methods); !one.last().isAfter(weather.last()); one = usual(season, methods)) {
             if (!one.first().isBefore(weather.first())) {
                 all.add(one);
             }

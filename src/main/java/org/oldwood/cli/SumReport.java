@@ -71,7 +71,8 @@ record SumReport(List<Measure> measures, List<Line> lines) {
     }
 
     private String total(Line line, int i) {
-        return String.format(Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit());
+        return String.format(
+                Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit());
     }
 
     private static double rounded(double value) {

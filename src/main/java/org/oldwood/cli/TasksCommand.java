@@ -20,27 +20,18 @@ final class TasksCommand extends GardenCommand {
 
     @Override
     Optional<Spelled> spelled() {
-        return Optional.of(
-                Spelled.command(
-                                "tasks",
-                                "list the year's tasks by month, with amounts",
-                                "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
-                        .value(
-                                "--bed",
-                                "BED",
-                                "only tasks in this bed",
-                                String.class,
-                                given -> bed = Optional.of(given))
-                        .value(
-                                "--craft",
-                                "CRAFT",
-                                "only tasks of this craft, pruning for example",
-                                String.class,
-                                given -> craft = Optional.of(given))
-                        .flag(
-                                "--finished",
-                                "list what is done or skipped too",
-                                given -> finished = given));
+        return Optional.of(Spelled.command(
+                        "tasks",
+                        "list the year's tasks by month, with amounts",
+                        "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
+                .value("--bed", "BED", "only tasks in this bed", String.class, given -> bed = Optional.of(given))
+                .value(
+                        "--craft",
+                        "CRAFT",
+                        "only tasks of this craft, pruning for example",
+                        String.class,
+                        given -> craft = Optional.of(given))
+                .flag("--finished", "list what is done or skipped too", given -> finished = given));
     }
 
     @Override
@@ -49,12 +40,11 @@ final class TasksCommand extends GardenCommand {
         GardenState state = state();
         Plan whole = Planning.planner(folder, state).plan();
         stopOnProblems(folder);
-        Plan plan =
-                new Plan(
-                        whole.from(),
-                        whole.until(),
-                        whole.tasks().stream().filter(this::chosen).toList(),
-                        whole.notices());
+        Plan plan = new Plan(
+                whole.from(),
+                whole.until(),
+                whole.tasks().stream().filter(this::chosen).toList(),
+                whole.notices());
         if (json) {
             out().json(writer -> TaskJson.write(writer, plan));
             return 0;
@@ -66,12 +56,11 @@ final class TasksCommand extends GardenCommand {
     }
 
     private boolean chosen(Task task) {
-        boolean here =
-                bed.isEmpty()
-                        || task.subject()
-                                .bed()
-                                .map(in -> in.bed().id().equals(bed.get()))
-                                .orElse(false);
+        boolean here = bed.isEmpty()
+                || task.subject()
+                        .bed()
+                        .map(in -> in.bed().id().equals(bed.get()))
+                        .orElse(false);
         boolean open = finished || json || task.state() == Task.State.OPEN;
         return here && open && (craft.isEmpty() || task.rule().craft().equals(craft.get()));
     }

@@ -25,14 +25,12 @@ final class Today {
         String epoch = environment.getOrDefault(VARIABLE, "").trim();
         if (!epoch.isEmpty()) {
             try {
-                return LocalDate.ofInstant(
-                        Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC);
+                return LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC);
             } catch (NumberFormatException | DateTimeException e) {
-                throw new TypeConversionException(
-                        VARIABLE
-                                + " must be whole seconds since 1970 but is \""
-                                + epoch
-                                + "\". Unset it, or give --today DATE.");
+                throw new TypeConversionException(VARIABLE
+                        + " must be whole seconds since 1970 but is \""
+                        + epoch
+                        + "\". Unset it, or give --today DATE.");
             }
         }
         return LocalDate.now(zone.flatMap(Today::zone).orElseGet(ZoneId::systemDefault));
@@ -55,9 +53,7 @@ final class Today {
                 return IsoDate.parse(text);
             } catch (DateTimeParseException e) {
                 throw new TypeConversionException(
-                        "must be a date that exists, written year-month-day (2026-11-20), but is \""
-                                + text
-                                + "\"");
+                        "must be a date that exists, written year-month-day (2026-11-20), but is \"" + text + "\"");
             }
         }
     }

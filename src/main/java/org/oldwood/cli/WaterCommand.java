@@ -22,29 +22,24 @@ final class WaterCommand extends GardenCommand {
 
     @Override
     Optional<Spelled> spelled() {
-        return Optional.of(
-                Spelled.command(
-                                "water",
-                                "tell how much water the beds hold, when they run short and how much to give",
-                                "oldwood water --feel",
-                                "Past days come from weather.csv in the garden's folder where it has them, all others"
-                                        + " from the climate's means. Moisture notes correct the account.")
-                        .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
-                        .flag(
-                                "--compare",
-                                "set the beds side by side in past summers, as if one crop stood in all of"
-                                        + " them",
-                                given -> compare = given)
-                        .value(
-                                "--crop",
-                                "CROP",
-                                "the crop to compare with; the garden's commonest otherwise",
-                                String.class,
-                                given -> crop = Optional.of(given))
-                        .flag(
-                                "--feel",
-                                "show how moist soil feels in the hand, by texture",
-                                given -> feel = given));
+        return Optional.of(Spelled.command(
+                        "water",
+                        "tell how much water the beds hold, when they run short and how much to give",
+                        "oldwood water --feel",
+                        "Past days come from weather.csv in the garden's folder where it has them, all others"
+                                + " from the climate's means. Moisture notes correct the account.")
+                .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
+                .flag(
+                        "--compare",
+                        "set the beds side by side in past summers, as if one crop stood in all of" + " them",
+                        given -> compare = given)
+                .value(
+                        "--crop",
+                        "CROP",
+                        "the crop to compare with; the garden's commonest otherwise",
+                        String.class,
+                        given -> crop = Optional.of(given))
+                .flag("--feel", "show how moist soil feels in the hand, by texture", given -> feel = given));
     }
 
     @Override
@@ -63,10 +58,9 @@ final class WaterCommand extends GardenCommand {
         bed.ifPresent(id -> known(id, state));
         GardenWater water = Planning.water(folder, state);
         stopOnProblems(folder);
-        List<BedState> beds =
-                state.beds().values().stream()
-                        .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get()))
-                        .toList();
+        List<BedState> beds = state.beds().values().stream()
+                .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get()))
+                .toList();
         if (compare && water.lacking().isEmpty()) {
             return compare(folder, water);
         }
@@ -87,19 +81,12 @@ final class WaterCommand extends GardenCommand {
     private int compare(GardenFolder folder, GardenWater water) {
         String id = crop.orElseGet(() -> commonest(water.state()));
         if (!folder.crops().ids().contains(id)) {
-            throw usage(
-                    "there is no crop \"" + id + "\". " + Nearest.hint(id, folder.crops().ids()));
+            throw usage("there is no crop \"" + id + "\". "
+                    + Nearest.hint(id, folder.crops().ids()));
         }
-        WaterCompare table =
-                new WaterCompare(
-                        Summers.of(water, folder.crops().get(id))
-                                .orElseThrow(
-                                        () ->
-                                                usage(
-                                                        "nothing is known of how "
-                                                                + id
-                                                                + " draws water; name another with"
-                                                                + " --crop")));
+        WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
+                .orElseThrow(
+                        () -> usage("nothing is known of how " + id + " draws water; name another with" + " --crop")));
         stopOnProblems(folder);
         if (json) {
             out().json(table::json);
@@ -132,11 +119,10 @@ final class WaterCommand extends GardenCommand {
 
     private void known(String id, GardenState state) {
         if (state.bed(id).isEmpty()) {
-            throw usage(
-                    "there is no bed \""
-                            + id
-                            + "\". "
-                            + Nearest.hint(id, List.copyOf(state.beds().keySet())));
+            throw usage("there is no bed \""
+                    + id
+                    + "\". "
+                    + Nearest.hint(id, List.copyOf(state.beds().keySet())));
         }
     }
 }

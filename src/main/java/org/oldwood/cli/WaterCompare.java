@@ -119,23 +119,17 @@ final class WaterCompare {
 
     private Set<String> remarks() {
         Set<String> remarks = new TreeSet<>();
-        beds.forEach(
-                one ->
-                        one.ground()
-                                .remarks()
-                                .forEach(
-                                        words ->
-                                                remarks.add(
-                                                        "in "
-                                                                + one.ground().bed().name()
-                                                                + " "
-                                                                + words)));
+        beds.forEach(one -> one.ground()
+                .remarks()
+                .forEach(words -> remarks.add("in " + one.ground().bed().name() + " " + words)));
         return remarks;
     }
 
     void json(JsonWriter json) {
         json.object().put("crop", summers.crop().id()).put("measured", summers.measured());
-        json.put("summers", summers.seasons().stream().map(season -> season.label()).toList());
+        json.put(
+                "summers",
+                summers.seasons().stream().map(season -> season.label()).toList());
         json.array("beds");
         beds.forEach(one -> bed(json, one));
         json.endArray().endObject();

@@ -23,11 +23,8 @@ final class WaterJson {
         json.array("beds");
         for (BedState bed : beds) {
             water.account(bed)
-                    .ifPresentOrElse(
-                            account -> bed(json, state, water, account),
-                            () ->
-                                    water.soil(bed, state.season())
-                                            .ifPresent(soil -> guide(json, bed, soil)));
+                    .ifPresentOrElse(account -> bed(json, state, water, account), () -> water.soil(bed, state.season())
+                            .ifPresent(soil -> guide(json, bed, soil)));
         }
         json.endArray().endObject();
     }
@@ -47,8 +44,7 @@ final class WaterJson {
                 .endObject();
     }
 
-    private static void bed(
-            JsonWriter json, GardenState state, GardenWater water, BedAccount account) {
+    private static void bed(JsonWriter json, GardenState state, GardenWater water, BedAccount account) {
         int today = account.index(state.date());
         double total = account.soil().water().totalAvailableMm();
         json.object()
@@ -67,8 +63,7 @@ final class WaterJson {
         outlook.plusMinusDays().ifPresent(days -> json.put("plusMinusDays", days));
         dose(json, "refillNow", account.refill(state.date()), account);
         dose(json, "refillWhenShort", account.refillWhenShort(), account);
-        account.drift(water.data().figures())
-                .ifPresent(drift -> json.put("driftMmPerWeek", round(drift.mmPerWeek())));
+        account.drift(water.data().figures()).ifPresent(drift -> json.put("driftMmPerWeek", round(drift.mmPerWeek())));
         json.put("takenForGranted", account.remarks());
         json.put("sources", account.soil().sources());
         json.endObject();

@@ -34,7 +34,8 @@ final class WaterWords {
     void cannotSay(Iterable<BedState> beds) {
         out.paragraph(
                 0,
-                "How much water the beds hold cannot be said: " + water.lacking().orElse("") + ".");
+                "How much water the beds hold cannot be said: "
+                        + water.lacking().orElse("") + ".");
         for (BedState bed : beds) {
             water.soil(bed, state.season()).ifPresent(soil -> guide(bed, soil));
         }
@@ -116,15 +117,14 @@ final class WaterWords {
             LocalDate day = first.plusWeeks(week);
             int index = account.index(day);
             int full = (int) Math.round(BAR * account.days().heldShare(index));
-            out.line(
-                    "  "
-                            + day
-                            + (day.equals(state.date()) ? " > " : "   ")
-                            + "#".repeat(full)
-                            + ".".repeat(BAR - full)
-                            + " "
-                            + percent(account.days().heldShare(index))
-                            + (account.days().isShort(index) ? " short" : ""));
+            out.line("  "
+                    + day
+                    + (day.equals(state.date()) ? " > " : "   ")
+                    + "#".repeat(full)
+                    + ".".repeat(BAR - full)
+                    + " "
+                    + percent(account.days().heldShare(index))
+                    + (account.days().isShort(index) ? " short" : ""));
         }
     }
 
@@ -133,9 +133,7 @@ final class WaterWords {
     }
 
     static String range(Soil.FeelClass one) {
-        return one.low() == one.high()
-                ? percent(one.low())
-                : Math.round(100 * one.low()) + "-" + percent(one.high());
+        return one.low() == one.high() ? percent(one.low()) : Math.round(100 * one.low()) + "-" + percent(one.high());
     }
 
     static String percent(double share) {

@@ -27,11 +27,7 @@ import picocli.CommandLine.Parameters;
             "Reads the columns date,tmin,tmax,rain in °C and mm, or NOAA GHCN-Daily CSV in tenths.",
             "A file with any problem is not taken over at all."
         },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood weather add station.csv --garden demo-data/terrace-school"
-        })
+        footer = {"", "Example:", "  oldwood weather add station.csv --garden demo-data/terrace-school"})
 final class WeatherCommand extends GardenCommand {
     private static final int SHOWN = 20;
 
@@ -56,8 +52,7 @@ final class WeatherCommand extends GardenCommand {
             throw usage("cannot read " + file);
         }
         Problems problems = new Problems();
-        Optional<WeatherImport> read =
-                WeatherReader.read(Files.readAllBytes(path), file.toString(), today(), problems);
+        Optional<WeatherImport> read = WeatherReader.read(Files.readAllBytes(path), file.toString(), today(), problems);
         Weather old = WeatherFile.read(folder.path(), today(), problems);
         Weather added = read.map(WeatherImport::weather).orElse(Weather.none());
         Weather all = WeatherFile.together(old, added, replace, problems);
@@ -91,7 +86,8 @@ final class WeatherCommand extends GardenCommand {
         Weather weather = read.weather();
         json.object().put("format", read.format()).put("days", (long) weather.count());
         if (!weather.isEmpty()) {
-            json.put("first", weather.first().toString()).put("last", weather.last().toString());
+            json.put("first", weather.first().toString())
+                    .put("last", weather.last().toString());
         }
         json.put("notMeasured", (long) read.notMeasured()).put("repeated", (long) read.repeated());
         json.array("gaps");

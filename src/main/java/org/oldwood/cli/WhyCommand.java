@@ -34,15 +34,10 @@ import picocli.CommandLine.Parameters;
             "  oldwood why --not winter-cut bc-1 --garden demo-data/terrace-school"
         })
 final class WhyCommand extends GardenCommand {
-    @Parameters(
-            arity = "0..2",
-            paramLabel = "TASK",
-            description = "the task's id; with --not the rule and the subject")
+    @Parameters(arity = "0..2", paramLabel = "TASK", description = "the task's id; with --not the rule and the subject")
     List<String> named = List.of();
 
-    @Option(
-            names = "--not",
-            description = "tell why a rule does or does not fire: --not RULE SUBJECT")
+    @Option(names = "--not", description = "tell why a rule does or does not fire: --not RULE SUBJECT")
     boolean not;
 
     @Override
@@ -80,15 +75,10 @@ final class WhyCommand extends GardenCommand {
 
     private void tell(Task task, GardenFolder folder) throws IOException {
         out().paragraph(0, TaskWords.headline(task));
-        out().paragraph(
-                        2,
-                        "On "
-                                + Dates.shortDay(task.day())
-                                + "; good "
-                                + TaskWords.window(task)
-                                + ".");
+        out().paragraph(2, "On " + Dates.shortDay(task.day()) + "; good " + TaskWords.window(task) + ".");
         out().paragraph(2, "The window " + task.window().words() + ".");
-        if (task.window().plusMinusDays() > 0 && Planning.climate(folder, state()).isEmpty()) {
+        if (task.window().plusMinusDays() > 0
+                && Planning.climate(folder, state()).isEmpty()) {
             out().paragraph(
                             2,
                             "The stages are lowland Britain's by the month, moved by what was noted,"
@@ -99,25 +89,19 @@ final class WhyCommand extends GardenCommand {
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
         section("Why", task.reasons().stream().map(Reason::words).toList());
         section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
-        section("How", task.rule().text().isEmpty() ? List.of() : List.of(task.rule().text()));
+        section(
+                "How",
+                task.rule().text().isEmpty() ? List.of() : List.of(task.rule().text()));
         section("Take care", task.cautions());
         Sources sources = Sources.read(folder.documents());
         List<String> lines = new ArrayList<>();
         task.sources()
-                .forEach(
-                        key ->
-                                lines.add(
-                                        key
-                                                + ": "
-                                                + sources.find(key)
-                                                        .map(
-                                                                source ->
-                                                                        source.inWords()
-                                                                                + " ("
-                                                                                + source.seen()
-                                                                                        .words()
-                                                                                + ")")
-                                                        .orElse("?")));
+                .forEach(key -> lines.add(key
+                        + ": "
+                        + sources.find(key)
+                                .map(source ->
+                                        source.inWords() + " (" + source.seen().words() + ")")
+                                .orElse("?")));
         section("Sources", lines);
     }
 
@@ -132,36 +116,23 @@ final class WhyCommand extends GardenCommand {
         if (named.size() != 2) {
             throw usage("name a rule and a subject: oldwood why --not winter-cut bc-1");
         }
-        Rule rule =
-                planner.rules()
-                        .find(named.get(0))
-                        .orElseThrow(
-                                () ->
-                                        usage(
-                                                "there is no rule \""
-                                                        + named.get(0)
-                                                        + "\". "
-                                                        + Nearest.hint(
-                                                                named.get(0),
-                                                                planner.rules().ids())));
+        Rule rule = planner.rules()
+                .find(named.get(0))
+                .orElseThrow(() -> usage("there is no rule \""
+                        + named.get(0)
+                        + "\". "
+                        + Nearest.hint(named.get(0), planner.rules().ids())));
         Optional<Subject> found = planner.subjects().find(named.get(1), rule.subject());
-        Subject subject =
-                found.orElseThrow(
-                        () ->
-                                usage(
-                                        "there is no "
-                                                + rule.subject()
-                                                + " \""
-                                                + named.get(1)
-                                                + "\". "
-                                                + Nearest.hint(
-                                                        named.get(1),
-                                                        planner
-                                                                .subjects()
-                                                                .ofKind(rule.subject())
-                                                                .stream()
-                                                                .map(Subject::id)
-                                                                .toList())));
+        Subject subject = found.orElseThrow(() -> usage("there is no "
+                + rule.subject()
+                + " \""
+                + named.get(1)
+                + "\". "
+                + Nearest.hint(
+                        named.get(1),
+                        planner.subjects().ofKind(rule.subject()).stream()
+                                .map(Subject::id)
+                                .toList())));
         List<Verdict> verdicts = planner.explain(rule, subject);
         stopOnProblems(folder);
         if (json) {
@@ -188,21 +159,13 @@ final class WhyCommand extends GardenCommand {
         List<String> all = new ArrayList<>(rule.crops());
         all.addAll(rule.groups());
         String crops = all.isEmpty() ? "every crop" : String.join(", ", all);
-        return rule.forms().isEmpty()
-                ? crops
-                : crops + " grown as " + String.join(" or ", rule.forms());
+        return rule.forms().isEmpty() ? crops : crops + " grown as " + String.join(" or ", rule.forms());
     }
 
     private void tell(Verdict verdict) {
-        String when =
-                verdict.window()
-                        .map(
-                                window ->
-                                        ", from "
-                                                + Dates.shortDay(window.first())
-                                                + " to "
-                                                + Dates.shortDay(window.last()))
-                        .orElse("");
+        String when = verdict.window()
+                .map(window -> ", from " + Dates.shortDay(window.first()) + " to " + Dates.shortDay(window.last()))
+                .orElse("");
         out().paragraph(
                         0,
                         "Season "
@@ -213,13 +176,7 @@ final class WhyCommand extends GardenCommand {
         if (!verdict.because().isEmpty()) {
             out().hanging("  - ", 4, verdict.because());
         }
-        verdict.reasons()
-                .forEach(
-                        reason ->
-                                out().hanging(
-                                                reason.holds() ? "  yes: " : "  no:  ",
-                                                7,
-                                                reason.words()));
+        verdict.reasons().forEach(reason -> out().hanging(reason.holds() ? "  yes: " : "  no:  ", 7, reason.words()));
     }
 
     private static void write(JsonWriter json, List<Verdict> verdicts) {
@@ -232,10 +189,8 @@ final class WhyCommand extends GardenCommand {
                     .put("due", verdict.due())
                     .put("because", verdict.because());
             verdict.window()
-                    .ifPresent(
-                            window ->
-                                    json.put("first", window.first().toString())
-                                            .put("last", window.last().toString()));
+                    .ifPresent(window -> json.put("first", window.first().toString())
+                            .put("last", window.last().toString()));
             json.array("reasons");
             verdict.reasons().forEach(reason -> TaskJson.write(json, reason));
             json.endArray().endObject();

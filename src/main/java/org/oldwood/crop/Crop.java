@@ -39,19 +39,18 @@ public record Crop(
 
     static Crop read(String id, Documents documents) {
         Fields fields = documents.fields("crops/" + id + "/crop.json");
-        Crop crop =
-                new Crop(
-                        id,
-                        fields.text("name"),
-                        fields.text("plural"),
-                        fields.text("latin"),
-                        fields.text("group"),
-                        fields.optionalText("like"),
-                        fields.texts("forms"),
-                        fields.oneOf("counted", List.of("bush", "row")),
-                        byForm(fields, "spacing", Spacing::read),
-                        byForm(fields, "life", Figure::of),
-                        documents);
+        Crop crop = new Crop(
+                id,
+                fields.text("name"),
+                fields.text("plural"),
+                fields.text("latin"),
+                fields.text("group"),
+                fields.optionalText("like"),
+                fields.texts("forms"),
+                fields.oneOf("counted", List.of("bush", "row")),
+                byForm(fields, "spacing", Spacing::read),
+                byForm(fields, "life", Figure::of),
+                documents);
         if (crop.forms.isEmpty()) {
             fields.wrong("forms", "no-form", "must name at least one form", "");
         }
@@ -60,16 +59,13 @@ public record Crop(
         return crop;
     }
 
-    private static <T> Map<String, T> byForm(
-            Fields fields, String key, Function<Fields, T> reader) {
+    private static <T> Map<String, T> byForm(Fields fields, String key, Function<Fields, T> reader) {
         Map<String, T> all = new LinkedHashMap<>();
-        fields.object(key)
-                .ifPresent(
-                        forms -> {
-                            for (String form : forms.keys()) {
-                                forms.object(form).map(reader).ifPresent(it -> all.put(form, it));
-                            }
-                        });
+        fields.object(key).ifPresent(forms -> {
+            for (String form : forms.keys()) {
+                forms.object(form).map(reader).ifPresent(it -> all.put(form, it));
+            }
+        });
         return all;
     }
 

@@ -16,14 +16,7 @@ import org.oldwood.store.Fields;
  * @param seen how it came into the data
  * @param note what the reader of the figure must know; may be empty
  */
-public record Figure(
-        double is,
-        double low,
-        double high,
-        String unit,
-        List<String> sources,
-        Seen seen,
-        String note) {
+public record Figure(double is, double low, double high, String unit, List<String> sources, Seen seen, String note) {
 
     public Figure {
         sources = List.copyOf(sources);
@@ -31,16 +24,10 @@ public record Figure(
 
     /** Reads the object under {@code key}, which must be there. */
     public static Figure read(Fields parent, String key) {
-        return optional(parent, key)
-                .orElseGet(
-                        () -> {
-                            parent.wrong(
-                                    key,
-                                    "missing-figure",
-                                    "is missing; it must be a figure with its unit and source",
-                                    "");
-                            return new Figure(0, 0, 0, "1", List.of("oldwood"), Seen.ASSUMED, "");
-                        });
+        return optional(parent, key).orElseGet(() -> {
+            parent.wrong(key, "missing-figure", "is missing; it must be a figure with its unit and source", "");
+            return new Figure(0, 0, 0, "1", List.of("oldwood"), Seen.ASSUMED, "");
+        });
     }
 
     /** Reads the object under {@code key}, if it is there. */
@@ -53,22 +40,19 @@ public record Figure(
         double is = fields.number("is", -1e9, 1e9);
         double low = fields.number("low", -1e9, 1e9, is);
         double high = fields.number("high", -1e9, 1e9, is);
-        Figure figure =
-                new Figure(
-                        is,
-                        low,
-                        high,
-                        fields.text("unit"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        Figure figure = new Figure(
+                is,
+                low,
+                high,
+                fields.text("unit"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         if (figure.sources.isEmpty()) {
-            fields.wrong(
-                    "source", "missing-source", "is missing; every figure names its source", "");
+            fields.wrong("source", "missing-source", "is missing; every figure names its source", "");
         }
         if (low > is || is > high) {
-            fields.wrong(
-                    "is", "figure-outside-range", "must lie from low to high but is " + is, "");
+            fields.wrong("is", "figure-outside-range", "must lie from low to high but is " + is, "");
         }
         fields.done();
         return figure;

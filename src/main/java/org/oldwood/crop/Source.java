@@ -14,14 +14,7 @@ package org.oldwood.crop;
  * @param note what it was used for, or what to know about it; may be empty
  */
 public record Source(
-        String key,
-        String by,
-        String title,
-        String year,
-        String address,
-        String grade,
-        Seen seen,
-        String note) {
+        String key, String by, String title, String year, String address, String grade, Seen seen, String note) {
 
     /** One line: who, title, year, address. */
     public String inWords() {

@@ -56,16 +56,15 @@ public final class Sources {
     }
 
     private static Source source(Fields fields) {
-        Source source =
-                new Source(
-                        fields.text("key"),
-                        fields.text("by", ""),
-                        fields.text("title"),
-                        fields.text("year", ""),
-                        fields.text("address", ""),
-                        fields.optionalOneOf("grade", List.of("A", "B", "C")).orElse(""),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        Source source = new Source(
+                fields.text("key"),
+                fields.text("by", ""),
+                fields.text("title"),
+                fields.text("year", ""),
+                fields.text("address", ""),
+                fields.optionalOneOf("grade", List.of("A", "B", "C")).orElse(""),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         fields.done();
         return source;
     }

@@ -11,8 +11,7 @@ import org.oldwood.store.Fields;
 public record Spacing(Figure inRow, Figure betweenRows) {
 
     static Spacing read(Fields fields) {
-        Spacing spacing =
-                new Spacing(Figure.read(fields, "inRow"), Figure.read(fields, "betweenRows"));
+        Spacing spacing = new Spacing(Figure.read(fields, "inRow"), Figure.read(fields, "betweenRows"));
         fields.done();
         return spacing;
     }

@@ -17,9 +17,7 @@ public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> win
         String words = fields.text("words");
         fields.texts("source");
         fields.oneOf("seen", Seen.keys());
-        Unpruned unpruned =
-                new Unpruned(
-                        words, Figure.optional(fields, "crop"), Figure.optional(fields, "winters"));
+        Unpruned unpruned = new Unpruned(words, Figure.optional(fields, "crop"), Figure.optional(fields, "winters"));
         if (unpruned.crop.isPresent() != unpruned.winters.isPresent()) {
             fields.wrong(
                     "crop",
@@ -45,9 +43,6 @@ public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> win
         }
         Figure weighed = crop.get();
         double way = Math.min(1, unprunedWinters / winters.get().is());
-        return new Range(
-                1 - way * (1 - weighed.low()),
-                1 - way * (1 - weighed.is()),
-                1 - way * (1 - weighed.high()));
+        return new Range(1 - way * (1 - weighed.low()), 1 - way * (1 - weighed.is()), 1 - way * (1 - weighed.high()));
     }
 }

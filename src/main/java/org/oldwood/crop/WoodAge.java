@@ -12,22 +12,16 @@ import org.oldwood.store.Fields;
  * @param most at most
  */
 public record WoodAge(
-        List<Double> weights,
-        List<Double> least,
-        List<Double> most,
-        List<String> sources,
-        Seen seen,
-        String note) {
+        List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note) {
 
     static WoodAge read(Fields fields) {
-        WoodAge wood =
-                new WoodAge(
-                        fields.numbers("weights"),
-                        fields.numbers("least"),
-                        fields.numbers("most"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        WoodAge wood = new WoodAge(
+                fields.numbers("weights"),
+                fields.numbers("least"),
+                fields.numbers("most"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         fields.text("unit");
         if (wood.weights.isEmpty()
                 || wood.least.size() != wood.weights.size()

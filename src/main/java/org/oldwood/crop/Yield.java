@@ -32,24 +32,21 @@ public record Yield(
 
     private static Yield of(Fields fields) {
         Map<String, Figure> mature = new LinkedHashMap<>();
-        fields.object("mature")
-                .ifPresent(
-                        forms -> {
-                            for (String form : forms.keys()) {
-                                mature.put(form, Figure.read(forms, form));
-                            }
-                        });
+        fields.object("mature").ifPresent(forms -> {
+            for (String form : forms.keys()) {
+                mature.put(form, Figure.read(forms, form));
+            }
+        });
         List<Series> series = new ArrayList<>();
         for (Fields one : fields.objects("series")) {
             series.add(Series.read(one));
         }
-        Yield yield =
-                new Yield(
-                        mature,
-                        series,
-                        fields.object("wood").map(WoodAge::read),
-                        Figure.optional(fields, "frostYear"),
-                        fields.object("unpruned").map(Unpruned::read));
+        Yield yield = new Yield(
+                mature,
+                series,
+                fields.object("wood").map(WoodAge::read),
+                Figure.optional(fields, "frostYear"),
+                fields.object("unpruned").map(Unpruned::read));
         fields.count("format", 1, 1);
         fields.done();
         return yield;
@@ -62,7 +59,9 @@ public record Yield(
 
     /** The series of that id, if it suits the form. */
     public Optional<Series> series(String form, String id) {
-        return series.stream().filter(one -> one.suits(form) && one.id().equals(id)).findFirst();
+        return series.stream()
+                .filter(one -> one.suits(form) && one.id().equals(id))
+                .findFirst();
     }
 
     /**
@@ -96,15 +95,14 @@ public record Yield(
             String note) {
 
         static Series read(Fields fields) {
-            Series series =
-                    new Series(
-                            fields.text("id"),
-                            fields.texts("forms"),
-                            fields.text("words"),
-                            fields.numbers("percent"),
-                            fields.texts("source"),
-                            Seen.parse(fields.oneOf("seen", Seen.keys())),
-                            fields.text("note", ""));
+            Series series = new Series(
+                    fields.text("id"),
+                    fields.texts("forms"),
+                    fields.text("words"),
+                    fields.numbers("percent"),
+                    fields.texts("source"),
+                    Seen.parse(fields.oneOf("seen", Seen.keys())),
+                    fields.text("note", ""));
             if (series.percent.isEmpty()) {
                 fields.wrong("percent", "empty-series", "must give at least one year", "");
             }

@@ -16,23 +16,15 @@ import org.oldwood.store.Fields;
 record Anchor(Optional<Stage> stage, int season, int plusDays) {
 
     static Anchor read(Fields parent, String key) {
-        return parent.object(key)
-                .map(Anchor::of)
-                .orElseGet(
-                        () -> {
-                            parent.wrong(
-                                    key, "missing-key", "is missing; it must name a stage", "");
-                            return new Anchor(Optional.empty(), 0, 0);
-                        });
+        return parent.object(key).map(Anchor::of).orElseGet(() -> {
+            parent.wrong(key, "missing-key", "is missing; it must name a stage", "");
+            return new Anchor(Optional.empty(), 0, 0);
+        });
     }
 
     private static Anchor of(Fields fields) {
         Optional<Stage> stage = fields.optionalOneOf("stage", Stage.keys()).flatMap(Stage::find);
-        Anchor anchor =
-                new Anchor(
-                        stage,
-                        fields.count("season", -2, 5, 0),
-                        fields.count("plusDays", -200, 400, 0));
+        Anchor anchor = new Anchor(stage, fields.count("season", -2, 5, 0), fields.count("plusDays", -200, 400, 0));
         fields.done();
         return anchor;
     }

@@ -60,10 +60,7 @@ final class BetaBinomial {
     private static double logChance(int k, int n, UncertainRate rate, double logBeta) {
         double a = rate.lived();
         double b = rate.died();
-        return LogBeta.value(k + a, n - k + b)
-                - logBeta
-                - Math.log(n + 1.0)
-                - LogBeta.value(n - k + 1.0, k + 1.0);
+        return LogBeta.value(k + a, n - k + b) - logBeta - Math.log(n + 1.0) - LogBeta.value(n - k + 1.0, k + 1.0);
     }
 
     /** P(k + 1) / P(k). */

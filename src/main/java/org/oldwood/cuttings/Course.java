@@ -19,21 +19,13 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop, int se
      * @param method the method's id; empty for the default of the form
      * @param cut the cut's id; empty for the default of the form
      */
-    public static Optional<Course> of(
-            Crop crop, String form, Optional<String> method, Optional<String> cut) {
+    public static Optional<Course> of(Crop crop, String form, Optional<String> method, Optional<String> cut) {
         Optional<Propagation> all = Propagation.of(crop);
         Optional<Method> raised =
-                all.flatMap(
-                        known ->
-                                method.isPresent()
-                                        ? known.method(method.get(), form)
-                                        : known.methodFor(form));
-        Optional<PlantingOut.Cut> planted =
-                all.flatMap(
-                        known ->
-                                known.plantingOut().cutsFor(form).stream()
-                                        .filter(it -> cut.isEmpty() || it.id().equals(cut.get()))
-                                        .findFirst());
+                all.flatMap(known -> method.isPresent() ? known.method(method.get(), form) : known.methodFor(form));
+        Optional<PlantingOut.Cut> planted = all.flatMap(known -> known.plantingOut().cutsFor(form).stream()
+                .filter(it -> cut.isEmpty() || it.id().equals(cut.get()))
+                .findFirst());
         Optional<CropCourse> yields = CropCourse.of(crop, form);
         return raised.isPresent() && planted.isPresent() && yields.isPresent()
                 ? Optional.of(new Course(raised.get(), planted.get(), yields.get(), 0))

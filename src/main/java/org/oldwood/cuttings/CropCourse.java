@@ -28,29 +28,14 @@ public record CropCourse(List<Double> percent, Range perPlant, String words, Lis
     /** The course of a crop grown in that form; empty where the crop has no yields for it. */
     public static Optional<CropCourse> of(Crop crop, String form) {
         Optional<Yield> yield = Yield.read(crop);
-        return yield.flatMap(all -> all.series(form))
-                .flatMap(
-                        series ->
-                                perPlant(crop, yield.get(), form)
-                                        .map(
-                                                kg ->
-                                                        new CropCourse(
-                                                                series.percent(),
-                                                                kg,
-                                                                series.words(),
-                                                                series.sources())));
+        return yield.flatMap(all -> all.series(form)).flatMap(series -> perPlant(crop, yield.get(), form)
+                .map(kg -> new CropCourse(series.percent(), kg, series.words(), series.sources())));
     }
 
     /** A yield per metre of row is shared out by the distance of the plants. */
     private static Optional<Range> perPlant(Crop crop, Yield yield, String form) {
         return Optional.ofNullable(yield.mature().get(form))
-                .map(
-                        figure ->
-                                Range.of(figure)
-                                        .times(
-                                                figure.unit().equals("kg/m")
-                                                        ? inRowM(crop, form)
-                                                        : 1));
+                .map(figure -> Range.of(figure).times(figure.unit().equals("kg/m") ? inRowM(crop, form) : 1));
     }
 
     private static double inRowM(Crop crop, String form) {

@@ -16,13 +16,7 @@ import org.oldwood.garden.Season;
  * @param course what is chosen for it
  */
 public record Forecast(
-        Timeline line,
-        int alive,
-        LotPosition position,
-        Spread rooted,
-        Spread plants,
-        Kilograms kg,
-        Course course) {
+        Timeline line, int alive, LotPosition position, Spread rooted, Spread plants, Kilograms kg, Course course) {
 
     /** The forecast of a lot, by the survival of its crop and method. */
     public static Forecast of(LotCounts lot, Course course, Survival survival, Setting setting) {
@@ -40,23 +34,16 @@ public record Forecast(
     }
 
     private static Spread rooted(LotCounts lot, Survival survival, LotPosition position) {
-        SurvivalChain rest =
-                new SurvivalChain(
-                        position.phase() == Phase.ROOTING
-                                ? List.of(survival.rate(Phase.ROOTING).late(position.fraction()))
-                                : List.of());
+        SurvivalChain rest = new SurvivalChain(
+                position.phase() == Phase.ROOTING
+                        ? List.of(survival.rate(Phase.ROOTING).late(position.fraction()))
+                        : List.of());
         return rest.from(lot.alive());
     }
 
     /** The full crop of all plants, in the first season that bears it. */
     public SeasonCrop fullCrop() {
-        return new SeasonCrop(
-                line.fullCrop(),
-                1,
-                kg.mean(),
-                kg.quantile(0.1),
-                kg.quantile(0.5),
-                kg.quantile(0.9));
+        return new SeasonCrop(line.fullCrop(), 1, kg.mean(), kg.quantile(0.1), kg.quantile(0.5), kg.quantile(0.9));
     }
 
     /** The crop of a season: the full crop's figures times that season's share. */
@@ -84,9 +71,7 @@ public record Forecast(
     public List<SeasonCrop> crops() {
         SeasonCrop full = fullCrop();
         List<SeasonCrop> crops = new ArrayList<>();
-        for (Season season = line.inPlace();
-                season.compareTo(line.fullCrop()) <= 0;
-                season = season.plus(1)) {
+        for (Season season = line.inPlace(); season.compareTo(line.fullCrop()) <= 0; season = season.plus(1)) {
             crops.add(crop(season, full));
         }
         return List.copyOf(crops);

@@ -25,12 +25,11 @@ final class HealthRecord {
             double age = years(plant.plant().planted(), day);
             return ParentHealth.of(signs, List.of(), age, age);
         }
-        List<String> found =
-                inspections.stream()
-                        .map(entry -> entry.text("finding").orElse(""))
-                        .filter(finding -> bars(signs, finding) || isLast(inspections, finding))
-                        .distinct()
-                        .toList();
+        List<String> found = inspections.stream()
+                .map(entry -> entry.text("finding").orElse(""))
+                .filter(finding -> bars(signs, finding) || isLast(inspections, finding))
+                .distinct()
+                .toList();
         double age = years(plant.plant().planted(), day);
         double seen = years(inspections.get(inspections.size() - 1).date(), day);
         return ParentHealth.of(signs, found, seen, age);
@@ -46,8 +45,7 @@ final class HealthRecord {
             String finding = inspection.text("finding").orElse("");
             for (HealthSigns.Sign sign : signs.signs()) {
                 if (sign.bars() && sign.finding().equals(finding)) {
-                    return Optional.of(
-                            new ParentHealth.Sick(plant.plant().id(), finding, sign.sources()));
+                    return Optional.of(new ParentHealth.Sick(plant.plant().id(), finding, sign.sources()));
                 }
             }
         }

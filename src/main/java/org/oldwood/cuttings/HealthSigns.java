@@ -24,8 +24,7 @@ public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String
      * @param bars whether no cutting should be taken at all; otherwise it is a warning
      * @param words why
      */
-    public record Sign(
-            String finding, boolean bars, String words, List<String> sources, Seen seen) {
+    public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {
         public Sign {
             sources = List.copyOf(sources);
         }

@@ -34,14 +34,11 @@ public final class LotBook {
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
     private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
-    private final IdentityHashMap<Course, Map<Season, StrikeWindow>> strikeWindows =
-            new IdentityHashMap<>();
+    private final IdentityHashMap<Course, Map<Season, StrikeWindow>> strikeWindows = new IdentityHashMap<>();
     private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
-    private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers =
-            new IdentityHashMap<>();
+    private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers = new IdentityHashMap<>();
 
-    private record CourseOf(
-            String crop, String form, Optional<String> method, Optional<String> cut) {}
+    private record CourseOf(String crop, String form, Optional<String> method, Optional<String> cut) {}
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;
@@ -61,18 +58,13 @@ public final class LotBook {
 
     /** The stage dates of a crop here, and the day. */
     public Setting setting(String cropId) {
-        return settings.computeIfAbsent(
-                cropId,
-                id -> {
-                    Crop crop = crops.get(id);
-                    Map<Season, Map<Stage, StageDate>> known = new HashMap<>();
-                    CropStages dates =
-                            (season, stage) ->
-                                    known.computeIfAbsent(season, any -> new HashMap<>())
-                                            .computeIfAbsent(
-                                                    stage, any -> stages.date(crop, season, stage));
-                    return new Setting(state.garden().hemisphere(), dates, state.date());
-                });
+        return settings.computeIfAbsent(cropId, id -> {
+            Crop crop = crops.get(id);
+            Map<Season, Map<Stage, StageDate>> known = new HashMap<>();
+            CropStages dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
+                    .computeIfAbsent(stage, any -> stages.date(crop, season, stage));
+            return new Setting(state.garden().hemisphere(), dates, state.date());
+        });
     }
 
     /**
@@ -84,12 +76,10 @@ public final class LotBook {
         List<String> made =
                 propagation(lot.crop()).map(all -> all.formsOf(lot.method())).orElse(List.of());
         return lot.form()
-                .or(
-                        () ->
-                                lot.parent()
-                                        .flatMap(state::plant)
-                                        .map(parent -> parent.plant().form())
-                                        .filter(form -> made.isEmpty() || made.contains(form)))
+                .or(() -> lot.parent()
+                        .flatMap(state::plant)
+                        .map(parent -> parent.plant().form())
+                        .filter(form -> made.isEmpty() || made.contains(form)))
                 .or(() -> made.stream().findFirst())
                 .filter(crop.forms()::contains)
                 .orElseGet(crop::form);
@@ -102,8 +92,7 @@ public final class LotBook {
      * @param method the method's id; empty for the default of the form
      * @param cut the cut's id; empty for the default of the form
      */
-    public Optional<Course> course(
-            String crop, String form, Optional<String> method, Optional<String> cut) {
+    public Optional<Course> course(String crop, String form, Optional<String> method, Optional<String> cut) {
         CourseOf key = new CourseOf(crop, form, method, cut);
         Optional<Course> known = courses.get(key);
         if (known == null) {
@@ -123,8 +112,7 @@ public final class LotBook {
 
     /** The rates of a crop and method, after what all lots of the garden taught. */
     public Survival survival(String crop, Course course) {
-        return survivals.computeIfAbsent(
-                crop + " " + course.method().id(), key -> taught(crop, course));
+        return survivals.computeIfAbsent(crop + " " + course.method().id(), key -> taught(crop, course));
     }
 
     private Survival taught(String crop, Course course) {
@@ -162,8 +150,7 @@ public final class LotBook {
      */
     public OptionalInt fewest(int wanted, Survival survival) {
         return numbers.computeIfAbsent(survival, any -> new HashMap<>())
-                .computeIfAbsent(
-                        wanted, number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
+                .computeIfAbsent(wanted, number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
     }
 
     /** Whether a lot's parent is fit to be one; empty where the parent is not the garden's own. */
@@ -189,8 +176,7 @@ public final class LotBook {
     }
 
     private List<ParentHealth.Sick> sickNeighbours(PlantState plant) {
-        return sick.computeIfAbsent(
-                plant.plant().bed() + " " + plant.plant().crop(), key -> sickIn(plant));
+        return sick.computeIfAbsent(plant.plant().bed() + " " + plant.plant().crop(), key -> sickIn(plant));
     }
 
     private List<ParentHealth.Sick> sickIn(PlantState one) {
@@ -203,17 +189,9 @@ public final class LotBook {
     }
 
     /** When cuttings are struck, in the window that opens in a season; empty as for a course. */
-    public Optional<StrikeWindow> strikeWindow(
-            String crop, String form, String method, Season season) {
-        return course(crop, form, Optional.of(method), Optional.empty())
-                .map(
-                        course ->
-                                strikeWindows
-                                        .computeIfAbsent(course, any -> new HashMap<>())
-                                        .computeIfAbsent(
-                                                season,
-                                                in ->
-                                                        StrikeWindow.opensIn(
-                                                                in, course, setting(crop))));
+    public Optional<StrikeWindow> strikeWindow(String crop, String form, String method, Season season) {
+        return course(crop, form, Optional.of(method), Optional.empty()).map(course -> strikeWindows
+                .computeIfAbsent(course, any -> new HashMap<>())
+                .computeIfAbsent(season, in -> StrikeWindow.opensIn(in, course, setting(crop))));
     }
 }

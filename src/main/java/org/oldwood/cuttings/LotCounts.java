@@ -23,8 +23,7 @@ public record LotCounts(
         Optional<LocalDate> plantedOutOn) {
     public LotCounts {
         if (struck < 1 || alive < 0 || alive > struck) {
-            throw new IllegalArgumentException(
-                    "of " + struck + " struck cuttings " + alive + " cannot be alive");
+            throw new IllegalArgumentException("of " + struck + " struck cuttings " + alive + " cannot be alive");
         }
     }
 
@@ -45,8 +44,7 @@ public record LotCounts(
 
     /** The same lot after {@code number} were planted out. */
     public LotCounts plantedOut(int number, LocalDate on) {
-        return new LotCounts(
-                struck, struckOn, number, on, liftedOn.or(() -> Optional.of(on)), Optional.of(on));
+        return new LotCounts(struck, struckOn, number, on, liftedOn.or(() -> Optional.of(on)), Optional.of(on));
     }
 
     public boolean wasCounted() {

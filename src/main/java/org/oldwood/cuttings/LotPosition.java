@@ -16,8 +16,10 @@ record LotPosition(Phase phase, double fraction) {
     static LotPosition of(LotCounts lot, Timeline line) {
         LocalDate day = lot.countedOn();
         if (lot.plantedOutOn().isPresent()) {
-            LocalDate end =
-                    line.growth().stages().date(line.inPlace(), Stage.LEAF_FALL_BEGINS).date();
+            LocalDate end = line.growth()
+                    .stages()
+                    .date(line.inPlace(), Stage.LEAF_FALL_BEGINS)
+                    .date();
             return new LotPosition(
                     Phase.PLANTING_OUT, fraction(lot.plantedOutOn().get(), day, end));
         }
@@ -26,10 +28,12 @@ record LotPosition(Phase phase, double fraction) {
         }
         if (day.isBefore(line.rooted().date())) {
             return new LotPosition(
-                    Phase.ROOTING, fraction(line.tells().date(), day, line.rooted().date()));
+                    Phase.ROOTING,
+                    fraction(line.tells().date(), day, line.rooted().date()));
         }
         return new LotPosition(
-                Phase.NURSERY, fraction(line.rooted().date(), day, line.liftFrom().date()));
+                Phase.NURSERY,
+                fraction(line.rooted().date(), day, line.liftFrom().date()));
     }
 
     private static double fraction(LocalDate start, LocalDate day, LocalDate end) {

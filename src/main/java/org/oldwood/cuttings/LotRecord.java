@@ -46,9 +46,7 @@ final class LotRecord {
     private static LotCounts lost(LotCounts counts, Entry entry) {
         boolean counted = counts.wasCounted() && counts.countedOn().equals(entry.date());
         int number = entry.count("number").orElse(0);
-        return counted || number == 0
-                ? counts
-                : counts.counted(Math.max(0, counts.alive() - number), entry.date());
+        return counted || number == 0 ? counts : counts.counted(Math.max(0, counts.alive() - number), entry.date());
     }
 
     /** As everywhere in a garden, a plant stands until it is noted as gone. */

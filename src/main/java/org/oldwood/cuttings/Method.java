@@ -71,11 +71,7 @@ public record Method(
      * @param orSeasonsLater the lifting may wait so many seasons more; 0 where no source says so
      */
     record Times(
-            Sourced<Window> window,
-            Anchor tells,
-            Sourced<Anchor> rooted,
-            Sourced<Window> lift,
-            int orSeasonsLater) {}
+            Sourced<Window> window, Anchor tells, Sourced<Anchor> rooted, Sourced<Window> lift, int orSeasonsLater) {}
 
     /** From one day to another. */
     record Window(Anchor from, Anchor to) {}

@@ -11,35 +11,22 @@ import org.oldwood.store.Fields;
 /** Reads the methods of a crop's {@code cuttings} section. */
 final class MethodReader {
     static final List<String> IDS =
-            List.of(
-                    "hardwood",
-                    "disbudded",
-                    "tip-layer",
-                    "layer",
-                    "sucker",
-                    "root",
-                    "softwood",
-                    "division");
+            List.of("hardwood", "disbudded", "tip-layer", "layer", "sucker", "root", "softwood", "division");
 
     private MethodReader() {}
 
     static Method read(Fields fields) {
-        Method method =
-                new Method(
-                        fields.oneOf("id", IDS),
-                        fields.text("name"),
-                        fields.texts("forms"),
-                        fields.flag("inPlace", false),
-                        fields.oneOf(
-                                "from",
-                                List.of("shoot", "tip", "branch", "root", "sucker", "crown")),
-                        measures(fields),
-                        times(fields),
-                        fields.object("survival")
-                                .map(MethodReader::phases)
-                                .orElseGet(() -> noSurvival(fields)),
-                        fields.texts("steps"),
-                        fields.texts("cautions"));
+        Method method = new Method(
+                fields.oneOf("id", IDS),
+                fields.text("name"),
+                fields.texts("forms"),
+                fields.flag("inPlace", false),
+                fields.oneOf("from", List.of("shoot", "tip", "branch", "root", "sucker", "crown")),
+                measures(fields),
+                times(fields),
+                fields.object("survival").map(MethodReader::phases).orElseGet(() -> noSurvival(fields)),
+                fields.texts("steps"),
+                fields.texts("cautions"));
         fields.done();
         return method;
     }
@@ -59,13 +46,12 @@ final class MethodReader {
         Fields rooted = need(fields, "rooted");
         Fields lift = need(fields, "lift");
         Fields window = need(fields, "window");
-        Method.Times times =
-                new Method.Times(
-                        window(window),
-                        Anchor.read(rooted, "tellsFrom"),
-                        Sourced.read(rooted, Anchor.read(rooted, "at")),
-                        window(lift),
-                        lift.count("orSeasonsLater", 0, 3, 0));
+        Method.Times times = new Method.Times(
+                window(window),
+                Anchor.read(rooted, "tellsFrom"),
+                Sourced.read(rooted, Anchor.read(rooted, "at")),
+                window(lift),
+                lift.count("orSeasonsLater", 0, 3, 0));
         window.done();
         rooted.done();
         lift.done();
@@ -73,8 +59,7 @@ final class MethodReader {
     }
 
     private static Sourced<Method.Window> window(Fields fields) {
-        return Sourced.read(
-                fields, new Method.Window(Anchor.read(fields, "from"), Anchor.read(fields, "to")));
+        return Sourced.read(fields, new Method.Window(Anchor.read(fields, "from"), Anchor.read(fields, "to")));
     }
 
     private static Fields need(Fields fields, String key) {
@@ -89,13 +74,11 @@ final class MethodReader {
         Map<Phase, UncertainRate> rates = new EnumMap<>(Phase.class);
         List<Method.PhaseFigures> figures = new ArrayList<>();
         for (Phase phase : Phase.values()) {
-            fields.object(phase.key())
-                    .ifPresent(
-                            inner -> {
-                                Method.PhaseFigures pair = phaseFigures(phase, inner);
-                                figures.add(pair);
-                                rates.put(phase, rate(pair));
-                            });
+            fields.object(phase.key()).ifPresent(inner -> {
+                Method.PhaseFigures pair = phaseFigures(phase, inner);
+                figures.add(pair);
+                rates.put(phase, rate(pair));
+            });
         }
         fields.done();
         return new Method.Phases(new Survival(rates), List.copyOf(figures));
@@ -103,8 +86,7 @@ final class MethodReader {
 
     private static Method.PhaseFigures phaseFigures(Phase phase, Fields fields) {
         Method.PhaseFigures pair =
-                new Method.PhaseFigures(
-                        phase, Figure.read(fields, "rate"), Figure.read(fields, "weight"));
+                new Method.PhaseFigures(phase, Figure.read(fields, "rate"), Figure.read(fields, "weight"));
         if (!(pair.percent().is() > 0 && pair.percent().is() <= 100)) {
             fields.wrong("rate", "rate-out-of-range", "must be above 0 and at most 100 %", "");
         }

@@ -16,13 +16,7 @@ public final class Milestones {
         Method.Times times = course.method().times();
         Season first = line.growth().first();
         steps.add(day(Step.STRIKE, first, struck(line), times.window().sources()));
-        steps.add(
-                new Milestone(
-                        Step.KEEP_MOIST,
-                        first,
-                        line.moistFrom(),
-                        line.moistTo(),
-                        List.of("common-practice")));
+        steps.add(new Milestone(Step.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
         steps.add(day(Step.CHECK, first, line.rooted(), times.rooted().sources()));
         if (!course.method().inPlace()) {
             List<String> sources = times.lift().sources();
@@ -42,13 +36,12 @@ public final class Milestones {
             steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources()));
         }
         for (int season = 0; season < flowersOff(cut); season++) {
-            steps.add(
-                    new Milestone(
-                            Step.FLOWERS_OFF,
-                            inPlace.plus(season),
-                            stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
-                            stage(line, inPlace.plus(season), Stage.PETAL_FALL),
-                            cut.flowersOff().map(Figure::sources).orElse(List.of())));
+            steps.add(new Milestone(
+                    Step.FLOWERS_OFF,
+                    inPlace.plus(season),
+                    stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
+                    stage(line, inPlace.plus(season), Stage.PETAL_FALL),
+                    cut.flowersOff().map(Figure::sources).orElse(List.of())));
         }
         List<String> sources = course.crop().sources();
         steps.add(day(Step.FIRST_PICK, line.firstPick(), line.ripe(line.firstPick()), sources));

@@ -13,13 +13,10 @@ public record NurseryBed(double rowM, Optional<Double> areaM2) {
 
     /** The room for {@code number} cuttings; empty where the method has no distance. */
     public static Optional<NurseryBed> of(int number, Method.Measures measures) {
-        return measures.spacingCm()
-                .map(
-                        spacing -> {
-                            double rowM = number * spacing.is() / 100;
-                            return new NurseryBed(
-                                    rowM, measures.rowGapCm().map(gap -> area(rowM, gap)));
-                        });
+        return measures.spacingCm().map(spacing -> {
+            double rowM = number * spacing.is() / 100;
+            return new NurseryBed(rowM, measures.rowGapCm().map(gap -> area(rowM, gap)));
+        });
     }
 
     private static double area(double rowM, Figure rowGap) {

@@ -36,8 +36,7 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
      * @param seenYears years since it was last inspected; its age where it never was
      * @param ageYears its age; below 0 where unknown
      */
-    public static ParentHealth of(
-            HealthSigns signs, List<String> findings, double seenYears, double ageYears) {
+    public static ParentHealth of(HealthSigns signs, List<String> findings, double seenYears, double ageYears) {
         List<Warning> bars = new ArrayList<>();
         List<Warning> warnings = new ArrayList<>();
         for (HealthSigns.Sign sign : signs.signs()) {
@@ -60,14 +59,13 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
         }
         Sick first = neighbours.get(0);
         List<Warning> all = new ArrayList<>();
-        all.add(
-                new Warning(
-                        first.plant()
-                                + " beside it in the bed was found with "
-                                + first.finding()
-                                + ", and a bush may carry that before it shows. Take none here;"
-                                + " buy certified stock.",
-                        first.sources()));
+        all.add(new Warning(
+                first.plant()
+                        + " beside it in the bed was found with "
+                        + first.finding()
+                        + ", and a bush may carry that before it shows. Take none here;"
+                        + " buy certified stock.",
+                first.sources()));
         all.addAll(warnings);
         return new ParentHealth(false, all);
     }

@@ -12,10 +12,7 @@ public final class ParentWood {
     /** The length from which a shoot gives two, cm; empty where no figure is known. */
     public static Optional<Double> forTwoCm(Method.Measures measures) {
         return measures.softTipPercent()
-                .flatMap(
-                        soft ->
-                                measures.lengthCm()
-                                        .map(length -> shootCm(2, soft.is() / 100, length.is())));
+                .flatMap(soft -> measures.lengthCm().map(length -> shootCm(2, soft.is() / 100, length.is())));
     }
 
     /**
@@ -27,11 +24,7 @@ public final class ParentWood {
     static double shootCm(int cuttings, double softShare, double lengthCm) {
         if (!(softShare >= 0 && softShare < 1 && lengthCm > 0)) {
             throw new IllegalArgumentException(
-                    "no shoot can be reckoned less "
-                            + softShare
-                            + " of it, cut at "
-                            + lengthCm
-                            + " cm");
+                    "no shoot can be reckoned less " + softShare + " of it, cut at " + lengthCm + " cm");
         }
         return cuttings * lengthCm / (1 - softShare);
     }

@@ -12,8 +12,4 @@ import java.util.OptionalInt;
  * @param established alive one growing season after planting out, if that was counted
  */
 public record PastLot(
-        int struck,
-        OptionalInt rooted,
-        OptionalInt lifted,
-        OptionalInt plantedOut,
-        OptionalInt established) {}
+        int struck, OptionalInt rooted, OptionalInt lifted, OptionalInt plantedOut, OptionalInt established) {}

@@ -30,19 +30,22 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
 
     /** The method of an id, the one that suits the form first. */
     public Optional<Method> method(String id, String form) {
-        List<Method> named = methods.stream().filter(method -> method.id().equals(id)).toList();
-        return named.stream()
-                .filter(method -> method.suits(form))
-                .findFirst()
-                .or(() -> named.stream().findFirst());
+        List<Method> named =
+                methods.stream().filter(method -> method.id().equals(id)).toList();
+        return named.stream().filter(method -> method.suits(form)).findFirst().or(() -> named.stream()
+                .findFirst());
     }
 
     /** The forms that a method makes; empty where it makes all, or is not known. */
     public List<String> formsOf(String id) {
-        List<Method> named = methods.stream().filter(method -> method.id().equals(id)).toList();
+        List<Method> named =
+                methods.stream().filter(method -> method.id().equals(id)).toList();
         return named.stream().anyMatch(method -> method.forms().isEmpty())
                 ? List.of()
-                : named.stream().flatMap(method -> method.forms().stream()).distinct().toList();
+                : named.stream()
+                        .flatMap(method -> method.forms().stream())
+                        .distinct()
+                        .toList();
     }
 
     private static Propagation read(Fields fields) {
@@ -68,15 +71,14 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
     private static PlantingOut plantingOut(Fields fields) {
         List<PlantingOut.Cut> cuts = new ArrayList<>();
         for (Fields cut : fields.objects("cuts")) {
-            cuts.add(
-                    new PlantingOut.Cut(
-                            cut.oneOf("id", List.of("hard", "light", "none")),
-                            cut.text("words"),
-                            cut.texts("forms"),
-                            Figure.optional(cut, "deeperCm"),
-                            Figure.optional(cut, "flowersOffSeasons"),
-                            Figure.read(cut, "seasonsAhead"),
-                            cut.texts("source")));
+            cuts.add(new PlantingOut.Cut(
+                    cut.oneOf("id", List.of("hard", "light", "none")),
+                    cut.text("words"),
+                    cut.texts("forms"),
+                    Figure.optional(cut, "deeperCm"),
+                    Figure.optional(cut, "flowersOffSeasons"),
+                    Figure.read(cut, "seasonsAhead"),
+                    cut.texts("source")));
             cut.oneOf("seen", Seen.keys());
             cut.done();
         }
@@ -87,18 +89,15 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
     private static HealthSigns health(Fields fields) {
         List<HealthSigns.Sign> signs = new ArrayList<>();
         for (Fields sign : fields.objects("signs")) {
-            signs.add(
-                    new HealthSigns.Sign(
-                            sign.text("finding"),
-                            sign.flag("bars", false),
-                            sign.text("words"),
-                            sign.texts("source"),
-                            Seen.parse(sign.oneOf("seen", Seen.keys()))));
+            signs.add(new HealthSigns.Sign(
+                    sign.text("finding"),
+                    sign.flag("bars", false),
+                    sign.text("words"),
+                    sign.texts("source"),
+                    Seen.parse(sign.oneOf("seen", Seen.keys()))));
             sign.done();
         }
-        HealthSigns health =
-                new HealthSigns(
-                        Figure.read(fields, "uninspectedYears"), signs, fields.texts("local"));
+        HealthSigns health = new HealthSigns(Figure.read(fields, "uninspectedYears"), signs, fields.texts("local"));
         fields.done();
         return health;
     }

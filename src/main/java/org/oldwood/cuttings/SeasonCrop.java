@@ -13,9 +13,4 @@ import org.oldwood.garden.Season;
  * @param highKg kg; one lot in ten bears more
  */
 public record SeasonCrop(
-        Season season,
-        double share,
-        double expectedKg,
-        double lowKg,
-        double middleKg,
-        double highKg) {}
+        Season season, double share, double expectedKg, double lowKg, double middleKg, double highKg) {}

@@ -13,9 +13,6 @@ record Sourced<T>(T value, List<String> sources, Seen seen, String note) {
     /** Reads {@code source}, {@code seen} and {@code note} beside the value. */
     static <T> Sourced<T> read(Fields fields, T value) {
         return new Sourced<>(
-                value,
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
+                value, fields.texts("source"), Seen.parse(fields.oneOf("seen", Seen.keys())), fields.text("note", ""));
     }
 }

@@ -39,15 +39,12 @@ public record StrikePlan(
     public static StrikePlan of(Want want, Course course, Survival survival, Setting setting) {
         Windows windows = new Windows(course, setting);
         Timeline now = windows.next(setting.asOf());
-        Around from =
-                now.opens().date().isAfter(setting.asOf())
-                        ? now.opens()
-                        : new Around(setting.asOf(), 0, "at once: the window is open");
+        Around from = now.opens().date().isAfter(setting.asOf())
+                ? now.opens()
+                : new Around(setting.asOf(), 0, "at once: the window is open");
         Optional<Around> latest = windows.last(now, want.by());
-        OptionalInt number =
-                latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
-        double chance =
-                number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
+        OptionalInt number = latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
+        double chance = number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
         return new StrikePlan(from, now.closes(), latest, now, now.firstPick(), number, chance);
     }
 
@@ -57,8 +54,7 @@ public record StrikePlan(
     }
 
     private static OptionalInt fewest(Want want, Course course, Survival survival, Timeline line) {
-        return survival.whole()
-                .fewest(plants -> success(plants, want, course, line), want.sure(), MOST);
+        return survival.whole().fewest(plants -> success(plants, want, course, line), want.sure(), MOST);
     }
 
     private static double success(int plants, Want want, Course course, Timeline line) {
@@ -116,9 +112,7 @@ public record StrikePlan(
 
         private Timeline struck(LocalDate day) {
             return Timeline.of(
-                    LotCounts.struck(1, day),
-                    course,
-                    new Setting(setting.hemisphere(), setting.stages(), day));
+                    LotCounts.struck(1, day), course, new Setting(setting.hemisphere(), setting.stages(), day));
         }
     }
 }

@@ -24,10 +24,7 @@ public record StrikeWindow(Season first, Around opens, Around closes, List<Strin
         Method.Window window = sourced.value();
         LocalDate struck = first.start();
         return new StrikeWindow(
-                first,
-                window.from().day(struck, growth, 0),
-                window.to().day(struck, growth, 0),
-                sourced.sources());
+                first, window.from().day(struck, growth, 0), window.to().day(struck, growth, 0), sourced.sources());
     }
 
     /**

@@ -73,7 +73,8 @@ public final class Survival {
             return Math.min(lot.struck(), lot.rooted().getAsInt());
         }
         if (lot.lifted().isPresent()) {
-            return Math.min(lot.struck(), lot.lifted().getAsInt() / rate(Phase.NURSERY).mean());
+            return Math.min(
+                    lot.struck(), lot.lifted().getAsInt() / rate(Phase.NURSERY).mean());
         }
         return -1;
     }

@@ -39,14 +39,12 @@ public record Timeline(
 
     static Timeline of(LotCounts lot, Course course, Setting setting) {
         CropStages stages = setting.stages();
-        Growth growth =
-                growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
+        Growth growth = growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
         Method.Times times = course.method().times();
         Days days = new Days(lot.struckOn(), growth);
         int later = seasonsLater(lot, course, days, setting.asOf());
-        Around liftFrom =
-                noted(lot.liftedOn(), "lifted")
-                        .orElseGet(() -> days.of(times.lift().value().from(), later));
+        Around liftFrom = noted(lot.liftedOn(), "lifted")
+                .orElseGet(() -> days.of(times.lift().value().from(), later));
         Around plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
         Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
         return new Timeline(
@@ -89,14 +87,12 @@ public record Timeline(
      * The season whose window lies nearest to the strike, among those in which the lot can still
      * root after it.
      */
-    private static Growth growth(
-            LocalDate struck, Method method, Season around, CropStages stages) {
+    private static Growth growth(LocalDate struck, Method method, Season around, CropStages stages) {
         Growth best = new Growth(around.plus(2), stages);
         for (int season = 1; season >= -1; season--) {
             Growth growth = new Growth(around.plus(season), stages);
             Around rooted = method.times().rooted().value().day(struck, growth, 0);
-            if (rooted.date().isAfter(struck)
-                    && outside(struck, method, growth) <= outside(struck, method, best)) {
+            if (rooted.date().isAfter(struck) && outside(struck, method, growth) <= outside(struck, method, best)) {
                 best = growth;
             }
         }
@@ -108,11 +104,7 @@ public record Timeline(
         Method.Window window = method.times().window().value();
         LocalDate opens = window.from().day(struck, growth, 0).date();
         LocalDate closes = window.to().day(struck, growth, 0).date();
-        return Math.max(
-                0,
-                Math.max(
-                        ChronoUnit.DAYS.between(struck, opens),
-                        ChronoUnit.DAYS.between(closes, struck)));
+        return Math.max(0, Math.max(ChronoUnit.DAYS.between(struck, opens), ChronoUnit.DAYS.between(closes, struck)));
     }
 
     /** The first season whose buds burst after the day. */
@@ -136,9 +128,7 @@ public record Timeline(
 
     /** From when the cuttings must not dry out: since their buds burst, or since the strike. */
     public Around moistFrom() {
-        return tells.date().isBefore(struckOn)
-                ? new Around(struckOn, 0, "the day of striking")
-                : tells;
+        return tells.date().isBefore(struckOn) ? new Around(struckOn, 0, "the day of striking") : tells;
     }
 
     /** Until when: the leaf fall of their first season, or until they have rooted. */

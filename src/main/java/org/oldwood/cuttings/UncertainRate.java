@@ -20,10 +20,7 @@ public record UncertainRate(double lived, double died) {
     public UncertainRate {
         if (!(lived > 0 && died >= 0 && Double.isFinite(lived + died))) {
             throw new IllegalArgumentException(
-                    "a rate needs lived above 0 and died at least 0 but has "
-                            + lived
-                            + " and "
-                            + died);
+                    "a rate needs lived above 0 and died at least 0 but has " + lived + " and " + died);
         }
     }
 
@@ -55,8 +52,7 @@ public record UncertainRate(double lived, double died) {
     /** The rate after {@code outOf} plants were seen, of which {@code alive} lived. */
     public UncertainRate after(double alive, double outOf) {
         if (!(alive >= 0 && alive <= outOf)) {
-            throw new IllegalArgumentException(
-                    "alive must lie from 0 to " + outOf + " but is " + alive);
+            throw new IllegalArgumentException("alive must lie from 0 to " + outOf + " but is " + alive);
         }
         return isCertain() ? this : new UncertainRate(lived + alive, died + outOf - alive);
     }

@@ -18,8 +18,7 @@ public record Want(OptionalInt plants, OptionalDouble kg, Season by, double sure
             throw new IllegalArgumentException("want either plants or kilograms");
         }
         if (!(sure > 0 && sure < 1)) {
-            throw new IllegalArgumentException(
-                    "the chance wanted must lie between 0 and 1 but is " + sure);
+            throw new IllegalArgumentException("the chance wanted must lie between 0 and 1 but is " + sure);
         }
     }
 

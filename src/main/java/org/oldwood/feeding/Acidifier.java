@@ -25,15 +25,14 @@ public record Acidifier(
         Optional<Figure> pack,
         List<String> cautions) {
     static Acidifier read(Fields fields) {
-        Acidifier acidifier =
-                new Acidifier(
-                        fields.text("id"),
-                        fields.text("name"),
-                        fields.texts("tags"),
-                        Figure.read(fields, "timesSulphur"),
-                        Figure.optional(fields, "density"),
-                        Figure.optional(fields, "pack"),
-                        fields.texts("cautions"));
+        Acidifier acidifier = new Acidifier(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "timesSulphur"),
+                Figure.optional(fields, "density"),
+                Figure.optional(fields, "pack"),
+                fields.texts("cautions"));
         fields.done();
         return acidifier;
     }

@@ -18,16 +18,14 @@ public record Choice(List<Feed> allowed, List<String> refused) {
      * @param needK2o the crop's need of potash, g/m²: above a limit, chloride is refused
      * @param ph the soil's pH, where known
      */
-    public static Choice of(
-            List<Feed> kept, FeedingProfile profile, double needK2o, OptionalDouble ph) {
+    public static Choice of(List<Feed> kept, FeedingProfile profile, double needK2o, OptionalDouble ph) {
         List<Feed> allowed = new ArrayList<>();
         List<String> refused = new ArrayList<>();
         for (Feed feed : kept) {
-            Optional<String> why =
-                    profile.excludes(feed.tags())
-                            .map(FeedingProfile.Excluded::reason)
-                            .or(() -> chloride(feed, profile, needK2o))
-                            .or(() -> otherAmmonium(feed, profile, kept, ph));
+            Optional<String> why = profile.excludes(feed.tags())
+                    .map(FeedingProfile.Excluded::reason)
+                    .or(() -> chloride(feed, profile, needK2o))
+                    .or(() -> otherAmmonium(feed, profile, kept, ph));
             if (why.isPresent()) {
                 refused.add("Not " + feed.name() + ": " + why.get());
             } else {
@@ -41,10 +39,9 @@ public record Choice(List<Feed> allowed, List<String> refused) {
         return feed.is("chloride")
                         && profile.chlorideFreeAbove().isPresent()
                         && needK2o > profile.chlorideFreeAbove().get().is()
-                ? Optional.of(
-                        "above "
-                                + Words.amount(profile.chlorideFreeAbove().get().is())
-                                + " g/m² K2O this crop wants potash without chloride.")
+                ? Optional.of("above "
+                        + Words.amount(profile.chlorideFreeAbove().get().is())
+                        + " g/m² K2O this crop wants potash without chloride.")
                 : Optional.empty();
     }
 
@@ -56,16 +53,11 @@ public record Choice(List<Feed> allowed, List<String> refused) {
         }
         boolean ureaWanted = ph.getAsDouble() < profile.ureaBelowPh().get().is();
         boolean wrong = feed.is("urea") != ureaWanted;
-        boolean otherKept =
-                kept.stream()
-                        .anyMatch(other -> other.is("ammonium") && other.is("urea") == ureaWanted);
+        boolean otherKept = kept.stream().anyMatch(other -> other.is("ammonium") && other.is("urea") == ureaWanted);
         return wrong && otherKept
-                ? Optional.of(
-                        "at pH "
-                                + Words.amount(ph.getAsDouble())
-                                + (ureaWanted
-                                        ? " urea acidifies less."
-                                        : " ammonium sulphate keeps the soil acid."))
+                ? Optional.of("at pH "
+                        + Words.amount(ph.getAsDouble())
+                        + (ureaWanted ? " urea acidifies less." : " ammonium sulphate keeps the soil acid."))
                 : Optional.empty();
     }
 }

@@ -14,13 +14,7 @@ import org.oldwood.store.Fields;
  * @param mostLime most of a lime, g/m²
  * @param leastLime least of a lime, g/m²
  */
-public record Doubts(
-        double mostN,
-        double most,
-        double mostBulky,
-        double least,
-        double mostLime,
-        double leastLime) {
+public record Doubts(double mostN, double most, double mostBulky, double least, double mostLime, double leastLime) {
     static Doubts read(Fields fields) {
         return new Doubts(
                 fields.number("mostNGPerM2", 0, 1e6),
@@ -36,8 +30,7 @@ public record Doubts(
         double gPerM2 = grams / areaM2;
         double n = feed.gives(gPerM2).n();
         if (n > mostN) {
-            return question(
-                    grams, gPerM2, "that would be " + Words.amount(n) + " g N/m²", grams / 1000);
+            return question(grams, gPerM2, "that would be " + Words.amount(n) + " g N/m²", grams / 1000);
         }
         return question(grams, gPerM2, feed.bulky() ? mostBulky : most, least);
     }
@@ -47,26 +40,21 @@ public record Doubts(
         return question(grams, grams / areaM2, mostLime, leastLime);
     }
 
-    private static Optional<String> question(
-            double grams, double gPerM2, double most, double least) {
+    private static Optional<String> question(double grams, double gPerM2, double most, double least) {
         if (gPerM2 > most) {
             return question(grams, gPerM2, "more than anybody gives", grams / 1000);
         }
-        return gPerM2 < least
-                ? question(grams, gPerM2, "next to nothing", grams * 1000)
-                : Optional.empty();
+        return gPerM2 < least ? question(grams, gPerM2, "next to nothing", grams * 1000) : Optional.empty();
     }
 
-    private static Optional<String> question(
-            double grams, double gPerM2, String what, double perhaps) {
-        return Optional.of(
-                Words.weight(grams)
-                        + " here is "
-                        + Words.weight(gPerM2)
-                        + " a square metre: "
-                        + what
-                        + ". Was it "
-                        + Words.weight(perhaps)
-                        + "? Grams and kilograms are easily mixed up.");
+    private static Optional<String> question(double grams, double gPerM2, String what, double perhaps) {
+        return Optional.of(Words.weight(grams)
+                + " here is "
+                + Words.weight(gPerM2)
+                + " a square metre: "
+                + what
+                + ". Was it "
+                + Words.weight(perhaps)
+                + "? Grams and kilograms are easily mixed up.");
     }
 }

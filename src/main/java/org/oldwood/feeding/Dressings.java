@@ -22,11 +22,7 @@ public final class Dressings {
      * @param mostN the ceiling of nitrogen in one dressing, g/m²
      */
     public static Nutrients due(
-            List<Timing.Dressing> dressings,
-            int which,
-            Balance balance,
-            boolean begun,
-            double mostN) {
+            List<Timing.Dressing> dressings, int which, Balance balance, boolean begun, double mostN) {
         double given = balance.given().n();
         double need = balance.need().n();
         double n = 0;
@@ -41,6 +37,8 @@ public final class Dressings {
         if (which >= dressings.size() - 1) {
             return 1;
         }
-        return dressings.subList(0, which + 1).stream().mapToDouble(Timing.Dressing::share).sum();
+        return dressings.subList(0, which + 1).stream()
+                .mapToDouble(Timing.Dressing::share)
+                .sum();
     }
 }

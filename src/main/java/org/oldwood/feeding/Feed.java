@@ -45,18 +45,17 @@ public record Feed(
     static final double WHOLE = 100;
 
     static Feed read(Fields fields) {
-        Feed feed =
-                new Feed(
-                        fields.text("id"),
-                        fields.text("name"),
-                        fields.texts("tags"),
-                        figures(fields, "analysis", "%", WHOLE),
-                        figures(fields, "firstYear", "1", 1),
-                        Figure.optional(fields, "density"),
-                        handfuls(fields),
-                        Figure.optional(fields, "pack"),
-                        Figure.optional(fields, "yearlyMostGPerM2"),
-                        fields.texts("cautions"));
+        Feed feed = new Feed(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                figures(fields, "analysis", "%", WHOLE),
+                figures(fields, "firstYear", "1", 1),
+                Figure.optional(fields, "density"),
+                handfuls(fields),
+                Figure.optional(fields, "pack"),
+                Figure.optional(fields, "yearlyMostGPerM2"),
+                fields.texts("cautions"));
         Figure.optional(fields, "lbCaCO3Per100Lb");
         double sum = feed.percent().sum();
         if (sum > WHOLE) {
@@ -79,22 +78,16 @@ public record Feed(
     public static Feed ofLabel(Nutrients percent) {
         double least = Math.min(Math.min(percent.n(), percent.p2o5()), percent.k2o());
         if (percent.sum() > WHOLE || Math.min(least, percent.mgo()) < 0 || percent.sum() == 0) {
-            throw new RecordException(
-                    new Problem(
-                            "analysis-over-100",
-                            Place.of("analysis"),
-                            "must add up to more than 0 and at most 100 % but adds up to "
-                                    + Words.amount(percent.sum())
-                                    + " %",
-                            "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for"
-                                    + " example; MgO may follow."));
+            throw new RecordException(new Problem(
+                    "analysis-over-100",
+                    Place.of("analysis"),
+                    "must add up to more than 0 and at most 100 % but adds up to " + Words.amount(percent.sum()) + " %",
+                    "Copy the percentages of N, P2O5 and K2O from the label, 7-7-7 for" + " example; MgO may follow."));
         }
         Map<Nutrient, Figure> analysis = new EnumMap<>(Nutrient.class);
         for (Nutrient nutrient : Nutrient.values()) {
             double is = percent.of(nutrient);
-            analysis.put(
-                    nutrient,
-                    new Figure(is, is, is, "%", List.of(), Seen.READ, "from the grower's label"));
+            analysis.put(nutrient, new Figure(is, is, is, "%", List.of(), Seen.READ, "from the grower's label"));
         }
         return new Feed(
                 "own",
@@ -172,43 +165,26 @@ public record Feed(
      */
     public List<String> notRead() {
         List<String> words = new ArrayList<>();
-        analysis.forEach(
-                (nutrient, figure) ->
-                        NotRead.mark(figure)
-                                .ifPresent(
-                                        mark ->
-                                                words.add(
-                                                        Words.amount(figure.is())
-                                                                + " % "
-                                                                + nutrient.symbol()
-                                                                + mark)));
-        firstYear.forEach(
-                (nutrient, figure) ->
-                        NotRead.mark(figure)
-                                .filter(mark -> percent().of(nutrient) > 0)
-                                .ifPresent(
-                                        mark ->
-                                                words.add(
-                                                        Words.amount(figure.is() * WHOLE)
-                                                                + " % of its "
-                                                                + nutrient.symbol()
-                                                                + " counts in the first year"
-                                                                + mark)));
+        analysis.forEach((nutrient, figure) -> NotRead.mark(figure)
+                .ifPresent(mark -> words.add(Words.amount(figure.is()) + " % " + nutrient.symbol() + mark)));
+        firstYear.forEach((nutrient, figure) -> NotRead.mark(figure)
+                .filter(mark -> percent().of(nutrient) > 0)
+                .ifPresent(mark -> words.add(Words.amount(figure.is() * WHOLE)
+                        + " % of its "
+                        + nutrient.symbol()
+                        + " counts in the first year"
+                        + mark)));
         return words;
     }
 
-    private static Map<Nutrient, Figure> figures(
-            Fields fields, String key, String unit, double most) {
+    private static Map<Nutrient, Figure> figures(Fields fields, String key, String unit, double most) {
         Map<Nutrient, Figure> all = new EnumMap<>(Nutrient.class);
-        fields.object(key)
-                .ifPresent(
-                        inner -> {
-                            for (Nutrient nutrient : Nutrient.values()) {
-                                figure(inner, nutrient.symbol(), unit, most)
-                                        .ifPresent(figure -> all.put(nutrient, figure));
-                            }
-                            inner.done();
-                        });
+        fields.object(key).ifPresent(inner -> {
+            for (Nutrient nutrient : Nutrient.values()) {
+                figure(inner, nutrient.symbol(), unit, most).ifPresent(figure -> all.put(nutrient, figure));
+            }
+            inner.done();
+        });
         return all;
     }
 
@@ -216,8 +192,7 @@ public record Feed(
     private static Optional<Figure> figure(Fields inner, String key, String unit, double most) {
         if (inner.raw(key).orElse(null) instanceof Json.Num) {
             double is = inner.number(key, 0, most);
-            return Optional.of(
-                    new Figure(is, is, is, unit, List.of(), Seen.READ, "from the grower's label"));
+            return Optional.of(new Figure(is, is, is, unit, List.of(), Seen.READ, "from the grower's label"));
         }
         Optional<Figure> figure = Figure.optional(inner, key);
         if (figure.isPresent() && (figure.get().is() < 0 || figure.get().is() > most)) {
@@ -229,9 +204,7 @@ public record Feed(
     private static Map<String, Figure> handfuls(Fields fields) {
         Map<String, Figure> all = new LinkedHashMap<>();
         fields.object("handfulG")
-                .ifPresent(
-                        inner ->
-                                inner.keys().forEach(key -> all.put(key, Figure.read(inner, key))));
+                .ifPresent(inner -> inner.keys().forEach(key -> all.put(key, Figure.read(inner, key))));
         return all;
     }
 }

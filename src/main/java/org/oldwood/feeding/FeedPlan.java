@@ -40,11 +40,7 @@ public record FeedPlan(
      * @param choice the materials
      */
     public static FeedPlan of(
-            FeedingTables tables,
-            Nutrients due,
-            double needN,
-            Choice choice,
-            NeedCase.Ground ground) {
+            FeedingTables tables, Nutrients due, double needN, Choice choice, NeedCase.Ground ground) {
         double share = tables.limits().organicShareMost().is();
         Recipe recipe = Recipe.best(due, choice.allowed(), feed -> most(feed, needN * share));
         List<Recipe.Part> parts = new ArrayList<>();
@@ -61,20 +57,11 @@ public record FeedPlan(
         Balance balance = Balance.of(due, gives);
         List<String> lacks = lacks(balance, choice);
         return new FeedPlan(
-                List.copyOf(parts),
-                due,
-                gives,
-                ground,
-                List.copyOf(lines),
-                lacks,
-                notes(balance, choice, lacks));
+                List.copyOf(parts), due, gives, ground, List.copyOf(lines), lacks, notes(balance, choice, lacks));
     }
 
     private static double most(Feed feed, double bulkyN) {
-        double yearly =
-                feed.yearlyMost().isPresent()
-                        ? feed.yearlyMost().get().is()
-                        : Double.POSITIVE_INFINITY;
+        double yearly = feed.yearlyMost().isPresent() ? feed.yearlyMost().get().is() : Double.POSITIVE_INFINITY;
         if (!feed.bulky()) {
             return yearly;
         }
@@ -100,18 +87,16 @@ public record FeedPlan(
         List<String> notes = new ArrayList<>(lacks);
         for (Nutrient nutrient : Nutrient.values()) {
             if (balance.due().of(nutrient) > LITTLE && brought(nutrient, choice)) {
-                notes.add(
-                        Words.amount(balance.due().of(nutrient))
-                                + " g/m² "
-                                + nutrient.symbol()
-                                + " stay undone: more of these materials would overdo another.");
+                notes.add(Words.amount(balance.due().of(nutrient))
+                        + " g/m² "
+                        + nutrient.symbol()
+                        + " stay undone: more of these materials would overdo another.");
             }
             if (balance.surplus().of(nutrient) > LITTLE) {
-                notes.add(
-                        Words.amount(balance.surplus().of(nutrient))
-                                + " g/m² "
-                                + nutrient.symbol()
-                                + " come with it beyond the need.");
+                notes.add(Words.amount(balance.surplus().of(nutrient))
+                        + " g/m² "
+                        + nutrient.symbol()
+                        + " come with it beyond the need.");
             }
         }
         notes.addAll(choice.refused());
@@ -123,18 +108,13 @@ public record FeedPlan(
         List<String> names = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
             if (balance.due().of(nutrient) > LITTLE && !brought(nutrient, choice)) {
-                amounts.add(
-                        Words.amount(balance.due().of(nutrient)) + " g/m² " + nutrient.symbol());
+                amounts.add(Words.amount(balance.due().of(nutrient)) + " g/m² " + nutrient.symbol());
                 names.add(nutrient.words());
             }
         }
         return amounts.isEmpty()
                 ? List.of()
-                : List.of(
-                        Lists.and(amounts)
-                                + " stay undone: no material at hand brings "
-                                + Lists.and(names)
-                                + ".");
+                : List.of(Lists.and(amounts) + " stay undone: no material at hand brings " + Lists.and(names) + ".");
     }
 
     private static boolean brought(Nutrient nutrient, Choice choice) {
@@ -178,18 +158,13 @@ public record FeedPlan(
         for (Recipe.Part part : parts) {
             List<String> ways = new ArrayList<>();
             each(part.amount()).ifPresent(ways::add);
-            Household.inWords(part.amount(), part.feed().density())
-                    .ifPresent(way -> ways.add(way + " in all"));
-            part.feed()
-                    .handfuls()
-                    .forEach(
-                            (hand, grams) -> {
-                                if (hand.endsWith("open")) {
-                                    Household.inHandfuls(
-                                                    part.amount(), hand.replace('-', ' '), grams)
-                                            .ifPresent(ways::add);
-                                }
-                            });
+            Household.inWords(part.amount(), part.feed().density()).ifPresent(way -> ways.add(way + " in all"));
+            part.feed().handfuls().forEach((hand, grams) -> {
+                if (hand.endsWith("open")) {
+                    Household.inHandfuls(part.amount(), hand.replace('-', ' '), grams)
+                            .ifPresent(ways::add);
+                }
+            });
             if (!ways.isEmpty()) {
                 lines.add(part.feed().name() + ": " + String.join("; ", ways));
             }
@@ -202,8 +177,7 @@ public record FeedPlan(
             return Optional.of(Words.weight(Portion.rounded(grams / ground.bushes())) + " a bush");
         }
         return ground.rowM() > 0
-                ? Optional.of(
-                        Words.weight(Portion.rounded(grams / ground.rowM())) + " a metre of row")
+                ? Optional.of(Words.weight(Portion.rounded(grams / ground.rowM())) + " a metre of row")
                 : Optional.empty();
     }
 

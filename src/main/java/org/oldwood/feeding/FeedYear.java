@@ -17,32 +17,23 @@ import java.util.Optional;
  * @param ground how much ground and how many plants
  */
 public record FeedYear(
-        Need need,
-        Balance balance,
-        Timing timing,
-        boolean sand,
-        boolean begun,
-        Choice choice,
-        NeedCase.Ground ground) {
+        Need need, Balance balance, Timing timing, boolean sand, boolean begun, Choice choice, NeedCase.Ground ground) {
 
     /** The dressings of the year, in order. Slow feeds go in one, since they last the season. */
     public List<Timing.Dressing> dressings() {
-        return onlySlow()
-                ? List.of(new Timing.Dressing("first", "in one dressing", 1))
-                : timing.on(sand);
+        return onlySlow() ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : timing.on(sand);
     }
 
     /** The dressing of that place, 0 for the first, ready to weigh out. */
     public FeedPlan dressing(FeedingTables tables, int which) {
-        Nutrients due =
-                onlySlow() && which > 0 && !begun
-                        ? Nutrients.NONE
-                        : Dressings.due(
-                                dressings(),
-                                which,
-                                balance,
-                                begun,
-                                tables.limits().dressingMostN().is());
+        Nutrients due = onlySlow() && which > 0 && !begun
+                ? Nutrients.NONE
+                : Dressings.due(
+                        dressings(),
+                        which,
+                        balance,
+                        begun,
+                        tables.limits().dressingMostN().is());
         return FeedPlan.of(tables, due, need.gPerM2().n(), choice, ground);
     }
 
@@ -51,16 +42,14 @@ public record FeedYear(
      * nitrogen, whose time does not matter.
      */
     public Optional<MonthDay> latest(FeedPlan dressing) {
-        List<Feed> withN =
-                dressing.parts().stream()
-                        .map(Recipe.Part::feed)
-                        .filter(Feed::givesNitrogen)
-                        .toList();
+        List<Feed> withN = dressing.parts().stream()
+                .map(Recipe.Part::feed)
+                .filter(Feed::givesNitrogen)
+                .toList();
         if (withN.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                withN.stream().anyMatch(Feed::slow) ? timing.latestSlow() : timing.latestQuick());
+        return Optional.of(withN.stream().anyMatch(Feed::slow) ? timing.latestSlow() : timing.latestQuick());
     }
 
     private boolean onlySlow() {

@@ -57,18 +57,19 @@ public record FeedingProfile(
         fields.count("format", 1, 1);
         fields.optionalText("note");
         fields.flag("perAge", false);
-        FeedingProfile profile =
-                new FeedingProfile(
-                        Figure.read(fields, "targetPh"),
-                        fields.flag("acidSoil", false),
-                        Figure.optional(fields, "limeOnlyBelow"),
-                        Figure.optional(fields, "ureaBelowPh"),
-                        fields.objects("schools").stream().map(FeedingProfile::school).toList(),
-                        fields.objects("cultivars").stream().map(FeedingProfile::cultivar).toList(),
-                        fields.object("planting").map(FeedingProfile::tables).orElse(Map.of()),
-                        fields.text("timing"),
-                        Figure.optional(fields, "chlorideFreeAbove"),
-                        fields.objects("exclude").stream().map(FeedingProfile::excluded).toList());
+        FeedingProfile profile = new FeedingProfile(
+                Figure.read(fields, "targetPh"),
+                fields.flag("acidSoil", false),
+                Figure.optional(fields, "limeOnlyBelow"),
+                Figure.optional(fields, "ureaBelowPh"),
+                fields.objects("schools").stream().map(FeedingProfile::school).toList(),
+                fields.objects("cultivars").stream()
+                        .map(FeedingProfile::cultivar)
+                        .toList(),
+                fields.object("planting").map(FeedingProfile::tables).orElse(Map.of()),
+                fields.text("timing"),
+                Figure.optional(fields, "chlorideFreeAbove"),
+                fields.objects("exclude").stream().map(FeedingProfile::excluded).toList());
         fields.done();
         return profile;
     }

@@ -86,19 +86,18 @@ public record FeedingTables(
         Fields fields = documents.fields("feeding.json");
         fields.count("format", 1, 1);
         Fields young = part(fields, "young");
-        FeedingTables all =
-                new FeedingTables(
-                        SoilClasses.read(part(fields, "soilClasses")),
-                        SoilIndex.read(part(fields, "index")),
-                        Figure.read(fields, "targetIndex"),
-                        tables(fields),
-                        timings(fields),
-                        vigour(part(fields, "vigour")),
-                        young.count("seasons", 0, 10),
-                        young.number("times", 0, 1),
-                        Limits.read(fields),
-                        usual(part(fields, "usual")),
-                        Doubts.read(part(fields, "doubt")));
+        FeedingTables all = new FeedingTables(
+                SoilClasses.read(part(fields, "soilClasses")),
+                SoilIndex.read(part(fields, "index")),
+                Figure.read(fields, "targetIndex"),
+                tables(fields),
+                timings(fields),
+                vigour(part(fields, "vigour")),
+                young.count("seasons", 0, 10),
+                young.number("times", 0, 1),
+                Limits.read(fields),
+                usual(part(fields, "usual")),
+                Doubts.read(part(fields, "doubt")));
         fields.done();
         return all;
     }
@@ -108,8 +107,7 @@ public record FeedingTables(
     }
 
     private static Fields part(Fields fields, String key) {
-        return fields.object(key)
-                .orElseThrow(() -> new IllegalStateException("feeding.json has no " + key));
+        return fields.object(key).orElseThrow(() -> new IllegalStateException("feeding.json has no " + key));
     }
 
     private static Map<String, NeedTable> tables(Fields fields) {

@@ -70,11 +70,7 @@ public final class Household {
         if (rounded == 0) {
             return Optional.empty();
         }
-        return Optional.of(
-                "about "
-                        + Words.fixed(rounded, 2)
-                        + " "
-                        + (rounded <= 1 ? vessel.one : vessel.many));
+        return Optional.of("about " + Words.fixed(rounded, 2) + " " + (rounded <= 1 ? vessel.one : vessel.many));
     }
 
     /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where much less than one. */
@@ -83,14 +79,13 @@ public final class Household {
         long rounded = Math.round(count);
         return count < LEAST_HANDFUL
                 ? Optional.empty()
-                : Optional.of(
-                        "about "
-                                + Words.count(rounded, "handful", "handfuls")
-                                + " ("
-                                + hand
-                                + " hand, "
-                                + Words.amount(gramsEach.is())
-                                + " g)");
+                : Optional.of("about "
+                        + Words.count(rounded, "handful", "handfuls")
+                        + " ("
+                        + hand
+                        + " hand, "
+                        + Words.amount(gramsEach.is())
+                        + " g)");
     }
 
     /** Whole packs to buy for so many grams; none for nothing. */

@@ -33,18 +33,17 @@ public record Lime(
         List<String> cautions) {
 
     static Lime read(Fields fields) {
-        Lime lime =
-                new Lime(
-                        fields.text("id"),
-                        fields.text("name"),
-                        fields.texts("tags"),
-                        Figure.read(fields, "neutralising"),
-                        Figure.read(fields, "magnesium"),
-                        Figure.optional(fields, "density"),
-                        Figure.optional(fields, "pack"),
-                        Figure.optional(fields, "yearlyMostGPerM2"),
-                        fields.optionalText("avoid"),
-                        fields.texts("cautions"));
+        Lime lime = new Lime(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "neutralising"),
+                Figure.read(fields, "magnesium"),
+                Figure.optional(fields, "density"),
+                Figure.optional(fields, "pack"),
+                Figure.optional(fields, "yearlyMostGPerM2"),
+                fields.optionalText("avoid"),
+                fields.texts("cautions"));
         fields.done();
         return lime;
     }
@@ -64,15 +63,14 @@ public record Lime(
 
     /** The same material with the neutralising value that stands on the bag. */
     public Lime withValue(NeutralisingValue value) {
-        Figure own =
-                new Figure(
-                        value.percentCaCO3(),
-                        value.percentCaCO3(),
-                        value.percentCaCO3(),
-                        "% CaCO3",
-                        List.of(),
-                        neutralising.seen(),
-                        "from the bag");
+        Figure own = new Figure(
+                value.percentCaCO3(),
+                value.percentCaCO3(),
+                value.percentCaCO3(),
+                "% CaCO3",
+                List.of(),
+                neutralising.seen(),
+                "from the bag");
         return new Lime(id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
     }
 
@@ -85,25 +83,22 @@ public record Lime(
         double other = NeutralisingValue.ofCaO(1).percentCaCO3();
         boolean doubtful = times > Math.sqrt(other) || times < 1 / Math.sqrt(other);
         return doubtful
-                ? Optional.of(
-                        "Question: "
-                                + name
-                                + " has about "
-                                + Words.amount(usual.value().percentCaO())
-                                + " % CaO = "
-                                + Words.amount(usual.value().percentCaCO3())
-                                + " % CaCO3, this one "
-                                + Words.amount(value().percentCaO())
-                                + " % CaO = "
-                                + Words.amount(value().percentCaCO3())
-                                + " % CaCO3. Does the bag use the other scale?")
+                ? Optional.of("Question: "
+                        + name
+                        + " has about "
+                        + Words.amount(usual.value().percentCaO())
+                        + " % CaO = "
+                        + Words.amount(usual.value().percentCaCO3())
+                        + " % CaCO3, this one "
+                        + Words.amount(value().percentCaO())
+                        + " % CaO = "
+                        + Words.amount(value().percentCaCO3())
+                        + " % CaCO3. Does the bag use the other scale?")
                 : Optional.empty();
     }
 
     /** Grams in a litre, where the density was read. */
     public OptionalDouble gramsPerLitre() {
-        return density.isPresent()
-                ? OptionalDouble.of(density.get().is() * 1000)
-                : OptionalDouble.empty();
+        return density.isPresent() ? OptionalDouble.of(density.get().is() * 1000) : OptionalDouble.empty();
     }
 }

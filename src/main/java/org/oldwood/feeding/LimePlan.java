@@ -38,10 +38,8 @@ public final class LimePlan {
     }
 
     /** The plan for ground with that crop on it. */
-    public static PhPlan of(
-            Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
-        return acidRefusal(asked, lime, profile)
-                .orElseGet(() -> new LimePlan(tables, soils, asked, lime).plan());
+    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
+        return acidRefusal(asked, lime, profile).orElseGet(() -> new LimePlan(tables, soils, asked, lime).plan());
     }
 
     private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
@@ -52,17 +50,16 @@ public final class LimePlan {
         if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) {
             return Optional.empty();
         }
-        return Optional.of(
-                PhPlan.refused(
-                        lime.id(),
-                        "This crop wants acid soil: no lime unless a test shows a pH below "
-                                + Words.amount(floor)
-                                + (asked.measuredPh().isPresent()
-                                        ? "; yours showed "
-                                                + Words.amount(asked.measuredPh().getAsDouble())
-                                        : "; there is no test")
-                                + ".",
-                        profile.limeOnlyBelow().get().sources()));
+        return Optional.of(PhPlan.refused(
+                lime.id(),
+                "This crop wants acid soil: no lime unless a test shows a pH below "
+                        + Words.amount(floor)
+                        + (asked.measuredPh().isPresent()
+                                ? "; yours showed "
+                                        + Words.amount(asked.measuredPh().getAsDouble())
+                                : "; there is no test")
+                        + ".",
+                profile.limeOnlyBelow().get().sources()));
     }
 
     private PhPlan plan() {
@@ -72,12 +69,11 @@ public final class LimePlan {
         }
         double limestone = Math.max(0, requirement() - asked.givenSinceTest());
         if (asked.givenSinceTest() > 0) {
-            lines.add(
-                    "less "
-                            + Words.amount(asked.givenSinceTest())
-                            + " g/m² given since the test = "
-                            + Words.amount(limestone)
-                            + " g/m²");
+            lines.add("less "
+                    + Words.amount(asked.givenSinceTest())
+                    + " g/m² given since the test = "
+                    + Words.amount(limestone)
+                    + " g/m²");
         }
         if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {
             notes.add("That little is within the error of a test: leave it, and test again.");
@@ -91,8 +87,7 @@ public final class LimePlan {
             return Optional.of(refused(lime.avoid().orElse("Not for gardens.")));
         }
         if (asked.measuredPh().isEmpty()) {
-            return Optional.of(
-                    refused("No lime without a test: measure the pH and note it as a soil test."));
+            return Optional.of(refused("No lime without a test: measure the pH and note it as a soil test."));
         }
         double never = tables.figure("neverLimeFrom").is();
         if (asked.measuredPh().getAsDouble() >= never) {
@@ -113,17 +108,16 @@ public final class LimePlan {
         sources.addAll(tables.factorSources());
         double tonnes = LimeRequirement.tonnesPerHectare(factor, asked.targetPh(), ph);
         double gPerM2 = FieldUnits.gPerM2FromTonnesPerHectare(tonnes);
-        lines.add(
-                Words.amount(factor)
-                        + " t/ha per pH unit × ("
-                        + Words.amount(asked.targetPh())
-                        + " − "
-                        + Words.amount(ph)
-                        + ") = "
-                        + Words.amount(tonnes)
-                        + " t/ha = "
-                        + Words.amount(gPerM2)
-                        + " g/m² of ground limestone");
+        lines.add(Words.amount(factor)
+                + " t/ha per pH unit × ("
+                + Words.amount(asked.targetPh())
+                + " − "
+                + Words.amount(ph)
+                + ") = "
+                + Words.amount(tonnes)
+                + " t/ha = "
+                + Words.amount(gPerM2)
+                + " g/m² of ground limestone");
         otherTable(ph, gPerM2);
         double stones = asked.layer().stonesPercent();
         if (stones <= 0 || gPerM2 <= 0) {
@@ -136,22 +130,21 @@ public final class LimePlan {
 
     private double factor() {
         double top = textureFactor();
-        double depth = Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
+        double depth =
+                Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
         double tableDepth = tables.figure("tableDepth").is();
-        double factor =
-                LimeRequirement.factorForDepth(
-                        top, tables.figure("subsoilFactor").is(), tableDepth, depth);
+        double factor = LimeRequirement.factorForDepth(
+                top, tables.figure("subsoilFactor").is(), tableDepth, depth);
         if (depth != tableDepth) {
-            lines.add(
-                    "factor for "
-                            + Words.amount(depth)
-                            + " cm: "
-                            + Words.amount(factor)
-                            + " (for "
-                            + Words.amount(tableDepth)
-                            + " cm: "
-                            + Words.amount(top)
-                            + ")");
+            lines.add("factor for "
+                    + Words.amount(depth)
+                    + " cm: "
+                    + Words.amount(factor)
+                    + " (for "
+                    + Words.amount(tableDepth)
+                    + " cm: "
+                    + Words.amount(top)
+                    + ")");
         }
         return factor;
     }
@@ -183,31 +176,25 @@ public final class LimePlan {
     }
 
     private void disagrees(String who, double gPerM2) {
-        notes.add(
-                "Print disagrees: "
-                        + who
-                        + " asks "
-                        + Words.amount(gPerM2)
-                        + " g/m² here, for a shallower layer.");
+        notes.add("Print disagrees: " + who + " asks " + Words.amount(gPerM2) + " g/m² here, for a shallower layer.");
     }
 
     private double ofMaterial(double limestone) {
         double grams = lime.value().inPlaceOf(limestone, tables.reference());
         if (limestone > 0) {
-            lines.add(
-                    "as "
-                            + lime.name()
-                            + " (neutralising value "
-                            + Words.amount(lime.value().percentCaO())
-                            + " % CaO = "
-                            + Words.amount(lime.value().percentCaCO3())
-                            + " % CaCO3): × "
-                            + Words.amount(tables.reference().percentCaO())
-                            + " / "
-                            + Words.amount(lime.value().percentCaO())
-                            + " = "
-                            + Words.amount(grams)
-                            + " g/m²");
+            lines.add("as "
+                    + lime.name()
+                    + " (neutralising value "
+                    + Words.amount(lime.value().percentCaO())
+                    + " % CaO = "
+                    + Words.amount(lime.value().percentCaCO3())
+                    + " % CaCO3): × "
+                    + Words.amount(tables.reference().percentCaO())
+                    + " / "
+                    + Words.amount(lime.value().percentCaO())
+                    + " = "
+                    + Words.amount(grams)
+                    + " g/m²");
             sources.addAll(lime.neutralising().sources());
         }
         return grams;
@@ -215,17 +202,17 @@ public final class LimePlan {
 
     private PhPlan doses(double gPerM2) {
         double most = mostAtOnce();
-        List<Double> doses =
-                Doses.equal(gPerM2, most).stream().map(each -> each * asked.areaM2()).toList();
+        List<Double> doses = Doses.equal(gPerM2, most).stream()
+                .map(each -> each * asked.areaM2())
+                .toList();
         if (doses.size() > 1) {
-            lines.add(
-                    "at most "
-                            + Words.amount(most)
-                            + " g/m² at once, so "
-                            + doses.size()
-                            + " doses of "
-                            + Words.amount(gPerM2 / doses.size())
-                            + " g/m²");
+            lines.add("at most "
+                    + Words.amount(most)
+                    + " g/m² at once, so "
+                    + doses.size()
+                    + " doses of "
+                    + Words.amount(gPerM2 / doses.size())
+                    + " g/m²");
             notes.add("Test again before each further dose; it may not be needed.");
         }
         remarks(gPerM2);
@@ -245,7 +232,9 @@ public final class LimePlan {
         String name = asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
         sources.addAll(tables.figure(name).sources());
         double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
-        return lime.yearlyMost().isPresent() ? Math.min(most, lime.yearlyMost().get().is()) : most;
+        return lime.yearlyMost().isPresent()
+                ? Math.min(most, lime.yearlyMost().get().is())
+                : most;
     }
 
     private void harm() {
@@ -253,17 +242,11 @@ public final class LimePlan {
         Figure harmful = tables.figure("harmfulBelow");
         Figure over = tables.figure("overLimedAbove");
         if (ph < harmful.is() && asked.targetPh() >= harmful.is()) {
-            notes.add(
-                    "Below pH "
-                            + Words.amount(harmful.is())
-                            + " manganese in the soil may harm some fruit.");
+            notes.add("Below pH " + Words.amount(harmful.is()) + " manganese in the soil may harm some fruit.");
             sources.addAll(harmful.sources());
         }
         if (asked.targetPh() > over.is()) {
-            notes.add(
-                    "Above pH "
-                            + Words.amount(over.is())
-                            + " iron and manganese fall short: aim lower.");
+            notes.add("Above pH " + Words.amount(over.is()) + " iron and manganese fall short: aim lower.");
             sources.addAll(over.sources());
         }
     }

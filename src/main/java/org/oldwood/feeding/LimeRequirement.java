@@ -29,8 +29,7 @@ public final class LimeRequirement {
      * @param tableDepthCm depth of the top layer, cm
      * @param depthCm depth to put right, cm
      */
-    public static double factorForDepth(
-            double factor, double subsoilFactor, double tableDepthCm, double depthCm) {
+    public static double factorForDepth(double factor, double subsoilFactor, double tableDepthCm, double depthCm) {
         double top = Math.min(depthCm, tableDepthCm) / tableDepthCm;
         double below = Math.max(0, depthCm - tableDepthCm) / tableDepthCm;
         return factor * top + subsoilFactor * below;

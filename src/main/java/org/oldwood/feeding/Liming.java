@@ -33,20 +33,19 @@ public record Liming(
         String usualAcidifier) {
     private static final List<String> CLASSES = List.of("sands", "sandy-and-silt-loams", "clays");
     private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
-    private static final List<String> FIGURES =
-            List.of(
-                    "subsoilFactor",
-                    "tableDepth",
-                    "deepest",
-                    "referenceNeutralising",
-                    "largestDoseSurface",
-                    "largestDoseDugIn",
-                    "deepHalfAbove",
-                    "monthsBetweenDoses",
-                    "neverLimeFrom",
-                    "harmfulBelow",
-                    "overLimedAbove",
-                    "leastUseful");
+    private static final List<String> FIGURES = List.of(
+            "subsoilFactor",
+            "tableDepth",
+            "deepest",
+            "referenceNeutralising",
+            "largestDoseSurface",
+            "largestDoseDugIn",
+            "deepHalfAbove",
+            "monthsBetweenDoses",
+            "neverLimeFrom",
+            "harmfulBelow",
+            "overLimedAbove",
+            "leastUseful");
 
     /**
      * Lime for one pH unit, by where the unit starts and by texture.
@@ -55,8 +54,7 @@ public record Liming(
      * @param gPerM2 g/m² for each unit, by texture
      */
     public record PerUnit(List<Double> fromPh, Map<String, List<Double>> gPerM2) {
-        private static final List<String> TEXTURES =
-                List.of("sand", "sandy-loam", "loam", "silt-loam", "clay-loam");
+        private static final List<String> TEXTURES = List.of("sand", "sandy-loam", "loam", "silt-loam", "clay-loam");
 
         static PerUnit read(Fields fields) {
             Map<String, List<Double>> columns = new LinkedHashMap<>();
@@ -108,8 +106,7 @@ public record Liming(
     }
 
     private static Fields part(Fields fields, String key) {
-        return fields.object(key)
-                .orElseThrow(() -> new IllegalStateException("liming.json has no " + key));
+        return fields.object(key).orElseThrow(() -> new IllegalStateException("liming.json has no " + key));
     }
 
     /** A single figure by its name in the document. */
@@ -142,8 +139,6 @@ public record Liming(
      */
     public OptionalDouble gardenTableGPerM2(String soilClass, double startPh) {
         List<Double> row = gardenTable.getOrDefault(soilClass, List.of());
-        return row.isEmpty()
-                ? OptionalDouble.empty()
-                : Interpolation.inside(gardenPh, row, startPh);
+        return row.isEmpty() ? OptionalDouble.empty() : Interpolation.inside(gardenPh, row, startPh);
     }
 }

@@ -13,8 +13,7 @@ import org.oldwood.store.Fields;
  */
 public record ManureWait(Figure hanging, Figure touching) {
     static ManureWait read(Fields fields) {
-        return new ManureWait(
-                Figure.read(fields, "manureWait"), Figure.read(fields, "manureWaitTouching"));
+        return new ManureWait(Figure.read(fields, "manureWait"), Figure.read(fields, "manureWaitTouching"));
     }
 
     /** The last day for raw manure before a first picking, included. */

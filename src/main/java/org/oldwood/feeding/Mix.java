@@ -22,8 +22,7 @@ public final class Mix {
      * @param exactly the nutrients to meet; as many as materials
      * @param wanted grams of each nutrient
      */
-    public static Optional<double[]> exact(
-            List<Feed> feeds, List<Nutrient> exactly, Nutrients wanted) {
+    public static Optional<double[]> exact(List<Feed> feeds, List<Nutrient> exactly, Nutrients wanted) {
         int size = feeds.size();
         if (exactly.size() != size) {
             throw new IllegalArgumentException(

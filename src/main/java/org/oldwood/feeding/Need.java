@@ -25,30 +25,18 @@ import org.oldwood.store.RecordException;
  * @param lines the arithmetic, a line for each step
  * @param sources source keys of all tables used
  */
-public record Need(
-        Nutrients gPerM2,
-        Set<Nutrient> known,
-        String school,
-        List<String> lines,
-        List<String> sources) {
+public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<String> lines, List<String> sources) {
 
     /** The need of a year for plants that stand. */
-    public static Need of(
-            FeedingTables tables,
-            FeedingProfile profile,
-            FeedingProfile.School school,
-            NeedCase asked) {
+    public static Need of(FeedingTables tables, FeedingProfile profile, FeedingProfile.School school, NeedCase asked) {
         return new Reckoning(tables, asked).year(profile, school);
     }
 
     /** What to work in before planting. Nitrogen is not among it. */
-    public static Need beforePlanting(
-            FeedingTables tables, FeedingProfile profile, NeedCase asked) {
+    public static Need beforePlanting(FeedingTables tables, FeedingProfile profile, NeedCase asked) {
         Reckoning reckoning = new Reckoning(tables, asked);
         return reckoning.sum(
-                "before planting",
-                profile.planting().keySet(),
-                nutrient -> tables.table(profile.planting(), nutrient));
+                "before planting", profile.planting().keySet(), nutrient -> tables.table(profile.planting(), nutrient));
     }
 
     private static final class Reckoning {
@@ -63,22 +51,12 @@ public record Need(
         }
 
         Need year(FeedingProfile profile, FeedingProfile.School school) {
-            Need read =
-                    sum(
-                            school.name(),
-                            school.tables().keySet(),
-                            nutrient -> table(profile, school, nutrient));
+            Need read = sum(school.name(), school.tables().keySet(), nutrient -> table(profile, school, nutrient));
             double n = adjusted(read.gPerM2.n(), nitrogenByAge(profile, school));
-            return new Need(
-                    read.gPerM2.withN(n),
-                    read.known,
-                    school.name(),
-                    List.copyOf(lines),
-                    List.copyOf(sources));
+            return new Need(read.gPerM2.withN(n), read.known, school.name(), List.copyOf(lines), List.copyOf(sources));
         }
 
-        private NeedTable table(
-                FeedingProfile profile, FeedingProfile.School school, Nutrient nutrient) {
+        private NeedTable table(FeedingProfile profile, FeedingProfile.School school, Nutrient nutrient) {
             NeedTable usual = tables.table(school.tables(), nutrient);
             return nutrient == Nutrient.N && usual.by().equals("soil")
                     ? asked.cultivar()
@@ -97,11 +75,7 @@ public record Need(
             Set<Nutrient> known = EnumSet.noneOf(Nutrient.class);
             known.addAll(nutrients);
             Nutrients need =
-                    Nutrients.each(
-                            nutrient ->
-                                    known.contains(nutrient)
-                                            ? read(nutrient, tableOf.apply(nutrient))
-                                            : 0);
+                    Nutrients.each(nutrient -> known.contains(nutrient) ? read(nutrient, tableOf.apply(nutrient)) : 0);
             return new Need(need, known, school, List.copyOf(lines), List.copyOf(sources));
         }
 
@@ -109,22 +83,17 @@ public record Need(
             sources.addAll(table.sources());
             Looked looked = look(nutrient, table);
             double gPerM2 = perM2(looked.value, table.unit());
-            lines.add(
-                    nutrient.words()
-                            + " "
-                            + Words.amount(gPerM2)
-                            + " g/m² "
-                            + nutrient.symbol()
-                            + ": "
-                            + looked.words
-                            + (table.unit().equals("g/m2")
-                                    ? ""
-                                    : ", "
-                                            + Words.amount(looked.value)
-                                            + " "
-                                            + table.unit()
-                                            + " in print")
-                            + (table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
+            lines.add(nutrient.words()
+                    + " "
+                    + Words.amount(gPerM2)
+                    + " g/m² "
+                    + nutrient.symbol()
+                    + ": "
+                    + looked.words
+                    + (table.unit().equals("g/m2")
+                            ? ""
+                            : ", " + Words.amount(looked.value) + " " + table.unit() + " in print")
+                    + (table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
             return gPerM2;
         }
 
@@ -143,23 +112,17 @@ public record Need(
             if (asked.soil().texture().isPresent()) {
                 String texture = asked.soil().texture().get();
                 SoilClasses.Row row =
-                        tables.soils()
-                                .of(texture)
-                                .orElseThrow(() -> unknownTexture(tables.soils(), texture));
+                        tables.soils().of(texture).orElseThrow(() -> unknownTexture(tables.soils(), texture));
                 double value = table.forSoil(row.nitrogen()).orElseThrow();
                 return new Looked(value, "soil " + texture + ", class " + row.nitrogen());
             }
-            return new Looked(
-                    table.otherwise().orElseGet(table::forAll),
-                    "texture not known, a middle value");
+            return new Looked(table.otherwise().orElseGet(table::forAll), "texture not known, a middle value");
         }
 
         private static Looked byStep(NeedTable table, String what, OptionalInt step) {
             return step.isPresent()
                     ? new Looked(table.forStep(step.getAsInt()), what + " " + step.getAsInt())
-                    : new Looked(
-                            table.otherwise().orElseGet(table::forAll),
-                            what + " not known, taken as usual");
+                    : new Looked(table.otherwise().orElseGet(table::forAll), what + " not known, taken as usual");
         }
 
         private double perM2(double value, String unit) {
@@ -176,26 +139,19 @@ public record Need(
             if (count > 0) {
                 return count;
             }
-            throw new RecordException(
-                    new Problem(
-                            "plants-not-known",
-                            Place.of(what),
-                            "must be given, because this school reckons by the plant",
-                            what.equals("bushes")
-                                    ? "Say how many bushes share the ground, for example --bushes 4."
-                                    : "Say how many metres of row there are, for example --row 5."));
+            throw new RecordException(new Problem(
+                    "plants-not-known",
+                    Place.of(what),
+                    "must be given, because this school reckons by the plant",
+                    what.equals("bushes")
+                            ? "Say how many bushes share the ground, for example --bushes 4."
+                            : "Say how many metres of row there are, for example --row 5."));
         }
 
         private double adjusted(double n, boolean byAge) {
             double now = n;
-            if (!byAge
-                    && asked.age().isPresent()
-                    && asked.age().getAsInt() <= tables.youngSeasons()) {
-                now =
-                        times(
-                                now,
-                                tables.youngTimes(),
-                                "season " + asked.age().getAsInt() + ", young");
+            if (!byAge && asked.age().isPresent() && asked.age().getAsInt() <= tables.youngSeasons()) {
+                now = times(now, tables.youngTimes(), "season " + asked.age().getAsInt() + ", young");
             }
             double factor = tables.vigour().getOrDefault(asked.growth(), 1.0);
             if (factor != 1.0) {
@@ -211,31 +167,25 @@ public record Need(
 
         private double times(double n, double factor, String why) {
             if (n > 0) {
-                lines.add(
-                        "nitrogen "
-                                + Words.amount(n)
-                                + " × "
-                                + Words.amount(factor)
-                                + " = "
-                                + Words.amount(n * factor)
-                                + " g/m²: "
-                                + why);
+                lines.add("nitrogen "
+                        + Words.amount(n)
+                        + " × "
+                        + Words.amount(factor)
+                        + " = "
+                        + Words.amount(n * factor)
+                        + " g/m²: "
+                        + why);
             }
             return n * factor;
         }
     }
 
     static RecordException unknownTexture(SoilClasses soils, String texture) {
-        return new RecordException(
-                new Problem(
-                        "unknown-texture",
-                        Place.of("texture"),
-                        "must be one of "
-                                + String.join(", ", soils.textures())
-                                + " but is \""
-                                + texture
-                                + "\"",
-                        "Feel a moist pinch of the soil: gritty is sandy, silky is silty, one that"
-                                + " rolls into a worm is clayey."));
+        return new RecordException(new Problem(
+                "unknown-texture",
+                Place.of("texture"),
+                "must be one of " + String.join(", ", soils.textures()) + " but is \"" + texture + "\"",
+                "Feel a moist pinch of the soil: gritty is sandy, silky is silty, one that"
+                        + " rolls into a worm is clayey."));
     }
 }

@@ -16,8 +16,7 @@ import org.oldwood.store.RecordException;
  * @param growth how strongly the plants grow: weak, normal, strong
  * @param ground how much ground and how many plants
  */
-public record NeedCase(
-        Soil soil, OptionalInt age, Optional<String> cultivar, String growth, Ground ground) {
+public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, String growth, Ground ground) {
 
     /**
      * What is known of the soil.
@@ -27,17 +26,9 @@ public record NeedCase(
      * @param potassium index of K
      * @param magnesium index of Mg
      */
-    public record Soil(
-            Optional<String> texture,
-            OptionalInt phosphorus,
-            OptionalInt potassium,
-            OptionalInt magnesium) {
+    public record Soil(Optional<String> texture, OptionalInt phosphorus, OptionalInt potassium, OptionalInt magnesium) {
         public static final Soil UNKNOWN =
-                new Soil(
-                        Optional.empty(),
-                        OptionalInt.empty(),
-                        OptionalInt.empty(),
-                        OptionalInt.empty());
+                new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
 
         public Soil withTexture(Optional<String> other) {
             return new Soil(other, phosphorus, potassium, magnesium);
@@ -64,18 +55,17 @@ public record NeedCase(
     public record Ground(double areaM2, int bushes, double rowM) {
         public Ground {
             if (!(areaM2 > 0) || bushes < 0 || rowM < 0) {
-                throw new RecordException(
-                        new Problem(
-                                "area-not-positive",
-                                Place.of("area"),
-                                "must be more than 0 m² with no negative number of plants, but is "
-                                        + areaM2
-                                        + " m² with "
-                                        + bushes
-                                        + " bushes and "
-                                        + rowM
-                                        + " m of row",
-                                "Measure the bed: length times width in metres."));
+                throw new RecordException(new Problem(
+                        "area-not-positive",
+                        Place.of("area"),
+                        "must be more than 0 m² with no negative number of plants, but is "
+                                + areaM2
+                                + " m² with "
+                                + bushes
+                                + " bushes and "
+                                + rowM
+                                + " m of row",
+                        "Measure the bed: length times width in metres."));
             }
         }
     }

@@ -30,16 +30,15 @@ public record NeedTable(
         Seen seen,
         String note) {
     static NeedTable read(Fields fields) {
-        NeedTable table =
-                new NeedTable(
-                        fields.text("id"),
-                        fields.oneOf("by", List.of("soil", "index", "age", "all")),
-                        fields.oneOf("unit", List.of("g/m2", "lb/acre", "g/bush", "g/m row")),
-                        values(fields),
-                        fields.optionalNumber("otherwise", 0, 1000),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        NeedTable table = new NeedTable(
+                fields.text("id"),
+                fields.oneOf("by", List.of("soil", "index", "age", "all")),
+                fields.oneOf("unit", List.of("g/m2", "lb/acre", "g/bush", "g/m row")),
+                values(fields),
+                fields.optionalNumber("otherwise", 0, 1000),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         fields.optionalNumber("low", 0, 1000);
         fields.optionalNumber("high", 0, 1000);
         fields.done();
@@ -49,21 +48,13 @@ public record NeedTable(
     private static Map<String, Double> values(Fields fields) {
         Map<String, Double> values = new LinkedHashMap<>();
         fields.object("values")
-                .ifPresent(
-                        inner ->
-                                inner.keys()
-                                        .forEach(
-                                                key ->
-                                                        values.put(
-                                                                key, inner.number(key, 0, 1000))));
+                .ifPresent(inner -> inner.keys().forEach(key -> values.put(key, inner.number(key, 0, 1000))));
         return values;
     }
 
     /** The value for a soil class; empty where the table has no such class. */
     OptionalDouble forSoil(String soilClass) {
-        return values.containsKey(soilClass)
-                ? OptionalDouble.of(values.get(soilClass))
-                : OptionalDouble.empty();
+        return values.containsKey(soilClass) ? OptionalDouble.of(values.get(soilClass)) : OptionalDouble.empty();
     }
 
     /**

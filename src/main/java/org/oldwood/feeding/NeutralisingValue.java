@@ -19,16 +19,15 @@ public record NeutralisingValue(double percentCaCO3) {
 
     public NeutralisingValue {
         if (!(percentCaCO3 > 0 && percentCaCO3 <= PURE_OXIDE + ROUNDED)) {
-            throw new RecordException(
-                    new Problem(
-                            "neutralising-value-out-of-range",
-                            Place.of("neutralising value"),
-                            "must be more than 0 and no more than pure quicklime has (100 % CaO = 178 %"
-                                    + " CaCO3) but comes to "
-                                    + Math.round(percentCaCO3)
-                                    + " % CaCO3",
-                            "Look at the bag again, and say which scale it uses: % CaO (limestone"
-                                    + " about 50) or % CaCO3 (limestone about 100)."));
+            throw new RecordException(new Problem(
+                    "neutralising-value-out-of-range",
+                    Place.of("neutralising value"),
+                    "must be more than 0 and no more than pure quicklime has (100 % CaO = 178 %"
+                            + " CaCO3) but comes to "
+                            + Math.round(percentCaCO3)
+                            + " % CaCO3",
+                    "Look at the bag again, and say which scale it uses: % CaO (limestone"
+                            + " about 50) or % CaCO3 (limestone about 100)."));
         }
     }
 
@@ -47,8 +46,7 @@ public record NeutralisingValue(double percentCaCO3) {
         return switch (unit) {
             case "% CaO" -> ofCaO(percent);
             case "% CaCO3" -> ofCaCO3(percent);
-            default ->
-                    throw new IllegalArgumentException("no scale of neutralising value: " + unit);
+            default -> throw new IllegalArgumentException("no scale of neutralising value: " + unit);
         };
     }
 

@@ -14,8 +14,6 @@ final class NotRead {
      */
     static Optional<String> mark(Figure figure) {
         boolean open = figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED;
-        return open && figure.is() != 0
-                ? Optional.of(" (" + figure.seen().words() + ")")
-                : Optional.empty();
+        return open && figure.is() != 0 ? Optional.of(" (" + figure.seen().words() + ")") : Optional.empty();
     }
 }

@@ -17,14 +17,7 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
     public Nutrients {
         if (!Double.isFinite(n + p2o5 + k2o + mgo)) {
             throw new IllegalArgumentException(
-                    "nutrients must be finite but are "
-                            + n
-                            + ", "
-                            + p2o5
-                            + ", "
-                            + k2o
-                            + ", "
-                            + mgo);
+                    "nutrients must be finite but are " + n + ", " + p2o5 + ", " + k2o + ", " + mgo);
         }
     }
 

@@ -26,8 +26,7 @@ public record PhPlan(
         List<String> sources) {
 
     static PhPlan refused(String material, String why, List<String> sources) {
-        return new PhPlan(
-                Optional.of(why), material, 0, List.of(), 0, List.of(), List.of(), sources);
+        return new PhPlan(Optional.of(why), material, 0, List.of(), 0, List.of(), List.of(), sources);
     }
 
     /** Grams for the whole area, all doses together. */

@@ -26,11 +26,7 @@ public final class SoilClasses {
         for (Fields soil : fields.objects("soils")) {
             all.rows.put(
                     soil.text("texture"),
-                    new Row(
-                            soil.text("nitrogen"),
-                            soil.text("lime"),
-                            soil.text("sulphur"),
-                            soil.text("gardenLime")));
+                    new Row(soil.text("nitrogen"), soil.text("lime"), soil.text("sulphur"), soil.text("gardenLime")));
             soil.done();
         }
         return all;

@@ -24,8 +24,7 @@ public final class SulphurPlan {
     private final List<String> notes = new ArrayList<>();
     private final Set<String> sources = new LinkedHashSet<>();
 
-    private SulphurPlan(
-            SulphurTable table, SoilClasses soils, LimeCase asked, Acidifier acidifier) {
+    private SulphurPlan(SulphurTable table, SoilClasses soils, LimeCase asked, Acidifier acidifier) {
         this.table = table;
         this.soils = soils;
         this.asked = asked;
@@ -38,11 +37,7 @@ public final class SulphurPlan {
      * @param freeLime whether the soil fizzes with vinegar
      */
     public static PhPlan of(
-            SulphurTable table,
-            SoilClasses soils,
-            LimeCase asked,
-            Acidifier acidifier,
-            boolean freeLime) {
+            SulphurTable table, SoilClasses soils, LimeCase asked, Acidifier acidifier, boolean freeLime) {
         return new SulphurPlan(table, soils, asked, acidifier).plan(freeLime);
     }
 
@@ -55,8 +50,7 @@ public final class SulphurPlan {
         double ph = asked.measuredPh().getAsDouble();
         String soilClass = soilClass();
         OptionalDouble read = table.gPerM2(soilClass, ph, asked.targetPh());
-        double sulphur =
-                read.isEmpty() ? 0 : Math.max(0, read.getAsDouble() - asked.givenSinceTest());
+        double sulphur = read.isEmpty() ? 0 : Math.max(0, read.getAsDouble() - asked.givenSinceTest());
         if (read.isPresent() && read.getAsDouble() > 0) {
             explain(ph, soilClass, read.getAsDouble());
         }
@@ -66,24 +60,21 @@ public final class SulphurPlan {
     private Optional<String> refusal(boolean freeLime) {
         if (freeLime) {
             sources.addAll(table.freeLimeSources());
-            return Optional.of(
-                    "The soil holds free lime (it fizzes with vinegar): sulphur will not bring its pH"
-                            + " down. Grow this crop in a tub of acid compost.");
+            return Optional.of("The soil holds free lime (it fizzes with vinegar): sulphur will not bring its pH"
+                    + " down. Grow this crop in a tub of acid compost.");
         }
         if (asked.measuredPh().isEmpty()) {
             return Optional.of("No sulphur without a test: measure the pH and note it.");
         }
         if (asked.measuredPh().getAsDouble() > table.highestStart()) {
-            return Optional.of(
-                    "The table ends at pH "
-                            + Words.amount(table.highestStart())
-                            + "; above it no amount is told. Choose another place, or a tub.");
+            return Optional.of("The table ends at pH "
+                    + Words.amount(table.highestStart())
+                    + "; above it no amount is told. Choose another place, or a tub.");
         }
         return asked.targetPh() < table.target()
-                ? Optional.of(
-                        "The table reaches down to pH "
-                                + Words.amount(table.target())
-                                + "; a lower target is not told.")
+                ? Optional.of("The table reaches down to pH "
+                        + Words.amount(table.target())
+                        + "; a lower target is not told.")
                 : Optional.empty();
     }
 
@@ -93,34 +84,30 @@ public final class SulphurPlan {
             return "sand";
         }
         String texture = asked.texture().get();
-        return soils.of(texture).orElseThrow(() -> Need.unknownTexture(soils, texture)).sulphur();
+        return soils.of(texture)
+                .orElseThrow(() -> Need.unknownTexture(soils, texture))
+                .sulphur();
     }
 
     private void explain(double ph, String soilClass, double gPerM2) {
-        lines.add(
-                "from pH "
-                        + Words.amount(ph)
-                        + " to "
-                        + Words.amount(asked.targetPh())
-                        + " on "
-                        + soilClass
-                        + ": "
-                        + Words.amount(gPerM2)
-                        + " g/m² of sulphur");
+        lines.add("from pH "
+                + Words.amount(ph)
+                + " to "
+                + Words.amount(asked.targetPh())
+                + " on "
+                + soilClass
+                + ": "
+                + Words.amount(gPerM2)
+                + " g/m² of sulphur");
         if (asked.givenSinceTest() > 0) {
-            lines.add(
-                    "less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
+            lines.add("less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
         }
         double other = table.perUnit(soilClass) * (ph - asked.targetPh());
-        notes.add(
-                "Print disagrees: US Extension asks "
-                        + Words.amount(other)
-                        + " g/m² here, by pH unit.");
+        notes.add("Print disagrees: US Extension asks " + Words.amount(other) + " g/m² here, by pH unit.");
         if (ph > table.figure("hardAbove").is()) {
-            notes.add(
-                    "Above pH "
-                            + Words.amount(table.figure("hardAbove").is())
-                            + " it is hard: much peat or bark is needed as well, and patience.");
+            notes.add("Above pH "
+                    + Words.amount(table.figure("hardAbove").is())
+                    + " it is hard: much peat or bark is needed as well, and patience.");
             sources.addAll(table.figure("hardAbove").sources());
         }
     }
@@ -133,18 +120,15 @@ public final class SulphurPlan {
         }
         List<Double> perM2 = asked.standing() ? aroundBushes(sulphur) : beforePlanting(sulphur);
         double months =
-                asked.standing()
-                        ? MONTHS_PER_YEAR
-                        : table.figure("retestAfter").is() / DAYS_PER_MONTH;
+                asked.standing() ? MONTHS_PER_YEAR : table.figure("retestAfter").is() / DAYS_PER_MONTH;
         if (sulphur > 0) {
-            notes.add(
-                    "Give it on moist soil below "
-                            + Words.amount(table.figure("coolerThan").is())
-                            + " °C; it works over "
-                            + Words.amount(table.figure("leadMonths").low())
-                            + " to "
-                            + Words.amount(table.figure("leadMonths").high())
-                            + " months.");
+            notes.add("Give it on moist soil below "
+                    + Words.amount(table.figure("coolerThan").is())
+                    + " °C; it works over "
+                    + Words.amount(table.figure("leadMonths").low())
+                    + " to "
+                    + Words.amount(table.figure("leadMonths").high())
+                    + " months.");
             sources.addAll(table.figure("coolerThan").sources());
             sources.addAll(table.figure("leadMonths").sources());
         }
@@ -175,12 +159,11 @@ public final class SulphurPlan {
         }
         double first = table.figure("firstShare").is();
         sources.addAll(table.figure("firstShare").sources());
-        lines.add(
-                "above "
-                        + Words.amount(table.figure("splitAbove").is())
-                        + " g/m² two thirds first, then a new test after "
-                        + Words.amount(table.figure("retestAfter").is())
-                        + " days, then the rest");
+        lines.add("above "
+                + Words.amount(table.figure("splitAbove").is())
+                + " g/m² two thirds first, then a new test after "
+                + Words.amount(table.figure("retestAfter").is())
+                + " days, then the rest");
         return Doses.byShares(sulphur, List.of(first, 1 - first));
     }
 }

@@ -35,22 +35,19 @@ public record SulphurTable(
         Map<String, Figure> figures) {
     private static final String HEAVIER = "heavier";
     private static final List<String> CLASSES = List.of("sand", "loam", "clay");
-    private static final List<String> FIGURES =
-            List.of(
-                    "splitAbove",
-                    "firstShare",
-                    "retestAfter",
-                    "yearlyMostAroundBushes",
-                    "leadMonths",
-                    "hardAbove",
-                    "coolerThan");
+    private static final List<String> FIGURES = List.of(
+            "splitAbove",
+            "firstShare",
+            "retestAfter",
+            "yearlyMostAroundBushes",
+            "leadMonths",
+            "hardAbove",
+            "coolerThan");
 
     public static SulphurTable read(Documents documents) {
         Fields fields = documents.fields("acidifying.json");
         Fields table =
-                fields.object("table")
-                        .orElseThrow(
-                                () -> new IllegalStateException("acidifying.json has no table"));
+                fields.object("table").orElseThrow(() -> new IllegalStateException("acidifying.json has no table"));
         double target = table.number("target", 3, 7);
         Map<String, List<Double>> columns = new LinkedHashMap<>();
         CLASSES.forEach(each -> columns.put(each, startingAt(0, table.numbers(each))));
@@ -70,11 +67,8 @@ public record SulphurTable(
 
     private static Map<String, Double> perUnit(Fields fields) {
         Fields inner =
-                fields.object("perUnit")
-                        .orElseThrow(
-                                () -> new IllegalStateException("acidifying.json has no perUnit"));
-        return Map.of(
-                "sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
+                fields.object("perUnit").orElseThrow(() -> new IllegalStateException("acidifying.json has no perUnit"));
+        return Map.of("sand", inner.number("sand", 0, 1000), HEAVIER, inner.number(HEAVIER, 0, 1000));
     }
 
     /** Sulphur for one pH unit by the other school, g/m². */
@@ -108,9 +102,7 @@ public record SulphurTable(
         OptionalDouble to = Interpolation.inside(startPh, column, goal);
         return from.isEmpty() || to.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        FieldUnits.gPerM2FromLbPerAcre(
-                                Math.max(0, from.getAsDouble() - to.getAsDouble())));
+                : OptionalDouble.of(FieldUnits.gPerM2FromLbPerAcre(Math.max(0, from.getAsDouble() - to.getAsDouble())));
     }
 
     /** A single figure by its name in the document. */

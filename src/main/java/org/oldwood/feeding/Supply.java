@@ -21,10 +21,7 @@ public final class Supply {
      *
      * @param residualShare share of the total nitrogen that comes in the second year
      */
-    public static Nutrients inTheNextSeason(
-            Feed feed, double grams, double areaM2, double residualShare) {
-        return feed.organic()
-                ? Nutrients.NONE.withN(feed.holds(grams).n() * residualShare / areaM2)
-                : Nutrients.NONE;
+    public static Nutrients inTheNextSeason(Feed feed, double grams, double areaM2, double residualShare) {
+        return feed.organic() ? Nutrients.NONE.withN(feed.holds(grams).n() * residualShare / areaM2) : Nutrients.NONE;
     }
 }

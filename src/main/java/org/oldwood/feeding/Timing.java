@@ -39,27 +39,21 @@ public record Timing(
         List<Dressing> usual = dressings(fields, "dressings");
         List<Dressing> sand = dressings(fields, "onSand");
         fields.text("seen");
-        Timing timing =
-                new Timing(
-                        fields.text("id"),
-                        usual,
-                        sand.isEmpty() ? usual : sand,
-                        IsoDate.monthDay(fields.text("latestQuick")),
-                        IsoDate.monthDay(fields.text("latestSlow")),
-                        fields.texts("source"),
-                        fields.text("note", ""));
+        Timing timing = new Timing(
+                fields.text("id"),
+                usual,
+                sand.isEmpty() ? usual : sand,
+                IsoDate.monthDay(fields.text("latestQuick")),
+                IsoDate.monthDay(fields.text("latestSlow")),
+                fields.texts("source"),
+                fields.text("note", ""));
         fields.done();
         return timing;
     }
 
     private static List<Dressing> dressings(Fields fields, String key) {
         return fields.objects(key).stream()
-                .map(
-                        inner ->
-                                new Dressing(
-                                        inner.text("id"),
-                                        inner.text("words"),
-                                        inner.number("share", 0.01, 1)))
+                .map(inner -> new Dressing(inner.text("id"), inner.text("words"), inner.number("share", 0.01, 1)))
                 .toList();
     }
 

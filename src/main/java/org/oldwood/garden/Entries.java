@@ -38,6 +38,8 @@ public final class Entries {
         int at = entries.indexOf(entry);
         return at >= 0
                 ? List.copyOf(entries.subList(0, at))
-                : entries.stream().filter(each -> each.date().isBefore(entry.date())).toList();
+                : entries.stream()
+                        .filter(each -> each.date().isBefore(entry.date()))
+                        .toList();
     }
 }

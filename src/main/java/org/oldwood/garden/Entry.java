@@ -19,31 +19,20 @@ import org.oldwood.store.Place;
  * @param note free words; may be empty
  * @param place where it stands
  */
-public record Entry(
-        String id,
-        LocalDate date,
-        EntryKind kind,
-        Map<String, Json> values,
-        String note,
-        Place place) {
+public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json> values, String note, Place place) {
 
     /** The text under a key, a plant's or a bed's id for example. */
     public Optional<String> text(String key) {
-        return values.get(key) instanceof Json.Text text
-                ? Optional.of(text.value())
-                : Optional.empty();
+        return values.get(key) instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty();
     }
 
     /** The text under a key that this kind of entry must have. */
     public String needed(String key) {
-        return text(key)
-                .orElseThrow(() -> new IllegalStateException(kind + " " + id + " has no " + key));
+        return text(key).orElseThrow(() -> new IllegalStateException(kind + " " + id + " has no " + key));
     }
 
     public OptionalDouble number(String key) {
-        return values.get(key) instanceof Json.Num num
-                ? OptionalDouble.of(num.value())
-                : OptionalDouble.empty();
+        return values.get(key) instanceof Json.Num num ? OptionalDouble.of(num.value()) : OptionalDouble.empty();
     }
 
     public OptionalInt count(String key) {

@@ -14,13 +14,7 @@ import java.util.List;
  * @param help what it means, with the unit
  */
 public record EntryField(
-        String key,
-        Holds type,
-        boolean required,
-        double least,
-        double most,
-        List<String> words,
-        String help) {
+        String key, Holds type, boolean required, double least, double most, List<String> words, String help) {
 
     /** What a value is. The types that name something are checked against the garden. */
     public enum Holds {

@@ -50,15 +50,7 @@ public enum EntryKind {
             count("tips", 0, 500, "stems shortened at the tip"),
             count("diseased", 0, 500, "of the stems taken out, diseased ones"),
             count("minutes", 1, 1000, "how long it took, min"),
-            word(
-                    "cut",
-                    "which cut",
-                    "winter",
-                    "summer",
-                    "planting",
-                    "canes",
-                    "renovation",
-                    "down")),
+            word("cut", "which cut", "winter", "summer", "planting", "canes", "renovation", "down")),
     STRUCK(
             "cuttings were set to root",
             says("lot", Holds.NEW_ID, "the new lot's id").must(),
@@ -93,7 +85,8 @@ public enum EntryKind {
             "cuttings of a lot were planted to stay",
             says("lot", Holds.LOT, "the lot").must(),
             says("bed", Holds.BED, "the bed they were planted in").must(),
-            says("plants", Holds.NEW_IDS, "the new plants' ids, with commas between").must(),
+            says("plants", Holds.NEW_IDS, "the new plants' ids, with commas between")
+                    .must(),
             says("form", Holds.TEXT, "how they will be grown")),
     LOST(
             "cuttings of a lot, or a plant, died",

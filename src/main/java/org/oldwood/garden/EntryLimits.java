@@ -25,13 +25,7 @@ final class EntryLimits {
                 most(entry, "weak", fresh, "the number of fresh canes", problems);
             }
             case PRUNED -> stems(entry, "diseased", "taken out", problems);
-            case LIFTED ->
-                    most(
-                            entry,
-                            "good",
-                            entry.count("rooted").orElse(0),
-                            "the number that had rooted",
-                            problems);
+            case LIFTED -> most(entry, "good", entry.count("rooted").orElse(0), "the number that had rooted", problems);
             default -> {
                 // says nothing of parts
             }
@@ -52,15 +46,16 @@ final class EntryLimits {
         }
         StemAges counted = entry.stems();
         StemAges part = entry.stems(key);
-        boolean sameClasses =
-                part.openFrom().isEmpty() || part.openFrom().equals(counted.openFrom());
+        boolean sameClasses = part.openFrom().isEmpty() || part.openFrom().equals(counted.openFrom());
         for (int age : part.counts().keySet()) {
             int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
             int said = part.counts().getOrDefault(age, 0);
             if (said > there) {
                 problems.add(
                         "part-above-whole",
-                        entry.values().getOrDefault(key, new Json.Nothing(entry.place())).place(),
+                        entry.values()
+                                .getOrDefault(key, new Json.Nothing(entry.place()))
+                                .place(),
                         "says " + said + " of age " + age + ", but " + there + " were counted",
                         "Use the ages of \"stems\", and no more of each than stand there.");
             }
@@ -72,11 +67,7 @@ final class EntryLimits {
         if (part > most) {
             Json value = entry.values().get(key);
             Place place = value == null ? entry.place() : value.place();
-            problems.add(
-                    "part-above-whole",
-                    place,
-                    "must be at most " + most + ", " + what + ", but is " + part,
-                    "");
+            problems.add("part-above-whole", place, "must be at most " + most + ", " + what + ", but is " + part, "");
         }
     }
 }

@@ -67,8 +67,7 @@ public final class EntryReader {
     }
 
     private LocalDate date(Fields fields) {
-        String written =
-                fields.raw("date").orElse(null) instanceof Json.Text text ? text.value() : "";
+        String written = fields.raw("date").orElse(null) instanceof Json.Text text ? text.value() : "";
         LocalDate known = days.get(written);
         if (known != null) {
             return known;
@@ -109,11 +108,7 @@ public final class EntryReader {
         Optional<Json> raw = fields.raw(field.key());
         if (raw.isEmpty()) {
             if (field.required()) {
-                fields.wrong(
-                        field.key(),
-                        "missing-key",
-                        "is missing: " + kind.key() + " must say " + field.help(),
-                        "");
+                fields.wrong(field.key(), "missing-key", "is missing: " + kind.key() + " must say " + field.help(), "");
             }
             return raw;
         }
@@ -130,7 +125,7 @@ public final class EntryReader {
     private static boolean isPlain(Json value, EntryField field) {
         return switch (field.type()) {
             case PLANT, BED, LOT, CROP, TASK ->
-                    value instanceof Json.Text text && !text.value().isBlank();
+                value instanceof Json.Text text && !text.value().isBlank();
             case NEW_ID -> value instanceof Json.Text text && GardenReader.isId(text.value());
             case WORD -> value instanceof Json.Text text && field.words().contains(text.value());
             case COUNT -> isCount(value, field.least(), field.most());
@@ -158,9 +153,7 @@ public final class EntryReader {
     /** One or two digits; after them a + where older ones were lumped with them. */
     private static boolean isAge(String key) {
         int digits = key.endsWith("+") ? key.length() - 1 : key.length();
-        return (digits == 1 || digits == 2)
-                && isDigit(key.charAt(0))
-                && isDigit(key.charAt(digits - 1));
+        return (digits == 1 || digits == 2) && isDigit(key.charAt(0)) && isDigit(key.charAt(digits - 1));
     }
 
     private static boolean isDigit(char c) {
@@ -186,11 +179,7 @@ public final class EntryReader {
     private static void stage(Fields fields, String key) {
         String text = fields.text(key);
         if (!text.isEmpty() && Stage.find(text).isEmpty()) {
-            fields.wrong(
-                    key,
-                    "unknown-stage",
-                    "is no stage: \"" + text + "\"",
-                    Nearest.hint(text, Stage.keys()));
+            fields.wrong(key, "unknown-stage", "is no stage: \"" + text + "\"", Nearest.hint(text, Stage.keys()));
         }
     }
 
@@ -203,19 +192,17 @@ public final class EntryReader {
     }
 
     private static void stems(Fields fields, String key) {
-        fields.counts(key, 0, MOST_STEMS)
-                .forEach(
-                        (age, count) -> {
-                            if (!isAge(age)) {
-                                fields.wrong(
-                                        key,
-                                        "not-an-age",
-                                        "must have ages as its keys, 0 to 99, the oldest with + if you lumped them, but has \""
-                                                + age
-                                                + "\"",
-                                        "Write for example: \"stems\": {\"1\": 5, \"2\": 4, \"3\": 4, \"4+\": 3}");
-                            }
-                        });
+        fields.counts(key, 0, MOST_STEMS).forEach((age, count) -> {
+            if (!isAge(age)) {
+                fields.wrong(
+                        key,
+                        "not-an-age",
+                        "must have ages as its keys, 0 to 99, the oldest with + if you lumped them, but has \""
+                                + age
+                                + "\"",
+                        "Write for example: \"stems\": {\"1\": 5, \"2\": 4, \"3\": 4, \"4+\": 3}");
+            }
+        });
     }
 
     private static void id(Fields fields, String key, String text) {

@@ -25,16 +25,15 @@ public final class EntryText {
             case STEMS -> stems(text, here);
             case SOME_STEMS -> text.contains("=") ? stems(text, here) : number(text, here);
             case NEW_IDS ->
-                    new Json.Arr(
-                            here, parts(text).map(id -> (Json) new Json.Text(here, id)).toList());
+                new Json.Arr(
+                        here,
+                        parts(text).map(id -> (Json) new Json.Text(here, id)).toList());
             default -> new Json.Text(here, text);
         };
     }
 
     private static Json number(String text, Place place) {
-        return isNumber(text)
-                ? new Json.Num(place, Double.parseDouble(text), text)
-                : new Json.Text(place, text);
+        return isNumber(text) ? new Json.Num(place, Double.parseDouble(text), text) : new Json.Text(place, text);
     }
 
     /** Numbers as JSON has them: no exponent, no sign but the minus, a point before decimals. */
@@ -71,22 +70,19 @@ public final class EntryText {
         StringBuilder words = new StringBuilder();
         for (EntryField field : entry.kind().fields()) {
             Optional.ofNullable(entry.values().get(field.key()))
-                    .ifPresent(
-                            value ->
-                                    words.append(words.isEmpty() ? "" : ", ")
-                                            .append(field.key())
-                                            .append(' ')
-                                            .append(typed(value)));
+                    .ifPresent(value -> words.append(words.isEmpty() ? "" : ", ")
+                            .append(field.key())
+                            .append(' ')
+                            .append(typed(value)));
         }
         return entry.note().isEmpty() ? words.toString() : words + " (" + entry.note() + ")";
     }
 
     private static String typed(Json value) {
         if (value instanceof Json.Obj object) {
-            List<String> parts =
-                    object.members().entrySet().stream()
-                            .map(member -> member.getKey() + "=" + typed(member.getValue()))
-                            .toList();
+            List<String> parts = object.members().entrySet().stream()
+                    .map(member -> member.getKey() + "=" + typed(member.getValue()))
+                    .toList();
             return String.join(",", parts);
         }
         if (value instanceof Json.Arr array) {

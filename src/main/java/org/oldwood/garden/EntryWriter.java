@@ -28,11 +28,7 @@ public final class EntryWriter {
      * @param values what it says, by key, in any order; {@code note} may be among them
      */
     public static Json.Obj entry(
-            String previousId,
-            LocalDate date,
-            EntryKind kind,
-            Map<String, Json> values,
-            Place place) {
+            String previousId, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         Map<String, Json> content = new LinkedHashMap<>();
         content.put("date", new Json.Text(place.at("date"), date.toString()));
         content.put("entry", new Json.Text(place.at("entry"), kind.key()));
@@ -44,8 +40,7 @@ public final class EntryWriter {
         }
         values.forEach(content::putIfAbsent);
         Map<String, Json> members = new LinkedHashMap<>();
-        members.put(
-                "id", new Json.Text(place.at("id"), id(previousId, new Json.Obj(place, content))));
+        members.put("id", new Json.Text(place.at("id"), id(previousId, new Json.Obj(place, content))));
         members.putAll(content);
         return new Json.Obj(place, members);
     }

@@ -62,9 +62,7 @@ public final class GardenFolder {
                     new Problem(
                             "no-garden",
                             Place.of(folder.toString()),
-                            Files.isDirectory(folder)
-                                    ? "holds no " + GARDEN_FILE
-                                    : "is not a folder",
+                            Files.isDirectory(folder) ? "holds no " + GARDEN_FILE : "is not a folder",
                             "Name a garden's folder with --garden DIR, or begin one: oldwood start DIR --name \"Our garden\" --at 52,-2 --plants blackcurrant=4 --planted 2021"));
         }
         return new GardenFolder(folder);
@@ -80,8 +78,7 @@ public final class GardenFolder {
 
     private Optional<Garden> readGarden() {
         try (InputStream in = Files.newInputStream(folder.resolve(GARDEN_FILE))) {
-            return JsonReader.read(in, GARDEN_FILE, problems)
-                    .flatMap(json -> GardenReader.read(json, problems));
+            return JsonReader.read(in, GARDEN_FILE, problems).flatMap(json -> GardenReader.read(json, problems));
         } catch (IOException e) {
             unreadable(GARDEN_FILE);
             return Optional.empty();
@@ -100,14 +97,11 @@ public final class GardenFolder {
     private List<Entry> readJournal() {
         Journal.Contents contents = journalLines();
         contents.torn()
-                .ifPresent(
-                        line ->
-                                notices.add(
-                                        new Problem(
-                                                "torn-line",
-                                                Place.of(JOURNAL_FILE, line.number()),
-                                                "was not written to its end, so it never counted; the next entry sets it aside",
-                                                "Look at the line, and note it again if you miss it.")));
+                .ifPresent(line -> notices.add(new Problem(
+                        "torn-line",
+                        Place.of(JOURNAL_FILE, line.number()),
+                        "was not written to its end, so it never counted; the next entry sets it aside",
+                        "Look at the line, and note it again if you miss it.")));
         List<Entry> entries = new ArrayList<>();
         EntryReader reader = new EntryReader(problems);
         LineReader lines = new LineReader(contents.lines(), JOURNAL_FILE, problems);

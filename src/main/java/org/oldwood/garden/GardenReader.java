@@ -36,17 +36,16 @@ public final class GardenReader {
         }
         fields.count("format", 1, FORMAT);
         fields.optionalText("$schema");
-        Garden garden =
-                new Garden(
-                        fields.text("name"),
-                        id(fields),
-                        site(fields),
-                        fields.raw("climate"),
-                        beds(fields),
-                        workDays(fields),
-                        fields.count("minutesPerDay", 0, 1440, 0),
-                        fields.texts("materials"),
-                        choices(fields));
+        Garden garden = new Garden(
+                fields.text("name"),
+                id(fields),
+                site(fields),
+                fields.raw("climate"),
+                beds(fields),
+                workDays(fields),
+                fields.count("minutesPerDay", 0, 1440, 0),
+                fields.texts("materials"),
+                choices(fields));
         fields.done();
         return problems.count() == before ? Optional.of(garden) : Optional.empty();
     }
@@ -86,20 +85,15 @@ public final class GardenReader {
     private static Site site(Fields fields) {
         Optional<Fields> found = fields.object("site");
         if (found.isEmpty()) {
-            fields.wrong(
-                    "site",
-                    "missing-key",
-                    "is missing; it must hold latitude, longitude and zone",
-                    "");
+            fields.wrong("site", "missing-key", "is missing; it must hold latitude, longitude and zone", "");
             return new Site(0, 0, 0, "UTC");
         }
         Fields site = found.get();
-        Site read =
-                new Site(
-                        site.number("latitude", -90, 90),
-                        site.number("longitude", -180, 180),
-                        site.number("heightM", -430, 6000, 0),
-                        site.text("zone", "UTC"));
+        Site read = new Site(
+                site.number("latitude", -90, 90),
+                site.number("longitude", -180, 180),
+                site.number("heightM", -430, 6000, 0),
+                site.text("zone", "UTC"));
         site.done();
         return read;
     }
@@ -127,11 +121,7 @@ public final class GardenReader {
         for (Fields bed : fields.objects("beds")) {
             Bed read = bed(bed);
             if (!ids.add(read.id())) {
-                bed.wrong(
-                        "id",
-                        "duplicate-id",
-                        "is used by two beds: " + read.id(),
-                        "Give each bed its own id.");
+                bed.wrong("id", "duplicate-id", "is used by two beds: " + read.id(), "Give each bed its own id.");
             }
             beds.add(read);
         }
@@ -143,19 +133,18 @@ public final class GardenReader {
         if (!id.isEmpty() && !isId(id)) {
             bed.wrong("id", "not-an-id", idRule(id), "");
         }
-        Bed read =
-                new Bed(
-                        id,
-                        bed.text("name", id),
-                        area(bed),
-                        bed.optionalText("texture"),
-                        bed.optionalNumber("rootableDepthCm", 5, 300),
-                        bed.number("stonesPercent", 0, 80, 0),
-                        bed.number("shade", 0, 1, 0),
-                        bed.flag("windy", false),
-                        bed.object("roof").map(GardenReader::roof),
-                        bed.number("competing", 0, 0.9, 0),
-                        bed.optionalNumber("tapLitresPerMinute", 0.1, 1000));
+        Bed read = new Bed(
+                id,
+                bed.text("name", id),
+                area(bed),
+                bed.optionalText("texture"),
+                bed.optionalNumber("rootableDepthCm", 5, 300),
+                bed.number("stonesPercent", 0, 80, 0),
+                bed.number("shade", 0, 1, 0),
+                bed.flag("windy", false),
+                bed.object("roof").map(GardenReader::roof),
+                bed.number("competing", 0, 0.9, 0),
+                bed.optionalNumber("tapLitresPerMinute", 0.1, 1000));
         bed.done();
         return read;
     }
@@ -179,10 +168,9 @@ public final class GardenReader {
     }
 
     private static Set<DayOfWeek> workDays(Fields fields) {
-        List<String> names =
-                Stream.of(DayOfWeek.values())
-                        .map(day -> day.name().toLowerCase(Locale.ROOT))
-                        .toList();
+        List<String> names = Stream.of(DayOfWeek.values())
+                .map(day -> day.name().toLowerCase(Locale.ROOT))
+                .toList();
         Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
         for (String word : fields.texts("workDays")) {
             int at = names.indexOf(word);
@@ -201,18 +189,14 @@ public final class GardenReader {
 
     private static Map<String, String> choices(Fields fields) {
         Map<String, String> choices = new LinkedHashMap<>();
-        fields.object("choices")
-                .ifPresent(inner -> inner.keys().forEach(key -> choices.put(key, inner.text(key))));
+        fields.object("choices").ifPresent(inner -> inner.keys().forEach(key -> choices.put(key, inner.text(key))));
         return choices;
     }
 
     /** True of ids: small letters, digits and hyphens, at most 64, no hyphen at the ends. */
     public static boolean isId(String text) {
         int length = text.length();
-        if (length == 0
-                || length > LONGEST_ID
-                || text.charAt(0) == '-'
-                || text.charAt(length - 1) == '-') {
+        if (length == 0 || length > LONGEST_ID || text.charAt(0) == '-' || text.charAt(length - 1) == '-') {
             return false;
         }
         for (int i = 0; i < length; i++) {
@@ -225,8 +209,6 @@ public final class GardenReader {
     }
 
     static String idRule(String seen) {
-        return "must be made of small letters, digits and hyphens, at most 64, but is \""
-                + seen
-                + "\"";
+        return "must be made of small letters, digits and hyphens, at most 64, but is \"" + seen + "\"";
     }
 }

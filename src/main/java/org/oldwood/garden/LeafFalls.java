@@ -43,9 +43,7 @@ public final class LeafFalls {
         }
         LocalDate next = nominal.plus(1).start();
         for (LocalDate fall : falls) {
-            if (!fall.isAfter(day)
-                    && fall.isBefore(next)
-                    && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {
+            if (!fall.isAfter(day) && fall.isBefore(next) && !fall.isBefore(next.minusDays(EARLIEST_DAYS))) {
                 return nominal.year() + 1;
             }
         }

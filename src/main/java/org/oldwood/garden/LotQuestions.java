@@ -13,37 +13,34 @@ final class LotQuestions {
         for (String key : List.of("alive", "rooted", "number")) {
             int number = entry.count(key).orElse(0);
             if (number > lot.struck()) {
-                questions.add(
-                        entry.place()
-                                + ": "
-                                + number
-                                + " cuttings "
-                                + key
-                                + " in lot "
-                                + lot.id()
-                                + ", but only "
-                                + lot.struck()
-                                + " were struck. Which is right?");
+                questions.add(entry.place()
+                        + ": "
+                        + number
+                        + " cuttings "
+                        + key
+                        + " in lot "
+                        + lot.id()
+                        + ", but only "
+                        + lot.struck()
+                        + " were struck. Which is right?");
             }
         }
         OptionalInt good = entry.count("good");
         if (good.isPresent() && good.getAsInt() > entry.count("rooted").orElse(0)) {
-            questions.add(
-                    entry.place()
-                            + ": "
-                            + good.getAsInt()
-                            + " good cuttings in lot "
-                            + lot.id()
-                            + ", but only "
-                            + entry.count("rooted").orElse(0)
-                            + " rooted. Which is right?");
+            questions.add(entry.place()
+                    + ": "
+                    + good.getAsInt()
+                    + " good cuttings in lot "
+                    + lot.id()
+                    + ", but only "
+                    + entry.count("rooted").orElse(0)
+                    + " rooted. Which is right?");
         }
         if (entry.kind() == EntryKind.LOST && entry.count("number").isEmpty()) {
-            questions.add(
-                    entry.place()
-                            + ": cuttings of lot "
-                            + lot.id()
-                            + " were lost, but not how many, so none is taken off. How many?");
+            questions.add(entry.place()
+                    + ": cuttings of lot "
+                    + lot.id()
+                    + " were lost, but not how many, so none is taken off. How many?");
         }
         return questions;
     }

@@ -15,10 +15,7 @@ final class References {
 
     /** The names known so far; live views that grow while the journal is added up. */
     record Names(
-            Collection<String> plants,
-            Collection<String> beds,
-            Collection<String> lots,
-            Collection<String> crops) {}
+            Collection<String> plants, Collection<String> beds, Collection<String> lots, Collection<String> crops) {}
 
     References(Names names, Problems problems) {
         this.names = names;
@@ -52,8 +49,7 @@ final class References {
     boolean namesKnown(Entry entry) {
         boolean known = true;
         for (EntryField field : entry.kind().fields()) {
-            if (field.namesSomething()
-                    && entry.values().get(field.key()) instanceof Json.Text name) {
+            if (field.namesSomething() && entry.values().get(field.key()) instanceof Json.Text name) {
                 known &= isKnown(entry, field, name.value());
             }
         }
@@ -70,8 +66,7 @@ final class References {
         };
     }
 
-    private boolean known(
-            Entry entry, EntryField field, String name, String what, Collection<String> among) {
+    private boolean known(Entry entry, EntryField field, String name, String what, Collection<String> among) {
         if (among.contains(name)) {
             return true;
         }

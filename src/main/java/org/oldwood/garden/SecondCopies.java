@@ -27,8 +27,7 @@ public final class SecondCopies {
             List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE, "weather.csv");
 
     /** What editors and careful people leave behind on purpose. */
-    private static final List<String> BACKUPS =
-            List.of(".bak", ".orig", ".old", "~", ".schema.json");
+    private static final List<String> BACKUPS = List.of(".bak", ".orig", ".old", "~", ".schema.json");
 
     private static final String SET_ASIDE = ".torn-line-";
     private static final int NAMED = 5;
@@ -110,9 +109,7 @@ public final class SecondCopies {
                         + copy.of
                         + ", as a file-sync program makes one where two machines wrote; what it"
                         + " holds is not counted",
-                "See what it has that "
-                        + copy.of
-                        + " lacks: oldwood check. Then take it out of the folder.");
+                "See what it has that " + copy.of + " lacks: oldwood check. Then take it out of the folder.");
     }
 
     /** The same, having looked into a copy of a journal. */
@@ -123,21 +120,17 @@ public final class SecondCopies {
                     notice.name(),
                     notice.place(),
                     notice.message(),
-                    "Keep in "
-                            + copy.of
-                            + " what is right of both, then take it out of the folder.");
+                    "Keep in " + copy.of + " what is right of both, then take it out of the folder.");
         }
         List<String> missing = missing(folder, copy);
-        String what =
-                missing.isEmpty()
-                        ? "holds no entry that the journal lacks"
-                        : "holds "
-                                + missing.size()
-                                + (missing.size() == 1 ? " entry" : " entries")
-                                + " that the journal lacks: "
-                                + String.join(
-                                        ", ", missing.subList(0, Math.min(NAMED, missing.size())))
-                                + (missing.size() > NAMED ? " …" : "");
+        String what = missing.isEmpty()
+                ? "holds no entry that the journal lacks"
+                : "holds "
+                        + missing.size()
+                        + (missing.size() == 1 ? " entry" : " entries")
+                        + " that the journal lacks: "
+                        + String.join(", ", missing.subList(0, Math.min(NAMED, missing.size())))
+                        + (missing.size() > NAMED ? " …" : "");
         return new Problem(
                 "second-copy",
                 Place.of(copy.name),

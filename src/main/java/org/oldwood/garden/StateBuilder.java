@@ -48,11 +48,8 @@ public final class StateBuilder {
         this.garden = garden;
         this.leafFalls = new LeafFalls(garden.hemisphere());
         this.crops = crops;
-        this.references =
-                new References(
-                        new References.Names(
-                                plants.keySet(), beds.keySet(), lots.keySet(), crops.ids()),
-                        problems);
+        this.references = new References(
+                new References.Names(plants.keySet(), beds.keySet(), lots.keySet(), crops.ids()), problems);
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 
@@ -61,9 +58,7 @@ public final class StateBuilder {
         Set<String> struckOut = references.struckOut(journal);
         List<Entry> ordered = new ArrayList<>();
         for (Entry entry : journal) {
-            if (!entry.date().isAfter(day)
-                    && entry.kind() != EntryKind.STRUCK_OUT
-                    && !struckOut.contains(entry.id())) {
+            if (!entry.date().isAfter(day) && entry.kind() != EntryKind.STRUCK_OUT && !struckOut.contains(entry.id())) {
                 ordered.add(entry);
             }
         }
@@ -80,12 +75,7 @@ public final class StateBuilder {
         leafFalls.note(entry);
         switch (entry.kind()) {
             case PLANTED ->
-                    plant(
-                            entry,
-                            entry.needed("plant"),
-                            entry.needed("crop"),
-                            entry.needed("bed"),
-                            Optional.empty());
+                plant(entry, entry.needed("plant"), entry.needed("crop"), entry.needed("bed"), Optional.empty());
             case PLANTED_OUT -> plantOut(entry);
             case STRUCK -> strike(entry);
             case BEGUN -> begun.put(entry.needed("task"), entry);
@@ -117,18 +107,17 @@ public final class StateBuilder {
         if (!isGrownAs(form, crop, entry)) {
             return;
         }
-        Plant plant =
-                new Plant(
-                        id,
-                        cropId,
-                        form,
-                        entry.text("cultivar").or(() -> lot.flatMap(this::parentsCultivar)),
-                        bed,
-                        entry.count("bushes").orElse(1),
-                        entry.number("lengthM"),
-                        entry.date(),
-                        entry.text("about").orElse("day"),
-                        lot.map(LotState::id));
+        Plant plant = new Plant(
+                id,
+                cropId,
+                form,
+                entry.text("cultivar").or(() -> lot.flatMap(this::parentsCultivar)),
+                bed,
+                entry.count("bushes").orElse(1),
+                entry.number("lengthM"),
+                entry.date(),
+                entry.text("about").orElse("day"),
+                lot.map(LotState::id));
         Open open = new Open(plant);
         open.entries.add(entry);
         plants.put(id, open);
@@ -162,17 +151,13 @@ public final class StateBuilder {
         String id = entry.needed("lot");
         if (lots.containsKey(id)) {
             references.problem(
-                    entry,
-                    "duplicate-lot",
-                    "there is already a lot \"" + id + "\"",
-                    "Give the new lot another id.");
+                    entry, "duplicate-lot", "there is already a lot \"" + id + "\"", "Give the new lot another id.");
             return;
         }
         Optional<String> parent = entry.text("parent");
-        String crop =
-                parent.map(plant -> known(plants, plant).plant.crop())
-                        .or(() -> entry.text("crop"))
-                        .orElseThrow();
+        String crop = parent.map(plant -> known(plants, plant).plant.crop())
+                .or(() -> entry.text("crop"))
+                .orElseThrow();
         Optional<String> form = entry.text("form");
         if (form.isEmpty() || isGrownAs(form.get(), crops.get(crop), entry)) {
             lots.put(
@@ -209,17 +194,16 @@ public final class StateBuilder {
 
     private void notePlant(Open plant, Entry entry) {
         if (plant.gone.isPresent()) {
-            questions.add(
-                    entry.place()
-                            + ": "
-                            + entry.kind().key()
-                            + " of "
-                            + plant.plant.id()
-                            + " on "
-                            + entry.date()
-                            + ", but it was taken out on "
-                            + plant.gone.get().date()
-                            + ". Is it the right plant?");
+            questions.add(entry.place()
+                    + ": "
+                    + entry.kind().key()
+                    + " of "
+                    + plant.plant.id()
+                    + " on "
+                    + entry.date()
+                    + ", but it was taken out on "
+                    + plant.gone.get().date()
+                    + ". Is it the right plant?");
         }
         plant.entries.add(entry);
         switch (entry.kind()) {
@@ -235,8 +219,7 @@ public final class StateBuilder {
     private void noteStems(Open plant, Entry entry) {
         int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
         if (plant.stems.known()) {
-            questions.addAll(
-                    StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
+            questions.addAll(StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
         }
         plant.stems = plant.stems.after(entry, season);
     }
@@ -248,20 +231,16 @@ public final class StateBuilder {
             PlantState state = new PlantState(open.plant, open.stems, open.entries, open.gone);
             byId.put(open.plant.id(), state);
             if (open.gone.isEmpty()) {
-                inBed.computeIfAbsent(open.plant.bed(), bed -> new ArrayList<>()).add(state);
+                inBed.computeIfAbsent(open.plant.bed(), bed -> new ArrayList<>())
+                        .add(state);
             }
         }
         Map<String, BedState> bedStates = new LinkedHashMap<>();
         for (Bed bed : garden.beds()) {
             bedStates.put(
                     bed.id(),
-                    new BedState(
-                            bed,
-                            inBed.getOrDefault(bed.id(), List.of()),
-                            beds.getOrDefault(bed.id(), List.of())));
+                    new BedState(bed, inBed.getOrDefault(bed.id(), List.of()), beds.getOrDefault(bed.id(), List.of())));
         }
-        return new GardenState(
-                garden, day, byId, bedStates, lots, counting, begun, finished, questions,
-                leafFalls);
+        return new GardenState(garden, day, byId, bedStates, lots, counting, begun, finished, questions, leafFalls);
     }
 }

@@ -64,16 +64,10 @@ public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom)
         return isEmpty()
                 ? "none"
                 : counts.entrySet().stream()
-                        .map(
-                                entry ->
-                                        entry.getKey()
-                                                + (openFrom.isPresent()
-                                                                && openFrom.getAsInt()
-                                                                        == entry.getKey()
-                                                        ? "+"
-                                                        : "")
-                                                + "="
-                                                + entry.getValue())
+                        .map(entry -> entry.getKey()
+                                + (openFrom.isPresent() && openFrom.getAsInt() == entry.getKey() ? "+" : "")
+                                + "="
+                                + entry.getValue())
                         .collect(Collectors.joining(", "));
     }
 }

@@ -21,12 +21,11 @@ final class StemQuestions {
             OptionalInt room = room(before, age, open);
             if (age > 0 && room.isPresent() && each.getValue() > room.getAsInt()) {
                 String number = each.getValue() + " stems of " + age + (open ? "+" : "");
-                questions.add(
-                        entry.place()
-                                + ": "
-                                + (entry.kind() == EntryKind.PRUNED
-                                        ? cut(plant, number, room.getAsInt())
-                                        : counted(plant, number, room.getAsInt())));
+                questions.add(entry.place()
+                        + ": "
+                        + (entry.kind() == EntryKind.PRUNED
+                                ? cut(plant, number, room.getAsInt())
+                                : counted(plant, number, room.getAsInt())));
             }
         }
         return questions;
@@ -61,9 +60,7 @@ final class StemQuestions {
             Integer known = before.counts().get(age);
             return known == null ? OptionalInt.empty() : OptionalInt.of(known);
         }
-        return allKnownFrom(before, age)
-                ? OptionalInt.of(before.atLeast(age))
-                : OptionalInt.empty();
+        return allKnownFrom(before, age) ? OptionalInt.of(before.atLeast(age)) : OptionalInt.empty();
     }
 
     private static boolean allKnownFrom(StemAges before, int age) {

@@ -36,10 +36,9 @@ public final class Stems {
             by[--at] = each.getValue();
             by[--at] = seasonYear - each.getKey();
         }
-        OptionalInt open =
-                ages.openFrom().isPresent()
-                        ? OptionalInt.of(seasonYear - ages.openFrom().getAsInt())
-                        : OptionalInt.empty();
+        OptionalInt open = ages.openFrom().isPresent()
+                ? OptionalInt.of(seasonYear - ages.openFrom().getAsInt())
+                : OptionalInt.empty();
         return new Stems(by, open);
     }
 
@@ -81,8 +80,7 @@ public final class Stems {
         int[] by = bySeason.clone();
         for (Map.Entry<Integer, Integer> taken : ages.counts().entrySet()) {
             int grewIn = seasonYear - taken.getKey();
-            boolean open =
-                    ages.openFrom().isPresent() && ages.openFrom().getAsInt() == taken.getKey();
+            boolean open = ages.openFrom().isPresent() && ages.openFrom().getAsInt() == taken.getKey();
             boolean lumped = openUntil.isPresent() && grewIn <= openUntil.getAsInt();
             int upTo = lumped ? openUntil.getAsInt() : grewIn;
             takeOut(by, upTo, open || lumped, taken.getValue());

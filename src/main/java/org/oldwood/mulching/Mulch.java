@@ -51,10 +51,7 @@ public record Mulch(
     public record Bale(Figure kg, Figure volume, Figure flakes) {
         static Bale read(Fields fields) {
             Bale bale =
-                    new Bale(
-                            Figure.read(fields, "kg"),
-                            Figure.read(fields, "volume"),
-                            Figure.read(fields, "flakes"));
+                    new Bale(Figure.read(fields, "kg"), Figure.read(fields, "volume"), Figure.read(fields, "flakes"));
             fields.done();
             return bale;
         }
@@ -73,8 +70,7 @@ public record Mulch(
      */
     public record Poison(Figure percent, Figure mgPerKg) {
         static Poison read(Fields fields) {
-            Poison poison =
-                    new Poison(Figure.read(fields, "percent"), Figure.read(fields, "mgPerKg"));
+            Poison poison = new Poison(Figure.read(fields, "percent"), Figure.read(fields, "mgPerKg"));
             fields.done();
             return poison;
         }
@@ -87,22 +83,21 @@ public record Mulch(
 
     static Mulch read(Fields fields) {
         fields.flag("barrow", false);
-        Mulch mulch =
-                new Mulch(
-                        fields.text("id"),
-                        fields.text("name"),
-                        fields.texts("tags"),
-                        Figure.read(fields, "depth"),
-                        Figure.read(fields, "density"),
-                        Figure.read(fields, "layFactor"),
-                        Figure.read(fields, "decayCmPerYear"),
-                        fields.object("bale").map(Bale::read),
-                        fields.optionalText("asFeed"),
-                        fields.flag("nitrogenDrawdown", false),
-                        fields.flag("acidSoil", false),
-                        fields.optionalText("ph"),
-                        fields.object("poison").map(Poison::read),
-                        fields.texts("cautions"));
+        Mulch mulch = new Mulch(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "depth"),
+                Figure.read(fields, "density"),
+                Figure.read(fields, "layFactor"),
+                Figure.read(fields, "decayCmPerYear"),
+                fields.object("bale").map(Bale::read),
+                fields.optionalText("asFeed"),
+                fields.flag("nitrogenDrawdown", false),
+                fields.flag("acidSoil", false),
+                fields.optionalText("ph"),
+                fields.object("poison").map(Poison::read),
+                fields.texts("cautions"));
         fields.done();
         return mulch;
     }

@@ -44,8 +44,7 @@ public record MulchPlan(
      * @param depthNowCm depth that lies there, cm
      * @param depthWantedCm depth wanted once settled, cm
      */
-    public record Asked(
-            double areaM2, int bushes, double gapCm, double depthNowCm, double depthWantedCm) {
+    public record Asked(double areaM2, int bushes, double gapCm, double depthNowCm, double depthWantedCm) {
         public Asked {
             if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) {
                 throw wrong(
@@ -75,25 +74,15 @@ public record MulchPlan(
         double volume = MulchVolume.cubicMetres(covered, lay);
         List<String> lines = new ArrayList<>();
         lines.add(coveredLine(asked, covered));
-        lines.add(
-                number(asked.depthWantedCm)
-                        + " cm wanted − "
-                        + number(asked.depthNowCm)
-                        + " cm there now = "
-                        + number(missing)
-                        + " cm"
-                        + (mulch.layFactor().is() > 1
-                                ? ", laid " + number(lay) + " cm deep because it settles"
-                                : ""));
+        lines.add(number(asked.depthWantedCm)
+                + " cm wanted − "
+                + number(asked.depthNowCm)
+                + " cm there now = "
+                + number(missing)
+                + " cm"
+                + (mulch.layFactor().is() > 1 ? ", laid " + number(lay) + " cm deep because it settles" : ""));
         lines.add(number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
-        return new MulchPlan(
-                mulch,
-                covered,
-                asked.depthNowCm,
-                asked.depthWantedCm,
-                lay,
-                volume,
-                List.copyOf(lines));
+        return new MulchPlan(mulch, covered, asked.depthNowCm, asked.depthWantedCm, lay, volume, List.copyOf(lines));
     }
 
     private static String coveredLine(Asked asked, double covered) {
@@ -158,8 +147,6 @@ public record MulchPlan(
         double size = Math.abs(value);
         double scale = size >= 100 ? 1 : size >= 10 ? 10 : 100;
         double rounded = Math.round(value * scale) / scale;
-        return rounded == Math.rint(rounded)
-                ? Long.toString((long) rounded)
-                : Double.toString(rounded);
+        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 }

@@ -15,15 +15,8 @@ public final class MulchTables {
     private static final double DOG_KG = 10;
 
     private static final String ANY_GROUP = "otherwise";
-    private static final List<String> FIGURES =
-            List.of(
-                    "barrow",
-                    "bag",
-                    "extraNitrogen",
-                    "extraNitrogenBlueberry",
-                    "extraNitrogenSeasons",
-                    "topUpAt",
-                    "layMost");
+    private static final List<String> FIGURES = List.of(
+            "barrow", "bag", "extraNitrogen", "extraNitrogenBlueberry", "extraNitrogenSeasons", "topUpAt", "layMost");
 
     private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay");
 
@@ -39,13 +32,8 @@ public final class MulchTables {
         MulchTables all = new MulchTables();
         Fields fields = documents.fields("mulching.json");
         fields.object("collarGap")
-                .ifPresent(
-                        inner ->
-                                inner.keys()
-                                        .forEach(
-                                                key -> all.gaps.put(key, Figure.read(inner, key))));
-        fields.object("usual")
-                .ifPresent(inner -> USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
+                .ifPresent(inner -> inner.keys().forEach(key -> all.gaps.put(key, Figure.read(inner, key))));
+        fields.object("usual").ifPresent(inner -> USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
         for (String name : documents.names("materials")) {
             all.add(documents.fields("materials/" + name + ".json"));
@@ -81,22 +69,20 @@ public final class MulchTables {
         List<String> remarks = new ArrayList<>();
         if (plan.mulch().nitrogenDrawdown() && plan.cubicMetres() > 0) {
             Figure extra = figure("extraNitrogen");
-            remarks.add(
-                    "It takes nitrogen from the soil that it touches: about "
-                            + extra.inWords()
-                            + " N more ("
-                            + extra.seen().words()
-                            + ") for "
-                            + figure("extraNitrogenSeasons").inWords()
-                            + "; feed first.");
+            remarks.add("It takes nitrogen from the soil that it touches: about "
+                    + extra.inWords()
+                    + " N more ("
+                    + extra.seen().words()
+                    + ") for "
+                    + figure("extraNitrogenSeasons").inWords()
+                    + "; feed first.");
         }
         plan.mulch().bale().ifPresent(bale -> remarks.add(flakes(bale)));
         plan.mulch().poison().ifPresent(poison -> remarks.add(harm(poison)));
         if (plan.layCm() > figure("layMost").is()) {
-            remarks.add(
-                    "Deeper than "
-                            + figure("layMost").inWords()
-                            + " a layer may heat and shut out air: lay it in two goes.");
+            remarks.add("Deeper than "
+                    + figure("layMost").inWords()
+                    + " a layer may heat and shut out air: lay it in two goes.");
         }
         return remarks;
     }

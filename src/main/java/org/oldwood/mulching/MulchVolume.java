@@ -36,13 +36,7 @@ public final class MulchVolume {
     public static double sheetsPerM2(double widthCm, double heightCm, double overlapCm) {
         if (overlapCm >= Math.min(widthCm, heightCm)) {
             throw new IllegalArgumentException(
-                    "sheets of "
-                            + widthCm
-                            + " by "
-                            + heightCm
-                            + " cm cannot overlap by "
-                            + overlapCm
-                            + " cm");
+                    "sheets of " + widthCm + " by " + heightCm + " cm cannot overlap by " + overlapCm + " cm");
         }
         return CM_PER_M * CM_PER_M / ((widthCm - overlapCm) * (heightCm - overlapCm));
     }

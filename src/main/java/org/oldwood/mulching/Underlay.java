@@ -28,19 +28,17 @@ public record Underlay(
         List<String> cautions) {
     static Underlay read(Fields fields) {
         Fields sheet =
-                fields.object("sheetCm")
-                        .orElseThrow(() -> new IllegalStateException("an underlay has no sheetCm"));
+                fields.object("sheetCm").orElseThrow(() -> new IllegalStateException("an underlay has no sheetCm"));
         fields.texts("tags");
-        Underlay underlay =
-                new Underlay(
-                        fields.text("id"),
-                        fields.text("name"),
-                        Figure.read(fields, "layers"),
-                        sheet.number("width", 1, 500),
-                        sheet.number("height", 1, 500),
-                        Figure.read(fields, "overlap"),
-                        Figure.optional(fields, "gramsPerM2"),
-                        fields.texts("cautions"));
+        Underlay underlay = new Underlay(
+                fields.text("id"),
+                fields.text("name"),
+                Figure.read(fields, "layers"),
+                sheet.number("width", 1, 500),
+                sheet.number("height", 1, 500),
+                Figure.read(fields, "overlap"),
+                Figure.optional(fields, "gramsPerM2"),
+                fields.texts("cautions"));
         fields.done();
         return underlay;
     }

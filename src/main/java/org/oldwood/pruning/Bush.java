@@ -13,29 +13,21 @@ import java.util.OptionalInt;
  *     …; 1 where no such work has begun
  * @param metres length of the row, or the room of one plant in its row
  */
-public record Bush(
-        Stems stems,
-        Stems sick,
-        Stems weak,
-        OptionalInt seasons,
-        int renovationWinter,
-        double metres) {
+public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int renovationWinter, double metres) {
 
     public Bush {
         for (int age = 1; age <= Math.max(sick.oldest(), weak.oldest()); age++) {
             if (sick.at(age) + weak.at(age) > stems.at(age)) {
-                throw new IllegalArgumentException(
-                        "more sick and weak stems of age "
-                                + age
-                                + " than there are stems: "
-                                + (sick.at(age) + weak.at(age))
-                                + " of "
-                                + stems.at(age));
+                throw new IllegalArgumentException("more sick and weak stems of age "
+                        + age
+                        + " than there are stems: "
+                        + (sick.at(age) + weak.at(age))
+                        + " of "
+                        + stems.at(age));
             }
         }
         if (renovationWinter < 1 || !(metres > 0)) {
-            throw new IllegalArgumentException(
-                    "renovation winter " + renovationWinter + ", metres " + metres);
+            throw new IllegalArgumentException("renovation winter " + renovationWinter + ", metres " + metres);
         }
     }
 
@@ -49,8 +41,7 @@ public record Bush(
     }
 
     public Bush after(int completedSeasons) {
-        return new Bush(
-                stems, sick, weak, OptionalInt.of(completedSeasons), renovationWinter, metres);
+        return new Bush(stems, sick, weak, OptionalInt.of(completedSeasons), renovationWinter, metres);
     }
 
     public Bush withFaults(Stems sickStems, Stems weakStems) {

@@ -17,10 +17,7 @@ public record CaneSchool(Teaching teaching, Optional<Figure> keep, boolean all) 
 
     static CaneSchool read(Fields fields) {
         CaneSchool school =
-                new CaneSchool(
-                        Teaching.read(fields),
-                        Figure.optional(fields, "keep"),
-                        fields.flag("all", false));
+                new CaneSchool(Teaching.read(fields), Figure.optional(fields, "keep"), fields.flag("all", false));
         if (school.keep.isPresent() == school.all) {
             fields.wrong("keep", "canes-unclear", "must be given, or else \"all\": true", "");
         }

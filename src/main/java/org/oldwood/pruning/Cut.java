@@ -153,11 +153,7 @@ public record Cut(
             return build(life, heldBack, youngToLeave, Optional.empty());
         }
 
-        Cut build(
-                StageOfLife life,
-                int heldBack,
-                int youngToLeave,
-                Optional<StagedRenovation.Part> staged) {
+        Cut build(StageOfLife life, int heldBack, int youngToLeave, Optional<StagedRenovation.Part> staged) {
             List<Taken> all = List.copyOf(taken);
             return new Cut(life, before, all, left, heldBack, youngToLeave, remarks, staged);
         }

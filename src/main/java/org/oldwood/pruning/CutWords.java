@@ -19,13 +19,12 @@ public final class CutWords {
         }
         List<String> parts = new ArrayList<>();
         for (Taken one : cut.taken()) {
-            parts.add(
-                    one.number()
-                            + " of age "
-                            + cut.before().label(one.age())
-                            + " ("
-                            + one.why().words()
-                            + ")");
+            parts.add(one.number()
+                    + " of age "
+                    + cut.before().label(one.age())
+                    + " ("
+                    + one.why().words()
+                    + ")");
         }
         return "take out "
                 + cut.number()
@@ -55,30 +54,26 @@ public final class CutWords {
     private static String remark(Cut.Remark remark, Cut cut) {
         return switch (remark) {
             case LIMITED ->
-                    cut.heldBack() > 0
-                            ? cut.heldBack()
-                                    + " more are spent but wait for a later winter: too much at"
-                                    + " once costs the next crop."
-                            : "More could go, but not in one winter.";
+                cut.heldBack() > 0
+                        ? cut.heldBack()
+                                + " more are spent but wait for a later winter: too much at"
+                                + " once costs the next crop."
+                        : "More could go, but not in one winter.";
             case LAST_BEARING_WOOD ->
-                    "Old wood stays because it is the last that bears; it goes when young stems"
-                            + " have grown.";
+                "Old wood stays because it is the last that bears; it goes when young stems" + " have grown.";
             case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";
             case NOT_ALL_COUNTED ->
-                    "Not every age was counted; what was not counted is taken as none."
-                            + (cut.before().knows(1) || cut.youngToLeave() == 0
-                                    ? ""
-                                    : " Of last summer's growth leave the "
-                                            + cut.youngToLeave()
-                                            + " strongest.");
+                "Not every age was counted; what was not counted is taken as none."
+                        + (cut.before().knows(1) || cut.youngToLeave() == 0
+                                ? ""
+                                : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
             case OPEN_CLASS ->
-                    "Stems of "
-                            + cut.before().label(cut.before().oldest())
-                            + " are of several ages: take the thickest and darkest of them.";
+                "Stems of "
+                        + cut.before().label(cut.before().oldest())
+                        + " are of several ages: take the thickest and darkest of them.";
             case TOO_YOUNG -> "Too young for pruning: only dead, damaged and diseased wood goes.";
             case HARD -> "This is a hard cut: expect little or no crop next summer.";
-            case NO_SUCCESSOR ->
-                    "An old branch stays until a young low shoot can follow it; leave one to grow.";
+            case NO_SUCCESSOR -> "An old branch stays until a young low shoot can follow it; leave one to grow.";
         };
     }
 
@@ -107,16 +102,14 @@ public final class CutWords {
         for (int age = 1; age <= cut.before().oldest(); age++) {
             int goes = cut.of(age);
             int stays = cut.after().at(age);
-            String count =
-                    cut.before().knows(age) ? cut.before().at(age) + " -> " + stays : "not counted";
-            all.add(
-                    String.format(
-                            Locale.ROOT,
-                            "%4s  %-11s %s%s",
-                            cut.before().label(age),
-                            count,
-                            "|".repeat(Math.min(50, stays)),
-                            "x".repeat(Math.min(50, goes))));
+            String count = cut.before().knows(age) ? cut.before().at(age) + " -> " + stays : "not counted";
+            all.add(String.format(
+                    Locale.ROOT,
+                    "%4s  %-11s %s%s",
+                    cut.before().label(age),
+                    count,
+                    "|".repeat(Math.min(50, stays)),
+                    "x".repeat(Math.min(50, goes))));
         }
         return all;
     }

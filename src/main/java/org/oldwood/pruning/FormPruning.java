@@ -42,15 +42,14 @@ public record FormPruning(
         if (schools.isEmpty()) {
             fields.wrong("schools", "no-school", "must hold at least one way of pruning", "");
         }
-        FormPruning pruning =
-                new FormPruning(
-                        form,
-                        craft,
-                        List.copyOf(schools),
-                        fields.text("why"),
-                        fields.objects("steps").stream().map(Step::read).toList(),
-                        Figure.optional(fields, "newShoots"),
-                        fields.object("labour").map(Labour::read).orElse(Labour.NONE));
+        FormPruning pruning = new FormPruning(
+                form,
+                craft,
+                List.copyOf(schools),
+                fields.text("why"),
+                fields.objects("steps").stream().map(Step::read).toList(),
+                Figure.optional(fields, "newShoots"),
+                fields.object("labour").map(Labour::read).orElse(Labour.NONE));
         fields.done();
         return pruning;
     }

@@ -28,16 +28,15 @@ public record Keep(
         List<Integer> least = fields.has("least") ? whole(fields, "least") : stems;
         List<Integer> most = fields.has("most") ? whole(fields, "most") : stems;
         List<Integer> total = whole(fields, "total");
-        Keep keep =
-                new Keep(
-                        stems,
-                        least,
-                        most,
-                        total.isEmpty() ? sum(least) : total.get(0),
-                        total.isEmpty() ? sum(most) : total.get(total.size() - 1),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        Keep keep = new Keep(
+                stems,
+                least,
+                most,
+                total.isEmpty() ? sum(least) : total.get(0),
+                total.isEmpty() ? sum(most) : total.get(total.size() - 1),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         keep.check(fields);
         fields.done();
         return keep;

@@ -17,11 +17,8 @@ public record Labour(Optional<Figure> winter, Optional<Figure> summer, Optional<
     static final List<String> UNITS = List.of("min/bush", "min/m");
 
     static Labour read(Fields fields) {
-        Labour labour =
-                new Labour(
-                        Figure.optional(fields, "winter"),
-                        Figure.optional(fields, "summer"),
-                        Figure.optional(fields, "canes"));
+        Labour labour = new Labour(
+                Figure.optional(fields, "winter"), Figure.optional(fields, "summer"), Figure.optional(fields, "canes"));
         fields.done();
         return labour;
     }

@@ -14,12 +14,11 @@ public record Look(String of, String words, List<String> sources, Seen seen) {
     static final List<String> KINDS = List.of("spent", "bearing", "new");
 
     static Look read(Fields fields) {
-        Look look =
-                new Look(
-                        fields.oneOf("of", KINDS),
-                        fields.text("words"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())));
+        Look look = new Look(
+                fields.oneOf("of", KINDS),
+                fields.text("words"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())));
         fields.done();
         return look;
     }

@@ -42,7 +42,5 @@ final class Measures {
         return Math.round(share * 100) + " %";
     }
 
-    private static final String[] NAMES = {
-        "", "", "half", "a third", "a quarter", "a fifth", "a sixth"
-    };
+    private static final String[] NAMES = {"", "", "half", "a third", "a quarter", "a fifth", "a sixth"};
 }

@@ -54,8 +54,10 @@ public record Outlook(List<Winter> winters) {
             Winter winter = expected.get(i);
             Optional<Range> kg = winter.kg;
             if (kg.isPresent()) {
-                double low = Math.min(kg.get().low(), few.get(i).kg.orElseThrow().low());
-                double high = Math.max(kg.get().high(), many.get(i).kg.orElseThrow().high());
+                double low =
+                        Math.min(kg.get().low(), few.get(i).kg.orElseThrow().low());
+                double high =
+                        Math.max(kg.get().high(), many.get(i).kg.orElseThrow().high());
                 kg = Optional.of(new Range(low, kg.get().is(), high));
             }
             all.add(new Winter(winter.cut, winter.bearing, winter.bearingShare, kg));
@@ -63,8 +65,7 @@ public record Outlook(List<Winter> winters) {
         return new Outlook(List.copyOf(all));
     }
 
-    private static List<Winter> run(
-            Bush start, Habit habit, Basis basis, int seasons, double newShoots) {
+    private static List<Winter> run(Bush start, Habit habit, Basis basis, int seasons, double newShoots) {
         List<Winter> winters = new ArrayList<>();
         int shoots = (int) Math.round(basis.shoots(start, newShoots));
         Bush bush = start.with(start.stems().reckoned(shoots));
@@ -95,10 +96,9 @@ public record Outlook(List<Winter> winters) {
         Yield yield = basis.yield.get();
         int year = bush.seasons().isPresent() ? bush.seasons().getAsInt() + 1 : GROWN;
         Stems target = basis.school.target(bush);
-        boolean perMetre =
-                Optional.ofNullable(yield.mature().get(basis.form))
-                        .map(figure -> figure.unit().equals("kg/m"))
-                        .orElse(false);
+        boolean perMetre = Optional.ofNullable(yield.mature().get(basis.form))
+                .map(figure -> figure.unit().equals("kg/m"))
+                .orElse(false);
         Range factor = WoodCrop.factor(after, target, yield.wood());
         Range left = yield.unpruned().map(it -> it.share(alone)).orElse(new Range(1, 1, 1));
         return yield.expected(basis.form, year)
@@ -110,9 +110,7 @@ public record Outlook(List<Winter> winters) {
 
     private static Bush next(Bush bush, Cut cut, int newShoots, School school) {
         OptionalInt seasons =
-                bush.seasons().isPresent()
-                        ? OptionalInt.of(bush.seasons().getAsInt() + 1)
-                        : OptionalInt.empty();
+                bush.seasons().isPresent() ? OptionalInt.of(bush.seasons().getAsInt() + 1) : OptionalInt.empty();
         return new Bush(
                 cut.after().aged(newShoots, school.fold()),
                 Stems.NONE,

@@ -27,15 +27,11 @@ public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
             looks.add(Look.read(look));
         }
         Map<String, FormPruning> forms = new LinkedHashMap<>();
-        fields.object("forms")
-                .ifPresent(
-                        all -> {
-                            for (String form : all.keys()) {
-                                all.object(form)
-                                        .map(one -> FormPruning.read(form, one))
-                                        .ifPresent(one -> forms.put(form, one));
-                            }
-                        });
+        fields.object("forms").ifPresent(all -> {
+            for (String form : all.keys()) {
+                all.object(form).map(one -> FormPruning.read(form, one)).ifPresent(one -> forms.put(form, one));
+            }
+        });
         fields.count("format", 1, 1);
         fields.done();
         return new Pruning(List.copyOf(looks), forms);

@@ -43,11 +43,7 @@ public record RenewalSchool(
         for (Fields share : fields.objects("oldestShares")) {
             Figure figure = Figure.of(share);
             if (!List.of(OF_BUSH, OF_OLDER).contains(figure.unit())) {
-                share.wrong(
-                        "unit",
-                        "share-of-what",
-                        "must be \"" + OF_BUSH + "\" or \"" + OF_OLDER + "\"",
-                        "");
+                share.wrong("unit", "share-of-what", "must be \"" + OF_BUSH + "\" or \"" + OF_OLDER + "\"", "");
             }
             shares.add(figure);
         }
@@ -55,21 +51,18 @@ public record RenewalSchool(
         for (Fields season : fields.objects("buildUp")) {
             buildUp.add(Keep.read(season));
         }
-        RenewalSchool school =
-                new RenewalSchool(
-                        Teaching.read(fields),
-                        Figure.optional(fields, "spentAge"),
-                        fields.object("keep").map(Keep::read),
-                        fields.flag("cutsDown", false)
-                                ? SeasonLimit.all()
-                                : SeasonLimit.required(fields),
-                        List.copyOf(shares),
-                        List.copyOf(buildUp),
-                        fields.count("firstPruning", 1, 10, 1),
-                        Figure.optional(fields, "regrowth"),
-                        fields.object("renovation").map(Renovation::read),
-                        fields.flag("hard", false),
-                        fields.flag("cutsDown", false));
+        RenewalSchool school = new RenewalSchool(
+                Teaching.read(fields),
+                Figure.optional(fields, "spentAge"),
+                fields.object("keep").map(Keep::read),
+                fields.flag("cutsDown", false) ? SeasonLimit.all() : SeasonLimit.required(fields),
+                List.copyOf(shares),
+                List.copyOf(buildUp),
+                fields.count("firstPruning", 1, 10, 1),
+                Figure.optional(fields, "regrowth"),
+                fields.object("renovation").map(Renovation::read),
+                fields.flag("hard", false),
+                fields.flag("cutsDown", false));
         fields.done();
         return school;
     }

@@ -29,20 +29,15 @@ public record Renovation(
         Optional<StagedRenovation> staged) {
 
     static Renovation read(Fields fields) {
-        Renovation renovation =
-                new Renovation(
-                        fields.has("winters")
-                                ? OptionalInt.of(fields.count("winters", 1, 6))
-                                : OptionalInt.empty(),
-                        fields.optionalNumber("share", 0.01, 1),
-                        fields.has("stems")
-                                ? OptionalInt.of(fields.count("stems", 1, 20))
-                                : OptionalInt.empty(),
-                        fields.count("fromSpent", 1, 20, 4),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""),
-                        fields.object("staged").map(StagedRenovation::read));
+        Renovation renovation = new Renovation(
+                fields.has("winters") ? OptionalInt.of(fields.count("winters", 1, 6)) : OptionalInt.empty(),
+                fields.optionalNumber("share", 0.01, 1),
+                fields.has("stems") ? OptionalInt.of(fields.count("stems", 1, 20)) : OptionalInt.empty(),
+                fields.count("fromSpent", 1, 20, 4),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""),
+                fields.object("staged").map(StagedRenovation::read));
         fields.done();
         return renovation;
     }
@@ -58,8 +53,6 @@ public record Renovation(
 
     /** The most that the share allows of {@code living} stems, at least 1; 0 without a share. */
     int limit(int living) {
-        return share.isPresent()
-                ? Math.max(1, (int) Math.floor(share.getAsDouble() * living + 1e-9))
-                : 0;
+        return share.isPresent() ? Math.max(1, (int) Math.floor(share.getAsDouble() * living + 1e-9)) : 0;
     }
 }

@@ -12,22 +12,18 @@ import org.oldwood.store.Fields;
  * @param share of all living stems, over 0 to 1
  * @param most the most stems, where print names a number
  */
-public record SeasonLimit(
-        double share, OptionalInt most, List<String> sources, Seen seen, String note) {
+public record SeasonLimit(double share, OptionalInt most, List<String> sources, Seen seen, String note) {
 
     /** Reads the limit under {@code limit}, which must be there. */
     static SeasonLimit required(Fields parent) {
-        return parent.object("limit")
-                .map(SeasonLimit::read)
-                .orElseGet(
-                        () -> {
-                            parent.wrong(
-                                    "limit",
-                                    "missing-key",
-                                    "is missing; it must say how much may go in one winter",
-                                    "Write for example: \"limit\": {\"share\": 0.5, …}");
-                            return all();
-                        });
+        return parent.object("limit").map(SeasonLimit::read).orElseGet(() -> {
+            parent.wrong(
+                    "limit",
+                    "missing-key",
+                    "is missing; it must say how much may go in one winter",
+                    "Write for example: \"limit\": {\"share\": 0.5, …}");
+            return all();
+        });
     }
 
     /** No limit: a way that takes the whole bush at once. */
@@ -36,15 +32,12 @@ public record SeasonLimit(
     }
 
     static SeasonLimit read(Fields fields) {
-        SeasonLimit limit =
-                new SeasonLimit(
-                        fields.number("share", 0.01, 1),
-                        fields.has("most")
-                                ? OptionalInt.of(fields.count("most", 1, 100))
-                                : OptionalInt.empty(),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""));
+        SeasonLimit limit = new SeasonLimit(
+                fields.number("share", 0.01, 1),
+                fields.has("most") ? OptionalInt.of(fields.count("most", 1, 100)) : OptionalInt.empty(),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""));
         fields.done();
         return limit;
     }

@@ -26,8 +26,7 @@ final class SpurCut {
         this.bush = bush;
         this.school = school;
         this.cut = new Cut.Builder(bush.stems());
-        this.lifeYears =
-                school.branchLife().map(age -> (int) age.is()).orElse(Stems.OLDEST_CLASS + 1);
+        this.lifeYears = school.branchLife().map(age -> (int) age.is()).orElse(Stems.OLDEST_CLASS + 1);
     }
 
     static Cut cut(Bush bush, SpurSchool school) {
@@ -55,8 +54,7 @@ final class SpurCut {
 
     private void weigh(int branches, int surplus) {
         limit = branches < 2 ? 0 : school.limit().of(branches);
-        Optional<Integer> part =
-                school.staged().flatMap(it -> it.part(surplus, bush.renovationWinter(), limit));
+        Optional<Integer> part = school.staged().flatMap(it -> it.part(surplus, bush.renovationWinter(), limit));
         staged = part.isPresent();
         mayGo = part.orElse(limit);
     }
@@ -72,9 +70,7 @@ final class SpurCut {
 
     private Optional<StagedRenovation.Part> told(int surplus) {
         int now = surplus - surplus();
-        return staged
-                ? school.staged().map(it -> it.told(surplus, bush.renovationWinter(), now))
-                : Optional.empty();
+        return staged ? school.staged().map(it -> it.told(surplus, bush.renovationWinter(), now)) : Optional.empty();
     }
 
     /** Each branch past its age goes when a shoot can follow it, or when there are too many. */

@@ -25,16 +25,13 @@ public record SpurSchool(
         implements School {
 
     static SpurSchool read(Fields fields) {
-        SpurSchool school =
-                new SpurSchool(
-                        Teaching.read(fields),
-                        Figure.read(fields, "branches"),
-                        Figure.optional(fields, "branchLife"),
-                        SeasonLimit.required(fields),
-                        fields.count("buildYears", 1, 10),
-                        fields.object("renovation")
-                                .map(Renovation::read)
-                                .flatMap(Renovation::staged));
+        SpurSchool school = new SpurSchool(
+                Teaching.read(fields),
+                Figure.read(fields, "branches"),
+                Figure.optional(fields, "branchLife"),
+                SeasonLimit.required(fields),
+                fields.count("buildYears", 1, 10),
+                fields.object("renovation").map(Renovation::read).flatMap(Renovation::staged));
         fields.done();
         return school;
     }

@@ -22,13 +22,7 @@ import org.oldwood.store.Fields;
  * @param instead the ways that may be chosen instead
  */
 public record StagedRenovation(
-        String id,
-        String words,
-        Figure from,
-        Figure winters,
-        Figure first,
-        String meanwhile,
-        List<Instead> instead) {
+        String id, String words, Figure from, Figure winters, Figure first, String meanwhile, List<Instead> instead) {
 
     /**
      * A way of pruning to choose instead.
@@ -47,8 +41,7 @@ public record StagedRenovation(
      * @param now how many of these come out
      * @param later in how many parts the others go in the winters after
      */
-    public record Part(
-            StagedRenovation renovation, int winter, int due, int now, List<Integer> later) {
+    public record Part(StagedRenovation renovation, int winter, int due, int now, List<Integer> later) {
         /** The renovation's next winter; 1 where nothing is left to do. */
         int next() {
             return later.isEmpty() ? 1 : winter + 1;
@@ -61,21 +54,19 @@ public record StagedRenovation(
             instead.add(new Instead(one.text("way"), one.text("words")));
             one.done();
         }
-        StagedRenovation staged =
-                new StagedRenovation(
-                        fields.text("id"),
-                        fields.text("words"),
-                        Figure.read(fields, "from"),
-                        Figure.read(fields, "winters"),
-                        Figure.read(fields, "first"),
-                        fields.text("meanwhile"),
-                        List.copyOf(instead));
-        boolean sound =
-                staged.from.is() >= 1
-                        && staged.number() >= 2
-                        && staged.number() <= 6
-                        && staged.first.is() > 0
-                        && staged.first.is() <= 1;
+        StagedRenovation staged = new StagedRenovation(
+                fields.text("id"),
+                fields.text("words"),
+                Figure.read(fields, "from"),
+                Figure.read(fields, "winters"),
+                Figure.read(fields, "first"),
+                fields.text("meanwhile"),
+                List.copyOf(instead));
+        boolean sound = staged.from.is() >= 1
+                && staged.number() >= 2
+                && staged.number() <= 6
+                && staged.first.is() > 0
+                && staged.first.is() <= 1;
         if (!sound) {
             fields.wrong(
                     "first",

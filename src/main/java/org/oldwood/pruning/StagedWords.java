@@ -34,24 +34,19 @@ public final class StagedWords {
                                 + staged.id()
                                 + "): "
                                 + lower(staged.words())
-                        : "The renovation in "
-                                + staged.number()
-                                + " winters goes on ("
-                                + staged.id()
-                                + ").");
-        all.add(
-                "Winter "
-                        + part.winter()
-                        + " of "
-                        + staged.number()
-                        + ": "
-                        + part.due()
-                        + " "
-                        + staged.from().unit()
-                        + " are too many or too old; "
-                        + part.now()
-                        + (part.now() == 1 ? " goes now" : " go now")
-                        + later(part.later()));
+                        : "The renovation in " + staged.number() + " winters goes on (" + staged.id() + ").");
+        all.add("Winter "
+                + part.winter()
+                + " of "
+                + staged.number()
+                + ": "
+                + part.due()
+                + " "
+                + staged.from().unit()
+                + " are too many or too old; "
+                + part.now()
+                + (part.now() == 1 ? " goes now" : " go now")
+                + later(part.later()));
         all.add(staged.meanwhile());
         if (!staged.instead().isEmpty()) {
             all.add(instead(staged.instead()));
@@ -68,10 +63,9 @@ public final class StagedWords {
     }
 
     private static String instead(List<StagedRenovation.Instead> others) {
-        List<String> ways =
-                others.stream()
-                        .map(other -> "the way " + other.way() + ", which " + other.words())
-                        .toList();
+        List<String> ways = others.stream()
+                .map(other -> "the way " + other.way() + ", which " + other.words())
+                .toList();
         return "You may choose instead: "
                 + String.join("; or ", ways)
                 + ". prune --variant shows a way, \"choices\" in garden.json keeps it.";
@@ -80,9 +74,7 @@ public final class StagedWords {
     /** {@code 8, 7 and 7}. */
     private static String and(List<String> parts) {
         int last = parts.size() - 1;
-        return last == 0
-                ? parts.get(0)
-                : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+        return last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
     }
 
     private static String lower(String sentence) {

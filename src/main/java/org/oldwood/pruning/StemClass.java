@@ -29,8 +29,7 @@ public final class StemClass {
     private static void one(String part, Map<String, Integer> byClass) {
         int equals = part.indexOf('=');
         if (equals < 1) {
-            throw new IllegalArgumentException(
-                    "\"" + part + "\" is not an age, an equals sign and a number" + REMEDY);
+            throw new IllegalArgumentException("\"" + part + "\" is not an age, an equals sign and a number" + REMEDY);
         }
         String name = part.substring(0, equals).trim();
         int count = whole(part.substring(equals + 1).trim(), 0, 10_000, "the number of stems");
@@ -59,14 +58,6 @@ public final class StemClass {
             // told below, together with numbers out of range
         }
         throw new IllegalArgumentException(
-                what
-                        + " must be a whole number from "
-                        + least
-                        + " to "
-                        + most
-                        + " but is \""
-                        + digits
-                        + "\""
-                        + REMEDY);
+                what + " must be a whole number from " + least + " to " + most + " but is \"" + digits + "\"" + REMEDY);
     }
 }

@@ -65,10 +65,7 @@ public final class Stems {
         }
         if (openAge != 0 && openAge < oldest) {
             throw new IllegalArgumentException(
-                    "only the oldest class may be open, but "
-                            + openAge
-                            + "+ stands beside age "
-                            + oldest);
+                    "only the oldest class may be open, but " + openAge + "+ stands beside age " + oldest);
         }
         Stems stems = new Stems(new int[oldest], new boolean[oldest], openAge != 0);
         byClass.forEach((name, count) -> stems.put(StemClass.age(name), count));
@@ -90,9 +87,7 @@ public final class Stems {
     private void put(int age, int count) {
         if (count < 0 || known[age - 1]) {
             throw new IllegalArgumentException(
-                    count < 0
-                            ? "a count of stems cannot be " + count
-                            : "age " + age + " is counted twice");
+                    count < 0 ? "a count of stems cannot be " + count : "age " + age + " is counted twice");
         }
         counts[age - 1] = count;
         known[age - 1] = true;
@@ -155,8 +150,7 @@ public final class Stems {
     /** These without {@code number} of a class; the class must have as many. */
     public Stems without(int age, int number) {
         if (number < 0 || number > at(age)) {
-            throw new IllegalArgumentException(
-                    "cannot take " + number + " stems of age " + age + " from " + this);
+            throw new IllegalArgumentException("cannot take " + number + " stems of age " + age + " from " + this);
         }
         if (number == 0) {
             return this;

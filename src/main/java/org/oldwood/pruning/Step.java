@@ -18,31 +18,21 @@ import org.oldwood.store.Fields;
  * @param seen how it was seen
  */
 public record Step(
-        String at,
-        List<String> lives,
-        String text,
-        Optional<Figure> figure,
-        List<String> sources,
-        Seen seen) {
+        String at, List<String> lives, String text, Optional<Figure> figure, List<String> sources, Seen seen) {
 
-    static final List<String> TIMES =
-            List.of("planting", "winter", "summer", "canes", "renovation");
+    static final List<String> TIMES = List.of("planting", "winter", "summer", "canes", "renovation");
 
     static Step read(Fields fields) {
         Optional<Figure> figure = Figure.optional(fields, "figure");
-        Step step =
-                new Step(
-                        fields.oneOf("at", TIMES),
-                        fields.texts("lives"),
-                        fields.text("words"),
-                        figure,
-                        figure.isPresent() ? figure.get().sources() : fields.texts("source"),
-                        figure.isPresent()
-                                ? figure.get().seen()
-                                : Seen.parse(fields.oneOf("seen", Seen.keys())));
+        Step step = new Step(
+                fields.oneOf("at", TIMES),
+                fields.texts("lives"),
+                fields.text("words"),
+                figure,
+                figure.isPresent() ? figure.get().sources() : fields.texts("source"),
+                figure.isPresent() ? figure.get().seen() : Seen.parse(fields.oneOf("seen", Seen.keys())));
         if (step.text.contains("{}") != figure.isPresent()) {
-            fields.wrong(
-                    "words", "step-without-figure", "must hold {} where there is a figure", "");
+            fields.wrong("words", "step-without-figure", "must hold {} where there is a figure", "");
         }
         if (step.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; every step names its source", "");
@@ -57,6 +47,7 @@ public record Step(
 
     /** What to do, with its measure and range: {@code Cut side shoots to 2 buds (1 to 3).} */
     public String inWords() {
-        return figure.map(measure -> text.replace("{}", Measures.inWords(measure))).orElse(text);
+        return figure.map(measure -> text.replace("{}", Measures.inWords(measure)))
+                .orElse(text);
     }
 }

@@ -38,9 +38,7 @@ final class StoolRenewal {
         this.cut = new Cut.Builder(bush.stems());
         // A class that is open below the spent age holds stems of several ages.
         this.spentFrom =
-                bush.stems().isOpen()
-                        ? Math.min(school.spent(), bush.stems().oldest())
-                        : school.spent();
+                bush.stems().isOpen() ? Math.min(school.spent(), bush.stems().oldest()) : school.spent();
     }
 
     static Cut cut(Bush bush, RenewalSchool school) {
@@ -72,9 +70,7 @@ final class StoolRenewal {
 
     private Optional<StagedRenovation.Part> told(int heldBack) {
         int now = due - heldBack - surplus();
-        return staged
-                ? school.staged().map(it -> it.told(due, bush.renovationWinter(), now))
-                : Optional.empty();
+        return staged ? school.staged().map(it -> it.told(due, bush.renovationWinter(), now)) : Optional.empty();
     }
 
     private void takeSick() {
@@ -108,8 +104,7 @@ final class StoolRenewal {
 
     /** This winter's part of what is due on a crowded bush that is brought back over some. */
     private Optional<Integer> stagedPart(int usual) {
-        Optional<Integer> part =
-                school.staged().flatMap(it -> it.part(due, bush.renovationWinter(), usual));
+        Optional<Integer> part = school.staged().flatMap(it -> it.part(due, bush.renovationWinter(), usual));
         staged = part.isPresent();
         return part;
     }
@@ -146,8 +141,7 @@ final class StoolRenewal {
         if (spentFrom >= school.spent()) {
             return 0;
         }
-        return keep.map(it -> it.between(spentFrom, school.spent() - 1))
-                .orElse(Stems.OLDEST_CLASS * 1000);
+        return keep.map(it -> it.between(spentFrom, school.spent() - 1)).orElse(Stems.OLDEST_CLASS * 1000);
     }
 
     private int takeSpent() {
@@ -239,12 +233,9 @@ final class StoolRenewal {
         if (bush.isBefore(Math.max(school.buildUp().size() + 1, school.firstPruning()))) {
             return StageOfLife.YOUNG;
         }
-        boolean manySpent =
-                spent > bearing
-                        && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
+        boolean manySpent = spent > bearing
+                && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
         boolean underWay = bush.renovationWinter() > 1 && heldBack > 0;
-        return manySpent || underWay || behind || staged
-                ? StageOfLife.NEGLECTED
-                : StageOfLife.BEARING;
+        return manySpent || underWay || behind || staged ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
     }
 }

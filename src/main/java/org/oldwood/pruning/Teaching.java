@@ -16,8 +16,7 @@ import org.oldwood.store.Fields;
  * @param note what to know about it; may be empty
  * @param steps the work in words
  */
-public record Teaching(
-        String id, String words, List<String> sources, Seen seen, String note, List<Step> steps) {
+public record Teaching(String id, String words, List<String> sources, Seen seen, String note, List<Step> steps) {
 
     /** Reads the keys that all ways share. */
     static Teaching read(Fields fields) {
@@ -25,14 +24,13 @@ public record Teaching(
         for (Fields step : fields.objects("steps")) {
             steps.add(Step.read(step));
         }
-        Teaching teaching =
-                new Teaching(
-                        fields.text("id"),
-                        fields.text("words"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""),
-                        List.copyOf(steps));
+        Teaching teaching = new Teaching(
+                fields.text("id"),
+                fields.text("words"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""),
+                List.copyOf(steps));
         if (teaching.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; a way names its source", "");
         }

@@ -16,9 +16,7 @@ public final class Dates {
 
     /** {@code Sat 28}. */
     public static String weekday(LocalDate day) {
-        return DAYS[day.getDayOfWeek().getValue() - 1]
-                + (day.getDayOfMonth() < 10 ? "  " : " ")
-                + day.getDayOfMonth();
+        return DAYS[day.getDayOfWeek().getValue() - 1] + (day.getDayOfMonth() < 10 ? "  " : " ") + day.getDayOfMonth();
     }
 
     /** {@code 28 Nov 2026}. */

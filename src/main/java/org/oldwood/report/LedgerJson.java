@@ -81,12 +81,9 @@ public final class LedgerJson {
                 .put("unit", total.unit())
                 .put("kept", item.kept())
                 .put("neededBy", item.neededBy().toString());
-        total.pack()
-                .ifPresent(
-                        pack ->
-                                json.put("packs", total.packs())
-                                        .put("pack", pack.size().inWords())
-                                        .put("packSeen", pack.size().seen().key()));
+        total.pack().ifPresent(pack -> json.put("packs", total.packs())
+                .put("pack", pack.size().inWords())
+                .put("packSeen", pack.size().seen().key()));
         json.put("notRead", total.notRead()).array("uses");
         for (ShoppingList.Use use : item.uses()) {
             json.object()

@@ -19,10 +19,7 @@ public final class LedgerWords {
     /** What one application was: {@code dried blood, 300 g (30 g/m²)}. */
     public static String what(BedLedger.Line line) {
         String where = line.plant().map(plant -> " to " + plant + " alone").orElse("");
-        String rate =
-                line.kind() == EntryKind.MULCHED
-                        ? ""
-                        : " (" + Words.amount(line.gPerM2()) + " g/m²)";
+        String rate = line.kind() == EntryKind.MULCHED ? "" : " (" + Words.amount(line.gPerM2()) + " g/m²)";
         return line.name() + ", " + line.amount() + where + rate;
     }
 
@@ -57,9 +54,9 @@ public final class LedgerWords {
         return switch (unit) {
             case "g" -> Words.weight(amount);
             case "l" ->
-                    amount < LITRES_PER_M3
-                            ? Words.amount(tens(amount)) + " l"
-                            : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
+                amount < LITRES_PER_M3
+                        ? Words.amount(tens(amount)) + " l"
+                        : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
             default -> Math.round(amount) + " " + unit;
         };
     }
@@ -72,14 +69,12 @@ public final class LedgerWords {
     /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
     public static String packs(Purchase purchase) {
         return purchase.pack()
-                .map(
-                        pack ->
-                                Words.count(purchase.packs(), pack.one(), pack.many())
-                                        + " of "
-                                        + pack.size().inWords()
-                                        + (pack.size().seen() == Seen.READ
-                                                ? ""
-                                                : " (" + pack.size().seen().words() + ")"))
+                .map(pack -> Words.count(purchase.packs(), pack.one(), pack.many())
+                        + " of "
+                        + pack.size().inWords()
+                        + (pack.size().seen() == Seen.READ
+                                ? ""
+                                : " (" + pack.size().seen().words() + ")"))
                 .orElse("");
     }
 }

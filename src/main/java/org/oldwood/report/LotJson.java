@@ -54,8 +54,10 @@ public final class LotJson {
     private static void fields(JsonWriter json, LotCounts counts, Forecast forecast) {
         json.put("method", forecast.course().method().id());
         json.put("cut", forecast.course().cut().id());
-        json.put("struck", (long) counts.struck()).put("struckOn", counts.struckOn().toString());
-        json.put("alive", (long) counts.alive()).put("countedOn", counts.countedOn().toString());
+        json.put("struck", (long) counts.struck())
+                .put("struckOn", counts.struckOn().toString());
+        json.put("alive", (long) counts.alive())
+                .put("countedOn", counts.countedOn().toString());
         json.put("daysOutsideWindow", forecast.line().daysOutside());
         json.object("plants").put("expected", round(forecast.plants().mean()));
         json.put("p10", (long) forecast.plants().quantile(0.1));
@@ -71,8 +73,11 @@ public final class LotJson {
     private static void steps(JsonWriter json, Forecast forecast) {
         json.array("steps");
         for (Milestone step : Milestones.of(forecast.line(), forecast.course())) {
-            json.object().put("step", step.step().key()).put("season", step.season().label());
-            json.put("from", step.from().date().toString()).put("to", step.to().date().toString());
+            json.object()
+                    .put("step", step.step().key())
+                    .put("season", step.season().label());
+            json.put("from", step.from().date().toString())
+                    .put("to", step.to().date().toString());
             json.put("plusMinusDays", (long) step.from().plusMinusDays());
             json.put("sources", step.sources()).endObject();
         }
@@ -91,8 +96,7 @@ public final class LotJson {
     }
 
     /** A plan to strike, into an open object. */
-    public static void plan(
-            JsonWriter json, Want want, StrikePlan plan, Optional<NurseryBed> room) {
+    public static void plan(JsonWriter json, Want want, StrikePlan plan, Optional<NurseryBed> room) {
         want.plants().ifPresent(number -> json.put("want", (long) number));
         want.kg().ifPresent(kg -> json.put("wantKg", kg));
         json.put("by", want.by().label()).put("sure", want.sure());
@@ -102,11 +106,10 @@ public final class LotJson {
         day(json, "strikeFrom", plan.strikeFrom());
         day(json, "strikeBy", plan.strikeBy());
         plan.latest().ifPresent(latest -> day(json, "latest", latest));
-        room.ifPresent(
-                bed -> {
-                    json.put("rowM", round(bed.rowM()));
-                    bed.areaM2().ifPresent(area -> json.put("areaM2", round(area)));
-                });
+        room.ifPresent(bed -> {
+            json.put("rowM", round(bed.rowM()));
+            bed.areaM2().ifPresent(area -> json.put("areaM2", round(area)));
+        });
     }
 
     private static void day(JsonWriter json, String key, Around day) {

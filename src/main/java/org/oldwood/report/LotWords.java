@@ -82,14 +82,13 @@ public final class LotWords {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));
         for (SeasonCrop crop : forecast.crops()) {
-            rows.add(
-                    List.of(
-                            crop.season().label(),
-                            Math.round(crop.share() * 100) + " %",
-                            number(crop.expectedKg()) + " kg",
-                            number(crop.lowKg()) + " kg",
-                            number(crop.middleKg()) + " kg",
-                            number(crop.highKg()) + " kg"));
+            rows.add(List.of(
+                    crop.season().label(),
+                    Math.round(crop.share() * 100) + " %",
+                    number(crop.expectedKg()) + " kg",
+                    number(crop.lowKg()) + " kg",
+                    number(crop.middleKg()) + " kg",
+                    number(crop.highKg()) + " kg"));
         }
         return rows;
     }
@@ -108,16 +107,10 @@ public final class LotWords {
         if (outside == 0) {
             return Optional.empty();
         }
-        String where =
-                outside < 0
-                        ? "before the window opens (" + around(forecast.line().opens())
-                        : "after the window closed (" + around(forecast.line().closes());
-        return Optional.of(
-                "Struck "
-                        + Math.abs(outside)
-                        + " days "
-                        + where
-                        + "): fewer may root than the rates say.");
+        String where = outside < 0
+                ? "before the window opens (" + around(forecast.line().opens())
+                : "after the window closed (" + around(forecast.line().closes());
+        return Optional.of("Struck " + Math.abs(outside) + " days " + where + "): fewer may root than the rates say.");
     }
 
     /**
@@ -128,19 +121,18 @@ public final class LotWords {
         List<String> lines = new ArrayList<>();
         for (Method.PhaseFigures pair : forecast.course().method().phases().figures()) {
             long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
-            lines.add(
-                    pair.phase().words()
-                            + ": "
-                            + pair.percent().inWords()
-                            + " live ("
-                            + pair.percent().seen().words()
-                            + "; worth "
-                            + pair.weight().inWords()
-                            + "), "
-                            + String.join(", ", pair.percent().sources())
-                            + (learnt == Math.round(pair.percent().is())
-                                    ? ""
-                                    : "; with this garden's own lots " + learnt + " %"));
+            lines.add(pair.phase().words()
+                    + ": "
+                    + pair.percent().inWords()
+                    + " live ("
+                    + pair.percent().seen().words()
+                    + "; worth "
+                    + pair.weight().inWords()
+                    + "), "
+                    + String.join(", ", pair.percent().sources())
+                    + (learnt == Math.round(pair.percent().is())
+                            ? ""
+                            : "; with this garden's own lots " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
         lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));
@@ -148,15 +140,12 @@ public final class LotWords {
     }
 
     private static String when(Milestone step) {
-        return step.from().equals(step.to())
-                ? around(step.from())
-                : around(step.from()) + " to " + around(step.to());
+        return step.from().equals(step.to()) ? around(step.from()) : around(step.from()) + " to " + around(step.to());
     }
 
     /** {@code 10 Nov 2027 ± 21 days}. */
     public static String around(Around day) {
-        return Dates.shortDay(day.date())
-                + (day.plusMinusDays() == 0 ? "" : " ± " + day.plusMinusDays() + " days");
+        return Dates.shortDay(day.date()) + (day.plusMinusDays() == 0 ? "" : " ± " + day.plusMinusDays() + " days");
     }
 
     /** One decimal, the same in every locale. */

@@ -50,16 +50,13 @@ public record SeasonTable(List<List<String>> rows) {
             last = full.compareTo(last) > 0 ? full : last;
         }
         List<Season> seasons = new ArrayList<>();
-        for (Season season = now;
-                season.compareTo(last) <= 0 && seasons.size() < MOST;
-                season = season.plus(1)) {
+        for (Season season = now; season.compareTo(last) <= 0 && seasons.size() < MOST; season = season.plus(1)) {
             seasons.add(season);
         }
         return seasons;
     }
 
-    private static List<String> row(
-            String id, Forecast forecast, List<Season> seasons, double[] sums) {
+    private static List<String> row(String id, Forecast forecast, List<Season> seasons, double[] sums) {
         List<String> row = new ArrayList<>(List.of(id));
         for (int i = 0; i < seasons.size(); i++) {
             Season season = seasons.get(i);

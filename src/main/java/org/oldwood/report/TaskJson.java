@@ -49,7 +49,10 @@ public final class TaskJson {
         json.put("text", task.rule().text());
         json.array("reasons");
         task.reasons().forEach(reason -> write(json, reason));
-        json.endArray().put("cautions", task.cautions()).put("sources", task.sources()).endObject();
+        json.endArray()
+                .put("cautions", task.cautions())
+                .put("sources", task.sources())
+                .endObject();
     }
 
     private static void write(JsonWriter json, Amount amount) {

@@ -32,15 +32,15 @@ public final class TaskWords {
 
     /** The title, with the amount where there is one. */
     public static String headline(Task task) {
-        return task.title() + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
+        return task.title()
+                + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
     }
 
     /** The amount in words, with its number in front where the words do not say it. */
     public static String inWords(Amount amount) {
         String number = Long.toString(Math.round(amount.value()));
         String words = amount.words();
-        boolean said =
-                amount.value() == 0 || words.contains(number) || Character.isDigit(words.charAt(0));
+        boolean said = amount.value() == 0 || words.contains(number) || Character.isDigit(words.charAt(0));
         return said ? words : number + " " + amount.unit() + ", " + words;
     }
 
@@ -133,10 +133,7 @@ public final class TaskWords {
         List<String> words = new ArrayList<>();
         for (String key : task.sources()) {
             Seen seen = notRead.get(key);
-            words.add(
-                    seen == null || key.equals("common-practice")
-                            ? key
-                            : key + " (" + seen.words() + ")");
+            words.add(seen == null || key.equals("common-practice") ? key : key + " (" + seen.words() + ")");
         }
         return String.join(", ", words);
     }

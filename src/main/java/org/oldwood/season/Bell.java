@@ -14,18 +14,9 @@ final class Bell {
      */
     static double below(double z) {
         double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail =
-                density(z)
-                        * t
-                        * (0.319381530
-                                + t
-                                        * (-0.356563782
-                                                + t
-                                                        * (1.781477937
-                                                                + t
-                                                                        * (-1.821255978
-                                                                                + t
-                                                                                        * 1.330274429))));
+        double tail = density(z)
+                * t
+                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
         return z < 0 ? tail : 1 - tail;
     }
 

@@ -35,18 +35,16 @@ public final class CalendarStages implements Stages {
         }
         Row row = rows.get(stage);
         if (row == null) {
-            throw new IllegalStateException(
-                    "crop " + crop.id() + " has no calendar date for " + stage.key());
+            throw new IllegalStateException("crop " + crop.id() + " has no calendar date for " + stage.key());
         }
         Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
         LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
-        String words =
-                stage.words()
-                        + " by the calendar for the "
-                        + (season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern")
-                        + " half of the earth ("
-                        + row.seen.words()
-                        + ")";
+        String words = stage.words()
+                + " by the calendar for the "
+                + (season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern")
+                + " half of the earth ("
+                + row.seen.words()
+                + ")";
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
     }
 
@@ -64,8 +62,7 @@ public final class CalendarStages implements Stages {
 
     private static Map<Stage, Row> read(Crop crop) {
         Map<Stage, Row> rows = new EnumMap<>(Stage.class);
-        Optional<Fields> calendar =
-                crop.section("stages").flatMap(section -> section.object("calendar"));
+        Optional<Fields> calendar = crop.section("stages").flatMap(section -> section.object("calendar"));
         if (calendar.isEmpty()) {
             return rows;
         }
@@ -81,18 +78,13 @@ public final class CalendarStages implements Stages {
         try {
             north = IsoDate.monthDay(text);
         } catch (DateTimeParseException e) {
-            fields.wrong(
-                    "north",
-                    "not-a-month-day",
-                    "must be month-day, 03-15 for example, but is " + text,
-                    "");
+            fields.wrong("north", "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
         }
-        Row row =
-                new Row(
-                        north,
-                        fields.count("plusMinusDays", 0, 120),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())));
+        Row row = new Row(
+                north,
+                fields.count("plusMinusDays", 0, 120),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())));
         fields.optionalText("note");
         fields.done();
         return row;

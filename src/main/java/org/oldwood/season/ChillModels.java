@@ -20,13 +20,7 @@ public final class ChillModels {
 
     /** One model. */
     public record ChillModel(
-            String key,
-            String name,
-            String unit,
-            List<String> sources,
-            Seen seen,
-            String note,
-            Maker maker) {
+            String key, String name, String unit, List<String> sources, Seen seen, String note, Maker maker) {
         /** A new sum, at its beginning. */
         public HourlySum begin() {
             return maker.begin();
@@ -53,15 +47,14 @@ public final class ChillModels {
     }
 
     private static ChillModel model(Fields fields) {
-        ChillModel model =
-                new ChillModel(
-                        fields.text("key"),
-                        fields.text("name"),
-                        fields.text("unit"),
-                        fields.texts("source"),
-                        Seen.parse(fields.oneOf("seen", Seen.keys())),
-                        fields.text("note", ""),
-                        maker(fields));
+        ChillModel model = new ChillModel(
+                fields.text("key"),
+                fields.text("name"),
+                fields.text("unit"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""),
+                maker(fields));
         fields.done();
         return model;
     }
@@ -78,8 +71,7 @@ public final class ChillModels {
 
     private static Maker hours(Fields fields) {
         double from = fields.optionalNumber("fromC", -50, 50).orElse(Double.NEGATIVE_INFINITY);
-        ChillHours hours =
-                new ChillHours(from, fields.number("toC", -50, 50), fields.flag("toCounts", true));
+        ChillHours hours = new ChillHours(from, fields.number("toC", -50, 50), fields.flag("toCounts", true));
         return () -> hours;
     }
 
@@ -112,11 +104,7 @@ public final class ChillModels {
 
     /** The model of a key that must be known. */
     public ChillModel get(String key) {
-        return find(key)
-                .orElseThrow(
-                        () ->
-                                new IllegalArgumentException(
-                                        "no chill model " + key + " in " + keys()));
+        return find(key).orElseThrow(() -> new IllegalArgumentException("no chill model " + key + " in " + keys()));
     }
 
     public List<String> keys() {

@@ -55,14 +55,9 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
         }
 
         private String inWords() {
-            String range =
-                    wants.low() < wants.high()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    ", by source %.0f to %.0f",
-                                    wants.low(),
-                                    wants.high())
-                            : "";
+            String range = wants.low() < wants.high()
+                    ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
+                    : "";
             return String.format(
                     Locale.ROOT,
                     "this climate gives %.0f %s, the crop wants %s%s (%s)",
@@ -86,15 +81,8 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
     /** What the winter gives and what the crop wants, without a full stop. */
     public String inWords() {
         String portionsGiven = String.format(Locale.ROOT, "%.0f chill portions", portions);
-        return need.map(
-                        each ->
-                                each.inWords()
-                                        + "; in chill portions this climate gives "
-                                        + Math.round(portions))
-                .orElse(
-                        "this climate gives "
-                                + portionsGiven
-                                + "; how many the crop wants is not known");
+        return need.map(each -> each.inWords() + "; in chill portions this climate gives " + Math.round(portions))
+                .orElse("this climate gives " + portionsGiven + "; how many the crop wants is not known");
     }
 
     /** The same with what follows from it, without a full stop. */
@@ -102,11 +90,9 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
         return inWords()
                 + switch (answer()) {
                     case MET -> ": enough";
-                    case DOUBTFUL ->
-                            ": enough by some sources, short by others; a mild winter may fall short";
+                    case DOUBTFUL -> ": enough by some sources, short by others; a mild winter may fall short";
                     case SHORT -> ": too little, so buds may open late and unevenly";
-                    case UNKNOWN ->
-                            ". Note the days of bud burst and flower, and the dates will follow them";
+                    case UNKNOWN -> ". Note the days of bud burst and flower, and the dates will follow them";
                 };
     }
 }

@@ -77,19 +77,14 @@ public record Climate(
     }
 
     private static Climate read(Fields fields, String name) {
-        Climate climate =
-                new Climate(
-                        name,
-                        fields.has("latitude")
-                                ? Optional.of(fields.number("latitude", -90, 90))
-                                : Optional.empty(),
-                        twelve(fields, "meanMaxC", -60, 60),
-                        twelve(fields, "meanMinC", -70, 45),
-                        fields.has("rainMm")
-                                ? Optional.of(twelve(fields, "rainMm", 0, 3000))
-                                : Optional.empty(),
-                        fields.texts("source"),
-                        fields.text("note", ""));
+        Climate climate = new Climate(
+                name,
+                fields.has("latitude") ? Optional.of(fields.number("latitude", -90, 90)) : Optional.empty(),
+                twelve(fields, "meanMaxC", -60, 60),
+                twelve(fields, "meanMinC", -70, 45),
+                fields.has("rainMm") ? Optional.of(twelve(fields, "rainMm", 0, 3000)) : Optional.empty(),
+                fields.texts("source"),
+                fields.text("note", ""));
         fields.optionalText("seen");
         for (int month = 1; month <= 12; month++) {
             if (climate.meanMinC.in(month) > climate.meanMaxC.in(month)) {

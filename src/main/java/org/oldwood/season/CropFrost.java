@@ -37,13 +37,7 @@ public final class CropFrost {
      * @param plusMinusDays how sure both days are
      * @param risk the share of years with such a night in that time, 0 to 1
      */
-    public record AtStage(
-            Stage stage,
-            Figure harm,
-            LocalDate from,
-            LocalDate to,
-            int plusMinusDays,
-            double risk) {
+    public record AtStage(Stage stage, Figure harm, LocalDate from, LocalDate to, int plusMinusDays, double risk) {
         private boolean isInFlower() {
             return stage.compareTo(Stage.FIRST_FLOWER) >= 0;
         }
@@ -65,33 +59,23 @@ public final class CropFrost {
         SeasonMethods methods = climate.methods();
         Function<Stage, StageDate> dates = stage -> stages.date(crop, season, stage);
         List<AtStage> found = new ArrayList<>();
-        CropStages.of(crop)
-                .frost()
-                .forEach(
-                        (stage, harm) -> {
-                            StageDate date = dates.apply(stage);
-                            LocalDate to = end(stage, dates, (long) methods.afterPetalFall().is());
-                            found.add(atStage(year, stage, harm, date, to));
-                        });
+        CropStages.of(crop).frost().forEach((stage, harm) -> {
+            StageDate date = dates.apply(stage);
+            LocalDate to = end(stage, dates, (long) methods.afterPetalFall().is());
+            found.add(atStage(year, stage, harm, date, to));
+        });
         return new CropFrost(year, found, methods.watchAbove().is() / 100);
     }
 
-    private static AtStage atStage(
-            FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
-        double risk =
-                overThree(
-                        date.plusMinusDays(),
-                        shift ->
-                                year.expected(
-                                        harm.is(),
-                                        date.date().plusDays(shift),
-                                        to.plusDays(shift)));
+    private static AtStage atStage(FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {
+        double risk = overThree(
+                date.plusMinusDays(),
+                shift -> year.expected(harm.is(), date.date().plusDays(shift), to.plusDays(shift)));
         return new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk);
     }
 
     /** A stage lasts until the next one begins; after petal fall the young fruit stays tender. */
-    private static LocalDate end(
-            Stage stage, Function<Stage, StageDate> dates, long afterPetalFall) {
+    private static LocalDate end(Stage stage, Function<Stage, StageDate> dates, long afterPetalFall) {
         LocalDate from = dates.apply(stage).date();
         if (stage.compareTo(Stage.PETAL_FALL) >= 0) {
             return from.plusDays(afterPetalFall);
@@ -146,18 +130,14 @@ public final class CropFrost {
         List<AtStage> flower = inFlower();
         return flower.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        overThree(flower.get(0).plusMinusDays(), shift -> nights(flower, shift)));
+                : Optional.of(overThree(flower.get(0).plusMinusDays(), shift -> nights(flower, shift)));
     }
 
     private double nights(List<AtStage> flower, long shift) {
         double nights = 0;
         for (AtStage each : flower) {
-            nights +=
-                    year.expected(
-                            each.harm().is(),
-                            each.from().plusDays(shift),
-                            each.to().plusDays(shift));
+            nights += year.expected(
+                    each.harm().is(), each.from().plusDays(shift), each.to().plusDays(shift));
         }
         return nights;
     }

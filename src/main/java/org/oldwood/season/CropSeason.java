@@ -24,12 +24,7 @@ final class CropSeason {
     private final Map<Stage, Modelled> done = new EnumMap<>(Stage.class);
     private final Map<Stage, Optional<LocalDate>> days = new EnumMap<>(Stage.class);
 
-    CropSeason(
-            Crop crop,
-            CropStages stages,
-            SeasonClimate season,
-            Stages calendar,
-            ChillModels chillModels) {
+    CropSeason(Crop crop, CropStages stages, SeasonClimate season, Stages calendar, ChillModels chillModels) {
         this.crop = crop;
         this.stages = stages;
         this.season = season;
@@ -82,15 +77,11 @@ final class CropSeason {
         if (rule instanceof StageRule.MeanRises rises) {
             return model.meanRises(rises);
         }
-        return rule instanceof StageRule.LeafFall fall
-                ? model.leafFall(fall, began(stage))
-                : Optional.empty();
+        return rule instanceof StageRule.LeafFall fall ? model.leafFall(fall, began(stage)) : Optional.empty();
     }
 
     private Optional<LocalDate> began(Stage stage) {
-        return stage == Stage.LEAF_FALL_DONE
-                ? Optional.of(day(Stage.LEAF_FALL_BEGINS))
-                : Optional.empty();
+        return stage == Stage.LEAF_FALL_DONE ? Optional.of(day(Stage.LEAF_FALL_BEGINS)) : Optional.empty();
     }
 
     private Modelled byRule(Stage stage) {
@@ -126,8 +117,8 @@ final class CropSeason {
     private Modelled byDays(Stage stage, StageRule.Days rule) {
         Modelled of = at(rule.of());
         long days = (long) rule.days().is();
-        String words =
-                Math.abs(days) + " days " + (days < 0 ? "before " : "after ") + rule.of().words();
+        String words = Math.abs(days) + " days " + (days < 0 ? "before " : "after ")
+                + rule.of().words();
         return follows(stage, of, rule.plusMinus().is(), words, rule.days());
     }
 
@@ -139,20 +130,18 @@ final class CropSeason {
             LocalDate late = model.heatAfter(rule, rule.late().get(), of.date());
             kinds = (late.toEpochDay() - early.toEpochDay()) / 2.0;
         }
-        String words =
-                "warmth above "
-                        + number(rule.baseC())
-                        + " °C from "
-                        + rule.of().words()
-                        + " adds up to "
-                        + number(rule.sum().is())
-                        + " °C·d"
-                        + (kinds > 0 ? "; early and late cultivars differ" : "");
+        String words = "warmth above "
+                + number(rule.baseC())
+                + " °C from "
+                + rule.of().words()
+                + " adds up to "
+                + number(rule.sum().is())
+                + " °C·d"
+                + (kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 
-    private Modelled follows(
-            Stage stage, Modelled of, double plusMinus, String words, Figure figure) {
+    private Modelled follows(Stage stage, Modelled of, double plusMinus, String words, Figure figure) {
         List<String> sources = new ArrayList<>(of.sources());
         figure.sources().stream().filter(key -> !sources.contains(key)).forEach(sources::add);
         return new Modelled(
@@ -160,26 +149,20 @@ final class CropSeason {
                 Math.hypot(of.plusMinus(), plusMinus),
                 plusMinus,
                 of.basis(),
-                words(stage, words, of.basis())
-                        + (of.basis() == Basis.MODELLED ? shortness(stage) : ""),
+                words(stage, words, of.basis()) + (of.basis() == Basis.MODELLED ? shortness(stage) : ""),
                 sources);
     }
 
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
-        String words =
-                "the daily mean falls below "
-                        + number(rule.belowC().is())
-                        + " °C"
-                        + rule.dayLengthBelowH()
-                                .map(h -> ", or the day gets shorter than " + number(h.is()) + " h")
-                                .orElse("")
-                        + rule.mostDaysAfterBegins()
-                                .map(
-                                        d ->
-                                                ", at the latest "
-                                                        + number(d.is())
-                                                        + " days after it began")
-                                .orElse("");
+        String words = "the daily mean falls below "
+                + number(rule.belowC().is())
+                + " °C"
+                + rule.dayLengthBelowH()
+                        .map(h -> ", or the day gets shorter than " + number(h.is()) + " h")
+                        .orElse("")
+                + rule.mostDaysAfterBegins()
+                        .map(d -> ", at the latest " + number(d.is()) + " days after it began")
+                        .orElse("");
         return dated(stage, rule, words, rule.belowC());
     }
 
@@ -188,10 +171,9 @@ final class CropSeason {
         if (date.isEmpty()) {
             return byCalendar(stage, "; here it never comes that " + words);
         }
-        double plusMinus =
-                isSpring(stage) && shortOfChill()
-                        ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
-                        : rule.plusMinus().is();
+        double plusMinus = isSpring(stage) && shortOfChill()
+                ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
+                : rule.plusMinus().is();
         return new Modelled(
                 date.get(),
                 plusMinus,

@@ -22,14 +22,12 @@ import org.oldwood.store.IsoDate;
  * @param chill what the crop wants before warmth moves it, where it is known
  * @param frost the temperature at which harm begins, °C, by stage
  */
-public record CropStages(
-        Map<Stage, StageRule> rules, Optional<ChillNeed> chill, Map<Stage, Figure> frost) {
+public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill, Map<Stage, Figure> frost) {
 
     /** Chill that a crop wants, with the model it was measured by. */
     public record ChillNeed(String model, Figure need) {}
 
-    private static final List<String> KINDS =
-            List.of("heat", "days", "heat-after", "mean-rises", "leaf-fall");
+    private static final List<String> KINDS = List.of("heat", "days", "heat-after", "mean-rises", "leaf-fall");
 
     public static CropStages of(Crop crop) {
         return crop.section("stages")
@@ -64,12 +62,10 @@ public record CropStages(
 
     private static void rules(Fields models, Map<Stage, StageRule> rules) {
         for (Stage stage : Stage.values()) {
-            models.object(stage.key())
-                    .ifPresent(
-                            fields -> {
-                                rules.put(stage, rule(fields));
-                                fields.done();
-                            });
+            models.object(stage.key()).ifPresent(fields -> {
+                rules.put(stage, rule(fields));
+                fields.done();
+            });
         }
         models.done();
     }
@@ -77,35 +73,24 @@ public record CropStages(
     private static StageRule rule(Fields fields) {
         return switch (fields.oneOf("by", KINDS)) {
             case "heat" -> heat(fields);
-            case "days" ->
-                    new StageRule.Days(of(fields), Figure.read(fields, "days"), plusMinus(fields));
+            case "days" -> new StageRule.Days(of(fields), Figure.read(fields, "days"), plusMinus(fields));
             case "heat-after" -> heatAfter(fields);
-            case "mean-rises" ->
-                    new StageRule.MeanRises(Figure.read(fields, "aboveC"), plusMinus(fields));
+            case "mean-rises" -> new StageRule.MeanRises(Figure.read(fields, "aboveC"), plusMinus(fields));
             default ->
-                    new StageRule.LeafFall(
-                            Figure.read(fields, "belowC"),
-                            Figure.optional(fields, "dayLengthBelowH"),
-                            Figure.optional(fields, "mostDaysAfterBegins"),
-                            plusMinus(fields));
+                new StageRule.LeafFall(
+                        Figure.read(fields, "belowC"),
+                        Figure.optional(fields, "dayLengthBelowH"),
+                        Figure.optional(fields, "mostDaysAfterBegins"),
+                        plusMinus(fields));
         };
     }
 
     private static StageRule heat(Fields fields) {
-        Optional<Window> window =
-                fields.has("notBefore")
-                        ? Optional.of(
-                                new Window(
-                                        monthDay(fields, "notBefore"),
-                                        monthDay(fields, "notAfter")))
-                        : Optional.empty();
-        Optional<WarmSummer> warm =
-                fields.object("warmSummer")
-                        .map(
-                                inner ->
-                                        new WarmSummer(
-                                                Figure.read(inner, "warmestMonthC"),
-                                                monthDay(inner, "then")));
+        Optional<Window> window = fields.has("notBefore")
+                ? Optional.of(new Window(monthDay(fields, "notBefore"), monthDay(fields, "notAfter")))
+                : Optional.empty();
+        Optional<WarmSummer> warm = fields.object("warmSummer")
+                .map(inner -> new WarmSummer(Figure.read(inner, "warmestMonthC"), monthDay(inner, "then")));
         return new StageRule.Heat(
                 fields.number("baseC", -20, 30),
                 fields.flag("dayLength", false),
@@ -139,11 +124,7 @@ public record CropStages(
         try {
             return IsoDate.monthDay(text);
         } catch (DateTimeException e) {
-            fields.wrong(
-                    key,
-                    "not-a-month-day",
-                    "must be month-day, 03-15 for example, but is " + text,
-                    "");
+            fields.wrong(key, "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
             return MonthDay.of(1, 1);
         }
     }

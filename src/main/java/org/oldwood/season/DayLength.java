@@ -37,9 +37,8 @@ public final class DayLength {
         double latitudeRad = Math.toRadians(latitude);
         double declination = declinationRad(dayOfYear);
         double sunset = sunsetAngleRad(latitude, dayOfYear);
-        double shape =
-                sunset * Math.sin(latitudeRad) * Math.sin(declination)
-                        + Math.cos(latitudeRad) * Math.cos(declination) * Math.sin(sunset);
+        double shape = sunset * Math.sin(latitudeRad) * Math.sin(declination)
+                + Math.cos(latitudeRad) * Math.cos(declination) * Math.sin(sunset);
         return 24 * 60 / Math.PI * 0.0820 * nearness(dayOfYear) * shape;
     }
 }

@@ -17,13 +17,12 @@ public final class GardenClimate {
     public GardenClimate(double latitude, Climate climate, Weather weather, Documents documents) {
         this.climate = climate;
         this.methods = SeasonMethods.read(documents);
-        this.place =
-                new Place(
-                        new SunYear(latitude),
-                        MeanCurve.through(climate.meanMinC()),
-                        MeanCurve.through(climate.meanMaxC()),
-                        methods.spreadC(climate),
-                        weather);
+        this.place = new Place(
+                new SunYear(latitude),
+                MeanCurve.through(climate.meanMinC()),
+                MeanCurve.through(climate.meanMaxC()),
+                methods.spreadC(climate),
+                weather);
     }
 
     public Climate climate() {

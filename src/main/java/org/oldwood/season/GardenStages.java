@@ -28,10 +28,8 @@ public final class GardenStages {
      * what was seen in both cases. A climate that cannot be read is told in {@code problems} and
      * left out.
      */
-    public static Stages of(
-            GardenState state, Weather weather, Documents documents, Problems problems) {
-        return new ModelledStages(
-                climate(state.garden(), weather, documents, problems), sightings(state), documents);
+    public static Stages of(GardenState state, Weather weather, Documents documents, Problems problems) {
+        return new ModelledStages(climate(state.garden(), weather, documents, problems), sightings(state), documents);
     }
 
     /**
@@ -43,8 +41,7 @@ public final class GardenStages {
         Json declared = garden.climate().orElse(null);
         double latitude = garden.site().latitude();
         if (declared == null) {
-            return measured(weather, documents)
-                    .map(means -> new GardenClimate(latitude, means, weather, documents));
+            return measured(weather, documents).map(means -> new GardenClimate(latitude, means, weather, documents));
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
@@ -84,13 +81,9 @@ public final class GardenStages {
 
     private static Optional<Sighting> sighting(GardenState state, Entry entry) {
         Optional<Stage> stage = entry.text("stage").flatMap(Stage::find);
-        Optional<String> crop =
-                entry.text("crop")
-                        .or(
-                                () ->
-                                        entry.text("plant")
-                                                .flatMap(state::plant)
-                                                .map(plant -> plant.plant().crop()));
+        Optional<String> crop = entry.text("crop")
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant()
+                        .crop()));
         if (stage.isEmpty() || crop.isEmpty()) {
             return Optional.empty();
         }

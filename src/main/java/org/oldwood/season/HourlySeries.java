@@ -30,13 +30,8 @@ public final class HourlySeries {
      * and there is no climate, all temperatures are absent and the sums are too.
      */
     public static Optional<HourlySeries> of(
-            double latitude,
-            Weather weather,
-            Optional<GardenClimate> climate,
-            LocalDate first,
-            LocalDate last) {
-        HourlySeries series =
-                new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1);
+            double latitude, Weather weather, Optional<GardenClimate> climate, LocalDate first, LocalDate last) {
+        HourlySeries series = new HourlySeries(first, (int) (last.toEpochDay() - first.toEpochDay()) + 1);
         boolean any = climate.isPresent();
         double[] halfDays = SunTimes.halfDays(latitude);
         LocalDate date = first;

@@ -13,24 +13,13 @@ import java.util.List;
  * @param words how it was come by
  * @param sources source keys
  */
-record Modelled(
-        LocalDate date,
-        double plusMinus,
-        double own,
-        Basis basis,
-        String words,
-        List<String> sources) {
+record Modelled(LocalDate date, double plusMinus, double own, Basis basis, String words, List<String> sources) {
     Modelled {
         sources = List.copyOf(sources);
     }
 
     static Modelled of(StageDate date) {
         return new Modelled(
-                date.date(),
-                date.plusMinusDays(),
-                date.plusMinusDays(),
-                date.basis(),
-                date.words(),
-                date.sources());
+                date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words(), date.sources());
     }
 }

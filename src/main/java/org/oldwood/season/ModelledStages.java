@@ -34,8 +34,7 @@ public final class ModelledStages implements Stages {
     /**
      * Without a climate the calendar takes the models' place; what was seen moves it all the same.
      */
-    public ModelledStages(
-            Optional<GardenClimate> climate, Sightings sightings, Documents documents) {
+    public ModelledStages(Optional<GardenClimate> climate, Sightings sightings, Documents documents) {
         this.climate = climate;
         this.sightings = sightings;
         this.documents = documents;
@@ -80,11 +79,7 @@ public final class ModelledStages implements Stages {
     private StageDate dormant(Crop crop, Season season) {
         StageDate before = date(crop, season.plus(-1), Stage.LEAF_FALL_DONE);
         return new StageDate(
-                before.date(),
-                before.plusMinusDays(),
-                before.basis(),
-                dormantWords(before.words()),
-                before.sources());
+                before.date(), before.plusMinusDays(), before.basis(), dormantWords(before.words()), before.sources());
     }
 
     private static String dormantWords(String leafFall) {
@@ -92,9 +87,7 @@ public final class ModelledStages implements Stages {
         int at = leafFall.indexOf(done);
         return at < 0
                 ? leafFall
-                : leafFall.substring(0, at)
-                        + Stage.DORMANT.words()
-                        + leafFall.substring(at + done.length());
+                : leafFall.substring(0, at) + Stage.DORMANT.words() + leafFall.substring(at + done.length());
     }
 
     /** What the models say of a stage, before anything that was seen. */
@@ -169,9 +162,6 @@ public final class ModelledStages implements Stages {
     /** The heat rule's day from another day on; empty where there is no climate. */
     Optional<LocalDate> after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
         return climate.map(
-                at ->
-                        season(at, season)
-                                .model(of(crop).chill(), chillModels())
-                                .heatAfter(rule, rule.sum(), from));
+                at -> season(at, season).model(of(crop).chill(), chillModels()).heatAfter(rule, rule.sum(), from));
     }
 }

@@ -34,9 +34,7 @@ final class PlainDays {
     static Optional<List<WeatherDay>> read(byte[] text, LocalDate today) {
         PlainDays reader = new PlainDays(text);
         List<WeatherDay> days = reader.days(today);
-        return reader.plain && !days.isEmpty() && inCelsius(days)
-                ? Optional.of(days)
-                : Optional.empty();
+        return reader.plain && !days.isEmpty() && inCelsius(days) ? Optional.of(days) : Optional.empty();
     }
 
     private static boolean inCelsius(List<WeatherDay> days) {
@@ -50,8 +48,7 @@ final class PlainDays {
             greatest += day.maxC().orElse(0);
             greatests += day.maxC().isPresent() ? 1 : 0;
         }
-        return WeatherUnits.mayBeCelsius(
-                least / Math.max(1, leasts), greatest / Math.max(1, greatests));
+        return WeatherUnits.mayBeCelsius(least / Math.max(1, leasts), greatest / Math.max(1, greatests));
     }
 
     private List<WeatherDay> days(LocalDate today) {
@@ -64,20 +61,16 @@ final class PlainDays {
             OptionalDouble greatest = number();
             OptionalDouble rain = number();
             endOfLine();
-            plain &=
-                    date.isAfter(before) && !date.isAfter(today) && possible(least, greatest, rain);
+            plain &= date.isAfter(before) && !date.isAfter(today) && possible(least, greatest, rain);
             days.add(new WeatherDay(date, least, greatest, rain));
             before = date;
         }
         return days;
     }
 
-    private static boolean possible(
-            OptionalDouble least, OptionalDouble greatest, OptionalDouble rain) {
+    private static boolean possible(OptionalDouble least, OptionalDouble greatest, OptionalDouble rain) {
         return WeatherRows.possible(least, greatest, rain)
-                && (least.isEmpty()
-                        || greatest.isEmpty()
-                        || least.getAsDouble() <= greatest.getAsDouble());
+                && (least.isEmpty() || greatest.isEmpty() || least.getAsDouble() <= greatest.getAsDouble());
     }
 
     private void heading() {

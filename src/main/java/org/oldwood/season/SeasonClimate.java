@@ -38,8 +38,7 @@ final class SeasonClimate {
     }
 
     StageModel model(Optional<ChillNeed> need, ChillModels models) {
-        LocalDate from =
-                need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
+        LocalDate from = need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
         return new StageModel(days, methods, from, warmestMonthC);
     }
 
@@ -59,13 +58,10 @@ final class SeasonClimate {
     private LocalDate heatFrom(ChillNeed need, ChillModels models) {
         LocalDate from = days.on(methods.heatFrom());
         LocalDate latest = from.plusDays((long) methods.mostHoldDays().is());
-        LocalDate met =
-                courses.computeIfAbsent(
-                                need.model(),
-                                key ->
-                                        new ChillCourse(
-                                                days, models.get(key).begin(), chillFrom(), latest))
-                        .reaches(need.need().low());
+        LocalDate met = courses.computeIfAbsent(
+                        need.model(),
+                        key -> new ChillCourse(days, models.get(key).begin(), chillFrom(), latest))
+                .reaches(need.need().low());
         return met.isBefore(from) ? from : met;
     }
 
@@ -87,7 +83,6 @@ final class SeasonClimate {
     }
 
     private double total(ChillModel model) {
-        return chill.computeIfAbsent(
-                model.key(), key -> days.hourly(model.begin(), chillFrom(), chillTo()));
+        return chill.computeIfAbsent(model.key(), key -> days.hourly(model.begin(), chillFrom(), chillTo()));
     }
 }

@@ -49,12 +49,7 @@ final class SeasonDays {
     }
 
     /** A place's mean year, day by day, and what was measured there. */
-    record Place(
-            SunYear sun,
-            MeanCurve dailyMinC,
-            MeanCurve dailyMaxC,
-            double spreadC,
-            Weather weather) {}
+    record Place(SunYear sun, MeanCurve dailyMinC, MeanCurve dailyMaxC, double spreadC, Weather weather) {}
 
     /** The day's place in a year of 365; 29 February stands with the 28th. */
     static int normalDay(LocalDate date) {

@@ -88,25 +88,24 @@ public record SeasonMethods(
         Fields leaf = part(fields, "leafFall");
         Fields frost = part(fields, "frost");
         Fields seen = part(fields, "sightings");
-        SeasonMethods methods =
-                new SeasonMethods(
-                        CropStages.monthDay(heat, "from"),
-                        HeatSum.read(part(fields, "heatSum")),
-                        Figure.read(spread, "leastC"),
-                        Figure.read(spread, "perC"),
-                        CropStages.monthDay(chill, "from"),
-                        CropStages.monthDay(chill, "before"),
-                        Figure.read(chill, "mostHold"),
-                        Figure.read(chill, "unmetPlusMinus"),
-                        CropStages.monthDay(leaf, "from"),
-                        Figure.read(leaf, "meanOver"),
-                        Figure.read(leaf, "run"),
-                        Figure.read(frost, "nightSpread"),
-                        Figure.read(frost, "afterPetalFall"),
-                        Figure.read(frost, "watchAbove"),
-                        Means.read(part(fields, "weatherMeans")),
-                        Figure.read(seen, "shrink"),
-                        Figure.read(seen, "carriedToAutumn"));
+        SeasonMethods methods = new SeasonMethods(
+                CropStages.monthDay(heat, "from"),
+                HeatSum.read(part(fields, "heatSum")),
+                Figure.read(spread, "leastC"),
+                Figure.read(spread, "perC"),
+                CropStages.monthDay(chill, "from"),
+                CropStages.monthDay(chill, "before"),
+                Figure.read(chill, "mostHold"),
+                Figure.read(chill, "unmetPlusMinus"),
+                CropStages.monthDay(leaf, "from"),
+                Figure.read(leaf, "meanOver"),
+                Figure.read(leaf, "run"),
+                Figure.read(frost, "nightSpread"),
+                Figure.read(frost, "afterPetalFall"),
+                Figure.read(frost, "watchAbove"),
+                Means.read(part(fields, "weatherMeans")),
+                Figure.read(seen, "shrink"),
+                Figure.read(seen, "carriedToAutumn"));
         fields.done();
         return methods;
     }
@@ -121,12 +120,12 @@ public record SeasonMethods(
 
     /** The last day of it. */
     public LocalDate chillLast(Season season) {
-        return season.day(chillBefore.getMonthValue(), chillBefore.getDayOfMonth()).minusDays(1);
+        return season.day(chillBefore.getMonthValue(), chillBefore.getDayOfMonth())
+                .minusDays(1);
     }
 
     private static Fields part(Fields fields, String key) {
-        return fields.object(key)
-                .orElseThrow(() -> new IllegalStateException("season/methods.json has no " + key));
+        return fields.object(key).orElseThrow(() -> new IllegalStateException("season/methods.json has no " + key));
     }
 
     /** Spread of the daily means about a normal day in a climate, °C. */

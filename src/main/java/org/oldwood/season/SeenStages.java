@@ -94,9 +94,7 @@ final class SeenStages {
 
     /** The models' day, moved by what was seen; not yet in order with the other stages. */
     private LocalDate corrected(Stage stage) {
-        LocalDate day =
-                stages.modelledDay(crop, season, stage)
-                        .plusDays(Math.round(corrected(stage, past(stage))));
+        LocalDate day = stages.modelledDay(crop, season, stage).plusDays(Math.round(corrected(stage, past(stage))));
         Optional<Stage> before = lastSeenBefore(stage);
         return before.isPresent() ? afterSeen(stage, before.get(), day) : day;
     }
@@ -136,8 +134,7 @@ final class SeenStages {
             words.append("; before ").append(later.get().words()).append(", seen on ");
             words.append(seenOn(later.get()));
         }
-        return new StageDate(
-                day(stage), (int) Math.ceil(plusMinus), basis, words.toString(), model.sources());
+        return new StageDate(day(stage), (int) Math.ceil(plusMinus), basis, words.toString(), model.sources());
     }
 
     /** A calendar date that was moved by what was seen here is no mere calendar date any more. */
@@ -146,14 +143,13 @@ final class SeenStages {
     }
 
     private static String pastWords(Past past, long days) {
-        String how =
-                days == 0
-                        ? "; borne out by "
-                        : "; "
-                                + Math.abs(days)
-                                + (Math.abs(days) == 1 ? " day" : " days")
-                                + (days < 0 ? " earlier" : " later")
-                                + " for ";
+        String how = days == 0
+                ? "; borne out by "
+                : "; "
+                        + Math.abs(days)
+                        + (Math.abs(days) == 1 ? " day" : " days")
+                        + (days < 0 ? " earlier" : " later")
+                        + " for ";
         return how
                 + past.from().words()
                 + " as seen in "
@@ -185,12 +181,10 @@ final class SeenStages {
     private LocalDate afterSeen(Stage stage, Stage before, LocalDate corrected) {
         LocalDate on = seenOn(before);
         LocalDate expected =
-                stages.modelledDay(crop, season, before)
-                        .plusDays(Math.round(corrected(before, past(before))));
+                stages.modelledDay(crop, season, before).plusDays(Math.round(corrected(before, past(before))));
         long early = on.toEpochDay() - expected.toEpochDay();
         LocalDate moved = corrected.plusDays(Math.round(early * carried(before, stage)));
-        if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule
-                && rule.of() == before) {
+        if (stages.of(crop).rules().get(stage) instanceof StageRule.HeatAfter rule && rule.of() == before) {
             moved = stages.after(crop, season, rule, on).orElse(moved);
         }
         return moved.isAfter(on) ? moved : on.plusDays(1);

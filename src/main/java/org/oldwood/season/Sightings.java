@@ -41,12 +41,11 @@ public final class Sightings {
     private static NavigableMap<Season, Map<Stage, LocalDate>> middles(
             Map<Season, Map<Stage, List<LocalDate>>> seasons) {
         NavigableMap<Season, Map<Stage, LocalDate>> middles = new TreeMap<>();
-        seasons.forEach(
-                (season, stages) -> {
-                    Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
-                    stages.forEach((stage, dates) -> middle.put(stage, middle(dates)));
-                    middles.put(season, middle);
-                });
+        seasons.forEach((season, stages) -> {
+            Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
+            stages.forEach((stage, dates) -> middle.put(stage, middle(dates)));
+            middles.put(season, middle);
+        });
         return middles;
     }
 

@@ -12,8 +12,7 @@ import java.util.List;
  * @param words one sentence on what it was made from
  * @param sources source keys
  */
-public record StageDate(
-        LocalDate date, int plusMinusDays, Basis basis, String words, List<String> sources) {
+public record StageDate(LocalDate date, int plusMinusDays, Basis basis, String words, List<String> sources) {
     public StageDate {
         sources = List.copyOf(sources);
     }

@@ -30,14 +30,11 @@ final class StageModel {
                 && warmestMonthC > rule.warmSummer().get().warmestMonthC().is()) {
             return Optional.of(days.on(rule.warmSummer().get().then()));
         }
-        Optional<LocalDate> met =
-                reaches(
-                        rule.dayLength()
-                                ? day -> days.heatByDayLength(day, rule.baseC())
-                                : day -> days.heat(day, rule.baseC()),
-                        heatFrom,
-                        rule.sum().is(),
-                        LONGEST_SUM);
+        Optional<LocalDate> met = reaches(
+                rule.dayLength() ? day -> days.heatByDayLength(day, rule.baseC()) : day -> days.heat(day, rule.baseC()),
+                heatFrom,
+                rule.sum().is(),
+                LONGEST_SUM);
         if (rule.window().isEmpty()) {
             return met;
         }
@@ -68,12 +65,13 @@ final class StageModel {
     /** Leaf fall by cold, by short days, or by the days since it began. */
     Optional<LocalDate> leafFall(StageRule.LeafFall rule, Optional<LocalDate> began) {
         int first = days.index(days.on(methods.leafFallFrom()));
-        int most =
-                began.isPresent() && rule.mostDaysAfterBegins().isPresent()
-                        ? days.index(began.get()) + (int) rule.mostDaysAfterBegins().get().is()
-                        : Integer.MAX_VALUE;
-        double shortestH =
-                rule.dayLengthBelowH().isPresent() ? rule.dayLengthBelowH().get().is() : 0;
+        int most = began.isPresent() && rule.mostDaysAfterBegins().isPresent()
+                ? days.index(began.get())
+                        + (int) rule.mostDaysAfterBegins().get().is()
+                : Integer.MAX_VALUE;
+        double shortestH = rule.dayLengthBelowH().isPresent()
+                ? rule.dayLengthBelowH().get().is()
+                : 0;
         double belowC = rule.belowC().is();
         for (int day = first; day < first + LONGEST_AUTUMN; day++) {
             if (days.dayLengthH(day) < shortestH || day >= most || isCool(day, belowC)) {
@@ -95,13 +93,10 @@ final class StageModel {
 
     /** A measured day is smoothed by those before it; a normal day is smooth already. */
     private double coolMean(int day) {
-        return days.isMeasured(day)
-                ? days.meanC(day, (int) methods.meanOver().is())
-                : days.meanC(day);
+        return days.isMeasured(day) ? days.meanC(day, (int) methods.meanOver().is()) : days.meanC(day);
     }
 
-    private Optional<LocalDate> reaches(
-            IntToDoubleFunction heat, LocalDate from, double need, int longest) {
+    private Optional<LocalDate> reaches(IntToDoubleFunction heat, LocalDate from, double need, int longest) {
         int first = days.index(from);
         double sum = 0;
         for (int day = first; day < first + longest; day++) {

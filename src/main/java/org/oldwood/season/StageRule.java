@@ -59,10 +59,7 @@ public sealed interface StageRule {
      * so many days have passed since leaf fall began: whatever comes first.
      */
     record LeafFall(
-            Figure belowC,
-            Optional<Figure> dayLengthBelowH,
-            Optional<Figure> mostDaysAfterBegins,
-            Figure plusMinus)
+            Figure belowC, Optional<Figure> dayLengthBelowH, Optional<Figure> mostDaysAfterBegins, Figure plusMinus)
             implements StageRule {}
 
     /** From a day to a day of the northern year, both included. */

@@ -33,8 +33,7 @@ public final class SunTimes {
     public static double halfDay(double latitude, int dayOfYear) {
         double lat = Math.toRadians(latitude);
         double declination = declinationRad(dayOfYear);
-        double above =
-                Math.sin(Math.toRadians(HORIZON_DEGREES)) - Math.sin(lat) * Math.sin(declination);
+        double above = Math.sin(Math.toRadians(HORIZON_DEGREES)) - Math.sin(lat) * Math.sin(declination);
         double cosine = above / (Math.cos(lat) * Math.cos(declination));
         return Math.acos(Math.max(-1, Math.min(1, cosine))) * HOURS_PER_RADIAN;
     }

@@ -11,5 +11,4 @@ import java.util.OptionalDouble;
  * @param maxC greatest temperature, °C; never below the least
  * @param rainMm rain, mm
  */
-public record WeatherDay(
-        LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {}
+public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {}

@@ -35,7 +35,8 @@ public final class WeatherFile {
     public static Weather together(Weather old, Weather added, boolean replace, Problems problems) {
         List<WeatherDay> all = new ArrayList<>(old.days());
         for (WeatherDay day : added.days()) {
-            boolean differs = old.on(day.date()).filter(before -> !before.equals(day)).isPresent();
+            boolean differs =
+                    old.on(day.date()).filter(before -> !before.equals(day)).isPresent();
             if (differs && !replace) {
                 problems.add(
                         "day-twice",

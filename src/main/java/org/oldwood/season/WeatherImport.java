@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param notMeasured days on which a temperature is missing
  * @param file the file's name
  */
-public record WeatherImport(
-        Weather weather, String format, int repeated, int notMeasured, Optional<String> file) {
+public record WeatherImport(Weather weather, String format, int repeated, int notMeasured, Optional<String> file) {
 
     /** A run of days that the file leaves out, both ends included. */
     public record Gap(LocalDate first, LocalDate last) {

@@ -27,7 +27,8 @@ public final class WeatherMeans {
         WeatherMeans means = new WeatherMeans(methods.means());
         Map<YearMonth, Month> months = new TreeMap<>();
         for (WeatherDay day : weather.days()) {
-            months.computeIfAbsent(YearMonth.from(day.date()), each -> new Month()).add(day);
+            months.computeIfAbsent(YearMonth.from(day.date()), each -> new Month())
+                    .add(day);
         }
         months.forEach(means::count);
         return means;
@@ -56,15 +57,14 @@ public final class WeatherMeans {
         if (years() < least) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Climate(
-                        "the garden's own weather.csv (" + inWords() + ")",
-                        Optional.empty(),
-                        max.means(),
-                        min.means(),
-                        rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
-                        List.of(),
-                        ""));
+        return Optional.of(new Climate(
+                "the garden's own weather.csv (" + inWords() + ")",
+                Optional.empty(),
+                max.means(),
+                min.means(),
+                rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
+                List.of(),
+                ""));
     }
 
     private String inWords() {

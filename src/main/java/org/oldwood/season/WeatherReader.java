@@ -38,16 +38,14 @@ public final class WeatherReader {
      * @param today no day may lie after it
      * @return what was read; empty where there was any problem, which {@code problems} then tells
      */
-    public static Optional<WeatherImport> read(
-            byte[] bytes, String name, LocalDate today, Problems problems) {
+    public static Optional<WeatherImport> read(byte[] bytes, String name, LocalDate today, Problems problems) {
         return PlainDays.read(bytes, today)
                 .map(days -> plain(days, name))
                 .or(() -> readAnyFormat(bytes, name, today, problems));
     }
 
     /** The long way, which knows every format and words every problem. */
-    static Optional<WeatherImport> readAnyFormat(
-            byte[] bytes, String name, LocalDate today, Problems problems) {
+    static Optional<WeatherImport> readAnyFormat(byte[] bytes, String name, LocalDate today, Problems problems) {
         return new WeatherReader(name, today, problems).read(WeatherTable.of(bytes));
     }
 
@@ -56,18 +54,14 @@ public final class WeatherReader {
         for (WeatherDay day : days) {
             notMeasured += WeatherRows.lacksTemperature(day) ? 1 : 0;
         }
-        return new WeatherImport(
-                Weather.ofSorted(days), OWN_FORMAT, 0, notMeasured, Optional.of(name));
+        return new WeatherImport(Weather.ofSorted(days), OWN_FORMAT, 0, notMeasured, Optional.of(name));
     }
 
     private Optional<WeatherImport> read(WeatherTable table) {
         int before = problems.count();
         if (table.rows().isEmpty()) {
             problems.add(
-                    "empty-weather",
-                    file,
-                    "holds no line with weather",
-                    "The first line must be: date,tmin,tmax,rain");
+                    "empty-weather", file, "holds no line with weather", "The first line must be: date,tmin,tmax,rain");
             return Optional.empty();
         }
         String format = isByElement(table.rows().get(0)) ? byElement(table) : byDay(table);
@@ -118,8 +112,7 @@ public final class WeatherReader {
             if (isTooLong(table, row, line)) {
                 continue;
             }
-            Optional<LocalDate> date =
-                    date(table.cell(row, columns.getOrDefault("date", -1)), line);
+            Optional<LocalDate> date = date(table.cell(row, columns.getOrDefault("date", -1)), line);
             if (ghcn) {
                 rows.station(table.cell(row, columns.getOrDefault("station", -1)), line);
             }
@@ -169,16 +162,13 @@ public final class WeatherReader {
         return false;
     }
 
-    private static String value(
-            WeatherTable table, int row, Map<String, Integer> columns, String name) {
+    private static String value(WeatherTable table, int row, Map<String, Integer> columns, String name) {
         Integer column = columns.get(name);
         if (column == null) {
             return "";
         }
         Integer attributes = columns.get(name + "_attributes");
-        return attributes != null && failed(table.cell(row, attributes))
-                ? ""
-                : table.cell(row, column);
+        return attributes != null && failed(table.cell(row, attributes)) ? "" : table.cell(row, column);
     }
 
     /**

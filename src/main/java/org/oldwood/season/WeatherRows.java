@@ -16,10 +16,9 @@ import org.oldwood.store.Problems;
 
 /** Gathers the rows of one weather file and judges them, each by itself and all together. */
 final class WeatherRows {
-    private static final Set<String> NOT_MEASURED =
-            Set.of(
-                    "", "na", "nan", "null", "-", "m", "99.9", "-99.9", "999.9", "-999.9", "999",
-                    "-999", "9999", "-9999", "9999.9", "-9999.9");
+    private static final Set<String> NOT_MEASURED = Set.of(
+            "", "na", "nan", "null", "-", "m", "99.9", "-99.9", "999.9", "-999.9", "999", "-999", "9999", "-9999",
+            "9999.9", "-9999.9");
     private static final double COLDEST_C = -90;
     private static final double WARMEST_C = 57;
     private static final double WETTEST_MM = 1900;
@@ -59,11 +58,7 @@ final class WeatherRows {
 
     void station(String station, int line) {
         if (stations.add(station) && stations.size() == 2) {
-            problem(
-                    "two-stations",
-                    line,
-                    "is of a second station, " + station,
-                    "Keep the lines of one station only.");
+            problem("two-stations", line, "is of a second station, " + station, "Keep the lines of one station only.");
         }
     }
 
@@ -83,24 +78,18 @@ final class WeatherRows {
     void finishElements() {
         Map<LocalDate, Integer> at = Map.copyOf(lines);
         lines.clear();
-        elements.forEach(
-                (date, values) ->
-                        day(
-                                date,
-                                values.getOrDefault("TMIN", ""),
-                                values.getOrDefault("TMAX", ""),
-                                values.getOrDefault("PRCP", ""),
-                                at.getOrDefault(date, 0)));
+        elements.forEach((date, values) -> day(
+                date,
+                values.getOrDefault("TMIN", ""),
+                values.getOrDefault("TMAX", ""),
+                values.getOrDefault("PRCP", ""),
+                at.getOrDefault(date, 0)));
     }
 
     void day(LocalDate date, String min, String max, String rain, int line) {
         int before = problems.count();
         WeatherDay day =
-                new WeatherDay(
-                        date,
-                        number(min, "tmin", line),
-                        number(max, "tmax", line),
-                        number(rain, "rain", line));
+                new WeatherDay(date, number(min, "tmin", line), number(max, "tmax", line), number(rain, "rain", line));
         if (date.isAfter(today)) {
             problem("weather-after-today", line, "is of a day after today, " + date, "");
         }
@@ -123,10 +112,7 @@ final class WeatherRows {
             problem(
                     "day-twice",
                     line,
-                    "gives "
-                            + day.date()
-                            + " again, differently from line "
-                            + lines.getOrDefault(day.date(), 0),
+                    "gives " + day.date() + " again, differently from line " + lines.getOrDefault(day.date(), 0),
                     "Keep one of the two.");
         }
     }
@@ -189,12 +175,7 @@ final class WeatherRows {
     }
 
     private static String shown(WeatherDay day) {
-        return "tmin "
-                + shown(day.minC())
-                + ", tmax "
-                + shown(day.maxC())
-                + ", rain "
-                + shown(day.rainMm());
+        return "tmin " + shown(day.minC()) + ", tmax " + shown(day.maxC()) + ", rain " + shown(day.rainMm());
     }
 
     private static String shown(OptionalDouble value) {
@@ -204,18 +185,11 @@ final class WeatherRows {
     /** Tells what the whole file looks like when its values cannot be °C and mm. */
     void checkUnits() {
         WeatherUnits.suspicion(days.values(), odd, swapped, unit < 1)
-                .ifPresent(
-                        words ->
-                                problems.add(
-                                        "wrong-units",
-                                        Place.of(file),
-                                        words.what(),
-                                        words.remedy()));
+                .ifPresent(words -> problems.add("wrong-units", Place.of(file), words.what(), words.remedy()));
     }
 
     WeatherImport result(String format) {
-        return new WeatherImport(
-                Weather.of(days.values()), format, repeated, notMeasured, Optional.of(file));
+        return new WeatherImport(Weather.of(days.values()), format, repeated, notMeasured, Optional.of(file));
     }
 
     private void problem(String name, int line, String message, String remedy) {

@@ -52,7 +52,10 @@ record WeatherTable(char separator, List<List<String>> rows, List<Integer> lines
 
     private static String utf8OrLatin(byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             return new String(bytes, StandardCharsets.ISO_8859_1);
         }

@@ -28,14 +28,14 @@ final class WeatherUnits {
             Collection<WeatherDay> good, List<WeatherDay> odd, int swapped, boolean tenths) {
         int all = good.size() + odd.size() + swapped;
         if (swapped > 1 && swapped * 10 >= all * 9) {
-            return Optional.of(
-                    new Suspicion(
-                            "has the least temperature above the greatest in almost every line",
-                            "The columns tmin and tmax are swapped: change their names."));
+            return Optional.of(new Suspicion(
+                    "has the least temperature above the greatest in almost every line",
+                    "The columns tmin and tmax are swapped: change their names."));
         }
         List<WeatherDay> days = new ArrayList<>(good);
         days.addAll(odd);
-        double most = days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
+        double most =
+                days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
         double meanMax = mean(days, true);
         double meanMin = mean(days, false);
         if (tenths) {

@@ -36,8 +36,7 @@ record Axis(LocalDate first, LocalDate end) {
 
     /** Where a day begins, in per cent; days beyond the ends lie at the ends. */
     double at(LocalDate day) {
-        double share =
-                (double) ChronoUnit.DAYS.between(first, day) / ChronoUnit.DAYS.between(first, end);
+        double share = (double) ChronoUnit.DAYS.between(first, day) / ChronoUnit.DAYS.between(first, end);
         return WHOLE * Math.max(0, Math.min(1, share));
     }
 
@@ -65,9 +64,7 @@ record Axis(LocalDate first, LocalDate end) {
     /** Where each calendar year begins. */
     List<Tick> years() {
         List<Tick> ticks = new ArrayList<>();
-        for (LocalDate day = LocalDate.of(first.getYear(), 1, 1);
-                day.isBefore(end);
-                day = day.plusYears(1)) {
+        for (LocalDate day = LocalDate.of(first.getYear(), 1, 1); day.isBefore(end); day = day.plusYears(1)) {
             if (holds(day)) {
                 String label = at(day) > LAST_LABEL ? "" : Integer.toString(day.getYear());
                 ticks.add(new Tick(Numbers.percent(at(day)), label));

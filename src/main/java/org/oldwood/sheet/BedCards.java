@@ -83,11 +83,7 @@ final class BedCards {
         if (bed.windy()) {
             facts.add("windy");
         }
-        bed.roof()
-                .ifPresent(
-                        roof ->
-                                facts.add(
-                                        "roof water from " + Words.amount(roof.areaM2()) + " m²"));
+        bed.roof().ifPresent(roof -> facts.add("roof water from " + Words.amount(roof.areaM2()) + " m²"));
         return facts;
     }
 
@@ -127,12 +123,8 @@ final class BedCards {
         for (BedLedger.Line line : ledger.lines()) {
             if (line.season().compareTo(season.plus(-1)) >= 0) {
                 String brings = LedgerWords.brings(line);
-                lines.add(
-                        BedCard.Line.of(
-                                line.date(),
-                                LedgerWords.what(line)
-                                        + (brings.isEmpty() ? "" : ": " + brings)
-                                        + marks(line)));
+                lines.add(BedCard.Line.of(
+                        line.date(), LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings) + marks(line)));
             }
         }
         Collections.reverse(lines);
@@ -156,13 +148,11 @@ final class BedCards {
     private static BedCard.Food food(Subject stand, StandFeed feed) {
         List<BedCard.Nutrient> nutrients = new ArrayList<>();
         for (Nutrient each : Nutrient.values()) {
-            nutrients.add(
-                    new BedCard.Nutrient(
-                            Words.fixed(feed.balance().due().of(each), 1),
-                            Words.fixed(feed.balance().need().of(each), 1)));
+            nutrients.add(new BedCard.Nutrient(
+                    Words.fixed(feed.balance().due().of(each), 1),
+                    Words.fixed(feed.balance().need().of(each), 1)));
         }
-        return new BedCard.Food(
-                stand.crop().map(Crop::plural).orElse("") + ", " + form(stand), nutrients);
+        return new BedCard.Food(stand.crop().map(Crop::plural).orElse("") + ", " + form(stand), nutrients);
     }
 
     private static String form(Subject stand) {
@@ -175,12 +165,11 @@ final class BedCards {
     }
 
     private static String mulch(MulchLayer layer, double now) {
-        String laid =
-                layer.mulch().name()
-                        + ", laid "
-                        + Words.fixed(layer.laidCm(), 1)
-                        + " cm deep on "
-                        + Dates.shortDay(layer.laid());
+        String laid = layer.mulch().name()
+                + ", laid "
+                + Words.fixed(layer.laidCm(), 1)
+                + " cm deep on "
+                + Dates.shortDay(layer.laid());
         return now < HARDLY_CM
                 ? "Hardly any is left of the " + laid + "."
                 : "About " + Words.fixed(now, 1) + " cm is left of the " + laid + ".";
@@ -204,8 +193,6 @@ final class BedCards {
     }
 
     private static String again(List<LocalDate> days) {
-        return days.size() == 1
-                ? ""
-                : "; " + days.size() + " times until " + Days.day(days.get(days.size() - 1));
+        return days.size() == 1 ? "" : "; " + days.size() + " times until " + Days.day(days.get(days.size() - 1));
     }
 }

@@ -62,16 +62,16 @@ final class BedWater {
         LocalDate today = ground.state().date();
         int index = account.index(today);
         double total = account.soil().water().totalAvailableMm();
-        String held =
-                "About "
-                        + Math.round(total - account.days().depletion(index))
-                        + " of "
-                        + Math.round(total)
-                        + " mm that the roots can draw. ";
+        String held = "About "
+                + Math.round(total - account.days().depletion(index))
+                + " of "
+                + Math.round(total)
+                + " mm that the roots can draw. ";
         if (account.days().isShort(index)) {
             return held + "Short now: " + dose(account, account.refill(today));
         }
-        OptionalInt likely = account.outlook(ground.state().season().plus(1).end()).likely();
+        OptionalInt likely =
+                account.outlook(ground.state().season().plus(1).end()).likely();
         return likely.isPresent()
                 ? held
                         + "In mean weather it wants water about "

@@ -41,6 +41,5 @@ record BushCard(
      * @param plan the crop with the plan; absent without figures
      * @param none the crop without pruning; absent without figures
      */
-    record Season(
-            String label, String stems, long bearing, Optional<KgBar> plan, Optional<KgBar> none) {}
+    record Season(String label, String stems, long bearing, Optional<KgBar> plan, Optional<KgBar> none) {}
 }

@@ -58,15 +58,13 @@ final class BushCards {
                 state.stems().toString(),
                 state.entries().stream()
                         .filter(it -> !it.stems().isEmpty() || it.count("fresh").isPresent())
-                        .map(
-                                it ->
-                                        it.date()
-                                                + it.kind().key()
-                                                + it.stems().inWords()
-                                                + it.stems("dead").inWords()
-                                                + it.stems("weak").inWords()
-                                                + it.stems("damaged").inWords()
-                                                + it.stems("low").inWords())
+                        .map(it -> it.date()
+                                + it.kind().key()
+                                + it.stems().inWords()
+                                + it.stems("dead").inWords()
+                                + it.stems("weak").inWords()
+                                + it.stems("damaged").inWords()
+                                + it.stems("low").inWords())
                         .reduce("", String::concat));
     }
 
@@ -94,8 +92,7 @@ final class BushCards {
         }
         return crop.inRows()
                 ? "Its canes were not counted since last summer. Note canes, and it is drawn here."
-                : "Its stems were never counted. Note counted with the stems by age, and it is drawn"
-                        + " here.";
+                : "Its stems were never counted. Note counted with the stems by age, and it is drawn" + " here.";
     }
 
     private static String title(String words) {
@@ -105,19 +102,19 @@ final class BushCards {
     private static BushCard.Who who(PlantState state) {
         Plant plant = state.plant();
         return new BushCard.Who(
-                plant.id(), plant.id() + plant.cultivar().map(name -> ", " + name).orElse(""));
+                plant.id(),
+                plant.id() + plant.cultivar().map(name -> ", " + name).orElse(""));
     }
 
     private List<String> facts(PlantState state, Optional<Cut> cut, Optional<PruningCase> found) {
         Plant plant = state.plant();
         List<String> facts = new ArrayList<>();
         facts.add(ground.bedName(Optional.of(plant.bed())));
-        facts.add(
-                "planted "
-                        + (plant.about().equals("day")
-                                ? Days.day(plant.planted()) + " "
-                                : plant.about().equals("year") ? "about " : "")
-                        + plant.planted().getYear());
+        facts.add("planted "
+                + (plant.about().equals("day")
+                        ? Days.day(plant.planted()) + " "
+                        : plant.about().equals("year") ? "about " : "")
+                + plant.planted().getYear());
         facts.add(plant.form().replace('-', ' '));
         if (plant.lengthM().isPresent()) {
             facts.add("row of " + Numbers.plain(plant.lengthM().getAsDouble()) + " m");
@@ -143,13 +140,12 @@ final class BushCards {
         List<BushCard.Season> seasons = new ArrayList<>();
         for (int i = 0; i < SEASONS; i++) {
             Outlook.Winter winter = plan.winters().get(i);
-            seasons.add(
-                    new BushCard.Season(
-                            season.plus(i).label(),
-                            stems(winter.cut()),
-                            Math.round(PERCENT * winter.bearingShare()),
-                            winter.kg().map(kg -> KgBar.of(kg, most)),
-                            none.winters().get(i).kg().map(kg -> KgBar.of(kg, most))));
+            seasons.add(new BushCard.Season(
+                    season.plus(i).label(),
+                    stems(winter.cut()),
+                    Math.round(PERCENT * winter.bearingShare()),
+                    winter.kg().map(kg -> KgBar.of(kg, most)),
+                    none.winters().get(i).kg().map(kg -> KgBar.of(kg, most))));
         }
         return seasons;
     }
@@ -181,20 +177,15 @@ final class BushCards {
                     .flatMap(Yield::wood)
                     .map(WoodAge::seen)
                     .filter(seen -> seen != Seen.READ)
-                    .ifPresent(
-                            seen ->
-                                    marks.computeIfAbsent(seen, any -> new TreeSet<>())
-                                            .add(crop.plural()));
+                    .ifPresent(seen ->
+                            marks.computeIfAbsent(seen, any -> new TreeSet<>()).add(crop.plural()));
         }
         List<String> words = new ArrayList<>();
-        marks.forEach(
-                (seen, crops) ->
-                        words.add(
-                                "How much wood of each age bears is "
-                                        + seen.words()
-                                        + " for "
-                                        + String.join(", ", crops)
-                                        + ": read the range of the crop, not its middle."));
+        marks.forEach((seen, crops) -> words.add("How much wood of each age bears is "
+                + seen.words()
+                + " for "
+                + String.join(", ", crops)
+                + ": read the range of the crop, not its middle."));
         return words;
     }
 }

@@ -15,12 +15,7 @@ import java.util.Optional;
  * @param rows the rows from the top
  */
 record Chart(
-        String title,
-        LocalDate first,
-        LocalDate end,
-        List<Axis.Tick> ticks,
-        Optional<String> today,
-        List<Row> rows) {
+        String title, LocalDate first, LocalDate end, List<Axis.Tick> ticks, Optional<String> today, List<Row> rows) {
 
     /**
      * One row.

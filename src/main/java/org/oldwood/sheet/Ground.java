@@ -21,12 +21,7 @@ import org.oldwood.water.GardenWater;
  * @param sources the publications
  */
 public record Ground(
-        Situation.World world,
-        Plan plan,
-        Subjects subjects,
-        LotBook lots,
-        GardenWater water,
-        Sources sources) {
+        Situation.World world, Plan plan, Subjects subjects, LotBook lots, GardenWater water, Sources sources) {
 
     GardenState state() {
         return world.state();

@@ -24,13 +24,7 @@ record JobMonth(String title, boolean full, List<Job> jobs, List<String> caution
      * @param cautions numbers of warnings
      * @param lines the tasks
      */
-    record Job(
-            String title,
-            String sign,
-            String how,
-            List<String> notes,
-            List<Integer> cautions,
-            List<Line> lines) {}
+    record Job(String title, String sign, String how, List<String> notes, List<Integer> cautions, List<Line> lines) {}
 
     /**
      * One task's id, and what it is done to; empty where the title says it.

@@ -33,14 +33,8 @@ final class JobMonths {
             byMonth.putIfAbsent(now.plusMonths(1), List.of());
         }
         List<JobMonth> months = new ArrayList<>();
-        byMonth.forEach(
-                (month, jobs) ->
-                        months.add(
-                                month(
-                                        Dates.month(month.atDay(1)),
-                                        scope.month().isPresent()
-                                                || !month.isAfter(now.plusMonths(1)),
-                                        jobs)));
+        byMonth.forEach((month, jobs) -> months.add(month(
+                Dates.month(month.atDay(1)), scope.month().isPresent() || !month.isAfter(now.plusMonths(1)), jobs)));
         return months;
     }
 
@@ -59,14 +53,13 @@ final class JobMonths {
             if (full) {
                 group.tasks().forEach(task -> number(task, cautions, numbers));
             }
-            jobs.add(
-                    new JobMonth.Job(
-                            group.title(),
-                            group.rule().craft(),
-                            full ? group.rule().text() : "",
-                            full ? common(group) : List.of(),
-                            numbers.stream().sorted().toList(),
-                            lines(group, full)));
+            jobs.add(new JobMonth.Job(
+                    group.title(),
+                    group.rule().craft(),
+                    full ? group.rule().text() : "",
+                    full ? common(group) : List.of(),
+                    numbers.stream().sorted().toList(),
+                    lines(group, full)));
         }
         return new JobMonth(title, full, jobs, List.copyOf(cautions));
     }

@@ -41,9 +41,7 @@ record KgBar(double low, double is, double high, double most) {
 
     /** The same without the unit, for a column whose head names it. */
     String inShort() {
-        return low == high
-                ? Numbers.kg(is)
-                : Numbers.kg(is) + " (" + Numbers.kg(low) + "–" + Numbers.kg(high) + ")";
+        return low == high ? Numbers.kg(is) : Numbers.kg(is) + " (" + Numbers.kg(low) + "–" + Numbers.kg(high) + ")";
     }
 
     String inWords() {

@@ -14,13 +14,7 @@ import java.util.List;
  * @param warnings what to beware of
  */
 record LotCard(
-        String title,
-        String id,
-        String stands,
-        String plants,
-        Chart chart,
-        List<Crop> crops,
-        List<String> warnings) {
+        String title, String id, String stands, String plants, Chart chart, List<Crop> crops, List<String> warnings) {
 
     /**
      * The crop of one season.

@@ -43,26 +43,23 @@ final class LotCards {
 
     private static Chart chart(Ground ground, Forecast forecast) {
         List<Milestone> steps = Milestones.of(forecast.line(), forecast.course());
-        LocalDate last =
-                steps.stream()
-                        .map(it -> it.to().date().plusDays(it.to().plusMinusDays()))
-                        .max(LocalDate::compareTo)
-                        .orElseThrow();
-        LocalDate first =
-                steps.stream()
-                        .map(it -> it.from().date().minusDays(it.from().plusMinusDays()))
-                        .min(LocalDate::compareTo)
-                        .orElseThrow();
+        LocalDate last = steps.stream()
+                .map(it -> it.to().date().plusDays(it.to().plusMinusDays()))
+                .max(LocalDate::compareTo)
+                .orElseThrow();
+        LocalDate first = steps.stream()
+                .map(it -> it.from().date().minusDays(it.from().plusMinusDays()))
+                .min(LocalDate::compareTo)
+                .orElseThrow();
         Axis axis = new Axis(first.withDayOfMonth(1), last.plusMonths(1).withDayOfMonth(1));
         List<Chart.Row> rows = new ArrayList<>();
         for (Milestone step : steps) {
-            rows.add(
-                    new Chart.Row(
-                            step.step().key() + "@" + step.season().label(),
-                            "",
-                            step.step().words(),
-                            when(step),
-                            marks(axis, step)));
+            rows.add(new Chart.Row(
+                    step.step().key() + "@" + step.season().label(),
+                    "",
+                    step.step().words(),
+                    when(step),
+                    marks(axis, step)));
         }
         return Chart.of("", axis, axis.years(), ground.state().date(), rows);
     }
@@ -72,12 +69,11 @@ final class LotCards {
         Around from = step.from();
         Around to = step.to();
         if (from.plusMinusDays() + to.plusMinusDays() > 0) {
-            marks.add(
-                    Mark.span(
-                            "maybe",
-                            axis,
-                            from.date().minusDays(from.plusMinusDays()),
-                            to.date().plusDays(to.plusMinusDays())));
+            marks.add(Mark.span(
+                    "maybe",
+                    axis,
+                    from.date().minusDays(from.plusMinusDays()),
+                    to.date().plusDays(to.plusMinusDays())));
         }
         marks.add(
                 from.date().isBefore(to.date())
@@ -97,12 +93,10 @@ final class LotCards {
         double most = all.stream().mapToDouble(SeasonCrop::highKg).max().orElse(0);
         return all.stream()
                 .filter(it -> it.share() > 0)
-                .map(
-                        it ->
-                                new LotCard.Crop(
-                                        it.season().label(),
-                                        Math.round(PERCENT * it.share()),
-                                        new KgBar(it.lowKg(), it.middleKg(), it.highKg(), most)))
+                .map(it -> new LotCard.Crop(
+                        it.season().label(),
+                        Math.round(PERCENT * it.share()),
+                        new KgBar(it.lowKg(), it.middleKg(), it.highKg(), most)))
                 .toList();
     }
 }

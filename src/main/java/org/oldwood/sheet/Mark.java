@@ -14,14 +14,7 @@ import java.time.LocalDate;
  * @param before whether it began before the axis does
  * @param after whether it goes on after the axis ends
  */
-record Mark(
-        String kind,
-        LocalDate first,
-        LocalDate last,
-        String x,
-        String width,
-        boolean before,
-        boolean after) {
+record Mark(String kind, LocalDate first, LocalDate last, String x, String width, boolean before, boolean after) {
 
     /** From the beginning of a day to the end of another. */
     static Mark span(String kind, Axis axis, LocalDate first, LocalDate last) {

@@ -11,9 +11,7 @@ final class Numbers {
     /** Up to two decimals and no needless zeros: for places in a picture. */
     static String plain(double value) {
         double rounded = Math.rint(value * HUNDRED) / HUNDRED;
-        return rounded == Math.rint(rounded)
-                ? Long.toString((long) rounded)
-                : Double.toString(rounded);
+        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 
     /** {@code 12.5%}: for places along a picture that may be any width. */

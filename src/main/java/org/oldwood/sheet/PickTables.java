@@ -45,13 +45,11 @@ final class PickTables {
 
     private void note(Entry entry, Map<String, Map<Integer, Double>> picked) {
         Optional<PlantState> plant = entry.text("plant").flatMap(ground.state()::plant);
-        Optional<String> crop = entry.text("crop").or(() -> plant.map(it -> it.plant().crop()));
-        boolean here =
-                plant.map(scope::holds)
-                        .orElse(
-                                scope.plant().isEmpty()
-                                        && (scope.bed().isEmpty()
-                                                || scope.bed().equals(entry.text("bed"))));
+        Optional<String> crop =
+                entry.text("crop").or(() -> plant.map(it -> it.plant().crop()));
+        boolean here = plant.map(scope::holds)
+                .orElse(scope.plant().isEmpty()
+                        && (scope.bed().isEmpty() || scope.bed().equals(entry.text("bed"))));
         if (here && crop.isPresent()) {
             int year = Season.containing(entry.date(), now.hemisphere()).year();
             picked.computeIfAbsent(crop.get(), id -> new TreeMap<>())
@@ -75,16 +73,14 @@ final class PickTables {
             double end = most;
             Double kg = picked.get(each.getKey().year());
             if (kg != null || each.getValue().isPresent()) {
-                rows.add(
-                        new PickTable.Season(
-                                each.getKey().label(),
-                                Optional.ofNullable(kg).map(it -> new KgBar(it, it, it, end)),
-                                each.getValue().map(it -> KgBar.of(it, end))));
+                rows.add(new PickTable.Season(
+                        each.getKey().label(),
+                        Optional.ofNullable(kg).map(it -> new KgBar(it, it, it, end)),
+                        each.getValue().map(it -> KgBar.of(it, end))));
             }
         }
         String name = crop.plural();
-        return new PickTable(
-                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1), rows);
+        return new PickTable(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1), rows);
     }
 
     /** The sum over all plants that stood in that season; empty where none did. */
@@ -93,22 +89,14 @@ final class PickTables {
         boolean any = false;
         for (PlantState state : ground.state().plants().values()) {
             Plant plant = state.plant();
-            boolean stood =
-                    plant.crop().equals(crop)
-                            && scope.holds(state)
-                            && !plant.planted().isAfter(season.end())
-                            && state.gone().map(it -> it.date().isAfter(season.end())).orElse(true);
-            Optional<Range> one =
-                    stood
-                            ? yield.expected(plant.form(), plant.seasonsOld(season))
-                            : Optional.empty();
+            boolean stood = plant.crop().equals(crop)
+                    && scope.holds(state)
+                    && !plant.planted().isAfter(season.end())
+                    && state.gone().map(it -> it.date().isAfter(season.end())).orElse(true);
+            Optional<Range> one = stood ? yield.expected(plant.form(), plant.seasonsOld(season)) : Optional.empty();
             if (one.isPresent()) {
                 Range all = one.get().times(parts(plant, yield));
-                sum =
-                        new Range(
-                                sum.low() + all.low(),
-                                sum.is() + all.is(),
-                                sum.high() + all.high());
+                sum = new Range(sum.low() + all.low(), sum.is() + all.is(), sum.high() + all.high());
                 any = true;
             }
         }
@@ -116,10 +104,9 @@ final class PickTables {
     }
 
     private static double parts(Plant plant, Yield yield) {
-        boolean perMetre =
-                Optional.ofNullable(yield.mature().get(plant.form()))
-                        .map(figure -> figure.unit().equals("kg/m"))
-                        .orElse(false);
+        boolean perMetre = Optional.ofNullable(yield.mature().get(plant.form()))
+                .map(figure -> figure.unit().equals("kg/m"))
+                .orElse(false);
         return perMetre ? plant.lengthM().orElse(1) : plant.bushes();
     }
 }

@@ -15,8 +15,7 @@ import org.oldwood.garden.PlantState;
  */
 public record Scope(Optional<String> bed, Optional<String> plant, Optional<YearMonth> month) {
     /** The whole garden and year. */
-    public static final Scope WHOLE =
-            new Scope(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Scope WHOLE = new Scope(Optional.empty(), Optional.empty(), Optional.empty());
 
     boolean isWhole() {
         return bed.isEmpty() && plant.isEmpty() && month.isEmpty();
@@ -35,7 +34,8 @@ public record Scope(Optional<String> bed, Optional<String> plant, Optional<YearM
     private static boolean ofPlant(Task task, String id) {
         String kind = task.subject().kind();
         return (kind.equals("plant") || kind.equals("stand"))
-                && task.subject().plants().stream().anyMatch(it -> it.plant().id().equals(id));
+                && task.subject().plants().stream()
+                        .anyMatch(it -> it.plant().id().equals(id));
     }
 
     boolean holds(PlantState state) {

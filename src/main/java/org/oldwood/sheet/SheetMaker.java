@@ -26,16 +26,15 @@ final class SheetMaker {
 
     Sheet make() {
         List<PlantState> plants = plants();
-        List<LotState> lots = ground.state().lots().values().stream().filter(scope::holds).toList();
-        List<BedState> beds =
-                ground.state().beds().values().stream()
-                        .filter(it -> scope.showsBed(it.bed().id()))
-                        .toList();
+        List<LotState> lots =
+                ground.state().lots().values().stream().filter(scope::holds).toList();
+        List<BedState> beds = ground.state().beds().values().stream()
+                .filter(it -> scope.showsBed(it.bed().id()))
+                .toList();
         BushCards bushes = new BushCards(ground);
-        ShoppingList shopping =
-                ShoppingList.of(
-                        new Plan(ground.plan().from(), ground.plan().until(), tasks, List.of()),
-                        ground.state().garden());
+        ShoppingList shopping = ShoppingList.of(
+                new Plan(ground.plan().from(), ground.plan().until(), tasks, List.of()),
+                ground.state().garden());
         return new Sheet(
                 ground.state().garden().name(),
                 title(),
@@ -66,11 +65,9 @@ final class SheetMaker {
 
     private boolean isPruned(PlantState plant) {
         return tasks.stream()
-                .anyMatch(
-                        it ->
-                                it.rule().craft().equals("pruning")
-                                        && it.subject().kind().equals("plant")
-                                        && it.subject().id().equals(plant.plant().id()));
+                .anyMatch(it -> it.rule().craft().equals("pruning")
+                        && it.subject().kind().equals("plant")
+                        && it.subject().id().equals(plant.plant().id()));
     }
 
     private String title() {
@@ -100,11 +97,8 @@ final class SheetMaker {
         if (!lots.isEmpty()) {
             facts.add(Numbers.count(lots.size(), "lot of cuttings", "lots of cuttings"));
         }
-        facts.add(
-                Numbers.count(
-                        tasks.stream().filter(it -> it.state() == Task.State.OPEN).count(),
-                        "job",
-                        "jobs"));
+        facts.add(Numbers.count(
+                tasks.stream().filter(it -> it.state() == Task.State.OPEN).count(), "job", "jobs"));
         return facts;
     }
 
@@ -112,13 +106,12 @@ final class SheetMaker {
         if (scope.month().isPresent()) {
             return List.of();
         }
-        List<Crop> crops =
-                plants.stream()
-                        .map(it -> it.plant().crop())
-                        .distinct()
-                        .sorted()
-                        .map(ground.world().crops()::get)
-                        .toList();
+        List<Crop> crops = plants.stream()
+                .map(it -> it.plant().crop())
+                .distinct()
+                .sorted()
+                .map(ground.world().crops()::get)
+                .toList();
         return crops.isEmpty()
                 ? List.of()
                 : List.of(StageChart.of(ground, crops, ground.state().season()));

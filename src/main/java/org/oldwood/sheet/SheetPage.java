@@ -16,17 +16,11 @@ public final class SheetPage {
 
     /** The page. The same ground and scope give the same text. */
     public static String of(Ground ground, Scope scope) {
-        TemplateEngine engine =
-                TemplateEngine.createPrecompiled(
-                        null,
-                        ContentType.Html,
-                        SheetPage.class.getClassLoader(),
-                        SheetPage.class.getPackageName());
+        TemplateEngine engine = TemplateEngine.createPrecompiled(
+                null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName());
         StringOutput page = new StringOutput();
         engine.render(
-                "sheet.jte",
-                java.util.Map.of("sheet", new SheetMaker(ground, scope).make(), "style", style()),
-                page);
+                "sheet.jte", java.util.Map.of("sheet", new SheetMaker(ground, scope).make(), "style", style()), page);
         return withoutEmptyLines(page.toString());
     }
 

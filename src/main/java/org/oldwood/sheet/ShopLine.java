@@ -20,20 +20,13 @@ import org.oldwood.report.LedgerWords;
  * @param notRead figures behind the amount that were never read in print
  */
 record ShopLine(
-        String name,
-        String amount,
-        String day,
-        String dayWords,
-        String where,
-        boolean kept,
-        List<String> notRead) {
+        String name, String amount, String day, String dayWords, String where, boolean kept, List<String> notRead) {
 
     static ShopLine of(ShoppingList.Item item) {
         String packs = LedgerWords.packs(item.total());
         return new ShopLine(
                 item.total().name(),
-                LedgerWords.amount(item.total().amount(), item.total().unit())
-                        + (packs.isEmpty() ? "" : ", " + packs),
+                LedgerWords.amount(item.total().amount(), item.total().unit()) + (packs.isEmpty() ? "" : ", " + packs),
                 item.neededBy().toString(),
                 Dates.shortDay(item.neededBy()),
                 where(item),
@@ -45,11 +38,9 @@ record ShopLine(
         Map<String, Double> sums = new LinkedHashMap<>();
         item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
         return sums.entrySet().stream()
-                .map(
-                        each ->
-                                each.getKey()
-                                        + " "
-                                        + LedgerWords.amount(each.getValue(), item.total().unit()))
+                .map(each -> each.getKey()
+                        + " "
+                        + LedgerWords.amount(each.getValue(), item.total().unit()))
                 .collect(Collectors.joining(", "));
     }
 }

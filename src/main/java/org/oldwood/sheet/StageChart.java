@@ -18,8 +18,7 @@ final class StageChart {
         for (Crop crop : crops) {
             rows.add(row(ground, axis, crop, season));
         }
-        return Chart.of(
-                "Stages of growth", axis, axis.months(), ground.state().date(), List.copyOf(rows));
+        return Chart.of("Stages of growth", axis, axis.months(), ground.state().date(), List.copyOf(rows));
     }
 
     private static Chart.Row row(Ground ground, Axis axis, Crop crop, Season season) {
@@ -30,34 +29,31 @@ final class StageChart {
         StageDate leaf = ground.stages().date(crop, season, Stage.LEAF_FALL_BEGINS);
         StageDate bare = ground.stages().date(crop, season, Stage.LEAF_FALL_DONE);
         List<Mark> marks = new ArrayList<>();
-        for (StageDate[] pair :
-                new StageDate[][] {{bud, bud}, {flower, petals}, {ripe, ripe}, {leaf, bare}}) {
+        for (StageDate[] pair : new StageDate[][] {{bud, bud}, {flower, petals}, {ripe, ripe}, {leaf, bare}}) {
             maybe(axis, pair[0], pair[1], marks);
         }
         marks.add(Mark.on("bud", axis, bud.date()));
         marks.add(Mark.span("flower", axis, flower.date(), latest(flower, petals)));
         marks.add(Mark.on("ripe", axis, ripe.date()));
         marks.add(Mark.span("leaf", axis, leaf.date(), latest(leaf, bare)));
-        String words =
-                "buds "
-                        + in(bud, bud)
-                        + ", flower "
-                        + in(flower, petals)
-                        + ", ripe "
-                        + in(ripe, ripe)
-                        + ", leaf fall "
-                        + in(leaf, bare);
+        String words = "buds "
+                + in(bud, bud)
+                + ", flower "
+                + in(flower, petals)
+                + ", ripe "
+                + in(ripe, ripe)
+                + ", leaf fall "
+                + in(leaf, bare);
         return new Chart.Row("stages@" + crop.id(), "", first(crop.plural()), words, marks);
     }
 
     private static void maybe(Axis axis, StageDate from, StageDate to, List<Mark> marks) {
         if (from.plusMinusDays() + to.plusMinusDays() > 0) {
-            marks.add(
-                    Mark.span(
-                            "maybe",
-                            axis,
-                            from.date().minusDays(from.plusMinusDays()),
-                            latest(from, to).plusDays(to.plusMinusDays())));
+            marks.add(Mark.span(
+                    "maybe",
+                    axis,
+                    from.date().minusDays(from.plusMinusDays()),
+                    latest(from, to).plusDays(to.plusMinusDays())));
         }
     }
 
@@ -66,8 +62,7 @@ final class StageChart {
     }
 
     private static String in(StageDate from, StageDate to) {
-        return Days.span(from.date(), to.date())
-                + Days.give(Math.max(from.plusMinusDays(), to.plusMinusDays()));
+        return Days.span(from.date(), to.date()) + Days.give(Math.max(from.plusMinusDays(), to.plusMinusDays()));
     }
 
     private static String first(String words) {

@@ -31,9 +31,8 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
         for (List<Task> each : byKey.values()) {
             groups.add(new TaskGroup(each.get(0).rule(), bed(each.get(0)), each));
         }
-        groups.sort(
-                Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
-                        .thenComparing(group -> group.rule.id()));
+        groups.sort(Comparator.comparing((TaskGroup group) -> group.tasks.get(0).day())
+                .thenComparing(group -> group.rule.id()));
         return groups;
     }
 

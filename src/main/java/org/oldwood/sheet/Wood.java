@@ -86,12 +86,7 @@ record Wood(List<Age> ages, int each) {
             now.add(new Stroke((i < left ? "stem" : "out") + look, MARGIN + i * room));
         }
         return new Age(
-                label,
-                total,
-                out,
-                2 * MARGIN + (all - 1) * room,
-                List.copyOf(now),
-                List.copyOf(now.subList(0, left)));
+                label, total, out, 2 * MARGIN + (all - 1) * room, List.copyOf(now), List.copyOf(now.subList(0, left)));
     }
 
     boolean isEmpty() {

@@ -30,23 +30,21 @@ final class YearCharts {
         Map<String, List<TaskGroup>> byBed = new LinkedHashMap<>();
         byBed.put("", new ArrayList<>());
         ground.state().beds().keySet().forEach(id -> byBed.put(id, new ArrayList<>()));
-        for (TaskGroup group :
-                TaskGroup.of(tasks.stream().filter(it -> it.season().equals(season)).toList())) {
+        for (TaskGroup group : TaskGroup.of(
+                tasks.stream().filter(it -> it.season().equals(season)).toList())) {
             byBed.computeIfAbsent(group.bed(), id -> new ArrayList<>()).add(group);
         }
         List<Chart> charts = new ArrayList<>();
-        byBed.forEach(
-                (bed, groups) -> {
-                    if (!groups.isEmpty()) {
-                        charts.add(
-                                Chart.of(
-                                        title(ground, bed),
-                                        axis,
-                                        axis.months(),
-                                        ground.state().date(),
-                                        groups.stream().map(it -> row(axis, it)).toList()));
-                    }
-                });
+        byBed.forEach((bed, groups) -> {
+            if (!groups.isEmpty()) {
+                charts.add(Chart.of(
+                        title(ground, bed),
+                        axis,
+                        axis.months(),
+                        ground.state().date(),
+                        groups.stream().map(it -> row(axis, it)).toList()));
+            }
+        });
         return charts;
     }
 
@@ -102,7 +100,8 @@ final class YearCharts {
     }
 
     private static String several(TaskGroup group) {
-        long subjects = group.tasks().stream().map(it -> it.subject().id()).distinct().count();
+        long subjects =
+                group.tasks().stream().map(it -> it.subject().id()).distinct().count();
         return subjects > 1 ? Long.toString(subjects) : group.tasks().size() + " times";
     }
 
@@ -117,8 +116,7 @@ final class YearCharts {
             return windows.size() + " spans, " + Days.span(windows.get(0).first(), last);
         }
         List<String> parts = new ArrayList<>();
-        windows.forEach(
-                it -> parts.add(Days.span(it.first(), it.last()) + Days.give(it.plusMinusDays())));
+        windows.forEach(it -> parts.add(Days.span(it.first(), it.last()) + Days.give(it.plusMinusDays())));
         return String.join("; ", parts);
     }
 }

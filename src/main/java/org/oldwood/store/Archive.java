@@ -64,11 +64,7 @@ public final class Archive {
             if (Files.isRegularFile(file) && Files.mismatch(fresh, file) < 0) {
                 return false;
             }
-            Files.move(
-                    fresh,
-                    file,
-                    StandardCopyOption.REPLACE_EXISTING,
-                    StandardCopyOption.ATOMIC_MOVE);
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             Journal.syncFolder(file);
             return true;
         } finally {
@@ -86,8 +82,7 @@ public final class Archive {
         return all;
     }
 
-    private static void put(OutputStream out, Map<String, byte[]> all, LocalDateTime dated)
-            throws IOException {
+    private static void put(OutputStream out, Map<String, byte[]> all, LocalDateTime dated) throws IOException {
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
             zip.setMethod(ZipOutputStream.STORED);
             for (Map.Entry<String, byte[]> one : all.entrySet()) {
@@ -118,8 +113,7 @@ public final class Archive {
                 }
                 try (InputStream in = zip.getInputStream(entry)) {
                     if (!MessageDigest.isEqual(in.readAllBytes(), one.getValue())) {
-                        throw new IOException(
-                                fresh + " does not hold " + one.getKey() + " as it is");
+                        throw new IOException(fresh + " does not hold " + one.getKey() + " as it is");
                     }
                 }
             }

@@ -43,8 +43,7 @@ final class Bundle {
     private static @Nullable Packed packed() {
         Path beside = Path.of(System.getProperty(BESIDE, ""));
         try {
-            Packed packed =
-                    Files.isRegularFile(beside) ? Packed.of(Files.readAllBytes(beside)) : null;
+            Packed packed = Files.isRegularFile(beside) ? Packed.of(Files.readAllBytes(beside)) : null;
             return packed == null ? packedInside() : packed;
         } catch (IOException e) {
             return packedInside();
@@ -60,7 +59,8 @@ final class Bundle {
     }
 
     /** A document, {@code rules/pruning.json}; null where there is none, or it is not JSON. */
-    @Nullable Json read(String name, Problems problems) {
+    @Nullable
+    Json read(String name, Problems problems) {
         if (packed != null) {
             return packed.read(name);
         }
@@ -72,7 +72,8 @@ final class Bundle {
     }
 
     /** The bytes of a JSON file, {@code rules/pruning.json}; null where there is none. */
-    @Nullable InputStream open(String name) throws IOException {
+    @Nullable
+    InputStream open(String name) throws IOException {
         if (root == null || !isPlain(name)) {
             return Bundle.class.getResourceAsStream(ROOT + name);
         }

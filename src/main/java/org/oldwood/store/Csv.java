@@ -83,11 +83,7 @@ public record Csv(List<String> columns, List<Row> rows) {
             problems.add(
                     "too-many-cells",
                     place,
-                    "has "
-                            + line.cells.size()
-                            + " cells, but there are "
-                            + columns.size()
-                            + " columns",
+                    "has " + line.cells.size() + " cells, but there are " + columns.size() + " columns",
                     "Put a cell that holds a comma in double quotes: \"1=5,2=4\"");
         }
         return new Row(place, cells);

@@ -105,8 +105,7 @@ public final class Documents {
     private Fields bundledFields(String name) {
         return Fields.of(
                 Optional.ofNullable(bundle.read(name, problems))
-                        .orElseThrow(
-                                () -> new IllegalStateException("no bundled document " + name)),
+                        .orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
                 problems);
     }
 
@@ -117,16 +116,11 @@ public final class Documents {
         try (Stream<Path> files = Files.list(folder.resolve(kind))) {
             return files.map(path -> path.getFileName().toString())
                     .filter(file -> !file.startsWith(".") && !file.equals("index.json"))
-                    .map(
-                            file ->
-                                    file.endsWith(".json")
-                                            ? file.substring(0, file.length() - 5)
-                                            : file)
+                    .map(file -> file.endsWith(".json") ? file.substring(0, file.length() - 5) : file)
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            problems.add(
-                    "unreadable-folder", Place.of(kind), "cannot be listed: " + e.getMessage(), "");
+            problems.add("unreadable-folder", Place.of(kind), "cannot be listed: " + e.getMessage(), "");
             return List.of();
         }
     }
@@ -146,12 +140,8 @@ public final class Documents {
 
     /** Names are made from words of users' files, which must not lead to other places. */
     private static boolean staysInside(String name) {
-        boolean hasStrange =
-                name.chars().anyMatch(c -> c < ' ' || c == '\\' || c == ':' || c == 0x7F);
-        return !hasStrange
-                && !name.startsWith("/")
-                && !("/" + name + "/").contains("/../")
-                && !name.contains("//");
+        boolean hasStrange = name.chars().anyMatch(c -> c < ' ' || c == '\\' || c == ':' || c == 0x7F);
+        return !hasStrange && !name.startsWith("/") && !("/" + name + "/").contains("/../") && !name.contains("//");
     }
 
     private Optional<Json> readOwn(Path own, String name) {

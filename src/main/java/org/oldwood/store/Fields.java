@@ -26,11 +26,7 @@ public final class Fields extends KeysAsked {
             return new Fields(object, problems);
         }
         Fields none = new Fields(new Json.Obj(value.place(), Map.of()), problems);
-        none.wrong(
-                value.place(),
-                "not-an-object",
-                "must be an object {…} but is " + value.shown(),
-                "");
+        none.wrong(value.place(), "not-an-object", "must be an object {…} but is " + value.shown(), "");
         return none;
     }
 
@@ -85,12 +81,7 @@ public final class Fields extends KeysAsked {
         wrong(
                 value.place(),
                 "number-out-of-range",
-                "must be a number from "
-                        + plain(least)
-                        + " to "
-                        + plain(most)
-                        + " but is "
-                        + value.shown(),
+                "must be a number from " + plain(least) + " to " + plain(most) + " but is " + value.shown(),
                 "Write for example: \"" + key + "\": " + plain(Math.max(least, Math.min(most, 1))));
         return OptionalDouble.of(least);
     }
@@ -119,18 +110,13 @@ public final class Fields extends KeysAsked {
         if (value instanceof Json.Bool bool) {
             return bool.value();
         }
-        wrong(
-                value.place(),
-                "not-true-or-false",
-                "must be true or false but is " + value.shown(),
-                "");
+        wrong(value.place(), "not-true-or-false", "must be true or false but is " + value.shown(), "");
         return otherwise;
     }
 
     /** An ISO date that must be there. */
     public LocalDate date(String key) {
-        return optionalDate(key)
-                .orElseGet(() -> missing(key, "a date such as 2026-11-20", LocalDate.EPOCH));
+        return optionalDate(key).orElseGet(() -> missing(key, "a date such as 2026-11-20", LocalDate.EPOCH));
     }
 
     public Optional<LocalDate> optionalDate(String key) {
@@ -156,8 +142,7 @@ public final class Fields extends KeysAsked {
     /** One of the {@code allowed} words; must be there. */
     public String oneOf(String key, List<String> allowed) {
         return optionalOneOf(key, allowed)
-                .orElseGet(
-                        () -> missing(key, "one of " + String.join(", ", allowed), allowed.get(0)));
+                .orElseGet(() -> missing(key, "one of " + String.join(", ", allowed), allowed.get(0)));
     }
 
     public Optional<String> optionalOneOf(String key, List<String> allowed) {
@@ -166,11 +151,7 @@ public final class Fields extends KeysAsked {
             wrong(
                     at(key),
                     "unknown-word",
-                    "must be one of "
-                            + String.join(", ", allowed)
-                            + " but is \""
-                            + value.get()
-                            + "\"",
+                    "must be one of " + String.join(", ", allowed) + " but is \"" + value.get() + "\"",
                     Nearest.hint(value.get(), allowed));
             return Optional.of(allowed.get(0));
         }
@@ -190,12 +171,11 @@ public final class Fields extends KeysAsked {
 
     /** The object under a key, if the key is there. */
     public Optional<Fields> object(String key) {
-        return raw(key).map(
-                        value -> {
-                            Fields fields = of(value, problems);
-                            ok &= fields.ok;
-                            return fields;
-                        });
+        return raw(key).map(value -> {
+            Fields fields = of(value, problems);
+            ok &= fields.ok;
+            return fields;
+        });
     }
 
     /** The texts of a list, or one text alone; empty where the key is absent. */
@@ -233,14 +213,12 @@ public final class Fields extends KeysAsked {
      */
     public Map<String, Integer> counts(String key, int least, int most) {
         Map<String, Integer> all = new LinkedHashMap<>();
-        object(key)
-                .ifPresent(
-                        inner -> {
-                            for (String name : inner.keys()) {
-                                all.put(name, inner.count(name, least, most));
-                            }
-                            ok &= inner.ok;
-                        });
+        object(key).ifPresent(inner -> {
+            for (String name : inner.keys()) {
+                all.put(name, inner.count(name, least, most));
+            }
+            ok &= inner.ok;
+        });
         return all;
     }
 

@@ -41,11 +41,7 @@ public final class IsoDate {
     public static MonthDay monthDay(String text) {
         int month = text.length() == 5 ? digits(text, 0, 2) : -1;
         int day = text.length() == 5 ? digits(text, 3, 5) : -1;
-        if (month < 1
-                || month > 12
-                || day < 1
-                || day > Month.of(month).maxLength()
-                || text.charAt(2) != '-') {
+        if (month < 1 || month > 12 || day < 1 || day > Month.of(month).maxLength() || text.charAt(2) != '-') {
             return MonthDay.parse("--" + text);
         }
         return MonthDay.of(month, day);

@@ -61,12 +61,12 @@ public final class Journal {
             return new Contents(lines, Optional.empty());
         }
         Line last = lines.line(number + 1, start, bytes.length);
-        boolean whole = JsonReader.readLine(last.text, "", last.number, new Problems()).isPresent();
+        boolean whole =
+                JsonReader.readLine(last.text, "", last.number, new Problems()).isPresent();
         if (whole) {
             lines.add(number + 1, start, bytes.length);
         }
-        return new Contents(
-                lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
+        return new Contents(lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
     }
 
     private static int lineEnd(byte[] bytes, int from) {
@@ -97,8 +97,7 @@ public final class Journal {
      * @throws RecordException where another program holds the lock for more than five seconds
      */
     public Writing begin() throws IOException {
-        FileChannel channel =
-                FileChannel.open(lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel channel = FileChannel.open(lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             return new Writing(channel, lock(channel));
         } catch (IOException | RuntimeException e) {
@@ -141,16 +140,14 @@ public final class Journal {
             }
             pause();
         }
-        throw new RecordException(
-                new Problem(
-                        "busy",
-                        Place.of(String.valueOf(file.getFileName())),
-                        "is being written by another program",
-                        "Wait until that one has finished, then give the command again."));
+        throw new RecordException(new Problem(
+                "busy",
+                Place.of(String.valueOf(file.getFileName())),
+                "is being written by another program",
+                "Wait until that one has finished, then give the command again."));
     }
 
-    private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel)
-            throws IOException {
+    private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel) throws IOException {
         try {
             return channel.tryLock();
         } catch (OverlappingFileLockException e) {
@@ -169,15 +166,9 @@ public final class Journal {
     private void appendLocked(List<String> lines) throws IOException {
         boolean fresh = !Files.exists(file);
         try (FileChannel channel =
-                FileChannel.open(
-                        file,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.READ,
-                        StandardOpenOption.WRITE)) {
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             long end = mendTail(channel);
-            ByteBuffer bytes =
-                    ByteBuffer.wrap(
-                            (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+            ByteBuffer bytes = ByteBuffer.wrap((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
             try {
                 write(channel, bytes, end);
             } catch (IOException e) {
@@ -233,8 +224,7 @@ public final class Journal {
         for (int i = 2; Files.exists(aside); i++) {
             aside = file.resolveSibling(file.getFileName() + ".torn-line-" + line + "-" + i);
         }
-        try (FileChannel channel =
-                FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             write(channel, ByteBuffer.wrap(torn), 0);
         }
         syncFolder(aside);

@@ -50,8 +50,7 @@ public final class JournalLines extends AbstractList<Journal.Line> implements Ra
     /** The line from {@code start} to before {@code end}, without a carriage return at its end. */
     Journal.Line line(int number, int start, int end) {
         int last = last(start, end);
-        return new Journal.Line(
-                number, new String(bytes, start, last - start, StandardCharsets.UTF_8));
+        return new Journal.Line(number, new String(bytes, start, last - start, StandardCharsets.UTF_8));
     }
 
     private int last(int start, int end) {
@@ -64,7 +63,8 @@ public final class JournalLines extends AbstractList<Journal.Line> implements Ra
     }
 
     /** The value of a line, if it is a plain one. */
-    @Nullable Json read(int position, PlainLines plain) {
+    @Nullable
+    Json read(int position, PlainLines plain) {
         int place = position * EACH;
         int start = places[place + 1];
         return plain.read(places[place], start, last(start, places[place + 2]));

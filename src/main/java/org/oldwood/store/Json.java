@@ -28,9 +28,7 @@ public sealed interface Json {
     /** The value as a person would write it, shortened, for a message. */
     default String shown() {
         if (this instanceof Text text) {
-            return '"'
-                    + (text.value.length() > 40 ? text.value.substring(0, 40) + "…" : text.value)
-                    + '"';
+            return '"' + (text.value.length() > 40 ? text.value.substring(0, 40) + "…" : text.value) + '"';
         }
         if (this instanceof Num num) {
             return num.written;

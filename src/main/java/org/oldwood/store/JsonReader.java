@@ -21,15 +21,13 @@ import java.util.Optional;
  * MB.
  */
 public final class JsonReader {
-    private static final JsonFactory FACTORY =
-            new JsonFactoryBuilder()
-                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                    .streamReadConstraints(
-                            StreamReadConstraints.builder()
-                                    .maxNestingDepth(100)
-                                    .maxStringLength(1_000_000)
-                                    .build())
-                    .build();
+    private static final JsonFactory FACTORY = new JsonFactoryBuilder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(100)
+                    .maxStringLength(1_000_000)
+                    .build())
+            .build();
 
     private final JsonParser parser;
     private final String file;
@@ -40,8 +38,7 @@ public final class JsonReader {
         this(parser, file, lineOffset, Optional.empty());
     }
 
-    private JsonReader(
-            JsonParser parser, String file, int lineOffset, Optional<Map<String, String>> words) {
+    private JsonReader(JsonParser parser, String file, int lineOffset, Optional<Map<String, String>> words) {
         this.parser = parser;
         this.file = file;
         this.lineOffset = lineOffset;
@@ -49,8 +46,7 @@ public final class JsonReader {
     }
 
     /** Reads a whole file; a problem is added and nothing returned where it is not JSON. */
-    public static Optional<Json> read(InputStream in, String file, Problems problems)
-            throws IOException {
+    public static Optional<Json> read(InputStream in, String file, Problems problems) throws IOException {
         try (JsonParser parser = FACTORY.createParser(in)) {
             return new JsonReader(parser, file, 0).whole(problems);
         }
@@ -72,8 +68,7 @@ public final class JsonReader {
     public static Optional<Json> readLine(
             Journal.Line line, String file, Map<String, String> words, Problems problems) {
         try (JsonParser parser = FACTORY.createParser(line.text())) {
-            return new JsonReader(parser, file, line.number() - 1, Optional.of(words))
-                    .whole(problems);
+            return new JsonReader(parser, file, line.number() - 1, Optional.of(words)).whole(problems);
         } catch (IOException e) {
             throw new IllegalStateException("a string cannot fail to be read", e);
         }
@@ -90,8 +85,7 @@ public final class JsonReader {
     private Optional<Json> whole(Problems problems) throws IOException {
         try {
             if (parser.nextToken() == null) {
-                problems.add(
-                        "empty-file", Place.of(file), "holds nothing", "Write a JSON object: {…}");
+                problems.add("empty-file", Place.of(file), "holds nothing", "Write a JSON object: {…}");
                 return Optional.empty();
             }
             Json value = value(here());
@@ -144,7 +138,7 @@ public final class JsonReader {
             case START_ARRAY -> array(place);
             case VALUE_STRING -> new Json.Text(place, kept(parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                    new Json.Num(place, parser.getDoubleValue(), kept(parser.getText()));
+                new Json.Num(place, parser.getDoubleValue(), kept(parser.getText()));
             case VALUE_TRUE -> new Json.Bool(place, true);
             case VALUE_FALSE -> new Json.Bool(place, false);
             default -> new Json.Nothing(place);

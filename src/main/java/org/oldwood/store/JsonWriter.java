@@ -18,8 +18,7 @@ import java.util.Collection;
 public final class JsonWriter {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final Separators COLONS =
-            Separators.createDefaultInstance()
-                    .withObjectFieldValueSpacing(Separators.Spacing.AFTER);
+            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
     private final JsonGenerator out;
 
     private JsonWriter(JsonGenerator out) {
@@ -31,11 +30,10 @@ public final class JsonWriter {
         try {
             JsonGenerator out = FACTORY.createGenerator(writer);
             DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-            out.setPrettyPrinter(
-                    new DefaultPrettyPrinter()
-                            .withSeparators(COLONS)
-                            .withObjectIndenter(lines)
-                            .withArrayIndenter(lines));
+            out.setPrettyPrinter(new DefaultPrettyPrinter()
+                    .withSeparators(COLONS)
+                    .withObjectIndenter(lines)
+                    .withArrayIndenter(lines));
             return new JsonWriter(out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -111,11 +109,10 @@ public final class JsonWriter {
 
     /** A number; a whole one is written without a point. */
     public JsonWriter put(String key, double value) {
-        return step(
-                () -> {
-                    out.writeFieldName(key);
-                    out.writeNumber(Fields.plain(value));
-                });
+        return step(() -> {
+            out.writeFieldName(key);
+            out.writeNumber(Fields.plain(value));
+        });
     }
 
     public JsonWriter put(String key, Collection<String> values) {

@@ -22,8 +22,7 @@ abstract class KeysAsked {
     KeysAsked(Json.Obj object, Problems problems) {
         this.object = object;
         this.problems = problems;
-        this.few =
-                object.members() instanceof Members members && members.isSmall() ? members : null;
+        this.few = object.members() instanceof Members members && members.isSmall() ? members : null;
     }
 
     public final Place place() {

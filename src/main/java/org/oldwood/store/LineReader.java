@@ -28,8 +28,6 @@ public final class LineReader {
     /** The value of a line, whose position counts from 0; nothing where it is not JSON. */
     public Optional<Json> read(int position) {
         Json value = lines.read(position, plain);
-        return value != null
-                ? Optional.of(value)
-                : JsonReader.readLine(lines.get(position), file, words, problems);
+        return value != null ? Optional.of(value) : JsonReader.readLine(lines.get(position), file, words, problems);
     }
 }

@@ -11,13 +11,10 @@ public final class Nearest {
     public static String hint(String seen, Collection<String> known) {
         return to(seen, known)
                 .map(word -> "Did you mean \"" + word + "\"?")
-                .orElseGet(
-                        () ->
-                                known.isEmpty()
-                                        ? ""
-                                        : "Known here: "
-                                                + String.join(
-                                                        ", ", known.stream().sorted().toList()));
+                .orElseGet(() -> known.isEmpty()
+                        ? ""
+                        : "Known here: "
+                                + String.join(", ", known.stream().sorted().toList()));
     }
 
     /** The nearest of {@code known}, if one is at most a third of its letters away. */

@@ -45,9 +45,7 @@ final class Packed {
         at += 2;
         for (int i = 0; i < count; i++) {
             int length = small(at);
-            documents.put(
-                    new String(bytes, at + 2, length, StandardCharsets.ISO_8859_1),
-                    number(at + 2 + length));
+            documents.put(new String(bytes, at + 2, length, StandardCharsets.ISO_8859_1), number(at + 2 + length));
             at += 6 + length;
         }
     }
@@ -55,13 +53,13 @@ final class Packed {
     /** What was packed; null where that is not what these are, or not all of it. */
     static @Nullable Packed of(byte[] bytes) {
         ByteBuffer head = ByteBuffer.wrap(bytes);
-        boolean isWhole =
-                bytes.length >= HEAD && head.getInt(0) == MARK && head.getInt(12) == bytes.length;
+        boolean isWhole = bytes.length >= HEAD && head.getInt(0) == MARK && head.getInt(12) == bytes.length;
         return isWhole ? new Packed(bytes) : null;
     }
 
     /** The document of that name; null where there is none. */
-    @Nullable Json read(String name) {
+    @Nullable
+    Json read(String name) {
         Integer at = documents.get(name);
         return at == null ? null : value(at, Place.of(name, line(at), column(at), ""));
     }
@@ -81,8 +79,7 @@ final class Packed {
         return switch (bytes[at]) {
             case TEXT -> new Json.Text(place, text(value));
             case LATIN_TEXT -> new Json.Text(place, latin(value));
-            case NUMBER ->
-                    new Json.Num(place, Double.longBitsToDouble(bits(value)), latin(value + 8));
+            case NUMBER -> new Json.Num(place, Double.longBitsToDouble(bits(value)), latin(value + 8));
             case TRUE -> new Json.Bool(place, true);
             case FALSE -> new Json.Bool(place, false);
             case NOTHING -> new Json.Nothing(place);
@@ -125,10 +122,7 @@ final class Packed {
 
     /** A number of four octets. */
     int number(int at) {
-        return bytes[at] << 24
-                | (bytes[at + 1] & 0xFF) << 16
-                | (bytes[at + 2] & 0xFF) << 8
-                | (bytes[at + 3] & 0xFF);
+        return bytes[at] << 24 | (bytes[at + 1] & 0xFF) << 16 | (bytes[at + 2] & 0xFF) << 8 | (bytes[at + 3] & 0xFF);
     }
 
     private long bits(int at) {

@@ -55,7 +55,9 @@ public final class Packing {
 
     private static List<Path> documents(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -86,11 +88,10 @@ public final class Packing {
         }
         out.putInt(8, out.position());
         small(documents.size());
-        documents.forEach(
-                (name, at) -> {
-                    text(name);
-                    number(at);
-                });
+        documents.forEach((name, at) -> {
+            text(name);
+            number(at);
+        });
         out.putInt(0, Packed.MARK).putInt(12, out.position());
         return Arrays.copyOf(out.array(), out.position());
     }

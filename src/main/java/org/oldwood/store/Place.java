@@ -103,9 +103,7 @@ public sealed class Place {
     }
 
     private Place inside(Object step, int line, int column) {
-        return line == line()
-                ? new Place(this, step, column)
-                : new OnLine(this, step, line, column);
+        return line == line() ? new Place(this, step, column) : new OnLine(this, step, line, column);
     }
 
     @Override

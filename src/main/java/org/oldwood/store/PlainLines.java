@@ -40,7 +40,8 @@ final class PlainLines {
     }
 
     /** The line from {@code start} to before {@code end}; nothing where it is not plain. */
-    @Nullable Json read(int line, int start, int end) {
+    @Nullable
+    Json read(int line, int start, int end) {
         if (end - start > LONGEST || !isPlainText(start, end)) {
             return null;
         }
@@ -88,16 +89,13 @@ final class PlainLines {
         return new Json.Obj(place, members.take());
     }
 
-    private @Nullable Json value(
-            JsonParser parser, JsonToken token, Place place, String key, int level)
+    private @Nullable Json value(JsonParser parser, JsonToken token, Place place, String key, int level)
             throws IOException {
         return switch (token) {
             case START_OBJECT -> object(parser, place, level + 1);
-            case VALUE_STRING ->
-                    new Json.Text(
-                            place, key.equals("id") ? parser.getText() : kept(parser.getText()));
+            case VALUE_STRING -> new Json.Text(place, key.equals("id") ? parser.getText() : kept(parser.getText()));
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                    new Json.Num(place, parser.getDoubleValue(), kept(parser.getText()));
+                new Json.Num(place, parser.getDoubleValue(), kept(parser.getText()));
             default -> null;
         };
     }

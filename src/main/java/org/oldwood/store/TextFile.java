@@ -18,11 +18,7 @@ public final class TextFile {
         Path fresh = file.resolveSibling("." + file.getFileName() + ".new");
         try {
             put(fresh, ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)));
-            Files.move(
-                    fresh,
-                    file,
-                    StandardCopyOption.REPLACE_EXISTING,
-                    StandardCopyOption.ATOMIC_MOVE);
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(fresh);
         }
@@ -30,12 +26,8 @@ public final class TextFile {
     }
 
     private static void put(Path fresh, ByteBuffer bytes) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(
-                        fresh,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.TRUNCATE_EXISTING,
-                        StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(
+                fresh, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
             while (bytes.hasRemaining()) {
                 channel.write(bytes);
             }

@@ -19,24 +19,18 @@ import org.oldwood.garden.EntryKind;
  * @param remarks what was taken for granted, for people
  */
 public record BedAccount(
-        BedState state,
-        BedSoil soil,
-        WaterDays days,
-        LocalDate today,
-        double rainSpread,
-        List<String> remarks) {
+        BedState state, BedSoil soil, WaterDays days, LocalDate today, double rainSpread, List<String> remarks) {
     public BedAccount {
         remarks = List.copyOf(remarks);
     }
 
-    static BedAccount of(
-            BedState state, BedSoil soil, CropCurves curves, WaterData data, LocalDate today) {
+    static BedAccount of(BedState state, BedSoil soil, CropCurves curves, WaterData data, LocalDate today) {
         WeatherSeries weather = curves.weather();
         WaterFigures figures = data.figures();
-        double shade = Demand.shadeFactor(state.bed().shade(), figures.figure("shadeCut").is());
+        double shade = Demand.shadeFactor(
+                state.bed().shade(), figures.figure("shadeCut").is());
         double[] coefficient =
-                BedDemand.series(
-                        curves, soil.plantings(), Mulch.of(figures), laid(state, weather), shade);
+                BedDemand.series(curves, soil.plantings(), Mulch.of(figures), laid(state, weather), shade);
         BedEvents events = new BedEvents();
         List<String> remarks = new ArrayList<>(soil.remarks());
         Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
@@ -50,20 +44,17 @@ public record BedAccount(
         List<BedDemand.Laid> laid = new ArrayList<>();
         for (Entry entry : state.entries()) {
             if (entry.kind() == EntryKind.MULCHED) {
-                laid.add(
-                        new BedDemand.Laid(
-                                weather.index(entry.date()), entry.number("depthCm").orElse(0)));
+                laid.add(new BedDemand.Laid(
+                        weather.index(entry.date()), entry.number("depthCm").orElse(0)));
             }
         }
         return laid;
     }
 
-    private static void notes(
-            BedState state, BedSoil soil, WeatherSeries weather, WaterData data, BedEvents events) {
+    private static void notes(BedState state, BedSoil soil, WeatherSeries weather, WaterData data, BedEvents events) {
         for (Entry entry : state.entries()) {
             if (entry.kind() == EntryKind.MOISTURE) {
-                note(entry, soil, data)
-                        .ifPresent(note -> events.note(weather.index(entry.date()), note));
+                note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note));
             }
         }
     }
@@ -73,18 +64,17 @@ public record BedAccount(
         double spread = data.figures().figure("accountSpread").is();
         if (entry.number("percent").isPresent()) {
             double held = soil.soil().heldShare(entry.number("percent").getAsDouble() / 100);
-            double probe = data.figures().figure("probeSpread").is() / soil.soil().availableShare();
+            double probe =
+                    data.figures().figure("probeSpread").is() / soil.soil().availableShare();
             return Optional.of(MoistureNote.weighed(held, probe, spread));
         }
         double hand = data.figures().figure("feelSpread").is();
         return entry.text("feel")
                 .flatMap(word -> data.soils().guide(soil.soil()).find(word))
-                .map(
-                        one -> {
-                            double width = MoistureNote.spreadOfClass(one.high() - one.low());
-                            return MoistureNote.weighed(
-                                    one.middle(), Math.hypot(hand, width), spread);
-                        });
+                .map(one -> {
+                    double width = MoistureNote.spreadOfClass(one.high() - one.low());
+                    return MoistureNote.weighed(one.middle(), Math.hypot(hand, width), spread);
+                });
     }
 
     /** The day's place in the account, held to the days it covers. */
@@ -139,8 +129,8 @@ public record BedAccount(
 
     /** What refills it once the water that is drawn easily is gone, at a demand of 5 mm a day. */
     public Dose refillWhenShort() {
-        double ready =
-                RootZone.readilyAvailable(soil.water().totalAvailableMm(), soil.water().fraction());
+        double ready = RootZone.readilyAvailable(
+                soil.water().totalAvailableMm(), soil.water().fraction());
         return Dose.toRefill(ready, soil.groundM2(), soil.plants());
     }
 

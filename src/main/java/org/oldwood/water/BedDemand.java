@@ -39,11 +39,7 @@ public final class BedDemand {
      * @param shadeFactor share of the demand that the bed's light leaves
      */
     public static double[] series(
-            CropCurves curves,
-            List<Planting> plantings,
-            Mulch mulch,
-            List<Laid> laid,
-            double shadeFactor) {
+            CropCurves curves, List<Planting> plantings, Mulch mulch, List<Laid> laid, double shadeFactor) {
         double[] sum = new double[curves.weather().days()];
         double[] open = open(sum.length, mulch, laid);
         double weights = plantings.stream().mapToDouble(Planting::weight).sum();
@@ -53,8 +49,7 @@ public final class BedDemand {
         return sum;
     }
 
-    private static void add(
-            double[] sum, CropCurves curves, Planting one, double[] open, double share) {
+    private static void add(double[] sum, CropCurves curves, Planting one, double[] open, double share) {
         CropCurves.Curve curve = curves.of(one.crop(), one.water());
         int season = Integer.MIN_VALUE;
         double cover = 1;
@@ -63,14 +58,7 @@ public final class BedDemand {
                 season = curves.seasonYear(day);
                 cover = season < one.firstSeason() ? 0 : cover(one, season);
             }
-            sum[day] +=
-                    share
-                            * Demand.coefficient(
-                                    cover,
-                                    open[day],
-                                    curve.single[day],
-                                    curve.basal[day],
-                                    curve.bare);
+            sum[day] += share * Demand.coefficient(cover, open[day], curve.single[day], curve.basal[day], curve.bare);
         }
     }
 

@@ -31,8 +31,7 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
 
     /** Whether the ground ends before the roots would. */
     public boolean isShallowerThan(double wantedM) {
-        return bed.rootableDepthCm().isPresent()
-                && bed.rootableDepthCm().getAsDouble() / 100 < wantedM;
+        return bed.rootableDepthCm().isPresent() && bed.rootableDepthCm().getAsDouble() / 100 < wantedM;
     }
 
     /**
@@ -53,21 +52,19 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
         Soil otherwise = soils.whenNotKnown();
         if (bed.texture().isEmpty()) {
-            remarks.add(
-                    "the texture of the soil is not recorded, so "
-                            + otherwise.name()
-                            + " is taken: add \"texture\" to the bed in garden.json");
+            remarks.add("the texture of the soil is not recorded, so "
+                    + otherwise.name()
+                    + " is taken: add \"texture\" to the bed in garden.json");
             return otherwise;
         }
         Soil found = soils.find(bed.texture().get()).orElse(otherwise);
         if (!found.id().equals(bed.texture().get())) {
-            remarks.add(
-                    "no water figures are known for texture \""
-                            + bed.texture().get()
-                            + "\", so "
-                            + otherwise.name()
-                            + " is taken; known are "
-                            + String.join(", ", soils.ids()));
+            remarks.add("no water figures are known for texture \""
+                    + bed.texture().get()
+                    + "\", so "
+                    + otherwise.name()
+                    + " is taken; known are "
+                    + String.join(", ", soils.ids()));
         }
         return found;
     }
@@ -79,11 +76,10 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
         Bed.Roof roof = bed.roof().get();
         Surfaces.Surface surface = surfaces.find(roof.surface()).orElse(null);
         if (surface == null) {
-            remarks.add(
-                    "no run-off is known for a roof of \""
-                            + roof.surface()
-                            + "\", so it is left out; known are "
-                            + String.join(", ", surfaces.ids()));
+            remarks.add("no run-off is known for a roof of \""
+                    + roof.surface()
+                    + "\", so it is left out; known are "
+                    + String.join(", ", surfaces.ids()));
             return RoofWater.NONE;
         }
         return surfaces.roof(surface, roof.areaM2());

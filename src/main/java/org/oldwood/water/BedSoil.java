@@ -54,7 +54,8 @@ public record BedSoil(
     static double groundM2(PlantState plant, WaterFigures figures) {
         double radius = figures.figure("rootRadius").is();
         return plant.plant().lengthM().isPresent()
-                ? plant.plant().lengthM().getAsDouble() * figures.figure("rowWidth").is()
+                ? plant.plant().lengthM().getAsDouble()
+                        * figures.figure("rowWidth").is()
                 : plant.plant().bushes() * Math.PI * radius * radius;
     }
 

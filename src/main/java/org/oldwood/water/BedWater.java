@@ -10,8 +10,7 @@ package org.oldwood.water;
  * @param roof the roof that sheds onto it
  * @param competing share of what is drawn from the bed that goes to roots of neighbours, 0 to 0.9
  */
-public record BedWater(
-        double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
+public record BedWater(double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
     /** Beyond this share a bed is the neighbour's. */
     public static final double MOST_COMPETING = 0.9;
 
@@ -28,8 +27,7 @@ public record BedWater(
         }
         if (!(competing >= 0 && competing <= MOST_COMPETING)) {
             throw new IllegalArgumentException(
-                    "the share that competing roots take must be from 0 to 0.9 but is "
-                            + competing);
+                    "the share that competing roots take must be from 0 to 0.9 but is " + competing);
         }
     }
 

@@ -56,8 +56,6 @@ public record CropCoefficient(double initial, double mid, double end) {
         double byHumidity = 0.004 * (Math.max(20, Math.min(80, rhMin)) - TABLE_LOWEST_HUMIDITY);
         double change = (byWind - byHumidity) * Math.pow(heightM / 3, 0.3);
         return new CropCoefficient(
-                initial,
-                mid >= LEAST_ADJUSTED ? mid + change : mid,
-                end >= LEAST_ADJUSTED ? end + change : end);
+                initial, mid >= LEAST_ADJUSTED ? mid + change : mid, end >= LEAST_ADJUSTED ? end + change : end);
     }
 }

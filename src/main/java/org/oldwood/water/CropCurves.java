@@ -89,11 +89,10 @@ public final class CropCurves {
     }
 
     private Curve curve(Crop crop, CropWater water) {
-        Curve curve =
-                new Curve(
-                        weather.days(),
-                        water.group().single().initial(),
-                        water.group().basal().initial());
+        Curve curve = new Curve(
+                weather.days(),
+                water.group().single().initial(),
+                water.group().basal().initial());
         Season season = Season.containing(weather.first(), hemisphere).plus(-1);
         Season last = Season.containing(weather.last(), hemisphere);
         for (; season.compareTo(last) <= 0; season = season.plus(1)) {
@@ -118,7 +117,9 @@ public final class CropCurves {
 
     private CropCoefficient inWind(CropCoefficient table, CropWater water) {
         return table.adjusted(
-                wind, CropCoefficient.TABLE_LOWEST_HUMIDITY, water.group().heightM().is());
+                wind,
+                CropCoefficient.TABLE_LOWEST_HUMIDITY,
+                water.group().heightM().is());
     }
 
     /** Stages of a freak season may overlap; a phase is then a day long. */

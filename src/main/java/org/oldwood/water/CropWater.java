@@ -45,8 +45,7 @@ public record CropWater(
     }
 
     /** A time of the year with its reason. Both ends are included. */
-    public record Period(
-            String name, StageDay from, StageDay to, String why, List<String> sources) {
+    public record Period(String name, StageDay from, StageDay to, String why, List<String> sources) {
         public Period {
             sources = List.copyOf(sources);
         }
@@ -73,21 +72,20 @@ public record CropWater(
     private static CropWater read(Fields fields, WaterFigures figures) {
         fields.count("format", 1, 1);
         Fields growth = Parts.must(fields, "growth");
-        CropWater water =
-                new CropWater(
-                        figures.group(fields.text("coefficients")),
-                        StageDay.read(growth, "begins"),
-                        StageDay.read(growth, "fullLeaf"),
-                        StageDay.read(growth, "declines"),
-                        StageDay.read(growth, "ends"),
-                        Figure.read(fields, "rootDepth"),
-                        Figure.read(fields, "yearsToFullRoots"),
-                        cover(Parts.must(fields, "coverByYear")),
-                        Figure.read(fields, "weeklyNeed"),
-                        periods(fields.objects("critical")),
-                        standsWet(Parts.must(fields, "standsWet")),
-                        Figure.optional(fields, "trialDeficit"),
-                        fields.object("splits").map(one -> period("ripe fruit", one)));
+        CropWater water = new CropWater(
+                figures.group(fields.text("coefficients")),
+                StageDay.read(growth, "begins"),
+                StageDay.read(growth, "fullLeaf"),
+                StageDay.read(growth, "declines"),
+                StageDay.read(growth, "ends"),
+                Figure.read(fields, "rootDepth"),
+                Figure.read(fields, "yearsToFullRoots"),
+                cover(Parts.must(fields, "coverByYear")),
+                Figure.read(fields, "weeklyNeed"),
+                periods(fields.objects("critical")),
+                standsWet(Parts.must(fields, "standsWet")),
+                Figure.optional(fields, "trialDeficit"),
+                fields.object("splits").map(one -> period("ripe fruit", one)));
         Parts.grounds(growth);
         fields.done();
         return water;

@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  * @param wind wind at 2 m, m/s, if it is known
  * @param sunshine what is known of the sunshine
  */
-public record DayWeather(
-        double tmin, double tmax, Humidity humidity, OptionalDouble wind, Sunshine sunshine) {
+public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDouble wind, Sunshine sunshine) {
     /** The world's mean wind, taken where none was measured, m/s (FAO-56, p. 63). */
     public static final double WIND_NOT_KNOWN = 2;
 
@@ -29,15 +28,13 @@ public record DayWeather(
                             + tmax);
         }
         if (wind.isPresent() && !(wind.getAsDouble() >= 0 && wind.getAsDouble() <= 60)) {
-            throw new IllegalArgumentException(
-                    "wind must be from 0 to 60 m/s but is " + wind.getAsDouble());
+            throw new IllegalArgumentException("wind must be from 0 to 60 m/s but is " + wind.getAsDouble());
         }
     }
 
     /** A day of which only the temperatures are known. */
     public static DayWeather ofTemperatures(double tmin, double tmax) {
-        return new DayWeather(
-                tmin, tmax, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknown());
+        return new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknown());
     }
 
     /** Mean of the two extremes, °C (FAO-56, equation 9). */

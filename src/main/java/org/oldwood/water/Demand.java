@@ -21,8 +21,7 @@ public final class Demand {
      * @param basal its basal coefficient that day, transpiration alone
      * @param bareSoil the coefficient of bare soil
      */
-    public static double coefficient(
-            double cover, double mulchFactor, double single, double basal, double bareSoil) {
+    public static double coefficient(double cover, double mulchFactor, double single, double basal, double bareSoil) {
         double transpired = Math.min(basal, single);
         double evaporated = cover * (single - transpired) + (1 - cover) * bareSoil;
         return cover * transpired + mulchFactor * evaporated;

@@ -19,8 +19,7 @@ public record Drift(int notes, double mmPerWeek, int days) {
      * @param leastNotes how many must pull the same way, 2 or more
      * @param noiseMm what one note may be wrong by, mm
      */
-    public static Optional<Drift> of(
-            List<WaterDays.Correction> corrections, int leastNotes, double noiseMm) {
+    public static Optional<Drift> of(List<WaterDays.Correction> corrections, int leastNotes, double noiseMm) {
         int last = corrections.size() - 1;
         int first = last;
         while (first > 0 && sameWay(corrections.get(first - 1), corrections.get(last))) {

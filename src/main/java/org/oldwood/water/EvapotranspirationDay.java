@@ -81,7 +81,10 @@ public record EvapotranspirationDay(
                 ReferenceEvapotranspiration.fromRadiation(slope, gamma, wind, energy),
                 ReferenceEvapotranspiration.fromAir(slope, gamma, wind, es - ea, day.tmean()),
                 ReferenceEvapotranspiration.hargreaves(day.tmin(), day.tmax(), day.tmean(), ra),
-                List.of(day.humidity().inWords(), day.windInWords(), day.sunshine().inWords()));
+                List.of(
+                        day.humidity().inWords(),
+                        day.windInWords(),
+                        day.sunshine().inWords()));
     }
 
     /** Net radiation (Rn), MJ/m² (equation 40). */

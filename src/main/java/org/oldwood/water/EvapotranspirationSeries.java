@@ -26,8 +26,7 @@ public final class EvapotranspirationSeries {
      * @param adjustment kRs of equation 50, {@link Sunshine.FromTemperature#INLAND} for example
      * @param wind wind at 2 m, m/s
      */
-    public EvapotranspirationSeries(
-            double latitude, double heightM, double adjustment, double wind) {
+    public EvapotranspirationSeries(double latitude, double heightM, double adjustment, double wind) {
         for (int day = 1; day <= DAYS; day++) {
             ra[day] = Math.max(0, DayLength.radiationMj(latitude, day));
         }
@@ -44,8 +43,7 @@ public final class EvapotranspirationSeries {
 
     /** An inland place in a wind, m/s at 2 m. */
     public static EvapotranspirationSeries inland(double latitude, double heightM, double wind) {
-        return new EvapotranspirationSeries(
-                latitude, heightM, Sunshine.FromTemperature.INLAND, wind);
+        return new EvapotranspirationSeries(latitude, heightM, Sunshine.FromTemperature.INLAND, wind);
     }
 
     /**
@@ -79,8 +77,7 @@ public final class EvapotranspirationSeries {
         double es = (ea + Vapour.saturation(tmax)) / 2;
         double tmean = (tmin + tmax) / 2;
         double slope = Vapour.slope(tmean);
-        double energy =
-                Radiation.netSolar(solar) - Radiation.netLongwave(tmin, tmax, ea, solar, clear);
+        double energy = Radiation.netSolar(solar) - Radiation.netLongwave(tmin, tmax, ea, solar, clear);
         return Math.max(
                 0,
                 ReferenceEvapotranspiration.fromRadiation(slope, gamma, wind, energy)

@@ -34,8 +34,7 @@ public final class GardenWater {
     private @Nullable CropCurves windy;
 
     /** Prepares a garden with the climate and the weather that its stage dates rest on. */
-    public static GardenWater of(
-            GardenState state, Stages stages, Crops crops, Documents documents) {
+    public static GardenWater of(GardenState state, Stages stages, Crops crops, Documents documents) {
         return new GardenWater(
                 state,
                 stages.climate().map(GardenClimate::climate),
@@ -64,14 +63,9 @@ public final class GardenWater {
         data = WaterData.read(crops, documents);
         Optional<Months> rain = climate.flatMap(Climate::rainMm);
         lacking = lacking(climate, rain);
-        weather =
-                lacking.isEmpty()
-                        ? Optional.of(
-                                new MeanWeather(
-                                        state.garden().site(),
-                                        climate.orElseThrow(),
-                                        rain.orElseThrow()))
-                        : Optional.empty();
+        weather = lacking.isEmpty()
+                ? Optional.of(new MeanWeather(state.garden().site(), climate.orElseThrow(), rain.orElseThrow()))
+                : Optional.empty();
     }
 
     private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
@@ -82,8 +76,7 @@ public final class GardenWater {
         }
         return rain.isPresent()
                 ? ""
-                : "the rain of this climate is not known: give garden.json twelve monthly means of"
-                        + " rainMm";
+                : "the rain of this climate is not known: give garden.json twelve monthly means of" + " rainMm";
     }
 
     /** What must be given before an account can be kept; empty where nothing is lacking. */
@@ -170,22 +163,17 @@ public final class GardenWater {
         if (known != null) {
             return Optional.of(known);
         }
-        Optional<BedAccount> made =
-                soil(bed, state.season())
-                        .map(
-                                soil ->
-                                        BedAccount.of(
-                                                bed,
-                                                soil,
-                                                curves(bed.bed().windy()),
-                                                data,
-                                                state.date()));
+        Optional<BedAccount> made = soil(bed, state.season())
+                .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, state.date()));
         made.ifPresent(account -> accounts.put(bed.bed().id(), account));
         return made;
     }
 
     /** All beds' accounts, in the order of the record. */
     public List<BedAccount> accounts() {
-        return state.beds().values().stream().map(this::account).flatMap(Optional::stream).toList();
+        return state.beds().values().stream()
+                .map(this::account)
+                .flatMap(Optional::stream)
+                .toList();
     }
 }

@@ -35,11 +35,7 @@ public sealed interface Humidity {
             checked(highest);
             if (lowest > highest) {
                 throw new IllegalArgumentException(
-                        "the lowest relative humidity, "
-                                + lowest
-                                + " %, is above the highest, "
-                                + highest
-                                + " %");
+                        "the lowest relative humidity, " + lowest + " %, is above the highest, " + highest + " %");
             }
         }
 
@@ -134,8 +130,7 @@ public sealed interface Humidity {
 
     private static void checked(double percent) {
         if (!(percent >= 0 && percent <= 100)) {
-            throw new IllegalArgumentException(
-                    "relative humidity must be from 0 to 100 % but is " + percent);
+            throw new IllegalArgumentException("relative humidity must be from 0 to 100 % but is " + percent);
         }
     }
 }

@@ -48,9 +48,8 @@ public final class MeanWeather {
         for (WeatherDay day : measured.between(first, last)) {
             days.measured(Math.toIntExact(day.date().toEpochDay() - first.toEpochDay()), day);
         }
-        double[] et0 =
-                EvapotranspirationSeries.inland(site.latitude(), site.heightM(), wind)
-                        .daily(first, days.tmin, days.tmax);
+        double[] et0 = EvapotranspirationSeries.inland(site.latitude(), site.heightM(), wind)
+                .daily(first, days.tmin, days.tmax);
         days.soak(et0);
         return new WeatherSeries(first, et0, days.rain, days.soaked);
     }

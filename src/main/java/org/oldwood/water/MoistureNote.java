@@ -14,10 +14,7 @@ public record MoistureNote(double heldShare, double weight) {
     public MoistureNote {
         if (!(heldShare >= 0 && heldShare <= 1 && weight >= 0 && weight <= 1)) {
             throw new IllegalArgumentException(
-                    "share held and weight must be from 0 to 1 but are "
-                            + heldShare
-                            + " and "
-                            + weight);
+                    "share held and weight must be from 0 to 1 but are " + heldShare + " and " + weight);
         }
     }
 

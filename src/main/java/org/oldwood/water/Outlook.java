@@ -11,8 +11,7 @@ import java.util.OptionalInt;
  * @param later the same with more
  * @param rainless the same with no rain at all
  */
-public record Outlook(
-        OptionalInt likely, OptionalInt sooner, OptionalInt later, OptionalInt rainless) {
+public record Outlook(OptionalInt likely, OptionalInt sooner, OptionalInt later, OptionalInt rainless) {
     /**
      * Looks ahead.
      *
@@ -23,31 +22,18 @@ public record Outlook(
      * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
      */
     public static Outlook of(
-            BedWater bed,
-            WeatherSeries ahead,
-            double[] coefficient,
-            double depletionMm,
-            double rainSpread) {
+            BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm, double rainSpread) {
         Run run = new Run(bed, ahead, coefficient, depletionMm);
         return new Outlook(
-                run.firstShort(1),
-                run.firstShort(1 - rainSpread),
-                run.firstShort(1 + rainSpread),
-                run.firstShort(0));
+                run.firstShort(1), run.firstShort(1 - rainSpread), run.firstShort(1 + rainSpread), run.firstShort(0));
     }
 
     // never compared, and lives within one call
     @SuppressWarnings("ArrayRecordComponent")
-    private record Run(
-            BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm) {
+    private record Run(BedWater bed, WeatherSeries ahead, double[] coefficient, double depletionMm) {
         OptionalInt firstShort(double rain) {
             WaterDays days =
-                    new WaterAccount(bed)
-                            .run(
-                                    ahead.withRainTimes(rain),
-                                    coefficient,
-                                    new BedEvents(),
-                                    depletionMm);
+                    new WaterAccount(bed).run(ahead.withRainTimes(rain), coefficient, new BedEvents(), depletionMm);
             for (int i = 0; i < days.days(); i++) {
                 if (days.isShort(i)) {
                     return OptionalInt.of(i);

@@ -12,17 +12,14 @@ final class Parts {
 
     /** The object under a key; a problem and an empty object where there is none. */
     static Fields must(Fields parent, String key) {
-        return parent.object(key)
-                .orElseGet(
-                        () -> {
-                            parent.wrong(
-                                    key,
-                                    "missing-part",
-                                    "is missing; it must be an object {…}",
-                                    "Take the bundled document as a pattern.");
-                            return Fields.of(
-                                    new Json.Obj(parent.place(), Map.of()), parent.problems());
-                        });
+        return parent.object(key).orElseGet(() -> {
+            parent.wrong(
+                    key,
+                    "missing-part",
+                    "is missing; it must be an object {…}",
+                    "Take the bundled document as a pattern.");
+            return Fields.of(new Json.Obj(parent.place(), Map.of()), parent.problems());
+        });
     }
 
     /** Reads what grounds a part that is no single figure, and ends its reading. */

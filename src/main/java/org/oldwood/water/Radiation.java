@@ -49,8 +49,7 @@ public final class Radiation {
      * @param solar solar radiation
      * @param clearSky solar radiation under a clear sky; 0 in the polar night
      */
-    public static double netLongwave(
-            double tmin, double tmax, double ea, double solar, double clearSky) {
+    public static double netLongwave(double tmin, double tmax, double ea, double solar, double clearSky) {
         double clearness = clearSky == 0 ? POLAR_NIGHT_CLEARNESS : Math.min(1, solar / clearSky);
         double glow = STEFAN_BOLTZMANN * (fourth(tmax) + fourth(tmin)) / 2;
         return glow * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * clearness - 0.35);

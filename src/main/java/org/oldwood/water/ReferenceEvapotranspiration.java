@@ -30,8 +30,7 @@ public final class ReferenceEvapotranspiration {
      * @param deficit saturation less actual vapour pressure, kPa
      * @param tmean mean of the day's extremes, °C
      */
-    public static double fromAir(
-            double slope, double gamma, double wind, double deficit, double tmean) {
+    public static double fromAir(double slope, double gamma, double wind, double deficit, double tmean) {
         return gamma * 900 / (tmean + 273) * wind * deficit / (slope + gamma * (1 + 0.34 * wind));
     }
 

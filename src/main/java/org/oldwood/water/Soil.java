@@ -16,23 +16,16 @@ import org.oldwood.store.Fields;
  * @param wiltingPoint water held that no root gets, m³/m³
  * @param intake what it takes in when wet, mm an hour
  */
-public record Soil(
-        String id,
-        String name,
-        String feel,
-        Figure fieldCapacity,
-        Figure wiltingPoint,
-        Figure intake) {
+public record Soil(String id, String name, String feel, Figure fieldCapacity, Figure wiltingPoint, Figure intake) {
 
     static Soil read(String id, Fields fields) {
-        Soil soil =
-                new Soil(
-                        id,
-                        fields.text("name"),
-                        fields.text("feel"),
-                        Figure.read(fields, "fieldCapacity"),
-                        Figure.read(fields, "wiltingPoint"),
-                        Figure.read(fields, "intake"));
+        Soil soil = new Soil(
+                id,
+                fields.text("name"),
+                fields.text("feel"),
+                Figure.read(fields, "fieldCapacity"),
+                Figure.read(fields, "wiltingPoint"),
+                Figure.read(fields, "intake"));
         fields.done();
         return soil;
     }
@@ -54,8 +47,7 @@ public record Soil(
      * @param stones stones by volume, 0 to 1: they hold nothing
      */
     public double totalAvailableMm(double depthM, double stones) {
-        return RootZone.totalAvailable(fieldCapacity.is(), wiltingPoint.is(), depthM)
-                * (1 - stones);
+        return RootZone.totalAvailable(fieldCapacity.is(), wiltingPoint.is(), depthM) * (1 - stones);
     }
 
     /** The source keys of what the account uses. */
@@ -66,8 +58,7 @@ public record Soil(
     }
 
     /** A class of the feel-and-appearance guide. */
-    public record FeelClass(
-            String word, double low, double high, String text, String source, String seen) {
+    public record FeelClass(String word, double low, double high, String text, String source, String seen) {
         /** The middle of the class, share of the available water. */
         public double middle() {
             return (low + high) / 2;

@@ -39,22 +39,16 @@ public final class Soils {
         Soils soils = new Soils();
         Fields root = documents.fields("soils.json");
         root.count("format", 1, 1);
-        root.object("textures")
-                .ifPresent(
-                        all -> {
-                            for (String id : all.keys()) {
-                                all.object(id)
-                                        .ifPresent(
-                                                one -> soils.textures.put(id, Soil.read(id, one)));
-                            }
-                        });
-        root.object("feel")
-                .ifPresent(
-                        all -> {
-                            for (String id : all.keys()) {
-                                all.object(id).ifPresent(one -> soils.guides.put(id, guide(one)));
-                            }
-                        });
+        root.object("textures").ifPresent(all -> {
+            for (String id : all.keys()) {
+                all.object(id).ifPresent(one -> soils.textures.put(id, Soil.read(id, one)));
+            }
+        });
+        root.object("feel").ifPresent(all -> {
+            for (String id : all.keys()) {
+                all.object(id).ifPresent(one -> soils.guides.put(id, guide(one)));
+            }
+        });
         Fields notKnown = Parts.must(root, "whenNotKnown");
         soils.whenNotKnown = notKnown.oneOf("texture", List.copyOf(soils.textures.keySet()));
         Parts.grounds(notKnown);
@@ -66,14 +60,13 @@ public final class Soils {
         String soils = fields.text("soils");
         List<Soil.FeelClass> classes = new ArrayList<>();
         for (Fields one : fields.objects("classes")) {
-            classes.add(
-                    new Soil.FeelClass(
-                            one.text("word"),
-                            one.number("low", 0, 1),
-                            one.number("high", 0, 1),
-                            one.text("text"),
-                            one.text("source"),
-                            one.oneOf("seen", Seen.keys())));
+            classes.add(new Soil.FeelClass(
+                    one.text("word"),
+                    one.number("low", 0, 1),
+                    one.number("high", 0, 1),
+                    one.text("text"),
+                    one.text("source"),
+                    one.oneOf("seen", Seen.keys())));
             one.done();
         }
         fields.done();
@@ -93,19 +86,13 @@ public final class Soils {
     /** The texture that is taken where none is recorded. */
     public Soil whenNotKnown() {
         return find(whenNotKnown)
-                .orElseThrow(
-                        () ->
-                                new IllegalStateException(
-                                        "soils.json has no texture " + whenNotKnown));
+                .orElseThrow(() -> new IllegalStateException("soils.json has no texture " + whenNotKnown));
     }
 
     /** How a soil of this texture feels. */
     public FeelGuide guide(Soil soil) {
         return Optional.ofNullable(guides.get(soil.feel()))
-                .orElseThrow(
-                        () ->
-                                new IllegalStateException(
-                                        "soils.json has no feel guide " + soil.feel()));
+                .orElseThrow(() -> new IllegalStateException("soils.json has no feel guide " + soil.feel()));
     }
 
     /** All guides, coarse soils first. */

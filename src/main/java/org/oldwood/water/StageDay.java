@@ -16,10 +16,9 @@ import org.oldwood.store.Fields;
 public record StageDay(Stage stage, int plusDays) {
     static StageDay read(Fields parent, String key) {
         Fields fields = Parts.must(parent, key);
-        StageDay day =
-                new StageDay(
-                        Stage.find(fields.oneOf("stage", Stage.keys())).orElse(Stage.DORMANT),
-                        fields.count("plusDays", -365, 365));
+        StageDay day = new StageDay(
+                Stage.find(fields.oneOf("stage", Stage.keys())).orElse(Stage.DORMANT),
+                fields.count("plusDays", -365, 365));
         fields.done();
         return day;
     }

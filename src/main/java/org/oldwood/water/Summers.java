@@ -69,8 +69,7 @@ public final class Summers {
      * @param roofLitres litres that a roof shed onto the bed
      * @param drainedMm what ran through below the roots, mm
      */
-    public record Fared(
-            Season season, int daysShort, double meanHeld, double roofLitres, double drainedMm) {}
+    public record Fared(Season season, int daysShort, double meanHeld, double roofLitres, double drainedMm) {}
 
     private Summers(GardenWater water, Crop crop, CropWater needs) {
         this.water = water;
@@ -142,16 +141,17 @@ public final class Summers {
         List<BedSummers> beds = new ArrayList<>();
         List<BedState> all = List.copyOf(water.state().beds().values());
         for (boolean windy : List.of(false, true)) {
-            List<Bed> alike =
-                    all.stream().map(BedState::bed).filter(bed -> bed.windy() == windy).toList();
+            List<Bed> alike = all.stream()
+                    .map(BedState::bed)
+                    .filter(bed -> bed.windy() == windy)
+                    .toList();
             if (!alike.isEmpty()) {
                 fared(alike, curves(windy), beds);
             }
         }
-        beds.sort(
-                Comparator.comparingDouble(BedSummers::meanDaysShort)
-                        .thenComparing(Comparator.comparingDouble(BedSummers::meanHeld).reversed())
-                        .thenComparing(one -> one.ground().bed().id()));
+        beds.sort(Comparator.comparingDouble(BedSummers::meanDaysShort)
+                .thenComparing(Comparator.comparingDouble(BedSummers::meanHeld).reversed())
+                .thenComparing(one -> one.ground().bed().id()));
         return beds;
     }
 
@@ -197,13 +197,12 @@ public final class Summers {
     private List<Fared> fared(SummerTally tally, BedWater holds, double[] shed) {
         List<Fared> fared = new ArrayList<>();
         for (int i = 0; i < shed.length; i++) {
-            fared.add(
-                    new Fared(
-                            seasons.get(i),
-                            tally.daysShort(i),
-                            holds.heldShare(tally.meanDepletion(i)),
-                            holds.roof().areaM2() * holds.roof().coefficient() * shed[i],
-                            tally.drained(i)));
+            fared.add(new Fared(
+                    seasons.get(i),
+                    tally.daysShort(i),
+                    holds.heldShare(tally.meanDepletion(i)),
+                    holds.roof().areaM2() * holds.roof().coefficient() * shed[i],
+                    tally.drained(i)));
         }
         return fared;
     }

@@ -55,8 +55,7 @@ public sealed interface Sunshine {
     record Hours(double hours) implements Sunshine {
         public Hours {
             if (!(hours >= 0 && hours <= 24)) {
-                throw new IllegalArgumentException(
-                        "hours of sunshine must be from 0 to 24 but are " + hours);
+                throw new IllegalArgumentException("hours of sunshine must be from 0 to 24 but are " + hours);
             }
         }
 
@@ -68,12 +67,11 @@ public sealed interface Sunshine {
         @Override
         public void mustFit(double daylightHours, double ra) {
             if (hours > SLACK * daylightHours) {
-                throw new IllegalArgumentException(
-                        "the sun cannot have shone "
-                                + hours
-                                + " h where that day is "
-                                + Math.round(10 * daylightHours) / 10.0
-                                + " h long");
+                throw new IllegalArgumentException("the sun cannot have shone "
+                        + hours
+                        + " h where that day is "
+                        + Math.round(10 * daylightHours) / 10.0
+                        + " h long");
             }
         }
 
@@ -100,12 +98,11 @@ public sealed interface Sunshine {
         @Override
         public void mustFit(double daylightHours, double ra) {
             if (megajoules > SLACK * ra) {
-                throw new IllegalArgumentException(
-                        "solar radiation cannot be "
-                                + megajoules
-                                + " MJ/m² where that day only "
-                                + Math.round(10 * ra) / 10.0
-                                + " reach the top of the air; from W/m² multiply by 0.0864");
+                throw new IllegalArgumentException("solar radiation cannot be "
+                        + megajoules
+                        + " MJ/m² where that day only "
+                        + Math.round(10 * ra) / 10.0
+                        + " reach the top of the air; from W/m² multiply by 0.0864");
             }
         }
 

@@ -30,14 +30,11 @@ public final class Surfaces {
         Fields root = documents.fields("surfaces.json");
         root.count("format", 1, 1);
         Surfaces surfaces = new Surfaces(Figure.read(root, "firstFlush"));
-        root.object("surfaces")
-                .ifPresent(
-                        all -> {
-                            for (String id : all.keys()) {
-                                all.object(id)
-                                        .ifPresent(one -> surfaces.surfaces.put(id, surface(one)));
-                            }
-                        });
+        root.object("surfaces").ifPresent(all -> {
+            for (String id : all.keys()) {
+                all.object(id).ifPresent(one -> surfaces.surfaces.put(id, surface(one)));
+            }
+        });
         root.done();
         return surfaces;
     }

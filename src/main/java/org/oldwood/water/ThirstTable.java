@@ -84,11 +84,7 @@ public final class ThirstTable {
         for (int i = 0; i < names.length; i++) {
             String name = names[i].toLowerCase(java.util.Locale.ROOT);
             if (!COLUMNS.contains(name) && !PASSED_OVER.contains(name)) {
-                wrong(
-                        1,
-                        "unknown-column",
-                        "has an unknown column \"" + names[i] + "\"",
-                        Nearest.hint(name, COLUMNS));
+                wrong(1, "unknown-column", "has an unknown column \"" + names[i] + "\"", Nearest.hint(name, COLUMNS));
             }
             columns.put(name, i);
         }
@@ -98,8 +94,7 @@ public final class ThirstTable {
                         1,
                         "missing-column",
                         "has no column " + name,
-                        "The first line must name the columns, for example: "
-                                + String.join(",", COLUMNS));
+                        "The first line must name the columns, for example: " + String.join(",", COLUMNS));
             }
         }
         return columns.keySet().containsAll(NEEDED);
@@ -120,14 +115,9 @@ public final class ThirstTable {
                     number,
                     "not-a-number",
                     "has a cell that is no number: " + e.getMessage(),
-                    "Write numbers with a decimal point; leave a cell empty where nothing was"
-                            + " measured.");
+                    "Write numbers with a decimal point; leave a cell empty where nothing was" + " measured.");
         } catch (IllegalArgumentException e) {
-            wrong(
-                    number,
-                    "impossible-weather",
-                    String.valueOf(e.getMessage()),
-                    "Look whether columns are swapped.");
+            wrong(number, "impossible-weather", String.valueOf(e.getMessage()), "Look whether columns are swapped.");
         }
         return Optional.empty();
     }
@@ -148,9 +138,7 @@ public final class ThirstTable {
 
     private OptionalDouble number(String[] cells, String name) {
         String text = cell(cells, name);
-        return text.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Double.parseDouble(text));
+        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
     }
 
     private String cell(String[] cells, String name) {

@@ -39,8 +39,7 @@ public final class WaterAccount {
      * @param events what the grower gave and noted
      * @param startMm depletion before the first day, 0 to the total available, mm
      */
-    public WaterDays run(
-            WeatherSeries weather, double[] coefficient, BedEvents events, double startMm) {
+    public WaterDays run(WeatherSeries weather, double[] coefficient, BedEvents events, double startMm) {
         WaterDays days = new WaterDays(bed, weather, startMm);
         double depletion = startMm;
         for (int i = 0; i < weather.days(); i++) {
@@ -87,10 +86,7 @@ public final class WaterAccount {
     /** Leaves what came of the day in the fields. */
     private void day(double morning, double gain, double demand) {
         gained = gain;
-        used =
-                convention == Convention.FAO_56
-                        ? used(morning, demand)
-                        : demand / (1 - bed.competing());
+        used = convention == Convention.FAO_56 ? used(morning, demand) : demand / (1 - bed.competing());
         drained = RootZone.drainage(gain, used, morning);
         evening = within(morning - gain + used + drained);
     }
@@ -103,8 +99,7 @@ public final class WaterAccount {
     private double used(double depletion, double demand) {
         double fraction = RootZone.fraction(bed.fraction(), demand);
         double stress = RootZone.stress(depletion, bed.totalAvailableMm(), fraction);
-        return Math.min(
-                stress * demand / (1 - bed.competing()), bed.totalAvailableMm() - depletion);
+        return Math.min(stress * demand / (1 - bed.competing()), bed.totalAvailableMm() - depletion);
     }
 
     /** Floating point may leave the bounds by a hair; the full demand leaves them by more. */

@@ -24,11 +24,7 @@ public final class WaterData {
 
     /** Opens the documents. Problems go to theirs. */
     public static WaterData read(Crops crops, Documents documents) {
-        return new WaterData(
-                Soils.read(documents),
-                Surfaces.read(documents),
-                WaterFigures.read(documents),
-                crops);
+        return new WaterData(Soils.read(documents), Surfaces.read(documents), WaterFigures.read(documents), crops);
     }
 
     public Soils soils() {

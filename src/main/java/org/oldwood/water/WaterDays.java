@@ -40,10 +40,7 @@ public final class WaterDays {
     WaterDays(BedWater bed, WeatherSeries weather, double startMm) {
         if (!(startMm >= 0 && startMm <= bed.totalAvailableMm())) {
             throw new IllegalArgumentException(
-                    "the depletion at the start must be from 0 to "
-                            + bed.totalAvailableMm()
-                            + " mm but is "
-                            + startMm);
+                    "the depletion at the start must be from 0 to " + bed.totalAvailableMm() + " mm but is " + startMm);
         }
         this.bed = bed;
         this.weather = weather;

@@ -76,11 +76,8 @@ public final class WaterFigures {
     }
 
     private static CropCoefficient coefficient(Fields fields) {
-        CropCoefficient coefficient =
-                new CropCoefficient(
-                        fields.number("initial", 0, 2),
-                        fields.number("mid", 0, 2),
-                        fields.number("end", 0, 2));
+        CropCoefficient coefficient = new CropCoefficient(
+                fields.number("initial", 0, 2), fields.number("mid", 0, 2), fields.number("end", 0, 2));
         Parts.grounds(fields);
         return coefficient;
     }

@@ -36,8 +36,7 @@ final class Waterings {
      *
      * @return what could not be counted, for people
      */
-    static Optional<String> add(
-            BedState state, BedSoil soil, WaterData data, WeatherSeries weather, BedEvents events) {
+    static Optional<String> add(BedState state, BedSoil soil, WaterData data, WeatherSeries weather, BedEvents events) {
         Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
         for (Entry entry : state.entries()) {
             all.add(entry, Double.POSITIVE_INFINITY);
@@ -78,12 +77,11 @@ final class Waterings {
         if (notCounted.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                "waterings noted in minutes are left out, "
-                        + notCounted.size()
-                        + " of them, the last on "
-                        + Collections.max(notCounted)
-                        + ", because the flow is not known: add \"tapLitresPerMinute\" to the bed in"
-                        + " garden.json, or note litres");
+        return Optional.of("waterings noted in minutes are left out, "
+                + notCounted.size()
+                + " of them, the last on "
+                + Collections.max(notCounted)
+                + ", because the flow is not known: add \"tapLitresPerMinute\" to the bed in"
+                + " garden.json, or note litres");
     }
 }

@@ -17,7 +17,8 @@ class AdoptionTest {
     private static final Item MOVED = Plans.item("cut", "2027-01-20", "2027-02-05");
     private static final Item FEED = Plans.item("feed", "2027-03-01", "2027-03-14");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void with_the_old_files_the_same_bytes_are_written_again() throws IOException {
@@ -44,8 +45,7 @@ class AdoptionTest {
         adopt(Plans.garden(folder), CUT, FEED);
         write(Plans.TODAY.plusDays(9), CUT, FEED);
 
-        assertThat(Files.readString(file("events")))
-                .contains("SEQUENCE:2\r\nDTSTART;VALUE=DATE:20270110");
+        assertThat(Files.readString(file("events"))).contains("SEQUENCE:2\r\nDTSTART;VALUE=DATE:20270110");
     }
 
     @Test

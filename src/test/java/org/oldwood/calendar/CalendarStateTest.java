@@ -22,7 +22,8 @@ class CalendarStateTest {
     private static final Stamp STAMP = new Stamp(3, Instant.parse("2026-11-25T00:00:01Z"));
     private static final LocalDate DAY = LocalDate.of(2026, 12, 24);
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void what_was_written_is_read() throws IOException {
@@ -47,8 +48,7 @@ class CalendarStateTest {
 
     @Test
     void an_odd_line_is_never_read_otherwise_than_by_the_reader_of_every_form() throws IOException {
-        new CalendarState(Map.of("done", remembered("done", "Cut", done())), Map.of())
-                .write(file());
+        new CalendarState(Map.of("done", remembered("done", "Cut", done())), Map.of()).write(file());
         byte[] good = Files.readAllBytes(file());
         int accepted = 0;
         for (int i = good.length - 2; good[i] != '\n'; i--) {
@@ -142,8 +142,7 @@ class CalendarStateTest {
             return said(task.stamp(), task.hash(), item.days(), item.progress().state(), isShown);
         }
 
-        private static String said(
-                Stamp stamp, long hash, Item.Days days, Item.State state, boolean isShown) {
+        private static String said(Stamp stamp, long hash, Item.Days days, Item.State state, boolean isShown) {
             return stamp + " " + hash + " " + days + " " + state + " " + isShown;
         }
     }

@@ -34,7 +34,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * within an hour of eight. The local times expected follow from the zones' published rules.
  */
 class ClockChangeTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @ParameterizedTest(name = "{0} on {1} at {2}")
     @CsvSource({
@@ -90,8 +91,7 @@ class ClockChangeTest {
             LocalDate last = days[i].plusDays(2);
             plan.add(Plans.item("task-" + i, days[i].toString(), last.toString()));
         }
-        new Export(Plans.garden(folder), Layout.usual(), days[0].minusDays(9))
-                .pairs(plan, folder, Export.Split.NONE);
+        new Export(Plans.garden(folder), Layout.usual(), days[0].minusDays(9)).pairs(plan, folder, Export.Split.NONE);
     }
 
     private Read byIcal4j(int i) throws IOException, ParserException {
@@ -107,7 +107,8 @@ class ClockChangeTest {
     }
 
     private Read byBiweekly(int i) throws IOException {
-        biweekly.component.VEvent event = Biweekly.parse(text()).first().getEvents().get(i);
+        biweekly.component.VEvent event =
+                Biweekly.parse(text()).first().getEvents().get(i);
         assertThat(event.getAlarms()).hasSize(1);
         var raw = event.getDateStart().getValue().getRawComponents();
         var rawEnd = event.getDateEnd().getValue().getRawComponents();

@@ -51,8 +51,7 @@ class ContentLinesTest {
     }
 
     @Property(tries = 2000)
-    void any_text_keeps_the_rules_and_comes_back(@ForAll @StringLength(max = 400) String raw)
-            throws IOException {
+    void any_text_keeps_the_rules_and_comes_back(@ForAll @StringLength(max = 400) String raw) throws IOException {
         String wanted = Hygiene.text(raw);
 
         String written = text("DESCRIPTION", wanted);

@@ -22,15 +22,15 @@ class ExportTest {
     private static final Item CUT = Plans.item("cut", "2027-01-10", "2027-02-05");
     private static final Item FEED = Plans.item("feed", "2027-03-01", "2027-03-14");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void an_unchanged_plan_writes_the_same_bytes_on_a_later_day() throws IOException {
         Map<String, String> first = written(Plans.TODAY, CUT, FEED);
 
         Export.Result again =
-                Plans.export(folder, Plans.TODAY.plusDays(9))
-                        .pairs(List.of(FEED, CUT), folder, Export.Split.NONE);
+                Plans.export(folder, Plans.TODAY.plusDays(9)).pairs(List.of(FEED, CUT), folder, Export.Split.NONE);
 
         assertThat(again.changed()).isEmpty();
         assertThat(again.files()).hasSize(2);
@@ -47,8 +47,7 @@ class ExportTest {
 
         assertThat(lines("todos", "UID:")).isEqualTo(uids);
         assertThat(component("todos", "Cut cut"))
-                .contains(
-                        "SEQUENCE:1", "DTSTAMP:20261128T000000Z", "LAST-MODIFIED:20261128T000000Z");
+                .contains("SEQUENCE:1", "DTSTAMP:20261128T000000Z", "LAST-MODIFIED:20261128T000000Z");
         assertThat(component("todos", "Cut feed")).isEqualTo(untouched);
     }
 
@@ -56,12 +55,9 @@ class ExportTest {
     void another_title_is_a_new_time_but_no_new_sequence() throws IOException {
         written(Plans.TODAY, CUT);
 
-        written(
-                Plans.TODAY.plusDays(1),
-                Plans.item("cut", "2027-01-10", "2027-02-05", "Cut the renamed bed"));
+        written(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-10", "2027-02-05", "Cut the renamed bed"));
 
-        assertThat(component("events", "renamed"))
-                .contains("SEQUENCE:0", "DTSTAMP:20261126T000000Z");
+        assertThat(component("events", "renamed")).contains("SEQUENCE:0", "DTSTAMP:20261126T000000Z");
     }
 
     @Test
@@ -83,13 +79,11 @@ class ExportTest {
         written(Plans.TODAY, Plans.item("cut", "2027-01-20", "2027-02-09"));
         written(Plans.TODAY, Plans.item("cut", "2027-01-21", "2027-02-09"));
 
-        assertThat(component("events", "Cut cut"))
-                .contains("SEQUENCE:2", "DTSTAMP:20261125T000002Z");
+        assertThat(component("events", "Cut cut")).contains("SEQUENCE:2", "DTSTAMP:20261125T000002Z");
     }
 
     @Test
-    void a_vanished_task_is_withdrawn_without_alarm_and_comes_back_under_its_uid()
-            throws IOException {
+    void a_vanished_task_is_withdrawn_without_alarm_and_comes_back_under_its_uid() throws IOException {
         written(Plans.TODAY, CUT, FEED);
         Set<String> uids = lines("events", "UID:");
 
@@ -128,11 +122,7 @@ class ExportTest {
         written(Plans.TODAY.plusDays(2), FEED);
 
         assertThat(ticked)
-                .contains(
-                        "STATUS:COMPLETED",
-                        "COMPLETED:20261124T110000Z",
-                        "PERCENT-COMPLETE:100",
-                        "SEQUENCE:1")
+                .contains("STATUS:COMPLETED", "COMPLETED:20261124T110000Z", "PERCENT-COMPLETE:100", "SEQUENCE:1")
                 .doesNotContain("VALARM");
         assertThat(Files.readString(file("todos"))).doesNotContain("CANCELLED", "Cut cut");
         assertThat(Files.readString(file("events"))).doesNotContain("CANCELLED");
@@ -176,8 +166,7 @@ class ExportTest {
         Files.write(state, List.of(memory.get(0), "{torn", memory.get(2)));
 
         Export.Result result =
-                Plans.export(folder, Plans.TODAY.plusDays(1))
-                        .pairs(List.of(CUT, FEED), folder, Export.Split.NONE);
+                Plans.export(folder, Plans.TODAY.plusDays(1)).pairs(List.of(CUT, FEED), folder, Export.Split.NONE);
 
         assertThat(result.notices()).singleElement().asString().contains("calendar-state.jsonl:2");
         assertThat(component("todos", "Cut feed")).contains("DTSTAMP:20261125T000000Z");
@@ -200,8 +189,7 @@ class ExportTest {
     void a_second_garden_of_one_name_does_not_write_over_the_first() throws IOException {
         Map<String, String> first = written(Plans.TODAY, CUT);
         Path elsewhere = Files.createDirectories(folder.resolve("other-garden"));
-        Export other =
-                new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY);
+        Export other = new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY);
 
         assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.NONE))
                 .isInstanceOf(RecordException.class)
@@ -221,15 +209,11 @@ class ExportTest {
     @Test
     void a_split_writes_one_pair_for_each_bed_or_craft() throws IOException {
         Export.Result byBed = Plans.export(folder).pairs(List.of(CUT), folder, Export.Split.BED);
-        Export.Result byCraft =
-                Plans.export(folder).pairs(List.of(CUT), folder, Export.Split.CRAFT);
+        Export.Result byCraft = Plans.export(folder).pairs(List.of(CUT), folder, Export.Split.CRAFT);
 
-        assertThat(names(byBed))
-                .containsExactly(
-                        "school-terrace-row-a-events.ics", "school-terrace-row-a-todos.ics");
+        assertThat(names(byBed)).containsExactly("school-terrace-row-a-events.ics", "school-terrace-row-a-todos.ics");
         assertThat(names(byCraft))
-                .containsExactly(
-                        "school-terrace-pruning-events.ics", "school-terrace-pruning-todos.ics");
+                .containsExactly("school-terrace-pruning-events.ics", "school-terrace-pruning-todos.ics");
     }
 
     @Test
@@ -267,7 +251,9 @@ class ExportTest {
     }
 
     private static List<String> names(Export.Result result) {
-        return result.files().stream().map(path -> path.getFileName().toString()).toList();
+        return result.files().stream()
+                .map(path -> path.getFileName().toString())
+                .toList();
     }
 
     private Path file(String kind) {

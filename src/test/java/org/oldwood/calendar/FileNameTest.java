@@ -20,14 +20,13 @@ import org.oldwood.garden.Zone;
 
 /** Whatever people call a garden, its files stay in the folder, on every system. */
 class FileNameTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     /** Any text: 1,000 tries. */
     @Property
     void a_name_is_made_of_letters_digits_and_hyphens_whatever_it_was(@ForAll String name) {
-        assertThat(FileName.of(name))
-                .matches("[a-z0-9]+(-[a-z0-9]+)*")
-                .hasSizeLessThanOrEqualTo(80);
+        assertThat(FileName.of(name)).matches("[a-z0-9]+(-[a-z0-9]+)*").hasSizeLessThanOrEqualTo(80);
     }
 
     @ParameterizedTest
@@ -53,12 +52,8 @@ class FileNameTest {
         Path inside = Files.createDirectories(folder.resolve("a/b"));
         Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside);
 
-        Export.Result result =
-                new Export(garden, Layout.usual(), Plans.TODAY)
-                        .pairs(
-                                List.of(Plans.item("cut", "2027-01-10", "2027-02-05")),
-                                inside,
-                                Export.Split.NONE);
+        Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY)
+                .pairs(List.of(Plans.item("cut", "2027-01-10", "2027-02-05")), inside, Export.Split.NONE);
 
         assertThat(result.files()).hasSize(2).allMatch(file -> inside.equals(file.getParent()));
         try (var all = Files.walk(folder)) {
@@ -71,13 +66,11 @@ class FileNameTest {
 
     @Test
     void a_very_long_name_is_cut() throws IOException {
-        Export.Garden garden =
-                new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder);
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder);
         Item item = inBed("b".repeat(64));
 
         Export.Result result =
-                new Export(garden, Layout.usual(), Plans.TODAY)
-                        .pairs(List.of(item), folder, Export.Split.BED);
+                new Export(garden, Layout.usual(), Plans.TODAY).pairs(List.of(item), folder, Export.Split.BED);
 
         assertThat(result.files())
                 .allMatch(file -> file.getFileName().toString().length() < 200)
@@ -86,25 +79,12 @@ class FileNameTest {
 
     @Test
     void no_two_beds_share_a_file_and_none_takes_that_of_the_whole_garden() throws IOException {
-        List<String> beds =
-                List.of(
-                        "",
-                        "garden",
-                        "bed-garden",
-                        "bed-bed-garden",
-                        "a-b",
-                        "a--b",
-                        "a---b",
-                        "bed");
+        List<String> beds = List.of("", "garden", "bed-garden", "bed-bed-garden", "a-b", "a--b", "a---b", "bed");
         Set<String> names = new HashSet<>();
         beds.forEach(bed -> names.add(FileName.ofBed(bed)));
 
-        Export.Result result =
-                Plans.export(folder)
-                        .pairs(
-                                beds.stream().map(FileNameTest::inBed).toList(),
-                                folder,
-                                Export.Split.BED);
+        Export.Result result = Plans.export(folder)
+                .pairs(beds.stream().map(FileNameTest::inBed).toList(), folder, Export.Split.BED);
 
         assertThat(names).hasSize(beds.size());
         assertThat(result.files()).hasSize(2 * beds.size()).doesNotHaveDuplicates();
@@ -115,29 +95,15 @@ class FileNameTest {
 
     /** RFC 5545, 3.8.4.7: an adopted UID may hold anything; it must not lead to another place. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "../../other/x",
-                "http://127.0.0.1:9/x",
-                "//elsewhere/x",
-                "a?b#c",
-                "..",
-                "."
-            })
+    @ValueSource(strings = {"../../other/x", "http://127.0.0.1:9/x", "//elsewhere/x", "a?b#c", "..", "."})
     void an_adopted_uid_is_published_inside_the_collection(String uid) throws IOException {
         Map<String, String> adopted = Map.of(Uids.name("cut", "todo"), uid);
-        new CalendarState(Map.of("cut", remembered()), adopted)
-                .write(folder.resolve(CalendarState.FILE));
+        new CalendarState(Map.of("cut", remembered()), adopted).write(folder.resolve(CalendarState.FILE));
         try (LoopbackServer server = new LoopbackServer()) {
-            Publish.Result result =
-                    new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
-                            .to(
-                                    new Publish.Target(
-                                            server.address(),
-                                            server.address(),
-                                            java.util.Optional.empty(),
-                                            false),
-                                    List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
+            Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
+                    .to(
+                            new Publish.Target(server.address(), server.address(), java.util.Optional.empty(), false),
+                            List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
 
             assertThat(result.refused()).isEmpty();
             assertThat(server.objects.keySet())
@@ -149,9 +115,7 @@ class FileNameTest {
 
     private static Remembered remembered() {
         return Remembered.of(
-                Plans.item("cut", "2027-01-10", "2027-02-05"),
-                new Stamp(0, java.time.Instant.EPOCH),
-                Layout.usual());
+                Plans.item("cut", "2027-01-10", "2027-02-05"), new Stamp(0, java.time.Instant.EPOCH), Layout.usual());
     }
 
     private static Item inBed(String bed) {

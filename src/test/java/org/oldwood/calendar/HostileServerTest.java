@@ -36,7 +36,9 @@ class HostileServerTest {
     private static final Item CUT = Plans.item("cut", "2027-01-10", "2027-02-05");
     private static final Http.Limits TIGHT = new Http.Limits(Duration.ofMillis(700), 1 << 20);
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
+
     private HttpServer server;
     private final AtomicReference<String> loginSeen = new AtomicReference<>();
 
@@ -75,43 +77,37 @@ class HostileServerTest {
 
     @Test
     void a_server_that_drips_its_answer_is_given_up() throws IOException {
-        URI address =
-                serve(
-                        exchange -> {
-                            exchange.sendResponseHeaders(207, 0);
-                            for (int i = 0; i < 60; i++) {
-                                exchange.getResponseBody().write('<');
-                                exchange.getResponseBody().flush();
-                                pause(50);
-                            }
-                        });
+        URI address = serve(exchange -> {
+            exchange.sendResponseHeaders(207, 0);
+            for (int i = 0; i < 60; i++) {
+                exchange.getResponseBody().write('<');
+                exchange.getResponseBody().flush();
+                pause(50);
+            }
+        });
 
         fails(address, "did not answer within");
     }
 
     @Test
     void an_endless_answer_is_broken_off() throws IOException {
-        URI address =
-                serve(
-                        exchange -> {
-                            exchange.sendResponseHeaders(207, 0);
-                            byte[] much = new byte[1 << 16];
-                            for (int i = 0; i < 10_000; i++) {
-                                exchange.getResponseBody().write(much);
-                            }
-                        });
+        URI address = serve(exchange -> {
+            exchange.sendResponseHeaders(207, 0);
+            byte[] much = new byte[1 << 16];
+            for (int i = 0; i < 10_000; i++) {
+                exchange.getResponseBody().write(much);
+            }
+        });
 
         fails(address, "more than 1 MB");
     }
 
     @Test
     void a_packed_answer_is_not_unpacked() throws IOException {
-        URI address =
-                serve(
-                        exchange -> {
-                            exchange.getResponseHeaders().add("Content-Encoding", "gzip");
-                            send(exchange, 207, "\u001f\u008b");
-                        });
+        URI address = serve(exchange -> {
+            exchange.getResponseHeaders().add("Content-Encoding", "gzip");
+            send(exchange, 207, "\u001f\u008b");
+        });
 
         fails(address, "answers packed");
     }
@@ -141,9 +137,7 @@ class HostileServerTest {
     @Test
     void a_page_that_is_no_calendar_is_told() throws IOException {
         fails(serve(exchange -> send(exchange, 404, "Not found")), "answers HTTP 404");
-        fails(
-                serve(exchange -> send(exchange, 207, "<D:multistatus xmlns:D=\"DAV:\"/>")),
-                "is no calendar collection");
+        fails(serve(exchange -> send(exchange, 207, "<D:multistatus xmlns:D=\"DAV:\"/>")), "is no calendar collection");
     }
 
     @Test
@@ -175,16 +169,13 @@ class HostileServerTest {
 
     @Test
     void a_server_that_cannot_prove_who_it_is_is_not_trusted() throws Exception {
-        HttpsServer https =
-                HttpsServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        HttpsServer https = HttpsServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         https.setHttpsConfigurator(new HttpsConfigurator(selfMade()));
         https.createContext("/", exchange -> loginSeen.set(login(exchange)));
         https.start();
         server = https;
 
-        fails(
-                URI.create("https://localhost:" + https.getAddress().getPort() + "/garden/"),
-                "does not prove who it is");
+        fails(URI.create("https://localhost:" + https.getAddress().getPort() + "/garden/"), "does not prove who it is");
 
         assertThat(loginSeen.get()).isNull();
     }
@@ -198,21 +189,16 @@ class HostileServerTest {
 
     private Publish.Result publish(URI address, Http.Limits limits) throws IOException {
         return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
-                .to(
-                        new Publish.Target(address, address, Optional.of(LOGIN), false),
-                        List.of(CUT),
-                        limits);
+                .to(new Publish.Target(address, address, Optional.of(LOGIN), false), List.of(CUT), limits);
     }
 
     private URI serve(Answer answer) throws IOException {
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
-        server.createContext(
-                "/",
-                exchange -> {
-                    try (exchange) {
-                        answer.to(exchange);
-                    }
-                });
+        server.createContext("/", exchange -> {
+            try (exchange) {
+                answer.to(exchange);
+            }
+        });
         server.start();
         return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/user/garden/");
     }
@@ -245,7 +231,8 @@ class HostileServerTest {
         Path keys = folder.resolve("keys.p12");
         String password = "for-this-test";
         new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
                         "-genkeypair",
                         "-alias",
                         "a",
@@ -262,8 +249,7 @@ class HostileServerTest {
                 .start()
                 .waitFor();
         KeyStore store = KeyStore.getInstance(keys.toFile(), password.toCharArray());
-        KeyManagerFactory factory =
-                KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
+        KeyManagerFactory factory = KeyManagerFactory.getInstance(KeyManagerFactory.getDefaultAlgorithm());
         factory.init(store, password.toCharArray());
         SSLContext context = SSLContext.getInstance("TLS");
         context.init(factory.getKeyManagers(), null, null);

@@ -26,7 +26,8 @@ class IndependentReaderTest {
     private static final String HARD =
             "Größe č 黒スグリ e\u0301 \uD83E\uDED0\uD83E\uDED0; comma, back\\slash \"quoted\": \\n";
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void agrees_on_every_event_and_todo_of_a_year() throws IOException {
@@ -34,8 +35,10 @@ class IndependentReaderTest {
 
         Plans.export(folder).pairs(plan, folder, Export.Split.NONE);
 
-        Map<String, VEvent> events = byUid(read("events").getEvents(), e -> e.getUid().getValue());
-        Map<String, VTodo> todos = byUid(read("todos").getTodos(), t -> t.getUid().getValue());
+        Map<String, VEvent> events =
+                byUid(read("events").getEvents(), e -> e.getUid().getValue());
+        Map<String, VTodo> todos =
+                byUid(read("todos").getTodos(), t -> t.getUid().getValue());
         assertThat(events).hasSize(2400);
         assertThat(todos).hasSize(2400);
         Uids uids = new Uids(Plans.GARDEN, Map.of());
@@ -64,7 +67,9 @@ class IndependentReaderTest {
 
     private static void agreesOn(Item item, String title, String text) {
         assertThat(title).isEqualTo(item.words().title());
-        assertThat(text).endsWith(item.words().text()).contains(inWords(item.days().last()));
+        assertThat(text)
+                .endsWith(item.words().text())
+                .contains(inWords(item.days().last()));
     }
 
     private static String inWords(LocalDate day) {
@@ -80,7 +85,8 @@ class IndependentReaderTest {
         assertThat(day(event.getDateEnd().getValue())).isEqualTo(last.plusDays(1));
         assertThat(event.getTransparency().isTransparent()).isTrue();
         assertThat(event.getAlarms()).hasSize(1);
-        assertThat(event.getAlarms().get(0).getTrigger().getDuration().getHours()).isEqualTo(8);
+        assertThat(event.getAlarms().get(0).getTrigger().getDuration().getHours())
+                .isEqualTo(8);
     }
 
     /** DUE is later than DTSTART, or stands alone: 3.8.2.3. */
@@ -89,7 +95,8 @@ class IndependentReaderTest {
         if (item.days().count() == 1) {
             assertThat(todo.getDateStart()).isNull();
         } else {
-            assertThat(day(todo.getDateStart().getValue())).isEqualTo(item.days().first());
+            assertThat(day(todo.getDateStart().getValue()))
+                    .isEqualTo(item.days().first());
         }
         assertThat(todo.getStatus().isNeedsAction()).isTrue();
     }
@@ -106,17 +113,16 @@ class IndependentReaderTest {
         for (int i = 0; i < count; i++) {
             LocalDate first = LocalDate.of(2027, 11, 20).plusDays(i % 400);
             LocalDate last = first.plusDays(i % 71);
-            items.add(
-                    new Item(
-                            "rule-" + i,
-                            new Item.Words(
-                                    i + " " + HARD.repeat(1 + i % 5),
-                                    "a".repeat(i % 80) + "\n\n" + HARD.repeat(i % 40) + ".",
-                                    "pruning",
-                                    "Row; A, " + i),
-                            "",
-                            new Item.Days(first, last, first.plusDays(i % 71 / 2)),
-                            Item.Progress.OPEN));
+            items.add(new Item(
+                    "rule-" + i,
+                    new Item.Words(
+                            i + " " + HARD.repeat(1 + i % 5),
+                            "a".repeat(i % 80) + "\n\n" + HARD.repeat(i % 40) + ".",
+                            "pruning",
+                            "Row; A, " + i),
+                    "",
+                    new Item.Days(first, last, first.plusDays(i % 71 / 2)),
+                    Item.Progress.OPEN));
         }
         return items;
     }

@@ -36,9 +36,8 @@ class LibraryJudgementTest {
 
     @Test
     void ical4j_tells_an_event_that_lacks_what_it_must_have() throws IOException, ParserException {
-        String lacking =
-                Files.readString(Path.of("calendars/terrace-school-events.ics"))
-                        .replaceFirst("UID:.*\r\nDTSTAMP:.*\r\n", "");
+        String lacking = Files.readString(Path.of("calendars/terrace-school-events.ics"))
+                .replaceFirst("UID:.*\r\nDTSTAMP:.*\r\n", "");
         Calendar calendar = new CalendarBuilder().build(new StringReader(lacking));
 
         assertThat(calendar.validate(true).getEntries()).isNotEmpty();

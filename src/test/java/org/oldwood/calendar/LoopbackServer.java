@@ -57,8 +57,7 @@ final class LoopbackServer implements AutoCloseable {
         String body = new String(exchange.getRequestBody().readAllBytes(), UTF_8);
         log.add(exchange.getRequestMethod() + " " + path);
         switch (exchange.getRequestMethod()) {
-            case "PROPFIND" ->
-                    answer(exchange, 207, body.contains("getetag") ? list() : describe());
+            case "PROPFIND" -> answer(exchange, 207, body.contains("getetag") ? list() : describe());
             case "REPORT" -> answer(exchange, 207, report(body));
             case "GET" -> get(exchange, path);
             case "PUT" -> put(exchange, path, body);
@@ -68,13 +67,12 @@ final class LoopbackServer implements AutoCloseable {
     }
 
     private String describe() {
-        return multistatus(
-                "<D:response><D:href>"
-                        + COLLECTION
-                        + "</D:href><D:propstat><D:prop><D:resourcetype><D:collection/><C:calendar/>"
-                        + "</D:resourcetype><C:supported-calendar-component-set>"
-                        + components
-                        + "</C:supported-calendar-component-set></D:prop></D:propstat></D:response>");
+        return multistatus("<D:response><D:href>"
+                + COLLECTION
+                + "</D:href><D:propstat><D:prop><D:resourcetype><D:collection/><C:calendar/>"
+                + "</D:resourcetype><C:supported-calendar-component-set>"
+                + components
+                + "</C:supported-calendar-component-set></D:prop></D:propstat></D:response>");
     }
 
     private String list() {
@@ -91,23 +89,21 @@ final class LoopbackServer implements AutoCloseable {
         }
         Matcher wanted = WANTED.matcher(body);
         if (wanted.find()) {
-            objects.forEach(
-                    (path, text) -> {
-                        if (text.contains("UID:" + wanted.group(1))) {
-                            all.append(response(path, true));
-                        }
-                    });
+            objects.forEach((path, text) -> {
+                if (text.contains("UID:" + wanted.group(1))) {
+                    all.append(response(path, true));
+                }
+            });
         }
         return multistatus(all.toString());
     }
 
     private String response(String path, boolean hasData) {
-        String data =
-                hasData
-                        ? "<C:calendar-data>"
-                                + objects.get(path).replace("&", "&amp;").replace("<", "&lt;")
-                                + "</C:calendar-data>"
-                        : "";
+        String data = hasData
+                ? "<C:calendar-data>"
+                        + objects.get(path).replace("&", "&amp;").replace("<", "&lt;")
+                        + "</C:calendar-data>"
+                : "";
         return "<D:response><D:href>"
                 + path
                 + "</D:href><D:propstat><D:prop><D:getetag>"
@@ -142,8 +138,7 @@ final class LoopbackServer implements AutoCloseable {
         boolean isThere = objects.containsKey(path);
         String none = exchange.getRequestHeaders().getFirst("If-None-Match");
         String match = exchange.getRequestHeaders().getFirst("If-Match");
-        if ((none != null && isThere)
-                || (match != null && !(isThere && match.equals(etag(path))))) {
+        if ((none != null && isThere) || (match != null && !(isThere && match.equals(etag(path))))) {
             answer(exchange, 412, "");
         } else if (hasUidElsewhere(path, body)) {
             answer(exchange, 409, "<C:no-uid-conflict/>");
@@ -157,11 +152,8 @@ final class LoopbackServer implements AutoCloseable {
         Matcher uid = UID.matcher(body);
         return uid.find()
                 && objects.entrySet().stream()
-                        .anyMatch(
-                                other ->
-                                        !other.getKey().equals(path)
-                                                && other.getValue()
-                                                        .contains("UID:" + uid.group(1)));
+                        .anyMatch(other ->
+                                !other.getKey().equals(path) && other.getValue().contains("UID:" + uid.group(1)));
     }
 
     private void delete(HttpExchange exchange, String path) throws IOException {

@@ -26,8 +26,7 @@ final class ManyEvents {
         LocalDate start = LocalDate.of(2026, 11, 25);
         Stamp stamp = new Stamp(0, start.atStartOfDay().toInstant(ZoneOffset.UTC));
         try (OutputStream out = Files.newOutputStream(file)) {
-            Layout layout =
-                    new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE);
+            Layout layout = new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE);
             IcsWriter writer = new IcsWriter(out, layout, uids, Zone.of("UTC"));
             writer.begin(new IcsWriter.Head("many-events", "Many events", false));
             for (int i = 0; i < number; i++) {

@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 class PassageTest {
     @Property(tries = 1000)
     void adds_to_a_hash_what_its_characters_add(
-            @ForAll @StringLength(max = 60) @CharRange(from = ' ', to = '\u0120') String text,
-            @ForAll long hash) {
+            @ForAll @StringLength(max = 60) @CharRange(from = ' ', to = '\u0120') String text, @ForAll long hash) {
         Passage passage = new Passage(text);
         long other = hash * 31 + 7;
 
@@ -36,8 +35,8 @@ class PassageTest {
     }
 
     @Property(tries = 1000)
-    void folds_where_one_octet_after_the_other_would_be_folded(
-            @ForAll @StringLength(max = 400) String raw) throws IOException {
+    void folds_where_one_octet_after_the_other_would_be_folded(@ForAll @StringLength(max = 400) String raw)
+            throws IOException {
         String text = "x" + Hygiene.text(raw);
         byte[] name = "SUMMARY:".getBytes(UTF_8);
         byte[] escaped = new Passage(text).escaped();
@@ -67,8 +66,7 @@ class PassageTest {
 
     @Property(tries = 300)
     void blank_and_odd_ends_of_lines_go_as_in_one_text(
-            @ForAll @Size(max = 3)
-                    List<@StringLength(max = 4) @CharRange(from = '\t', to = '!') String> lines) {
+            @ForAll @Size(max = 3) List<@StringLength(max = 4) @CharRange(from = '\t', to = '!') String> lines) {
         assertThat(new Text.Maker().of(lines)).hasToString(Hygiene.text(String.join("\n", lines)));
     }
 }

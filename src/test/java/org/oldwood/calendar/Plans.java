@@ -36,8 +36,7 @@ final class Plans {
         LocalDate start = LocalDate.parse(first);
         return new Item(
                 identity,
-                new Item.Words(
-                        title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
+                new Item.Words(title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
                 "row-a",
                 new Item.Days(start, LocalDate.parse(last), start),
                 Item.Progress.OPEN);

@@ -23,7 +23,9 @@ class PublishTest {
     private static final String TODO = path(UIDS.todo("cut"));
     private static final String EVENT = path(UIDS.event("cut"));
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
+
     private LoopbackServer server;
 
     @BeforeEach
@@ -61,8 +63,7 @@ class PublishTest {
                         + "X-CLIENT;P=\"a;b\":kept\r\nPRIORITY:3");
         edit(TODO, "SEQUENCE:0", "SEQUENCE:7");
 
-        Publish.Result result =
-                publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
+        Publish.Result result = publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
 
         assertThat(server.objects.get(TODO))
                 .contains(
@@ -73,8 +74,7 @@ class PublishTest {
                         "DUE;VALUE=DATE:20270209",
                         "SEQUENCE:8")
                 .doesNotContain("NEEDS-ACTION");
-        assertThat(result.notices())
-                .anyMatch(notice -> notice.contains("ticked off on the server"));
+        assertThat(result.notices()).anyMatch(notice -> notice.contains("ticked off on the server"));
     }
 
     @Test
@@ -105,20 +105,17 @@ class PublishTest {
     void a_write_of_another_client_in_between_is_read_and_merged() throws IOException {
         publish(Plans.TODAY, CUT);
         boolean[] done = {false};
-        server.beforePut =
-                path -> {
-                    if (path.equals(TODO) && !done[0]) {
-                        done[0] = true;
-                        edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED");
-                    }
-                };
+        server.beforePut = path -> {
+            if (path.equals(TODO) && !done[0]) {
+                done[0] = true;
+                edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED");
+            }
+        };
 
-        Publish.Result result =
-                publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
+        Publish.Result result = publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
 
         assertThat(result.refused()).isEmpty();
-        assertThat(server.objects.get(TODO))
-                .contains("STATUS:COMPLETED", "DUE;VALUE=DATE:20270209");
+        assertThat(server.objects.get(TODO)).contains("STATUS:COMPLETED", "DUE;VALUE=DATE:20270209");
     }
 
     @Test
@@ -126,8 +123,7 @@ class PublishTest {
         publish(Plans.TODAY, CUT);
         server.put(path("import-1"), server.objects.remove(TODO));
 
-        Publish.Result result =
-                publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
+        Publish.Result result = publish(Plans.TODAY.plusDays(1), Plans.item("cut", "2027-01-20", "2027-02-09"));
 
         assertThat(result.refused()).isEmpty();
         assertThat(server.objects).hasSize(2).containsKey(path("import-1"));
@@ -160,8 +156,7 @@ class PublishTest {
     @Test
     void a_trial_writes_nothing_anywhere() throws IOException {
         Publish.Result result =
-                new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, true)
-                        .to(target(), List.of(CUT));
+                new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, true).to(target(), List.of(CUT));
 
         assertThat(result.created()).hasSize(2);
         assertThat(server.objects).isEmpty();
@@ -183,29 +178,22 @@ class PublishTest {
         publish(Plans.TODAY, CUT, FEED);
         edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270112T153000Z");
         ReadBack back =
-                new ReadBack(
-                        Plans.garden(folder),
-                        List.of(CUT, FEED),
-                        Layout.usual(),
-                        LocalDate.of(2027, 2, 1));
+                new ReadBack(Plans.garden(folder), List.of(CUT, FEED), Layout.usual(), LocalDate.of(2027, 2, 1));
 
         for (String object : Publish.fetch(Plans.garden(folder), List.of(CUT, FEED), target())) {
             back.read(object, "server");
         }
 
-        assertThat(back.result().answers())
-                .singleElement()
-                .satisfies(answer -> assertThat(answer.day()).isEqualTo("2027-01-12"));
+        assertThat(back.result().answers()).singleElement().satisfies(answer -> assertThat(answer.day())
+                .isEqualTo("2027-01-12"));
     }
 
     private Publish.Result publish(LocalDate today, Item... plan) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), today, false)
-                .to(target(), List.of(plan));
+        return new Publish(Plans.garden(folder), Layout.usual(), today, false).to(target(), List.of(plan));
     }
 
     private Publish.Target target() {
-        return new Publish.Target(
-                server.address(), server.address(), Optional.of(new Login("ada", "secret")), false);
+        return new Publish.Target(server.address(), server.address(), Optional.of(new Login("ada", "secret")), false);
     }
 
     private void edit(String path, String from, String to) {

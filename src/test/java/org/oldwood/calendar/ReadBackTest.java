@@ -30,7 +30,8 @@ class ReadBackTest {
     private static final Item CUT = Plans.item("cut", "2027-01-10", "2027-02-05");
     private static final String UID = new Uids(Plans.GARDEN, Map.of()).todo("cut");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @CsvSource({
@@ -52,8 +53,7 @@ class ReadBackTest {
         "STATUS:CANCELLED|SEQUENCE:1, SKIPPED, 2027-02-10, 0",
         "STATUS:CANCELLED|PERCENT-COMPLETE:30|LAST-MODIFIED:20270113T100000Z, SKIPPED, 2027-01-13, 30"
     })
-    void every_way_of_saying_it_is_heard(String lines, What what, LocalDate day, int percent)
-            throws IOException {
+    void every_way_of_saying_it_is_heard(String lines, What what, LocalDate day, int percent) throws IOException {
         ReadBack.Result result = read(todo(UID, lines), CUT);
 
         assertThat(result.answers()).hasSize(1);
@@ -116,10 +116,8 @@ class ReadBackTest {
     @Test
     void our_own_files_say_nothing_that_is_not_known() throws IOException {
         Item done = Plans.item("x", "2027-01-01", "2027-01-01").with(Item.Progress.done(TODAY));
-        Export.Result files =
-                Plans.export(folder, TODAY).pairs(List.of(CUT, done), folder, Export.Split.NONE);
-        ReadBack back =
-                new ReadBack(Plans.garden(folder), List.of(CUT, done), Layout.usual(), TODAY);
+        Export.Result files = Plans.export(folder, TODAY).pairs(List.of(CUT, done), folder, Export.Split.NONE);
+        ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT, done), Layout.usual(), TODAY);
 
         for (Path file : files.files()) {
             back.read(Files.newInputStream(file), file.toString());
@@ -134,8 +132,7 @@ class ReadBackTest {
     @ParameterizedTest
     @CsvSource({"Pacific/Kiritimati", "Pacific/Pago_Pago", "Europe/Berlin", "Australia/Hobart"})
     void a_day_of_completion_survives_writing_and_reading(String zone) throws IOException {
-        Export.Garden garden =
-                new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"));
+        Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"));
         LocalDate day = LocalDate.of(2027, 1, 12);
         new Export(garden, Layout.usual(), TODAY)
                 .pairs(List.of(CUT.with(Item.Progress.done(day))), folder, Export.Split.NONE);
@@ -154,9 +151,7 @@ class ReadBackTest {
         ReadBack.Result result = read(whole.substring(0, whole.indexOf("END:VTODO")), CUT);
 
         assertThat(result.answers()).hasSize(1);
-        assertThat(result.problems().list())
-                .extracting(Problem::name)
-                .contains("calendar-cut-short");
+        assertThat(result.problems().list()).extracting(Problem::name).contains("calendar-cut-short");
     }
 
     @ParameterizedTest
@@ -169,19 +164,18 @@ class ReadBackTest {
 
     @Test
     void an_endless_file_is_refused_in_bounded_memory() throws IOException {
-        InputStream endless =
-                new InputStream() {
-                    @Override
-                    public int read() {
-                        return 'A';
-                    }
+        InputStream endless = new InputStream() {
+            @Override
+            public int read() {
+                return 'A';
+            }
 
-                    @Override
-                    public int read(byte[] to, int from, int count) {
-                        java.util.Arrays.fill(to, from, from + count, (byte) 'A');
-                        return count;
-                    }
-                };
+            @Override
+            public int read(byte[] to, int from, int count) {
+                java.util.Arrays.fill(to, from, from + count, (byte) 'A');
+                return count;
+            }
+        };
         ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT), Layout.usual(), TODAY);
 
         assertThatThrownBy(() -> back.read(endless, "endless.ics"))
@@ -201,13 +195,10 @@ class ReadBackTest {
     /** 3,000 damaged copies of a good file: cut, with octets changed, doubled or taken out. */
     @Property(tries = 3000)
     void no_damage_makes_it_fail(
-            @ForAll @IntRange(max = 2000) int at,
-            @ForAll @IntRange(max = 4) int kind,
-            @ForAll byte octet)
+            @ForAll @IntRange(max = 2000) int at, @ForAll @IntRange(max = 4) int kind, @ForAll byte octet)
             throws IOException {
         byte[] damaged = damage(todo(UID, GOOD).getBytes(UTF_8), at, kind, octet);
-        ReadBack back =
-                new ReadBack(Plans.garden(Path.of("nowhere")), List.of(CUT), Layout.usual(), TODAY);
+        ReadBack back = new ReadBack(Plans.garden(Path.of("nowhere")), List.of(CUT), Layout.usual(), TODAY);
 
         try {
             back.read(new ByteArrayInputStream(damaged), "damaged.ics");

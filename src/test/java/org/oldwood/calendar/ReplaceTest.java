@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ReplaceTest {
     private static final FileTime LONG_AGO = FileTime.fromMillis(1_000_000_000_000L);
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @ParameterizedTest
     @CsvSource({
@@ -54,14 +55,10 @@ class ReplaceTest {
         Path file = Files.writeString(folder.resolve("file"), "abcdef");
         Files.writeString(folder.resolve(".file.new"), "of a run that was stopped");
 
-        assertThatThrownBy(
-                        () ->
-                                Replace.file(
-                                        file,
-                                        out -> {
-                                            out.write("abX".getBytes(US_ASCII));
-                                            throw new IOException("no room");
-                                        }))
+        assertThatThrownBy(() -> Replace.file(file, out -> {
+                    out.write("abX".getBytes(US_ASCII));
+                    throw new IOException("no room");
+                }))
                 .hasMessage("no room");
 
         assertThat(file).hasContent("abcdef");
@@ -72,23 +69,19 @@ class ReplaceTest {
     void until_it_is_finished_the_old_file_stands() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "abcdef");
 
-        Replace.file(
-                file,
-                out -> {
-                    out.write("abX".getBytes(US_ASCII));
-                    assertThat(file).hasContent("abcdef");
-                });
+        Replace.file(file, out -> {
+            out.write("abX".getBytes(US_ASCII));
+            assertThat(file).hasContent("abcdef");
+        });
 
         assertThat(file).hasContent("abX");
     }
 
     private static boolean write(Path file, String one, String two) throws IOException {
-        return Replace.file(
-                file,
-                out -> {
-                    out.write(one.getBytes(US_ASCII));
-                    out.write(two.getBytes(US_ASCII));
-                });
+        return Replace.file(file, out -> {
+            out.write(one.getBytes(US_ASCII));
+            out.write(two.getBytes(US_ASCII));
+        });
     }
 
     private Stream<String> names() throws IOException {

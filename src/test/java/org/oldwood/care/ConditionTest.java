@@ -89,18 +89,16 @@ class ConditionTest {
                     'oneOf':['clay','silt'] | sand | clay or silt
                     """)
     void what_does_not_hold_says_what_was_asked_for(String asked, String it, String wanted) {
-        Fact fact =
-                Character.isDigit(it.charAt(0))
-                        ? Fact.number("it", Double.parseDouble(it), "It is so")
-                        : Fact.text("it", it, "It is so");
+        Fact fact = Character.isDigit(it.charAt(0))
+                ? Fact.number("it", Double.parseDouble(it), "It is so")
+                : Fact.text("it", it, "It is so");
 
         assertThat(condition(asked).test(fact).words()).isEqualTo("It is so; asked for: " + wanted);
     }
 
     @Test
     void what_holds_says_the_fact_alone_with_its_sources() {
-        Reason reason =
-                condition("'atLeast':3").test(Fact.number("it", 3, "Three stems", "source"));
+        Reason reason = condition("'atLeast':3").test(Fact.number("it", 3, "Three stems", "source"));
 
         assertThat(reason.words()).isEqualTo("Three stems");
         assertThat(reason.sources()).containsExactly("source");
@@ -124,8 +122,6 @@ class ConditionTest {
         Problems problems = new Problems();
         read("'atLeats':3", problems);
 
-        assertThat(problems.list())
-                .extracting(problem -> problem.name())
-                .containsExactly("unknown-key");
+        assertThat(problems.list()).extracting(problem -> problem.name()).containsExactly("unknown-key");
     }
 }

@@ -21,16 +21,11 @@ class CropAdvisorTest {
         PlantState one = state.plants().get(plant);
         Crop crop = TestGarden.CROPS.get(one.plant().crop());
         BedState bed = state.beds().get(one.plant().bed());
-        Situation situation =
-                new Situation(
-                        new Situation.World(
-                                state,
-                                new CalendarStages(),
-                                TestGarden.CROPS,
-                                TestGarden.DOCUMENTS),
-                        new Subject.OnePlant(one, crop, bed),
-                        state.season(),
-                        LocalDate.parse(day));
+        Situation situation = new Situation(
+                new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
+                new Subject.OnePlant(one, crop, bed),
+                state.season(),
+                LocalDate.parse(day));
         return new CropAdvisor(new PruningCases()).amount("crop", situation).orElseThrow();
     }
 
@@ -41,12 +36,10 @@ class CropAdvisorTest {
 
         assertThat(amount.value()).isCloseTo(4 * 3.5, within(1e-9));
         assertThat(amount.words()).isEqualTo("14 kg expected over the season (6 to 20)");
-        assertThat(amount.sources())
-                .contains("informed-farmers-blackcurrants", "danish-blackcurrant");
+        assertThat(amount.sources()).contains("informed-farmers-blackcurrants", "danish-blackcurrant");
         assertThat(amount.arithmetic())
                 .containsExactly(
-                        "bc: 3.5 kg/bush when mature (1.5 to 5) x 100 % in its season 6"
-                                + " x 100 % for its wood x 4");
+                        "bc: 3.5 kg/bush when mature (1.5 to 5) x 100 % in its season 6" + " x 100 % for its wood x 4");
     }
 
     @Test

@@ -11,8 +11,7 @@ import org.oldwood.season.CalendarStages;
 
 /** What the rules hear of lots, of parents and of the plants that lots became. */
 class CuttingsAdvisorTest {
-    private static final String LOT =
-            "'lot': 'a', 'parent': 'bc', 'method': 'hardwood', 'number': 12, 'bed': 'ribes'";
+    private static final String LOT = "'lot': 'a', 'parent': 'bc', 'method': 'hardwood', 'number': 12, 'bed': 'ribes'";
 
     private final CuttingsAdvisor advisor = new CuttingsAdvisor(new PruningCases());
 
@@ -29,8 +28,7 @@ class CuttingsAdvisorTest {
         Subject subject = new Subjects(state, TestGarden.CROPS).find(id, kind).orElseThrow();
         LocalDate today = LocalDate.parse(day);
         return new Situation(
-                new Situation.World(
-                        state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
+                new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS),
                 subject,
                 Season.containing(today, state.garden().hemisphere()),
                 today);
@@ -46,8 +44,7 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_lots_days_follow_one_another_through_its_first_year() {
-        Situation s =
-                situation(north().note("struck", "2025-11-20", LOT), "2025-12-01", "lot", "a");
+        Situation s = situation(north().note("struck", "2025-11-20", LOT), "2025-12-01", "lot", "a");
 
         assertThat(day("moist-from-date", s)).isBetween("2026-03-01", "2026-04-30");
         assertThat(day("roots-date", s)).isAfter(day("moist-from-date", s));
@@ -61,8 +58,7 @@ class CuttingsAdvisorTest {
 
     @Test
     void the_souths_june_cuttings_root_in_the_summer_of_two_years() {
-        Situation s =
-                situation(south().note("struck", "2026-06-10", LOT), "2026-07-01", "lot", "a");
+        Situation s = situation(south().note("struck", "2026-06-10", LOT), "2026-07-01", "lot", "a");
 
         assertThat(s.season().label()).isEqualTo("2026-27");
         assertThat(day("roots-date", s)).isBetween("2026-10-01", "2026-12-15");
@@ -74,21 +70,16 @@ class CuttingsAdvisorTest {
         Situation north = situation(north(), "2026-11-25", "stand", "ribes.blackcurrant.stool");
         Situation south = situation(south(), "2026-05-25", "stand", "ribes.blackcurrant.stool");
 
-        assertThat(day("strike-from-date", north, "hardwood"))
-                .isBetween("2026-11-01", "2026-11-30");
+        assertThat(day("strike-from-date", north, "hardwood")).isBetween("2026-11-01", "2026-11-30");
         assertThat(day("strike-by-date", north, "hardwood")).isBetween("2027-02-15", "2027-03-31");
-        assertThat(day("strike-from-date", south, "hardwood"))
-                .isBetween("2026-05-01", "2026-05-31");
+        assertThat(day("strike-from-date", south, "hardwood")).isBetween("2026-05-01", "2026-05-31");
         assertThat(fact("strike-from-date", north, "root").known()).isFalse();
     }
 
     @Test
     void a_stand_gets_numbers_measures_and_the_wood_to_spare() {
         TestGarden garden =
-                north().note(
-                                "counted",
-                                "2026-11-20",
-                                "'plant': 'bc', 'stems': {'1': 13, '2': 4, '3': 4, '4+': 3}");
+                north().note("counted", "2026-11-20", "'plant': 'bc', 'stems': {'1': 13, '2': 4, '3': 4, '4+': 3}");
         Situation s = situation(garden, "2026-11-25", "stand", "ribes.blackcurrant.stool");
 
         Amount amount = advisor.amount("cuttings-to-take", s).orElseThrow();
@@ -105,9 +96,8 @@ class CuttingsAdvisorTest {
 
     @Test
     void a_sick_parent_gives_nothing_and_the_fact_says_why() {
-        TestGarden garden =
-                north().note("inspected", "2026-02-01", "'plant': 'bc', 'finding': 'big-bud'")
-                        .note("inspected", "2026-11-01", "'plant': 'bc', 'finding': 'healthy'");
+        TestGarden garden = north().note("inspected", "2026-02-01", "'plant': 'bc', 'finding': 'big-bud'")
+                .note("inspected", "2026-11-01", "'plant': 'bc', 'finding': 'healthy'");
         Situation s = situation(garden, "2026-11-25", "stand", "ribes.blackcurrant.stool");
 
         assertThat(fact("parent-fit", s).text()).contains("no");
@@ -118,8 +108,7 @@ class CuttingsAdvisorTest {
     @Test
     void a_lots_water_is_its_ground_times_the_weeks_need() {
         TestGarden garden =
-                north().note("struck", "2025-11-20", LOT)
-                        .note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
+                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
         Situation s = situation(garden, "2026-06-01", "lot", "a");
 
         Amount water = advisor.amount("lot-water", s).orElseThrow();
@@ -133,8 +122,7 @@ class CuttingsAdvisorTest {
     @Test
     void a_dead_lot_asks_for_nothing() {
         TestGarden garden =
-                north().note("struck", "2025-11-20", LOT)
-                        .note("checked", "2026-05-20", "'lot': 'a', 'alive': 0");
+                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 0");
         Situation s = situation(garden, "2026-06-01", "lot", "a");
 
         for (String name : CuttingsAmounts.NAMES) {
@@ -145,22 +133,19 @@ class CuttingsAdvisorTest {
     @Test
     void a_count_is_what_there_is_to_lift() {
         TestGarden garden =
-                north().note("struck", "2025-11-20", LOT)
-                        .note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
+                north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 10");
 
         Task task = garden.task("2026-11-25", "lift@a@2027");
 
         assertThat(task.title()).isEqualTo("Lift blackcurrant cuttings a");
         assertThat(task.amount().orElseThrow().words()).isEqualTo("10 plants, counted 2026-05-20");
-        assertThat(task.amount().orElseThrow().arithmetic())
-                .anyMatch(line -> line.startsWith("10 alive, of whom"));
+        assertThat(task.amount().orElseThrow().arithmetic()).anyMatch(line -> line.startsWith("10 alive, of whom"));
     }
 
     @Test
     void a_lift_that_was_noted_is_not_asked_for_again_a_year_later() {
-        TestGarden garden =
-                north().note("struck", "2024-11-20", LOT)
-                        .note("lifted", "2025-11-15", "'lot': 'a', 'rooted': 9, 'good': 8");
+        TestGarden garden = north().note("struck", "2024-11-20", LOT)
+                .note("lifted", "2025-11-15", "'lot': 'a', 'rooted': 9, 'good': 8");
 
         assertThat(garden.plan("2026-11-25").tasks())
                 .noneMatch(task -> task.rule().id().equals("lift"));
@@ -169,14 +154,14 @@ class CuttingsAdvisorTest {
     @Test
     void a_plant_of_a_lot_knows_its_parent_and_is_cut_as_was_chosen() {
         String out = "'lot': 'a', 'bed': 'ribes', 'plants': ['x'], 'form': 'stool'";
-        TestGarden hard =
-                north().note("struck", "2025-11-20", LOT).note("planted-out", "2026-11-20", out);
+        TestGarden hard = north().note("struck", "2025-11-20", LOT).note("planted-out", "2026-11-20", out);
         TestGarden none =
-                north().note("struck", "2025-11-20", LOT + ", 'cut': 'none'")
-                        .note("planted-out", "2026-11-20", out);
+                north().note("struck", "2025-11-20", LOT + ", 'cut': 'none'").note("planted-out", "2026-11-20", out);
         Situation x = situation(hard, "2026-11-25", "plant", "x");
 
-        assertThat(new RecordFacts().fact("origin-own-cutting", Optional.empty(), x).words())
+        assertThat(new RecordFacts()
+                        .fact("origin-own-cutting", Optional.empty(), x)
+                        .words())
                 .contains("lot a from bc");
         assertThat(fact("planting-cut", x).text()).contains("hard");
         assertThat(fact("flowers-off", x).text()).contains("yes");
@@ -192,9 +177,8 @@ class CuttingsAdvisorTest {
     void a_strike_noted_at_a_parent_is_the_task_done() {
         TestGarden garden = north().note("struck", "2026-11-20", LOT);
 
-        assertThat(
-                        garden.task("2026-11-25", "strike-hardwood@ribes.blackcurrant.stool@2027")
-                                .state())
+        assertThat(garden.task("2026-11-25", "strike-hardwood@ribes.blackcurrant.stool@2027")
+                        .state())
                 .isEqualTo(Task.State.DONE);
     }
 }

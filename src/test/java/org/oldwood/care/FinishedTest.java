@@ -17,7 +17,8 @@ class FinishedTest {
     private static final String BUSH = "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'";
     private static final String FED = "'fed','bed':'a','material':'dried-blood','grams':10";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private OwnRules rules;
 
@@ -43,11 +44,10 @@ class FinishedTest {
 
         Planner planner = rules.planner(garden, fedOn);
 
-        Task task =
-                planner.plan().tasks().stream()
-                        .filter(one -> one.state() == Task.State.DONE)
-                        .findFirst()
-                        .orElseThrow();
+        Task task = planner.plan().tasks().stream()
+                .filter(one -> one.state() == Task.State.DONE)
+                .findFirst()
+                .orElseThrow();
         assertThat(task.id()).isEqualTo("feed@a@" + season);
         assertThat(task.finished()).contains(LocalDate.parse(fedOn));
     }
@@ -62,14 +62,11 @@ class FinishedTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"2026-10-21, OPEN", "2026-10-22, DONE"})
-    void a_window_that_opens_before_its_season_takes_what_was_done_in_it(
-            String fedOn, Task.State state) {
-        rules.rule(
-                "feed",
-                "bed",
-                "'opens':{'day':'11-01','plusDays':-10},'closes':{'day':'11-30'},'doneBy':['fed']");
+    void a_window_that_opens_before_its_season_takes_what_was_done_in_it(String fedOn, Task.State state) {
+        rules.rule("feed", "bed", "'opens':{'day':'11-01','plusDays':-10},'closes':{'day':'11-30'},'doneBy':['fed']");
 
-        assertThat(state(garden().note(fedOn, FED), "2026-11-10", "feed@a@2027")).contains(state);
+        assertThat(state(garden().note(fedOn, FED), "2026-11-10", "feed@a@2027"))
+                .contains(state);
     }
 
     /** A stand's window that a craft works out: from 30 days before it opens. */
@@ -87,16 +84,14 @@ class FinishedTest {
     void of_a_bed_all_that_was_done_in_the_season_counts(String fedOn, Task.State state) {
         opensOnTheFirstOfMarch("bed");
 
-        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a@2027")).contains(state);
+        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a@2027"))
+                .contains(state);
     }
 
     private void opensOnTheFirstOfMarch(String subject) {
         rules.tell(Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
                 .tell(Fact.day("to", LocalDate.of(2027, 3, 31), "to"))
-                .rule(
-                        "feed",
-                        subject,
-                        "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
+                .rule("feed", subject, "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
     }
 
     @Test
@@ -112,10 +107,7 @@ class FinishedTest {
     void a_window_that_reaches_over_the_seasons_end_takes_what_was_done_after_it() {
         rules.tell(Fact.day("from", LocalDate.of(2026, 10, 20), "from"))
                 .tell(Fact.day("to", LocalDate.of(2026, 11, 20), "to"))
-                .rule(
-                        "feed",
-                        "bed",
-                        "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
+                .rule("feed", "bed", "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
 
         assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026"))
                 .contains(Task.State.DONE);
@@ -128,10 +120,7 @@ class FinishedTest {
             value = {"'cut':'winter' | DONE", "'cut':'summer' | OPEN", "'tips':2 | DONE"})
     void an_entry_that_says_another_cut_does_not_count(String said, Task.State state) {
         rules.rule(
-                "cut",
-                "plant",
-                OwnRules.span("12-01", "02-28")
-                        + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}");
+                "cut", "plant", OwnRules.span("12-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}");
         SmallGarden garden = garden().note("2026-12-05", "'pruned','plant':'bc-1'," + said);
 
         assertThat(state(garden, "2026-12-10", "cut@bc-1@2027")).contains(state);
@@ -140,9 +129,7 @@ class FinishedTest {
     @Test
     void a_note_by_the_tasks_id_counts_before_any_other_entry() {
         rules.rule("feed", "bed", OwnRules.span("03-01", "03-31") + ",'doneBy':['fed']");
-        SmallGarden garden =
-                garden().note("2027-03-02", FED)
-                        .note("2027-03-05", "'skipped','task':'feed@a@2027'");
+        SmallGarden garden = garden().note("2027-03-02", FED).note("2027-03-05", "'skipped','task':'feed@a@2027'");
 
         Task task = rules.plan(garden, "2027-03-10").find("feed@a@2027").orElseThrow();
 
@@ -152,10 +139,7 @@ class FinishedTest {
 
     /** Doses left to give: so many less as have been given. */
     private void due(String subject, int atFirst) {
-        rules.tell(
-                        "left",
-                        situation ->
-                                Fact.number("left", atFirst - given(situation), "so many left"))
+        rules.tell("left", situation -> Fact.number("left", atFirst - given(situation), "so many left"))
                 .rule(
                         "give",
                         subject,
@@ -196,8 +180,7 @@ class FinishedTest {
 
     private static SmallGarden given() {
         return garden().note(
-                        "2026-11-20",
-                        "'struck','lot':'lot-1','parent':'bc-1','method':'hardwood','number':9,'bed':'a'")
+                        "2026-11-20", "'struck','lot':'lot-1','parent':'bc-1','method':'hardwood','number':9,'bed':'a'")
                 .note("2027-03-04", FED)
                 .note("2027-03-05", "'checked','lot':'lot-1','alive':8");
     }
@@ -207,13 +190,10 @@ class FinishedTest {
     void a_dose_long_before_the_window_that_was_then_open_did_no_task() {
         rules.tell(
                         "from",
-                        situation ->
-                                Fact.day(
-                                        "from",
-                                        given(situation) > 0
-                                                ? LocalDate.of(2027, 3, 1)
-                                                : LocalDate.of(2027, 6, 1),
-                                        "from"))
+                        situation -> Fact.day(
+                                "from",
+                                given(situation) > 0 ? LocalDate.of(2027, 3, 1) : LocalDate.of(2027, 6, 1),
+                                "from"))
                 .tell(Fact.day("to", LocalDate.of(2027, 6, 30), "to"))
                 .tell("left", situation -> Fact.number("left", 1 - given(situation), "left"))
                 .rule(
@@ -222,7 +202,8 @@ class FinishedTest {
                         "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed'],"
                                 + "'when':[{'fact':'left','atLeast':1}]");
 
-        assertThat(rules.plan(garden().note("2027-03-04", FED), "2027-03-10").tasks()).isEmpty();
+        assertThat(rules.plan(garden().note("2027-03-04", FED), "2027-03-10").tasks())
+                .isEmpty();
         assertThat(rules.plan(garden().note("2027-05-02", FED), "2027-05-10").tasks())
                 .extracting(Task::state)
                 .containsExactly(Task.State.DONE);

@@ -19,7 +19,8 @@ import org.oldwood.store.Problems;
 class JudgeTest {
     private static final String BUSH = "'planted','plant':'ID','crop':'blackcurrant','bed':'a'";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private OwnRules rules;
 
@@ -38,7 +39,8 @@ class JudgeTest {
     private Verdict verdict(String rule, String subject, String today) {
         Planner planner = rules.planner(garden(), today);
         Rule one = planner.rules().find(rule).orElseThrow();
-        return planner.explain(one, planner.subjects().find(subject, one.subject()).orElseThrow())
+        return planner.explain(
+                        one, planner.subjects().find(subject, one.subject()).orElseThrow())
                 .get(0);
     }
 
@@ -48,9 +50,7 @@ class JudgeTest {
 
     @Test
     void a_window_says_how_both_its_ends_were_found() {
-        rules.rule(
-                "dig",
-                "'opens':{'day':'03-01','plusDays':-7},'closes':{'day':'03-01','plusDays':10}");
+        rules.rule("dig", "'opens':{'day':'03-01','plusDays':-7},'closes':{'day':'03-01','plusDays':10}");
 
         Window window = verdict("dig", "2027-02-01").window().orElseThrow();
 
@@ -58,17 +58,13 @@ class JudgeTest {
         assertThat(window.last()).isEqualTo("2027-03-11");
         assertThat(window.days()).isEqualTo(18);
         assertThat(window.words())
-                .isEqualTo(
-                        "opens 7 days before by the calendar; closes 10 days after by the calendar");
+                .isEqualTo("opens 7 days before by the calendar; closes 10 days after by the calendar");
     }
 
     @Test
     void a_window_is_as_unsure_as_the_less_sure_of_its_ends() {
         rules.rule("to-stage", "plant", "'opens':{'day':'11-01'},'closes':{'stage':'bud-swell'}")
-                .rule(
-                        "from-stage",
-                        "plant",
-                        "'opens':{'stage':'bud-swell'},'closes':{'day':'10-31'}");
+                .rule("from-stage", "plant", "'opens':{'stage':'bud-swell'},'closes':{'day':'10-31'}");
 
         Window to = verdict("to-stage", "bc-1", "2027-02-01").window().orElseThrow();
         Window from = verdict("from-stage", "bc-1", "2027-02-01").window().orElseThrow();
@@ -83,8 +79,7 @@ class JudgeTest {
 
         Verdict before = verdict("ends-before", "2027-02-01");
         assertThat(before.due()).isFalse();
-        assertThat(before.because())
-                .isEqualTo("its window would close on 2027-03-01, before it opens on 2027-03-02");
+        assertThat(before.because()).isEqualTo("its window would close on 2027-03-01, before it opens on 2027-03-02");
         assertThat(verdict("one-day", "2027-02-01").due()).isTrue();
     }
 
@@ -96,20 +91,17 @@ class JudgeTest {
                 .rule("entry", "'opens':{'entry':'limed'},'closes':{'day':'10-31'}")
                 .rule("stage", "bed", "'opens':{'stage':'bud-swell'},'closes':{'day':'10-31'}");
 
-        String words =
-                "its window hangs on fact ripe, which is not known here: note when the first fruit"
-                        + " is ripe";
+        String words = "its window hangs on fact ripe, which is not known here: note when the first fruit" + " is ripe";
         assertThat(verdict("opens", "2027-02-01").because()).isEqualTo(words);
         assertThat(verdict("closes", "2027-02-01").because()).isEqualTo(words);
         assertThat(verdict("entry", "2027-02-01").because())
                 .isEqualTo("its window hangs on entry limed, which is not known here");
         Planner empty = rules.planner(SmallGarden.north(), "2027-02-01");
-        assertThat(
-                        empty.explain(
-                                        empty.rules().find("stage").orElseThrow(),
-                                        empty.subjects().find("a", "bed").orElseThrow())
-                                .get(0)
-                                .because())
+        assertThat(empty.explain(
+                                empty.rules().find("stage").orElseThrow(),
+                                empty.subjects().find("a", "bed").orElseThrow())
+                        .get(0)
+                        .because())
                 .isEqualTo("its window hangs on stage bud-swell, which is not known here");
     }
 
@@ -117,19 +109,13 @@ class JudgeTest {
     void a_last_day_of_its_own_is_asked_for_each_subject_anew() {
         String planted = "'planted','crop':'blackcurrant','bed':'a','plant':";
         SmallGarden two =
-                SmallGarden.north()
-                        .note("2020-11-15", planted + "'bc-1'")
-                        .note("2020-11-15", planted + "'bc-2'");
+                SmallGarden.north().note("2020-11-15", planted + "'bc-1'").note("2020-11-15", planted + "'bc-2'");
         rules.tell(
                         "latest",
-                        now ->
-                                now.subject().id().equals("bc-1")
-                                        ? Fact.day("latest", LocalDate.of(2027, 2, 10), "soon")
-                                        : Fact.unknown("latest", "any day will do"))
-                .rule(
-                        "plants",
-                        "plant",
-                        OwnRules.span("02-01", "03-01") + ",'noLaterThan':{'fact':'latest'}");
+                        now -> now.subject().id().equals("bc-1")
+                                ? Fact.day("latest", LocalDate.of(2027, 2, 10), "soon")
+                                : Fact.unknown("latest", "any day will do"))
+                .rule("plants", "plant", OwnRules.span("02-01", "03-01") + ",'noLaterThan':{'fact':'latest'}");
         Planner planner = rules.planner(two, "2027-02-01");
 
         assertThat(last(planner, "bc-1")).isEqualTo("2027-02-10");
@@ -140,7 +126,12 @@ class JudgeTest {
     private static String last(Planner planner, String plant) {
         Rule rule = planner.rules().find("plants").orElseThrow();
         Subject subject = planner.subjects().find(plant, "plant").orElseThrow();
-        return planner.explain(rule, subject).get(0).window().orElseThrow().last().toString();
+        return planner.explain(rule, subject)
+                .get(0)
+                .window()
+                .orElseThrow()
+                .last()
+                .toString();
     }
 
     @Test
@@ -162,8 +153,7 @@ class JudgeTest {
 
         assertThat(verdict("sooner", "2027-02-01").window().orElseThrow().last())
                 .isEqualTo("2027-03-10");
-        assertThat(verdict("later", "2027-02-01").window().orElseThrow().last())
-                .isEqualTo("2027-03-31");
+        assertThat(verdict("later", "2027-02-01").window().orElseThrow().last()).isEqualTo("2027-03-31");
         assertThat(verdict("unknown", "2027-02-01").window().orElseThrow().last())
                 .isEqualTo("2027-03-31");
     }
@@ -171,10 +161,7 @@ class JudgeTest {
     /** The two bushes were planted on different days. */
     @Test
     void a_window_by_an_entry_is_each_plants_own() {
-        rules.rule(
-                        "both",
-                        "plant",
-                        "'opens':{'entry':'planted'},'closes':{'entry':'planted','plusDays':42}")
+        rules.rule("both", "plant", "'opens':{'entry':'planted'},'closes':{'entry':'planted','plusDays':42}")
                 .rule("from", "plant", "'opens':{'entry':'planted'},'closes':{'day':'10-31'}")
                 .rule("to", "plant", "'opens':{'day':'11-01'},'closes':{'entry':'planted'}");
 
@@ -186,8 +173,7 @@ class JudgeTest {
         assertThat(first(plan, "from@bc-2@2027")).isEqualTo("2027-01-20");
         Plan sooner = rules.plan(garden(), "2027-01-20");
         assertThat(sooner.find("to@bc-1@2027")).isEmpty();
-        assertThat(sooner.find("to@bc-2@2027").orElseThrow().window().last())
-                .isEqualTo("2027-01-20");
+        assertThat(sooner.find("to@bc-2@2027").orElseThrow().window().last()).isEqualTo("2027-01-20");
     }
 
     private static LocalDate first(Plan plan, String id) {
@@ -214,12 +200,10 @@ class JudgeTest {
     void why_not_tells_every_condition_and_a_plan_stops_at_the_first_that_fails() {
         List<String> asked = new ArrayList<>();
         for (String name : List.of("one", "two", "three")) {
-            rules.tell(
-                    name,
-                    situation -> {
-                        asked.add(name);
-                        return Fact.number(name, 1, name);
-                    });
+            rules.tell(name, situation -> {
+                asked.add(name);
+                return Fact.number(name, 1, name);
+            });
         }
         rules.window(
                 "dig",
@@ -229,9 +213,7 @@ class JudgeTest {
 
         Verdict verdict = verdict("dig", "2027-02-01");
         assertThat(verdict.due()).isFalse();
-        assertThat(verdict.reasons())
-                .extracting(Reason::words)
-                .containsExactly("one", "two; asked for: 2", "three");
+        assertThat(verdict.reasons()).extracting(Reason::words).containsExactly("one", "two; asked for: 2", "three");
         asked.clear();
         assertThat(rules.plan(garden(), "2027-02-01").tasks()).isEmpty();
         assertThat(asked).contains("one", "two").doesNotContain("three");
@@ -262,14 +244,11 @@ class JudgeTest {
     void an_end_that_is_left_out_is_told_with_an_example() {
         Problems problems = read("{'closes':{'day':'03-01'}}");
 
-        assertThat(problems.list())
-                .singleElement()
-                .satisfies(
-                        problem -> {
-                            assertThat(problem.name()).isEqualTo("missing-key");
-                            assertThat(problem.message()).contains("when the window opens");
-                            assertThat(problem.remedy()).contains("\"opens\": {");
-                        });
+        assertThat(problems.list()).singleElement().satisfies(problem -> {
+            assertThat(problem.name()).isEqualTo("missing-key");
+            assertThat(problem.message()).contains("when the window opens");
+            assertThat(problem.remedy()).contains("\"opens\": {");
+        });
     }
 
     @Test
@@ -290,7 +269,6 @@ class JudgeTest {
     private static Anchor read(String rule, Problems problems) {
         String json = rule.replace('\'', '"');
         return Anchor.read(
-                Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems),
-                "opens");
+                Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems), "opens");
     }
 }

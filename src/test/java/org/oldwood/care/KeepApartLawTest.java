@@ -36,12 +36,10 @@ class KeepApartLawTest {
 
     private static List<Pair> pairs() {
         return TestGarden.DOCUMENTS.fields("keep-apart.json").objects("apart").stream()
-                .map(
-                        each ->
-                                new Pair(
-                                        each.text("first"),
-                                        each.text("then"),
-                                        each.object("days").orElseThrow().number("is", 0, 1000)))
+                .map(each -> new Pair(
+                        each.text("first"),
+                        each.text("then"),
+                        each.object("days").orElseThrow().number("is", 0, 1000)))
                 .toList();
     }
 
@@ -50,11 +48,8 @@ class KeepApartLawTest {
         for (String file : List.of("feeds", "limes", "mulches")) {
             Fields document = TestGarden.DOCUMENTS.fields("materials/" + file + ".json");
             for (String list : List.of("feeds", "limes", "acidifiers", "mulches")) {
-                document.objects(list)
-                        .forEach(
-                                each ->
-                                        tags.computeIfAbsent(each.text("id"), id -> new HashSet<>())
-                                                .addAll(each.texts("tags")));
+                document.objects(list).forEach(each -> tags.computeIfAbsent(each.text("id"), id -> new HashSet<>())
+                        .addAll(each.texts("tags")));
             }
         }
         return tags;
@@ -62,24 +57,20 @@ class KeepApartLawTest {
 
     @Provide
     Arbitrary<List<Noted>> journals() {
-        Arbitrary<Noted> one =
-                Combinators.combine(
-                                Arbitraries.of(
-                                        "fed dried-blood",
-                                        "fed ammonium-sulphate",
-                                        "fed poultry-manure",
-                                        "fed wood-ash",
-                                        "limed ground-limestone",
-                                        "limed wood-ash",
-                                        "acidified sulphur",
-                                        "mulched farmyard-manure",
-                                        "mulched straw"),
-                                Arbitraries.integers().between(0, 400),
-                                Arbitraries.of("ribes", "blue", "canes"))
-                        .as(
-                                (what, ago, bed) ->
-                                        new Noted(
-                                                what.split(" ")[0], what.split(" ")[1], ago, bed));
+        Arbitrary<Noted> one = Combinators.combine(
+                        Arbitraries.of(
+                                "fed dried-blood",
+                                "fed ammonium-sulphate",
+                                "fed poultry-manure",
+                                "fed wood-ash",
+                                "limed ground-limestone",
+                                "limed wood-ash",
+                                "acidified sulphur",
+                                "mulched farmyard-manure",
+                                "mulched straw"),
+                        Arbitraries.integers().between(0, 400),
+                        Arbitraries.of("ribes", "blue", "canes"))
+                .as((what, ago, bed) -> new Noted(what.split(" ")[0], what.split(" ")[1], ago, bed));
         return one.list().ofMaxSize(6);
     }
 
@@ -96,11 +87,8 @@ class KeepApartLawTest {
 
     @Property(tries = 150)
     void no_plan_breaks_a_pair(
-            @ForAll("journals") List<Noted> journal,
-            @ForAll("kept") String kept,
-            @ForAll("ph") double ph) {
-        TestGarden garden =
-                new TestGarden(52, ", \"materials\": [\"" + kept + "\", \"sulphate-of-potash\"]");
+            @ForAll("journals") List<Noted> journal, @ForAll("kept") String kept, @ForAll("ph") double ph) {
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"" + kept + "\", \"sulphate-of-potash\"]");
         for (String bed : List.of("ribes", "blue", "canes")) {
             garden.note("soil-test", "2025-10-01", "'bed': '" + bed + "', 'ph': " + ph);
         }
@@ -129,24 +117,15 @@ class KeepApartLawTest {
         Map<String, List<Given>> byBed = new HashMap<>();
         for (Noted each : journal) {
             byBed.computeIfAbsent(each.bed, bed -> new ArrayList<>())
-                    .add(
-                            new Given(
-                                    TODAY.minusDays(each.daysAgo),
-                                    TAGS.get(each.material),
-                                    false,
-                                    each.toString()));
+                    .add(new Given(TODAY.minusDays(each.daysAgo), TAGS.get(each.material), false, each.toString()));
         }
         for (Task task : plan.tasks()) {
             Set<String> tags = new HashSet<>(task.rule().tags());
             task.amount().ifPresent(amount -> tags.addAll(amount.tags()));
             if (task.state() == Task.State.OPEN && !tags.isEmpty()) {
-                task.subject()
-                        .bed()
-                        .ifPresent(
-                                bed ->
-                                        byBed.computeIfAbsent(
-                                                        bed.bed().id(), id -> new ArrayList<>())
-                                                .add(new Given(task.day(), tags, true, task.id())));
+                task.subject().bed().ifPresent(bed -> byBed.computeIfAbsent(
+                                bed.bed().id(), id -> new ArrayList<>())
+                        .add(new Given(task.day(), tags, true, task.id())));
             }
         }
         return byBed;
@@ -158,11 +137,10 @@ class KeepApartLawTest {
                 if (first != then && (first.planned || then.planned)) {
                     for (Pair pair : PAIRS) {
                         long days = ChronoUnit.DAYS.between(first.day, then.day);
-                        boolean broken =
-                                first.tags.contains(pair.first)
-                                        && then.tags.contains(pair.then)
-                                        && days >= 0
-                                        && days < pair.days;
+                        boolean broken = first.tags.contains(pair.first)
+                                && then.tags.contains(pair.then)
+                                && days >= 0
+                                && days < pair.days;
                         assertThat(broken)
                                 .as(first.words + " then " + then.words + " after " + days)
                                 .isFalse();
@@ -174,36 +152,22 @@ class KeepApartLawTest {
 
     @Test
     void limed_yesterday_means_no_ammonium_inside_the_gap_in_either_order() {
-        TestGarden garden =
-                new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
-                        .note(
-                                "limed",
-                                "2027-03-09",
-                                "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
+                .note("limed", "2027-03-09", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
         Plan plan = garden.plan("2027-03-10");
 
         assertThat(plan.tasks())
-                .noneMatch(
-                        task ->
-                                task.id().startsWith("feed-first@ribes")
-                                        && task.day().isBefore(LocalDate.of(2027, 6, 7)));
+                .noneMatch(task ->
+                        task.id().startsWith("feed-first@ribes") && task.day().isBefore(LocalDate.of(2027, 6, 7)));
         assertThat(plan.notices())
-                .anyMatch(
-                        notice ->
-                                notice.contains("limed ground-limestone on 2027-03-09")
-                                        && notice.contains("90 days"));
+                .anyMatch(notice ->
+                        notice.contains("limed ground-limestone on 2027-03-09") && notice.contains("90 days"));
 
-        TestGarden fed =
-                new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
-                        .note("soil-test", "2026-09-01", "'bed': 'ribes', 'ph': 5.5")
-                        .note(
-                                "fed",
-                                "2027-02-09",
-                                "'bed': 'ribes', 'material': 'ammonium-sulphate', 'grams': 100");
+        TestGarden fed = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\"]")
+                .note("soil-test", "2026-09-01", "'bed': 'ribes', 'ph': 5.5")
+                .note("fed", "2027-02-09", "'bed': 'ribes', 'material': 'ammonium-sulphate', 'grams': 100");
         assertThat(fed.plan("2027-02-10").tasks())
-                .noneMatch(
-                        task ->
-                                task.id().equals("lime@ribes@2027")
-                                        && task.day().isBefore(LocalDate.of(2027, 2, 23)));
+                .noneMatch(task ->
+                        task.id().equals("lime@ribes@2027") && task.day().isBefore(LocalDate.of(2027, 2, 23)));
     }
 }

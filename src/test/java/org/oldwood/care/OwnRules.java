@@ -25,8 +25,7 @@ final class OwnRules implements Advisor {
 
     private final Path folder;
     private final List<String> rules = new ArrayList<>();
-    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts =
-            new HashMap<>();
+    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts = new HashMap<>();
     private final Map<String, Optional<Amount>> amounts = new HashMap<>();
 
     OwnRules(Path folder) {
@@ -89,8 +88,7 @@ final class OwnRules implements Advisor {
     Planner planner(SmallGarden garden, String day) {
         document("rules/own.json", "{'rules':[" + String.join(",", rules) + "]}");
         Problems problems = new Problems();
-        Planner planner =
-                garden.planner(day, Documents.with(folder, problems), new Advisors(List.of(this)));
+        Planner planner = garden.planner(day, Documents.with(folder, problems), new Advisors(List.of(this)));
         if (!problems.isEmpty()) {
             throw new AssertionError(problems.list().toString());
         }

@@ -50,9 +50,7 @@ class PastPruningTest {
         counted("2025-11-20", "'1': 7, '2': 6, '3': 5, '4+': 2");
 
         // eight became six, five stayed five, four and three became two
-        assertThat(past("bc").taken())
-                .containsOnlyKeys(2025)
-                .containsEntry(2025, Stems.ofOpen(2, 0, 5));
+        assertThat(past("bc").taken()).containsOnlyKeys(2025).containsEntry(2025, Stems.ofOpen(2, 0, 5));
     }
 
     @Test
@@ -82,8 +80,7 @@ class PastPruningTest {
         counted("2025-11-20", "'1': 9");
         Figure twice = past("bc").shoots(printed);
 
-        assertThat(List.of(once.is(), once.low(), once.high()))
-                .containsExactly(12.0, printed.low(), 12.0);
+        assertThat(List.of(once.is(), once.low(), once.high())).containsExactly(12.0, printed.low(), 12.0);
         assertThat(List.of(twice.is(), twice.low(), twice.high())).containsExactly(10.5, 9.0, 12.0);
         assertThat(past("bl").shoots(printed)).isSameAs(printed);
     }
@@ -133,14 +130,9 @@ class PastPruningTest {
 
     @Test
     void own_minutes_of_one_plant_tell_of_its_like() {
+        garden.note("planted", "2020-11-20", "'plant': 'bc-9', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 2");
         garden.note(
-                "planted",
-                "2020-11-20",
-                "'plant': 'bc-9', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 2");
-        garden.note(
-                "planted",
-                "2020-11-20",
-                "'plant': 'ra-9', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 10");
+                "planted", "2020-11-20", "'plant': 'ra-9', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 10");
         pruned("2025-12-01", "'minutes': 40");
         garden.note("pruned", "2026-08-20", "'plant': 'ra', 'cut': 'canes', 'minutes': 8");
 
@@ -163,8 +155,7 @@ class PastPruningTest {
 
         // fives of two years were not counted as threes
         assertThat(past("bc").taken())
-                .containsOnly(
-                        java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 2, "3", 3))));
+                .containsOnly(java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 2, "3", 3))));
     }
 
     @Test
@@ -173,8 +164,7 @@ class PastPruningTest {
         counted("2025-11-20", "'2': 8, '3+': 6");
 
         assertThat(past("bc").taken())
-                .containsOnly(
-                        java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 0, "2+", 5))));
+                .containsOnly(java.util.Map.entry(2025, Stems.from(java.util.Map.of("1", 0, "2+", 5))));
     }
 
     @Test

@@ -18,7 +18,8 @@ class PlacementTest {
     private static final String ALWAYS = "";
     private static final String SATURDAYS = ",'workDays':['saturday']";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private OwnRules rules;
 
@@ -54,28 +55,25 @@ class PlacementTest {
                 .window("a-third", "02-22", "03-31", ",'after':['m-second']");
 
         assertThat(days(ALWAYS, TODAY))
-                .containsExactlyInAnyOrderEntriesOf(
-                        Map.of(
-                                "z-first@garden", "2027-03-16",
-                                "m-second@garden", "2027-03-16",
-                                "a-third@garden", "2027-03-16"));
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "z-first@garden", "2027-03-16",
+                        "m-second@garden", "2027-03-16",
+                        "a-third@garden", "2027-03-16"));
     }
 
     @Test
     void rules_that_wait_for_each_other_are_both_placed() {
-        rules.window("a", "03-01", "03-31", ",'after':['b']")
-                .window("b", "03-05", "03-31", ",'after':['a']");
+        rules.window("a", "03-01", "03-31", ",'after':['b']").window("b", "03-05", "03-31", ",'after':['a']");
 
         assertThat(days(ALWAYS, TODAY)).containsOnlyKeys("a@garden", "b@garden");
     }
 
     @Test
     void work_waits_for_what_comes_first_on_its_bed_and_on_all_that_stands_there() {
-        SmallGarden garden =
-                SmallGarden.north()
-                        .note("2020-11-15", BUSH.replace("ID", "bc-1"))
-                        .note("2020-11-15", BUSH.replace("ID", "bc-2"))
-                        .note("2027-02-15", "'done','task':'z-cut@bc-1@2027'");
+        SmallGarden garden = SmallGarden.north()
+                .note("2020-11-15", BUSH.replace("ID", "bc-1"))
+                .note("2020-11-15", BUSH.replace("ID", "bc-2"))
+                .note("2027-02-15", "'done','task':'z-cut@bc-1@2027'");
         rules.rule("z-cut", "plant", OwnRules.span("02-10", "03-31") + ",'best':1")
                 .rule("y-weed", "bed", OwnRules.span("03-05", "03-31"))
                 .rule("rake", "bed", OwnRules.span("02-01", "04-30") + ",'after':['z-cut']")
@@ -90,8 +88,7 @@ class PlacementTest {
 
     @Test
     void what_must_wait_beyond_its_own_time_stands_on_its_last_day() {
-        rules.window("first", "03-20", "03-31", "")
-                .window("second", "03-01", "03-10", ",'after':['first']");
+        rules.window("first", "03-20", "03-31", "").window("second", "03-01", "03-10", ",'after':['first']");
 
         assertThat(days(ALWAYS, TODAY)).containsEntry("second@garden", "2027-03-10");
     }
@@ -109,9 +106,8 @@ class PlacementTest {
                 .containsEntry("from-friday@garden", "2027-03-06")
                 .containsEntry("from-saturday@garden", "2027-03-06");
         assertThat(notices(SATURDAYS))
-                .containsExactly(
-                        "to-friday: no day that you work lies between 2027-03-01 and 2027-03-05;"
-                                + " it stands on 2027-03-01.");
+                .containsExactly("to-friday: no day that you work lies between 2027-03-01 and 2027-03-05;"
+                        + " it stands on 2027-03-01.");
     }
 
     @Test
@@ -122,8 +118,7 @@ class PlacementTest {
         assertThat(days(SATURDAYS, TODAY))
                 .containsEntry("from-saturday@garden", "2027-03-06")
                 .containsEntry("from-sunday@garden", "2027-03-12");
-        assertThat(days(SATURDAYS, "2027-03-07"))
-                .containsEntry("from-saturday@garden", "2027-03-12");
+        assertThat(days(SATURDAYS, "2027-03-07")).containsEntry("from-saturday@garden", "2027-03-12");
     }
 
     @Test
@@ -142,12 +137,11 @@ class PlacementTest {
 
         // 30 and 30 fill the hour; 31 begins the next day, where 30 more would be a minute too much
         assertThat(days(",'minutesPerDay':60", TODAY))
-                .containsExactlyInAnyOrderEntriesOf(
-                        Map.of(
-                                "a@garden", "2027-03-01",
-                                "b@garden", "2027-03-01",
-                                "c@garden", "2027-03-02",
-                                "d@garden", "2027-03-03"));
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "a@garden", "2027-03-01",
+                        "b@garden", "2027-03-01",
+                        "c@garden", "2027-03-02",
+                        "d@garden", "2027-03-03"));
     }
 
     @Test
@@ -165,10 +159,8 @@ class PlacementTest {
     @Test
     void what_was_done_today_has_used_the_day() {
         SmallGarden garden =
-                SmallGarden.north(",'minutesPerDay':60")
-                        .note("2027-03-01", "'done','task':'a@garden@2027'");
-        rules.window("a", "03-01", "03-31", ",'minutes':50")
-                .window("b", "03-01", "03-31", ",'minutes':30");
+                SmallGarden.north(",'minutesPerDay':60").note("2027-03-01", "'done','task':'a@garden@2027'");
+        rules.window("a", "03-01", "03-31", ",'minutes':50").window("b", "03-01", "03-31", ",'minutes':30");
 
         assertThat(days(garden, "2027-03-01")).containsEntry("b@garden", "2027-03-02");
     }
@@ -213,9 +205,7 @@ class PlacementTest {
         onBed("a-lime", "03-01", "03-01", "lime", "");
         onBed("b-feed", "03-01", "03-11", "ammonium", "");
 
-        assertThat(days(ALWAYS, TODAY))
-                .containsEntry("a-lime@a", "2027-03-01")
-                .containsEntry("b-feed@a", "2027-03-11");
+        assertThat(days(ALWAYS, TODAY)).containsEntry("a-lime@a", "2027-03-01").containsEntry("b-feed@a", "2027-03-11");
         assertThat(notices(ALWAYS)).isEmpty();
     }
 
@@ -229,12 +219,10 @@ class PlacementTest {
         assertThat(notices(ALWAYS))
                 .singleElement()
                 .asString()
-                .startsWith(
-                        "b-feed: not planned, because of \"a-lime, planned for 2027-03-01\": keep ")
+                .startsWith("b-feed: not planned, because of \"a-lime, planned for 2027-03-01\": keep ")
                 .contains("10 days")
-                .endsWith(
-                        " between. It turns to gas. From 2027-03-11 it could be done, but its time"
-                                + " ends on 2027-03-10.");
+                .endsWith(" between. It turns to gas. From 2027-03-11 it could be done, but its time"
+                        + " ends on 2027-03-10.");
     }
 
     @Test
@@ -243,9 +231,7 @@ class PlacementTest {
         onBed("a-feed", "03-01", "03-09", "ammonium", ",'best':1");
         onBed("b-lime", "03-01", "03-31", "lime", "");
 
-        assertThat(days(ALWAYS, TODAY))
-                .containsEntry("a-feed@a", "2027-03-09")
-                .containsEntry("b-lime@a", "2027-03-10");
+        assertThat(days(ALWAYS, TODAY)).containsEntry("a-feed@a", "2027-03-09").containsEntry("b-lime@a", "2027-03-10");
     }
 
     /** Nothing is said of ammonium first and lime behind it, but of one day it is too close. */
@@ -255,9 +241,7 @@ class PlacementTest {
         onBed("a-feed", "03-01", "03-01", "ammonium", "");
         onBed("b-lime", "03-01", "03-31", "lime", "");
 
-        assertThat(days(ALWAYS, TODAY))
-                .containsEntry("a-feed@a", "2027-03-01")
-                .containsEntry("b-lime@a", "2027-03-02");
+        assertThat(days(ALWAYS, TODAY)).containsEntry("a-feed@a", "2027-03-01").containsEntry("b-lime@a", "2027-03-02");
     }
 
     @Test
@@ -282,8 +266,7 @@ class PlacementTest {
     @Test
     void the_tags_of_an_amounts_material_count_too() {
         tenDaysAfterLime();
-        Amount amount =
-                Amount.of(100, "g", "100 g", List.of(), List.of()).withTags(List.of("ammonium"));
+        Amount amount = Amount.of(100, "g", "100 g", List.of(), List.of()).withTags(List.of("ammonium"));
         rules.amount("some", Optional.of(amount));
         onBed("a-lime", "03-01", "03-01", "lime", "");
         rules.rule("b-feed", "bed", OwnRules.span("03-01", "03-31") + ",'amount':'some'");

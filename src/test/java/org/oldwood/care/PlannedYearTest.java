@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PlannedYearTest {
     private static final String BUSH = "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'";
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private OwnRules rules;
 
@@ -102,10 +103,9 @@ class PlannedYearTest {
         // 15 days: a week, and a week with the one day that is left
         assertThat(rules.plan(garden(), "2027-02-01").tasks())
                 .extracting(
-                        Task::id,
-                        Task::ordinal,
-                        task -> task.window().first().toString(),
-                        task -> task.window().last().toString())
+                        Task::id, Task::ordinal, task -> task.window().first().toString(), task -> task.window()
+                                .last()
+                                .toString())
                 .containsExactly(
                         tuple("weed@garden@2027#1", 1, "2027-03-01", "2027-03-07"),
                         tuple("weed@garden@2027#2", 2, "2027-03-08", "2027-03-15"));
@@ -113,8 +113,7 @@ class PlannedYearTest {
 
     @Test
     void a_rest_of_more_than_half_a_repeat_is_a_job_of_its_own() {
-        rules.window("weed", "03-01", "03-18", ",'repeatDays':7")
-                .window("rake", "03-01", "03-17", ",'repeatDays':7");
+        rules.window("weed", "03-01", "03-18", ",'repeatDays':7").window("rake", "03-01", "03-17", ",'repeatDays':7");
 
         // 14 days and 4, and 14 days and 3
         assertThat(ids(garden(), "2027-03-13"))
@@ -128,8 +127,7 @@ class PlannedYearTest {
 
         assertThat(ids(garden(), "2027-03-07"))
                 .containsExactly("weed@garden@2027#1", "weed@garden@2027#2", "weed@garden@2027#3");
-        assertThat(ids(garden(), "2027-03-08"))
-                .containsExactly("weed@garden@2027#2", "weed@garden@2027#3");
+        assertThat(ids(garden(), "2027-03-08")).containsExactly("weed@garden@2027#2", "weed@garden@2027#3");
     }
 
     @Test
@@ -137,49 +135,38 @@ class PlannedYearTest {
         rules.window("weed", "03-01", "03-21", ",'repeatDays':7");
 
         // the plan of 8 March 2027 ends on 7 March 2028, when the second repeat is a day off
-        SmallGarden done =
-                garden().note("2027-03-08", "'done','task':'weed@garden@2027#2'")
-                        .note("2027-03-08", "'done','task':'weed@garden@2027#3'");
+        SmallGarden done = garden().note("2027-03-08", "'done','task':'weed@garden@2027#2'")
+                .note("2027-03-08", "'done','task':'weed@garden@2027#3'");
         assertThat(ids(done, "2027-03-08"))
                 .containsExactly("weed@garden@2027#2", "weed@garden@2027#3", "weed@garden@2028#1");
         assertThat(ids(done, "2027-03-09"))
                 .containsExactly(
-                        "weed@garden@2027#2",
-                        "weed@garden@2027#3",
-                        "weed@garden@2028#1",
-                        "weed@garden@2028#2");
+                        "weed@garden@2027#2", "weed@garden@2027#3", "weed@garden@2028#1", "weed@garden@2028#2");
     }
 
     @Test
     void an_entry_does_the_repeat_in_whose_days_it_lies() {
-        rules.rule(
-                "mow", "bed", OwnRules.span("03-01", "03-21") + ",'repeatDays':7,'doneBy':['fed']");
-        SmallGarden fed =
-                garden().note("2027-03-08", "'fed','bed':'a','material':'dried-blood','grams':10");
+        rules.rule("mow", "bed", OwnRules.span("03-01", "03-21") + ",'repeatDays':7,'doneBy':['fed']");
+        SmallGarden fed = garden().note("2027-03-08", "'fed','bed':'a','material':'dried-blood','grams':10");
 
         assertThat(rules.plan(fed, "2027-03-09").tasks())
                 .extracting(Task::id, Task::state)
-                .containsExactly(
-                        tuple("mow@a@2027#2", Task.State.DONE),
-                        tuple("mow@a@2027#3", Task.State.OPEN));
+                .containsExactly(tuple("mow@a@2027#2", Task.State.DONE), tuple("mow@a@2027#3", Task.State.OPEN));
     }
 
     @Test
     void a_task_that_was_begun_stays_open_and_tells_how_far_it_is() {
         rules.window("dig", "03-01", "03-31", "").window("hoe", "03-01", "03-31", "");
-        SmallGarden begun =
-                garden().note("2027-03-02", "'begun','task':'dig@garden@2027','percent':40")
-                        .note("2027-03-03", "'begun','task':'hoe@garden@2027'");
+        SmallGarden begun = garden().note("2027-03-02", "'begun','task':'dig@garden@2027','percent':40")
+                .note("2027-03-03", "'begun','task':'hoe@garden@2027'");
 
         Plan plan = rules.plan(begun, "2027-03-10");
 
         assertThat(plan.find("dig@garden@2027").orElseThrow().state()).isEqualTo(Task.State.OPEN);
-        assertThat(words(plan, "dig@garden@2027"))
-                .contains("it was begun on 2027-03-02; 40 % of it is done");
+        assertThat(words(plan, "dig@garden@2027")).contains("it was begun on 2027-03-02; 40 % of it is done");
         assertThat(words(plan, "hoe@garden@2027")).contains("it was begun on 2027-03-03");
         begun.note("2027-03-09", "'done','task':'dig@garden@2027'");
-        assertThat(words(rules.plan(begun, "2027-03-10"), "dig@garden@2027"))
-                .containsExactly("A good reason.");
+        assertThat(words(rules.plan(begun, "2027-03-10"), "dig@garden@2027")).containsExactly("A good reason.");
     }
 
     private static List<String> words(Plan plan, String id) {
@@ -190,25 +177,18 @@ class PlannedYearTest {
     void a_task_tells_its_reasons_and_every_source_once() {
         rules.tell(Fact.number("bushes", 3, "3 bushes", "illinois-raspberries", "oldwood"))
                 .amount("some", Optional.of(Amount.of(2, "g", "2 g", List.of(), List.of("shas"))))
-                .window(
-                        "dig",
-                        "03-01",
-                        "03-31",
-                        ",'when':[{'fact':'bushes','atLeast':3}],'amount':'some'");
+                .window("dig", "03-01", "03-31", ",'when':[{'fact':'bushes','atLeast':3}],'amount':'some'");
 
         Task task = rules.plan(garden(), "2027-02-01").tasks().get(0);
 
-        assertThat(task.reasons().stream().map(Reason::words))
-                .containsExactly("A good reason.", "3 bushes");
+        assertThat(task.reasons().stream().map(Reason::words)).containsExactly("A good reason.", "3 bushes");
         assertThat(task.sources()).containsExactly("oldwood", "illinois-raspberries", "shas");
         assertThat(task.amount()).isPresent();
     }
 
     @Test
     void a_task_carries_the_warnings_of_its_rule_and_of_its_amounts_material_once() {
-        Amount amount =
-                Amount.of(2, "g", "2 g", List.of(), List.of())
-                        .withCautions(List.of("sharp", "dust"));
+        Amount amount = Amount.of(2, "g", "2 g", List.of(), List.of()).withCautions(List.of("sharp", "dust"));
         rules.document(
                         "cautions.json",
                         "{'cautions':[{'id':'dust','line':'It is dusty.','source':'oldwood'},"
@@ -226,15 +206,11 @@ class PlannedYearTest {
                         "cautions.json",
                         "{'cautions':[{'id':'thorns','line':'It pricks.','source':'oldwood',"
                                 + "'crops':['gooseberry'],'months':{'from':3,'to':3}}]}")
-                .rule(
-                        "tie",
-                        "plant",
-                        OwnRules.span("03-25", "04-07") + ",'repeatDays':7,'cautions':['thorns']");
+                .rule("tie", "plant", OwnRules.span("03-25", "04-07") + ",'repeatDays':7,'cautions':['thorns']");
         String gooseberry = BUSH.replace("blackcurrant", "gooseberry");
-        SmallGarden garden =
-                garden().note("2020-11-15", BUSH)
-                        .note("2020-11-15", gooseberry.replace("bc-1", "go-1"))
-                        .note("2020-11-15", gooseberry.replace("bc-1", "go-2"));
+        SmallGarden garden = garden().note("2020-11-15", BUSH)
+                .note("2020-11-15", gooseberry.replace("bc-1", "go-1"))
+                .note("2020-11-15", gooseberry.replace("bc-1", "go-2"));
 
         // the first repeat ends on 31 March, the second begins on 1 April
         assertThat(rules.plan(garden, "2027-02-01").tasks())
@@ -265,13 +241,12 @@ class PlannedYearTest {
         assertThat(rules.plan(done, "2027-03-10").tasks())
                 .extracting(Task::id, Task::state, Task::day, Task::finished, Task::amount)
                 .first()
-                .isEqualTo(
-                        tuple(
-                                "feed@garden@2027",
-                                Task.State.DONE,
-                                LocalDate.of(2027, 3, 4),
-                                Optional.of(LocalDate.of(2027, 3, 4)),
-                                Optional.empty()));
+                .isEqualTo(tuple(
+                        "feed@garden@2027",
+                        Task.State.DONE,
+                        LocalDate.of(2027, 3, 4),
+                        Optional.of(LocalDate.of(2027, 3, 4)),
+                        Optional.empty()));
     }
 
     /** A window that a craft works out belongs to the season it opens in, the last one's too. */
@@ -295,16 +270,12 @@ class PlannedYearTest {
                 .rule("water", "'opens':{'fact':'from'},'closes':{'fact':'to'},'repeatDays':7");
 
         // the season begins on 1 November: the 15th is the first day of its third week
-        assertThat(ids(garden(), "2026-11-10"))
-                .containsExactly("water@garden@2027#3", "water@garden@2027#4");
+        assertThat(ids(garden(), "2026-11-10")).containsExactly("water@garden@2027#3", "water@garden@2027#4");
     }
 
     @Test
     void a_window_by_an_entry_opens_with_the_last_one_of_its_kind() {
-        rules.rule(
-                "look",
-                "bed",
-                "'opens':{'entry':'limed','plusDays':90},'closes':{'entry':'limed','plusDays':150}");
+        rules.rule("look", "bed", "'opens':{'entry':'limed','plusDays':90},'closes':{'entry':'limed','plusDays':150}");
         String limed = "'limed','bed':'a','material':'ground-limestone','grams':2000";
         SmallGarden garden = garden().note("2025-10-01", limed).note("2026-10-20", limed);
 
@@ -313,9 +284,7 @@ class PlannedYearTest {
         assertThat(task.window().first()).isEqualTo("2027-01-18");
         assertThat(task.window().last()).isEqualTo("2027-03-19");
         assertThat(task.window().words())
-                .isEqualTo(
-                        "opens 90 days after limed on 2026-10-20; closes 150 days after limed on"
-                                + " 2026-10-20");
+                .isEqualTo("opens 90 days after limed on 2026-10-20; closes 150 days after limed on" + " 2026-10-20");
         assertThat(ids(garden(), "2026-11-25")).isEmpty();
     }
 
@@ -326,14 +295,10 @@ class PlannedYearTest {
         SmallGarden garden = garden().note("2026-12-01", limed);
         rules.tell(
                         "from",
-                        situation ->
-                                situation.season().year() < 2027
-                                        ? Fact.unknown("from", "from")
-                                        : Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
-                .rule(
-                        "by-fact",
-                        "bed",
-                        "'opens':{'fact':'from'},'closes':{'entry':'limed','plusDays':150}")
+                        situation -> situation.season().year() < 2027
+                                ? Fact.unknown("from", "from")
+                                : Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
+                .rule("by-fact", "bed", "'opens':{'fact':'from'},'closes':{'entry':'limed','plusDays':150}")
                 .rule(
                         "cut-short",
                         "bed",

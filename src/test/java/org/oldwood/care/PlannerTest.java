@@ -14,16 +14,21 @@ class PlannerTest {
     private static final String BUSH = "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'";
 
     private static Optional<Task> of(Plan plan, String rule) {
-        return plan.tasks().stream().filter(task -> task.rule().id().equals(rule)).findFirst();
+        return plan.tasks().stream()
+                .filter(task -> task.rule().id().equals(rule))
+                .findFirst();
     }
 
     private static List<String> rules(Plan plan) {
-        return plan.tasks().stream().map(task -> task.rule().id()).distinct().sorted().toList();
+        return plan.tasks().stream()
+                .map(task -> task.rule().id())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static SmallGarden counted(SmallGarden garden, String planted, String counted) {
-        return garden.note(planted, BUSH)
-                .note(counted, "'counted','plant':'bc-1','stems':{'1':5,'2':4,'3':4,'4+':3}");
+        return garden.note(planted, BUSH).note(counted, "'counted','plant':'bc-1','stems':{'1':5,'2':4,'3':4,'4+':3}");
     }
 
     @Test
@@ -32,10 +37,8 @@ class PlannerTest {
 
         Task cut = of(plan, "winter-cut").orElseThrow();
         assertThat(cut.id()).isEqualTo("winter-cut@bc-1@2027");
-        assertThat(cut.window().first())
-                .isBetween(LocalDate.of(2026, 11, 1), LocalDate.of(2026, 12, 15));
-        assertThat(cut.window().last())
-                .isBetween(LocalDate.of(2027, 2, 1), LocalDate.of(2027, 3, 31));
+        assertThat(cut.window().first()).isBetween(LocalDate.of(2026, 11, 1), LocalDate.of(2026, 12, 15));
+        assertThat(cut.window().last()).isBetween(LocalDate.of(2027, 2, 1), LocalDate.of(2027, 3, 31));
         assertThat(cut.reasons()).isNotEmpty().allMatch(Reason::holds);
         assertThat(cut.sources()).isNotEmpty();
     }
@@ -65,9 +68,8 @@ class PlannerTest {
             Task task = of(north, rule).orElseThrow();
             if (task.rule().repeatDays() == 0) {
                 Task mirrored = of(south, rule).orElseThrow();
-                assertThat(
-                                ChronoUnit.DAYS.between(
-                                        mirrored.window().first(), task.window().first()))
+                assertThat(ChronoUnit.DAYS.between(
+                                mirrored.window().first(), task.window().first()))
                         .as(task.id())
                         .isCloseTo(184L, within(4L));
             }
@@ -77,10 +79,9 @@ class PlannerTest {
 
     @Test
     void a_cut_that_was_noted_is_done_and_not_asked_for_again() {
-        Plan plan =
-                counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
-                        .note("2026-11-20", "'pruned','plant':'bc-1','stems':{'4+':3}")
-                        .plan("2026-11-25");
+        Plan plan = counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
+                .note("2026-11-20", "'pruned','plant':'bc-1','stems':{'4+':3}")
+                .plan("2026-11-25");
 
         Task cut = of(plan, "winter-cut").orElseThrow();
         assertThat(cut.state()).isEqualTo(Task.State.DONE);
@@ -89,10 +90,9 @@ class PlannerTest {
 
     @Test
     void a_task_skipped_by_its_id_is_skipped() {
-        Plan plan =
-                counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
-                        .note("2026-11-20", "'skipped','task':'winter-cut@bc-1@2027','cause':'ill'")
-                        .plan("2026-11-25");
+        Plan plan = counted(SmallGarden.north(), "2020-11-15", "2026-11-10")
+                .note("2026-11-20", "'skipped','task':'winter-cut@bc-1@2027','cause':'ill'")
+                .plan("2026-11-25");
 
         assertThat(of(plan, "winter-cut").orElseThrow().state()).isEqualTo(Task.State.SKIPPED);
     }
@@ -114,28 +114,22 @@ class PlannerTest {
         List<Verdict> verdicts = planner.explain(rule, bush);
 
         assertThat(verdicts.get(0).due()).isFalse();
-        assertThat(verdicts.get(0).reasons())
-                .anySatisfy(
-                        reason -> {
-                            assertThat(reason.holds()).isFalse();
-                            assertThat(reason.words()).contains("in season 1 after planting");
-                        });
+        assertThat(verdicts.get(0).reasons()).anySatisfy(reason -> {
+            assertThat(reason.holds()).isFalse();
+            assertThat(reason.words()).contains("in season 1 after planting");
+        });
     }
 
     @Test
     void tasks_fall_on_days_one_works() {
-        Plan plan =
-                counted(SmallGarden.north(",'workDays':['saturday']"), "2020-11-15", "2026-11-10")
-                        .plan("2026-11-25");
+        Plan plan = counted(SmallGarden.north(",'workDays':['saturday']"), "2020-11-15", "2026-11-10")
+                .plan("2026-11-25");
 
-        List<Task> wide =
-                plan.tasks().stream()
-                        .filter(
-                                task ->
-                                        task.state() == Task.State.OPEN
-                                                && task.window().first().isAfter(plan.from())
-                                                && task.window().days() >= 7)
-                        .toList();
+        List<Task> wide = plan.tasks().stream()
+                .filter(task -> task.state() == Task.State.OPEN
+                        && task.window().first().isAfter(plan.from())
+                        && task.window().days() >= 7)
+                .toList();
         assertThat(wide.size()).isPositive();
         assertThat(wide.stream().map(task -> task.day().getDayOfWeek()).distinct())
                 .containsExactly(DayOfWeek.SATURDAY);
@@ -144,19 +138,14 @@ class PlannerTest {
     @Test
     void the_same_record_and_day_give_the_same_plan_and_leap_days_break_nothing() {
         SmallGarden garden = counted(SmallGarden.north(), "2020-11-15", "2026-11-10");
-        for (String day :
-                List.of("2028-02-28", "2028-02-29", "2028-03-01", "2027-12-31", "2028-01-01")) {
+        for (String day : List.of("2028-02-28", "2028-02-29", "2028-03-01", "2027-12-31", "2028-01-01")) {
             Plan plan = garden.plan(day);
             assertThat(plan.tasks()).as(day).isNotEmpty();
             assertThat(garden.plan(day).tasks())
                     .extracting(Task::id, Task::day)
-                    .isEqualTo(
-                            plan.tasks().stream()
-                                    .map(
-                                            task ->
-                                                    org.assertj.core.groups.Tuple.tuple(
-                                                            task.id(), task.day()))
-                                    .toList());
+                    .isEqualTo(plan.tasks().stream()
+                            .map(task -> org.assertj.core.groups.Tuple.tuple(task.id(), task.day()))
+                            .toList());
         }
     }
 
@@ -167,7 +156,8 @@ class PlannerTest {
 
         assertThat(young.tasks())
                 .extracting(task -> task.rule().id())
-                .isNotEqualTo(bearing.tasks().stream().map(task -> task.rule().id()).toList());
+                .isNotEqualTo(
+                        bearing.tasks().stream().map(task -> task.rule().id()).toList());
         assertThat(of(young, "winter-cut")).isEmpty();
     }
 
@@ -175,15 +165,24 @@ class PlannerTest {
     void stems_turn_a_year_older_at_the_leaf_fall_that_was_seen() {
         String count = "'counted','plant':'bc-1','stems':{'1':5}";
         SmallGarden unseen = SmallGarden.north().note("2020-11-15", BUSH).note("2026-10-28", count);
-        SmallGarden seen =
-                SmallGarden.north()
-                        .note("2020-11-15", BUSH)
-                        .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'")
-                        .note("2026-10-28", count);
+        SmallGarden seen = SmallGarden.north()
+                .note("2020-11-15", BUSH)
+                .note("2026-10-20", "'seen','crop':'blackcurrant','stage':'leaf-fall-done'")
+                .note("2026-10-28", count);
 
-        assertThat(unseen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords())
+        assertThat(unseen.on("2026-11-25")
+                        .plant("bc-1")
+                        .orElseThrow()
+                        .stems()
+                        .ages(2027)
+                        .inWords())
                 .isEqualTo("2=5");
-        assertThat(seen.on("2026-11-25").plant("bc-1").orElseThrow().stems().ages(2027).inWords())
+        assertThat(seen.on("2026-11-25")
+                        .plant("bc-1")
+                        .orElseThrow()
+                        .stems()
+                        .ages(2027)
+                        .inWords())
                 .isEqualTo("1=5");
     }
 }

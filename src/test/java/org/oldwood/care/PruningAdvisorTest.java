@@ -22,7 +22,9 @@ import org.oldwood.season.CalendarStages;
 class PruningAdvisorTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
 
-    @TempDir Path dir;
+    @TempDir
+    Path dir;
+
     private final StringBuilder journal = new StringBuilder();
     private int entries;
 
@@ -39,9 +41,8 @@ class PruningAdvisorTest {
 
     private void note(String date, String kind, String rest) {
         entries++;
-        journal.append(
-                "{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}\n"
-                        .formatted(entries, date, kind, rest.replace('\'', '"')));
+        journal.append("{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", %s}\n"
+                .formatted(entries, date, kind, rest.replace('\'', '"')));
     }
 
     private Situation situation(String plant) throws IOException {
@@ -50,15 +51,13 @@ class PruningAdvisorTest {
         GardenState state = folder.on(TODAY);
         assertThat(folder.problems().list()).isEmpty();
         BedState bed = state.beds().get("north");
-        PlantState one =
-                bed.plants().stream()
-                        .filter(p -> p.plant().id().equals(plant))
-                        .findFirst()
-                        .orElseThrow();
+        PlantState one = bed.plants().stream()
+                .filter(p -> p.plant().id().equals(plant))
+                .findFirst()
+                .orElseThrow();
         Crop crop = folder.crops().get(one.plant().crop());
         return new Situation(
-                new Situation.World(
-                        state, new CalendarStages(), folder.crops(), folder.documents()),
+                new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
                 new Subject.OnePlant(one, crop, bed),
                 Season.containing(TODAY, Hemisphere.NORTH),
                 TODAY);
@@ -75,10 +74,7 @@ class PruningAdvisorTest {
     @Test
     void a_counted_blackcurrant_gets_its_cut_list() throws IOException {
         note("2018-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north'");
-        note(
-                "2026-11-20",
-                "counted",
-                "'plant': 'bc-1', 'stems': {'1': 9, '2': 5, '3': 3, '4+': 3}, 'weak': 2");
+        note("2026-11-20", "counted", "'plant': 'bc-1', 'stems': {'1': 9, '2': 5, '3': 3, '4+': 3}, 'weak': 2");
         Situation s = situation("bc-1");
 
         assertThat(fact("spent-stems", s).number()).hasValue(3);
@@ -97,10 +93,7 @@ class PruningAdvisorTest {
     @Test
     void a_way_of_pruning_is_chosen_for_a_plant_a_crop_or_the_garden() throws IOException {
         note("2018-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north'");
-        note(
-                "2026-11-20",
-                "counted",
-                "'plant': 'bc-1', 'stems': {'1': 6, '2': 5, '3': 4, '4+': 0}");
+        note("2026-11-20", "counted", "'plant': 'bc-1', 'stems': {'1': 6, '2': 5, '3': 4, '4+': 0}");
         choose("'renewal': 'equal-ages'");
         assertThat(amount("winter-cut", situation("bc-1")).arithmetic().get(0))
                 .startsWith("way of pruning: equal-ages");
@@ -117,9 +110,7 @@ class PruningAdvisorTest {
         String garden = Files.readString(file).replaceAll(", \"choices\": \\{[^}]*}", "");
         Files.writeString(
                 file,
-                garden.replace(
-                        "\"format\": 1",
-                        "\"format\": 1, \"choices\": {" + choices.replace('\'', '"') + "}"));
+                garden.replace("\"format\": 1", "\"format\": 1, \"choices\": {" + choices.replace('\'', '"') + "}"));
     }
 
     @Test
@@ -133,10 +124,7 @@ class PruningAdvisorTest {
     @Test
     void a_neglected_bush_gets_this_winters_part_and_the_later_ones() throws IOException {
         note("2016-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north'");
-        note(
-                "2026-11-20",
-                "counted",
-                "'plant': 'bc-1', 'stems': {'1': 3, '2': 0, '3': 0, '4+': 10}");
+        note("2026-11-20", "counted", "'plant': 'bc-1', 'stems': {'1': 3, '2': 0, '3': 0, '4+': 10}");
         Situation s = situation("bc-1");
 
         assertThat(fact("life-stage", s).text()).hasValue("neglected");
@@ -149,13 +137,9 @@ class PruningAdvisorTest {
     void the_second_winter_of_a_renovation_goes_on_in_equal_parts() throws IOException {
         note("2014-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north'");
         note("2025-11-25", "pruned", "'plant': 'bc-1', 'cut': 'renovation', 'minutes': 20");
-        note(
-                "2026-11-20",
-                "counted",
-                "'plant': 'bc-1', 'stems': {'1': 8, '2': 5, '3': 0, '4+': 6}");
+        note("2026-11-20", "counted", "'plant': 'bc-1', 'stems': {'1': 8, '2': 5, '3': 0, '4+': 6}");
 
-        assertThat(amount("renovation-cut", situation("bc-1")).words())
-                .contains("3 of age 4+ (spent)");
+        assertThat(amount("renovation-cut", situation("bc-1")).words()).contains("3 of age 4+ (spent)");
     }
 
     @Test
@@ -189,10 +173,7 @@ class PruningAdvisorTest {
 
     @Test
     void a_row_of_raspberries_is_thinned_by_its_length() throws IOException {
-        note(
-                "2020-11-20",
-                "planted",
-                "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3");
+        note("2020-11-20", "planted", "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3");
         note("2026-11-20", "canes", "'plant': 'rs-1', 'fresh': 40, 'fruited': 25");
         Situation s = situation("rs-1");
 
@@ -205,10 +186,7 @@ class PruningAdvisorTest {
 
     @Test
     void an_old_count_of_canes_says_nothing_of_this_winter() throws IOException {
-        note(
-                "2020-11-20",
-                "planted",
-                "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3");
+        note("2020-11-20", "planted", "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3");
         note("2025-11-20", "canes", "'plant': 'rs-1', 'fresh': 40");
 
         assertThat(fact("surplus-canes", situation("rs-1")).known()).isFalse();
@@ -216,48 +194,32 @@ class PruningAdvisorTest {
 
     @Test
     void a_trained_bush_gets_its_buds_and_leaves() throws IOException {
-        note(
-                "2018-11-20",
-                "planted",
-                "'plant': 'gb-1', 'crop': 'gooseberry', 'bed': 'north', 'form': 'leg'");
+        note("2018-11-20", "planted", "'plant': 'gb-1', 'crop': 'gooseberry', 'bed': 'north', 'form': 'leg'");
         Situation s = situation("gb-1");
 
-        assertThat(amount("spur-cut-winter", s).lines())
-                .contains("Cut side shoots to 2 buds (1 to 3).");
-        assertThat(amount("spur-cut-summer", s).lines())
-                .anyMatch(line -> line.contains("to 5 leaves"));
+        assertThat(amount("spur-cut-winter", s).lines()).contains("Cut side shoots to 2 buds (1 to 3).");
+        assertThat(amount("spur-cut-summer", s).lines()).anyMatch(line -> line.contains("to 5 leaves"));
         assertThat(amount("spur-cut-summer", s).minutes()).hasValue(3.0);
     }
 
     @Test
     void all_canes_go_or_they_are_thinned_as_the_way_has_it() throws IOException {
-        note(
-                "2020-11-20",
-                "planted",
-                "'plant': 'ra-1', 'crop': 'autumn-raspberry', 'bed': 'north', 'lengthM': 2");
+        note("2020-11-20", "planted", "'plant': 'ra-1', 'crop': 'autumn-raspberry', 'bed': 'north', 'lengthM': 2");
         PruningAdvisor advisor = new PruningAdvisor(new PruningCases());
 
-        assertThat(amount("canes-down", situation("ra-1")).words())
-                .isEqualTo("cut all canes to the ground");
+        assertThat(amount("canes-down", situation("ra-1")).words()).isEqualTo("cut all canes to the ground");
         assertThat(advisor.amount("canes-thin", situation("ra-1"))).isEmpty();
         assertThat(advisor.amount("canes-out", situation("ra-1"))).isEmpty();
         choose("'renewal.ra-1': 'two-crops'");
         assertThat(new PruningAdvisor(new PruningCases()).amount("canes-down", situation("ra-1")))
                 .isEmpty();
-        assertThat(amount("canes-thin", situation("ra-1")).words())
-                .contains("leave the 15 strongest new canes");
+        assertThat(amount("canes-thin", situation("ra-1")).words()).contains("leave the 15 strongest new canes");
     }
 
     @Test
     void a_worn_out_stand_is_grubbed_by_the_plant_or_by_the_metre() throws IOException {
-        note(
-                "2000-11-20",
-                "planted",
-                "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north', 'bushes': 3");
-        note(
-                "2000-11-20",
-                "planted",
-                "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3.5");
+        note("2000-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north', 'bushes': 3");
+        note("2000-11-20", "planted", "'plant': 'rs-1', 'crop': 'summer-raspberry', 'bed': 'north', 'lengthM': 3.5");
 
         assertThat(amount("grub", situation("bc-1")).words()).isEqualTo("3 plants");
         assertThat(amount("grub", situation("rs-1")).words()).isEqualTo("3.5 m of row");

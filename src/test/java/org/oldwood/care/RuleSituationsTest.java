@@ -27,7 +27,8 @@ class RuleSituationsTest {
     private static final LocalDate DAY = LocalDate.of(2025, 11, 5);
     private static final String ROWS = "/rules/situations.csv";
 
-    @TempDir static Path folder;
+    @TempDir
+    static Path folder;
 
     private static Rules rules = Rules.read(Documents.bundled());
     private static Optional<GardenFolder> garden = Optional.empty();
@@ -41,41 +42,31 @@ class RuleSituationsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = ROWS, numLinesToSkip = 2)
-    void fires_at_its_bounds_and_not_outside(
-            String id, String crop, String fires, String also, String not) {
+    void fires_at_its_bounds_and_not_outside(String id, String crop, String fires, String also, String not) {
         Rule rule = rules.find(id).orElseThrow();
         Map<String, String> facts = facts(fires);
         assertThat(due(rule, crop, facts)).as("with " + facts).isTrue();
-        pairs(also)
-                .forEach(
-                        pair ->
-                                assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
-                                        .as("with " + pair[0] + " = " + pair[1])
-                                        .isTrue());
-        pairs(not)
-                .forEach(
-                        pair ->
-                                assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
-                                        .as("with " + pair[0] + " = " + pair[1])
-                                        .isFalse());
+        pairs(also).forEach(pair -> assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
+                .as("with " + pair[0] + " = " + pair[1])
+                .isTrue());
+        pairs(not).forEach(pair -> assertThat(due(rule, crop, with(facts, pair[0], pair[1])))
+                .as("with " + pair[0] + " = " + pair[1])
+                .isFalse());
     }
 
     /** A condition without a row that breaks it would be one that nothing holds in place. */
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = ROWS, numLinesToSkip = 2)
-    void has_a_row_outside_every_bound(
-            String id, String crop, String fires, String also, String not) {
+    void has_a_row_outside_every_bound(String id, String crop, String fires, String also, String not) {
         for (Condition condition : rules.find(id).orElseThrow().when()) {
-            String name =
-                    condition.fact() + condition.of().map(argument -> ":" + argument).orElse("");
-            long wanted =
-                    (condition.atLeast().isPresent() ? 1 : 0)
-                            + (condition.atMost().isPresent() ? 1 : 0)
-                            + (condition.words().isEmpty() ? 0 : 1);
-            assertThat(
-                            pairs(not).stream()
-                                    .filter(pair -> pair[0].equals(name) && !pair[1].equals("?"))
-                                    .count())
+            String name = condition.fact()
+                    + condition.of().map(argument -> ":" + argument).orElse("");
+            long wanted = (condition.atLeast().isPresent() ? 1 : 0)
+                    + (condition.atMost().isPresent() ? 1 : 0)
+                    + (condition.words().isEmpty() ? 0 : 1);
+            assertThat(pairs(not).stream()
+                            .filter(pair -> pair[0].equals(name) && !pair[1].equals("?"))
+                            .count())
                     .as(id + ": rows outside " + name)
                     .isGreaterThanOrEqualTo(wanted);
         }
@@ -93,22 +84,14 @@ class RuleSituationsTest {
 
     private static boolean due(Rule rule, String crop, Map<String, String> facts) {
         GardenState state = garden.orElseThrow().on(DAY);
-        Situation.World world =
-                new Situation.World(
-                        state,
-                        new CalendarStages(),
-                        garden.get().crops(),
-                        garden.get().documents());
-        Subject subject =
-                new Subjects(state, garden.get().crops())
-                        .ofKind(rule.subject()).stream()
-                                .filter(rule::concerns)
-                                .filter(one -> isOf(one, crop) && hasItsWindow(rule, one))
-                                .findFirst()
-                                .orElseThrow(
-                                        () ->
-                                                new AssertionError(
-                                                        "no " + crop + " for " + rule.id()));
+        Situation.World world = new Situation.World(
+                state, new CalendarStages(), garden.get().crops(), garden.get().documents());
+        Subject subject = new Subjects(state, garden.get().crops())
+                .ofKind(rule.subject()).stream()
+                        .filter(rule::concerns)
+                        .filter(one -> isOf(one, crop) && hasItsWindow(rule, one))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError("no " + crop + " for " + rule.id()));
         Map<String, String> told = new HashMap<>(facts);
         tellDay(told, rule.opens(), DAY);
         tellDay(told, rule.closes(), DAY.plusDays(300));
@@ -132,7 +115,8 @@ class RuleSituationsTest {
     private static boolean hasItsWindow(Rule rule, Subject subject) {
         return !rule.opens().by().equals("entry")
                 || subject.entries().stream()
-                        .anyMatch(entry -> entry.kind().key().equals(rule.opens().name()));
+                        .anyMatch(
+                                entry -> entry.kind().key().equals(rule.opens().name()));
     }
 
     private static Map<String, String> with(Map<String, String> facts, String key, String value) {
@@ -150,14 +134,19 @@ class RuleSituationsTest {
     private static List<String[]> pairs(String text) {
         return text == null || text.isBlank()
                 ? List.of()
-                : List.of(text.split("; ")).stream().map(pair -> pair.split("=", 2)).toList();
+                : List.of(text.split("; ")).stream()
+                        .map(pair -> pair.split("=", 2))
+                        .toList();
     }
 
     /** Tells the facts of a row, and knows no others. */
     private record Told(Map<String, String> values) implements Advisor {
         @Override
         public List<String> facts() {
-            return values.keySet().stream().map(key -> key.split(":", 2)[0]).distinct().toList();
+            return values.keySet().stream()
+                    .map(key -> key.split(":", 2)[0])
+                    .distinct()
+                    .toList();
         }
 
         @Override

@@ -28,7 +28,8 @@ class RuleWindowsTest {
     private static final LocalDate NORTHERN_DAY = LocalDate.of(2025, 11, 5);
     private static final LocalDate SOUTHERN_DAY = LocalDate.of(2025, 5, 5);
 
-    @TempDir static Path folder;
+    @TempDir
+    static Path folder;
 
     private static Map<String, Window> north = Map.of();
     private static Map<String, Window> south = Map.of();
@@ -52,16 +53,15 @@ class RuleWindowsTest {
 
     @Test
     void the_south_works_half_a_year_apart() {
-        north.forEach(
-                (key, window) -> {
-                    Window other = Optional.ofNullable(south.get(key)).orElseThrow();
-                    assertThat(ChronoUnit.DAYS.between(other.first(), window.first()))
-                            .as(key)
-                            .isBetween(178L, 188L);
-                    assertThat(ChronoUnit.DAYS.between(other.last(), window.last()))
-                            .as(key)
-                            .isBetween(178L, 188L);
-                });
+        north.forEach((key, window) -> {
+            Window other = Optional.ofNullable(south.get(key)).orElseThrow();
+            assertThat(ChronoUnit.DAYS.between(other.first(), window.first()))
+                    .as(key)
+                    .isBetween(178L, 188L);
+            assertThat(ChronoUnit.DAYS.between(other.last(), window.last()))
+                    .as(key)
+                    .isBetween(178L, 188L);
+        });
     }
 
     /**
@@ -70,8 +70,7 @@ class RuleWindowsTest {
      */
     @ParameterizedTest(name = "{0} {1}")
     @CsvFileSource(resources = "/rules/published-windows.csv", numLinesToSkip = 2)
-    void lies_within_the_published_time(
-            String rule, String crop, LocalDate from, LocalDate to, String source) {
+    void lies_within_the_published_time(String rule, String crop, LocalDate from, LocalDate to, String source) {
         Window window = Optional.ofNullable(north.get(rule + " " + crop)).orElseThrow();
         assertThat(window.first()).as(source).isAfterOrEqualTo(from);
         assertThat(window.last()).as(source).isBeforeOrEqualTo(to);
@@ -79,7 +78,8 @@ class RuleWindowsTest {
 
     @Test
     void five_leaves_are_cut_in_december_and_january_in_the_south() {
-        Window window = Optional.ofNullable(south.get("spur-cut-summer gooseberry")).orElseThrow();
+        Window window =
+                Optional.ofNullable(south.get("spur-cut-summer gooseberry")).orElseThrow();
         assertThat(window.first()).isEqualTo(LocalDate.of(2025, 12, 15));
         assertThat(window.last()).isEqualTo(LocalDate.of(2026, 1, 31));
     }
@@ -92,9 +92,7 @@ class RuleWindowsTest {
     private static Map<String, Window> windows(LocalDate day, int latitude) throws IOException {
         GardenFolder garden = AllCropsGarden.at(folder, latitude, "2016-06-10");
         GardenState state = garden.on(day);
-        Situation.World world =
-                new Situation.World(
-                        state, new CalendarStages(), garden.crops(), garden.documents());
+        Situation.World world = new Situation.World(state, new CalendarStages(), garden.crops(), garden.documents());
         Judge judge = new Judge(world, Advisors.standard());
         Subjects subjects = new Subjects(state, garden.crops());
         assertThat(garden.problems().list()).isEmpty();
@@ -103,7 +101,9 @@ class RuleWindowsTest {
             for (Subject subject : subjects.ofKind(rule.subject())) {
                 if (!hangsOnTheRecord(rule) && rule.concerns(subject)) {
                     Verdict verdict = judge.judge(rule, subject, state.season());
-                    assertThat(verdict.because()).as(rule.id() + " " + subject.id()).isEmpty();
+                    assertThat(verdict.because())
+                            .as(rule.id() + " " + subject.id())
+                            .isEmpty();
                     windows.put(
                             rule.id() + " " + subject.crop().map(Crop::id).orElse(""),
                             verdict.window().orElseThrow());

@@ -22,13 +22,14 @@ class ShoppingListTest {
 
     @Test
     void totals_are_the_sums_of_what_the_tasks_take() {
-        TestGarden garden =
-                new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]")
-                        .note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 6.0");
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]")
+                .note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 6.0");
         ShoppingList list = list(garden);
 
         for (ShoppingList.Item item : list.items()) {
-            assertThat(item.uses().stream().mapToDouble(ShoppingList.Use::amount).sum())
+            assertThat(item.uses().stream()
+                            .mapToDouble(ShoppingList.Use::amount)
+                            .sum())
                     .as(item.total().name())
                     .isCloseTo(item.total().amount(), within(1e-6));
             assertThat(item.neededBy()).isEqualTo(item.uses().get(0).day());
@@ -41,13 +42,11 @@ class ShoppingListTest {
 
     @Test
     void both_dressings_of_the_year_are_bought_at_once() {
-        ShoppingList list =
-                list(new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]"));
-        double currants =
-                item(list, "ammonium-sulphate").uses().stream()
-                        .filter(use -> use.bed().equals("the currant bed"))
-                        .mapToDouble(ShoppingList.Use::amount)
-                        .sum();
+        ShoppingList list = list(new TestGarden(52, ", \"materials\": [\"ammonium-sulphate\", \"straw\"]"));
+        double currants = item(list, "ammonium-sulphate").uses().stream()
+                .filter(use -> use.bed().equals("the currant bed"))
+                .mapToDouble(ShoppingList.Use::amount)
+                .sum();
 
         // 14 g N/m2 on 10 m2 of sandy loam at 21 % N: 667 g, in two rounded dressings
         assertThat(currants).isCloseTo(667, within(10.0));
@@ -74,7 +73,8 @@ class ShoppingListTest {
         Plan plan = new TestGarden(52, "").plan(TODAY);
         Plan none = new Plan(plan.from(), plan.until(), java.util.List.of(), java.util.List.of());
 
-        assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden()).items())
+        assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden())
+                        .items())
                 .isEmpty();
     }
 }

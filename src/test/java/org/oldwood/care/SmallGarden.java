@@ -24,16 +24,14 @@ final class SmallGarden {
 
     private SmallGarden(double latitude, String more) {
         Problems problems = new Problems();
-        String json =
-                "{'format':1,'name':'Small','id':'6f1c1c58-3d0a-4b0e-9a49-0d7f4e6a2b11','site':{'latitude':"
-                        + latitude
-                        + ",'longitude':0},'beds':[{'id':'a','name':'Bed A','areaM2':12,'texture':'sandy-loam'}]"
-                        + more
-                        + "}";
-        garden =
-                JsonReader.readLine(json.replace('\'', '"'), "garden.json", 1, problems)
-                        .flatMap(read -> GardenReader.read(read, problems))
-                        .orElseThrow(() -> new AssertionError(problems.list().toString()));
+        String json = "{'format':1,'name':'Small','id':'6f1c1c58-3d0a-4b0e-9a49-0d7f4e6a2b11','site':{'latitude':"
+                + latitude
+                + ",'longitude':0},'beds':[{'id':'a','name':'Bed A','areaM2':12,'texture':'sandy-loam'}]"
+                + more
+                + "}";
+        garden = JsonReader.readLine(json.replace('\'', '"'), "garden.json", 1, problems)
+                .flatMap(read -> GardenReader.read(read, problems))
+                .orElseThrow(() -> new AssertionError(problems.list().toString()));
     }
 
     static SmallGarden north() {
@@ -51,29 +49,16 @@ final class SmallGarden {
 
     SmallGarden note(String date, String rest) {
         Problems problems = new Problems();
-        String json =
-                "{'id':'e-"
-                        + (journal.size() + 1)
-                        + "','date':'"
-                        + date
-                        + "','entry':"
-                        + rest
-                        + "}";
-        journal.add(
-                JsonReader.readLine(
-                                json.replace('\'', '"'),
-                                "journal.jsonl",
-                                journal.size() + 1,
-                                problems)
-                        .flatMap(read -> EntryReader.read(read, problems))
-                        .orElseThrow(() -> new AssertionError(problems.list().toString())));
+        String json = "{'id':'e-" + (journal.size() + 1) + "','date':'" + date + "','entry':" + rest + "}";
+        journal.add(JsonReader.readLine(json.replace('\'', '"'), "journal.jsonl", journal.size() + 1, problems)
+                .flatMap(read -> EntryReader.read(read, problems))
+                .orElseThrow(() -> new AssertionError(problems.list().toString())));
         return this;
     }
 
     GardenState on(String day) {
         Problems problems = new Problems();
-        GardenState state =
-                new StateBuilder(garden, crops, problems).on(LocalDate.parse(day), journal);
+        GardenState state = new StateBuilder(garden, crops, problems).on(LocalDate.parse(day), journal);
         if (!problems.isEmpty()) {
             throw new AssertionError(problems.list().toString());
         }

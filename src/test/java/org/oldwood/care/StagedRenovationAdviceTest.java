@@ -19,16 +19,17 @@ import org.oldwood.season.CalendarStages;
 
 /** A crowded blueberry that is brought back over some winters, as the journal tells of it. */
 class StagedRenovationAdviceTest {
-    @TempDir Path dir;
+    @TempDir
+    Path dir;
+
     private final StringBuilder journal = new StringBuilder();
     private int entries;
 
     private void note(String date, String kind, String rest) {
         entries++;
-        journal.append(
-                "{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", 'plant': 'bb-1', %s}\n"
-                        .formatted(entries, date, kind, rest)
-                        .replace('\'', '"'));
+        journal.append("{\"id\": \"e%d\", \"date\": \"%s\", \"entry\": \"%s\", 'plant': 'bb-1', %s}\n"
+                .formatted(entries, date, kind, rest)
+                .replace('\'', '"'));
     }
 
     private void planted() {
@@ -57,8 +58,7 @@ class StagedRenovationAdviceTest {
         assertThat(folder.problems().list()).isEmpty();
         BedState bed = state.beds().get("acid");
         return new Situation(
-                new Situation.World(
-                        state, new CalendarStages(), folder.crops(), folder.documents()),
+                new Situation.World(state, new CalendarStages(), folder.crops(), folder.documents()),
                 new Subject.OnePlant(bed.plants().get(0), folder.crops().get("blueberry"), bed),
                 Season.containing(day, state.garden().hemisphere()),
                 day);
@@ -70,18 +70,14 @@ class StagedRenovationAdviceTest {
         note("2025-12-10", "counted", "'stems': {'1': 3, '2': 0, '3': 0, '4': 0, '7+': 45}");
         Situation s = situation("2025-12-20", 52);
 
-        assertThat(
-                        new PruningAdvisor(new PruningCases())
-                                .fact("life-stage", Optional.empty(), s)
-                                .text())
+        assertThat(new PruningAdvisor(new PruningCases())
+                        .fact("life-stage", Optional.empty(), s)
+                        .text())
                 .hasValue("neglected");
-        assertThat(
-                        new PruningAdvisor(new PruningCases())
-                                .fact("life-stage", Optional.empty(), s)
-                                .words())
-                .isEqualTo(
-                        "45 canes are too many or too old: winter 1 of 4 of the renovation"
-                                + " half-first");
+        assertThat(new PruningAdvisor(new PruningCases())
+                        .fact("life-stage", Optional.empty(), s)
+                        .words())
+                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation" + " half-first");
         Amount cut = cut("2025-12-20", 52);
         assertThat(cut.words()).startsWith("take out 24 of 48 stems: 23 of age 7+ (spent), 1 of");
         assertThat(cut.lines())
@@ -97,13 +93,7 @@ class StagedRenovationAdviceTest {
         "-42, 2025-08-20, 2026-06-01, 2026-08-20, 2027-06-01, 2027-08-18, 2028-06-01"
     })
     void it_goes_on_winter_by_winter_in_both_hemispheres(
-            double latitude,
-            String first,
-            String count2,
-            String second,
-            String count3,
-            String third,
-            String count4)
+            double latitude, String first, String count2, String second, String count3, String third, String count4)
             throws IOException {
         planted();
         note(first, "counted", "'stems': {'1': 0, '2': 0, '3': 0, '4': 0, '7+': 45}");
@@ -140,7 +130,6 @@ class StagedRenovationAdviceTest {
         note("2025-02-20", "pruned", "'cut': 'renovation', 'stems': {'7+': 20}");
         note("2026-12-01", "counted", "'stems': {'1': 3, '2': 3}");
 
-        assertThat(cut("2026-12-01", 52).lines())
-                .anyMatch(line -> line.startsWith("Winter 1 of 4: 41 canes"));
+        assertThat(cut("2026-12-01", 52).lines()).anyMatch(line -> line.startsWith("Winter 1 of 4: 41 canes"));
     }
 }

@@ -26,16 +26,12 @@ class StemFaultsTest {
     }
 
     private void counted(String faults) {
-        garden.note(
-                "counted",
-                "2026-11-10",
-                "'plant': 'bc', 'stems': {'1': 9, '2': 5, '3': 3, '4+': 3}" + faults);
+        garden.note("counted", "2026-11-10", "'plant': 'bc', 'stems': {'1': 9, '2': 5, '3': 3, '4+': 3}" + faults);
     }
 
     @Test
     void dead_stems_go_first_and_weak_ones_before_sound_ones_of_their_age() {
-        counted(
-                ", 'dead': {'2': 1, '4+': 1}, 'weak': {'1': 2}, 'damaged': {'2': 1}, 'low': {'1': 1}");
+        counted(", 'dead': {'2': 1, '4+': 1}, 'weak': {'1': 2}, 'damaged': {'2': 1}, 'low': {'1': 1}");
 
         PruningCase one = on("bc", "2026-11-25");
         Cut cut = cut(one);
@@ -61,10 +57,7 @@ class StemFaultsTest {
 
     @Test
     void faults_of_the_last_season_are_a_year_older_now() {
-        garden.note(
-                "counted",
-                "2025-11-10",
-                "'plant': 'bc', 'stems': {'1': 9, '2': 5, '3': 3}, 'dead': {'2': 2}");
+        garden.note("counted", "2025-11-10", "'plant': 'bc', 'stems': {'1': 9, '2': 5, '3': 3}, 'dead': {'2': 2}");
 
         assertThat(on("bc", "2026-11-25").faults().sick()).isEqualTo(Stems.of(0, 0, 2, 0));
     }
@@ -86,17 +79,16 @@ class StemFaultsTest {
         assertThat(one.faults().sickInAll()).isEqualTo(2);
         assertThat(one.faults().weakInAll()).isEqualTo(4);
         assertThat(cut(one).of(Why.SICK)).isZero();
-        assertThat(new PruningAmounts(one, 4, Optional.empty()).of("winter-cut", "winter").lines())
+        assertThat(new PruningAmounts(one, 4, Optional.empty())
+                        .of("winter-cut", "winter")
+                        .lines())
                 .anyMatch(line -> line.contains("2 dead or diseased"))
                 .anyMatch(line -> line.contains("4 weak, damaged or low"));
     }
 
     @Test
     void new_canes_that_are_dead_or_weak_go_before_the_surplus() {
-        garden.note(
-                "canes",
-                "2026-11-10",
-                "'plant': 'ra', 'fresh': 50, 'fruited': 8, 'dead': 3, 'weak': 5");
+        garden.note("canes", "2026-11-10", "'plant': 'ra', 'fresh': 50, 'fruited': 8, 'dead': 3, 'weak': 5");
 
         Cut cut = cut(on("ra", "2026-11-25"));
 

@@ -43,23 +43,14 @@ final class TestGarden {
                         .formatted(latitude, more);
         garden = GardenReader.read(parsed(json, "garden.json"), problems).orElseThrow();
         String planted = latitude < 0 ? "2021-05-20" : "2021-11-20";
-        note(
-                "planted",
-                planted,
-                "'plant': 'bc', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 4");
+        note("planted", planted, "'plant': 'bc', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 4");
         note("planted", planted, "'plant': 'bl', 'crop': 'blueberry', 'bed': 'blue', 'bushes': 3");
-        note(
-                "planted",
-                planted,
-                "'plant': 'ra', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 4");
+        note("planted", planted, "'plant': 'ra', 'crop': 'summer-raspberry', 'bed': 'canes', 'lengthM': 4");
     }
 
     private Json parsed(String json, String name) {
         try {
-            return JsonReader.read(
-                            new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)),
-                            name,
-                            problems)
+            return JsonReader.read(new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)), name, problems)
                     .orElseThrow(() -> new AssertionError(problems.list().toString()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -74,24 +65,14 @@ final class TestGarden {
 
     Entry entry(String kind, String date, String values) {
         entries++;
-        String json =
-                ("{'id': 'e"
-                                + entries
-                                + "', 'date': '"
-                                + date
-                                + "', 'entry': '"
-                                + kind
-                                + "', "
-                                + values
-                                + "}")
-                        .replace('\'', '"');
+        String json = ("{'id': 'e" + entries + "', 'date': '" + date + "', 'entry': '" + kind + "', " + values + "}")
+                .replace('\'', '"');
         return EntryReader.read(parsed(json, "journal.jsonl"), problems)
                 .orElseThrow(() -> new AssertionError(problems.list().toString()));
     }
 
     GardenState on(String day) {
-        GardenState state =
-                new StateBuilder(garden, CROPS, problems).on(LocalDate.parse(day), journal);
+        GardenState state = new StateBuilder(garden, CROPS, problems).on(LocalDate.parse(day), journal);
         if (!problems.isEmpty()) {
             throw new AssertionError(problems.list().toString());
         }
@@ -99,8 +80,7 @@ final class TestGarden {
     }
 
     Plan plan(String day) {
-        return new Planner(on(day), new CalendarStages(), CROPS, DOCUMENTS, Advisors.standard())
-                .plan();
+        return new Planner(on(day), new CalendarStages(), CROPS, DOCUMENTS, Advisors.standard()).plan();
     }
 
     Task task(String day, String id) {

@@ -9,16 +9,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class TitlesTest {
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     private static SmallGarden garden() {
         return SmallGarden.north()
-                .note(
-                        "2020-11-15",
-                        "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a','bushes':3")
-                .note(
-                        "2020-11-15",
-                        "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a','bushes':2");
+                .note("2020-11-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a','bushes':3")
+                .note("2020-11-15", "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a','bushes':2");
     }
 
     private String title(String subject, String title, SmallGarden garden) {
@@ -51,7 +48,6 @@ class TitlesTest {
 
     @Test
     void without_a_crop_they_are_bushes() {
-        assertThat(title("bed", "{crop} {crops} {count}", SmallGarden.north()))
-                .isEqualTo("bush bushes 0");
+        assertThat(title("bed", "{crop} {crops} {count}", SmallGarden.north())).isEqualTo("bush bushes 0");
     }
 }

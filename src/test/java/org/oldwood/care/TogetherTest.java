@@ -11,7 +11,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
 
 class TogetherTest {
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void says_what_a_material_asks_for_and_marks_what_was_not_read() {

@@ -15,11 +15,7 @@ class WindowTest {
     @Test
     void words_are_made_when_asked_for_and_once_for_all_parts() {
         AtomicInteger made = new AtomicInteger();
-        Window whole =
-                new Window(
-                        FIRST,
-                        LAST,
-                        () -> new Window.How(made.incrementAndGet(), "by the calendar"));
+        Window whole = new Window(FIRST, LAST, () -> new Window.How(made.incrementAndGet(), "by the calendar"));
         Window part = whole.part(FIRST, FIRST.plusDays(6));
         assertThat(part.days()).isEqualTo(7);
         assertThat(made).hasValue(0);

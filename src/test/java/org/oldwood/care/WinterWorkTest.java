@@ -21,10 +21,7 @@ class WinterWorkTest {
                     "planted",
                     "2020-11-20",
                     "'plant': '" + id + "', 'crop': 'blackcurrant', 'bed': 'ribes', 'bushes': 2");
-            garden.note(
-                    "counted",
-                    "2026-11-10",
-                    "'plant': '" + id + "', 'stems': {'1': 8, '2': 4, '3': 4, '4+': 3}");
+            garden.note("counted", "2026-11-10", "'plant': '" + id + "', 'stems': {'1': 8, '2': 4, '3': 4, '4+': 3}");
         }
         return garden.plan("2026-11-25").tasks().stream()
                 .filter(task -> task.rule().id().equals("winter-cut"))

@@ -17,7 +17,8 @@ class CalendarReadCommandTest {
     private static final String TODOS = "terrace-todos.ics";
     private static final String TASK = "clean-tools@garden@2027";
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void begin() throws IOException {
@@ -41,9 +42,7 @@ class CalendarReadCommandTest {
         Files.writeString(
                 file,
                 Files.readString(file)
-                        .replaceFirst(
-                                "STATUS:NEEDS-ACTION",
-                                "STATUS:COMPLETED\r\nCOMPLETED:20261124T100000Z"));
+                        .replaceFirst("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20261124T100000Z"));
     }
 
     @Test
@@ -63,18 +62,14 @@ class CalendarReadCommandTest {
         Cli.Result second = run("calendar", "read", TODOS, "--yes");
 
         assertThat(first.exit()).isZero();
-        assertThat(noted)
-                .contains("\"date\":\"2026-11-24\",\"entry\":\"done\",\"task\":\"" + TASK + "\"");
+        assertThat(noted).contains("\"date\":\"2026-11-24\",\"entry\":\"done\",\"task\":\"" + TASK + "\"");
         assertThat(second.err()).contains("nothing new to note");
         assertThat(journal()).isEqualTo(noted);
     }
 
     @Test
     void notes_after_a_typed_yes() throws IOException {
-        Cli.Result result =
-                Cli.in(folder)
-                        .reading("y\n")
-                        .run("calendar", "read", TODOS, "--today", "2026-11-25");
+        Cli.Result result = Cli.in(folder).reading("y\n").run("calendar", "read", TODOS, "--today", "2026-11-25");
 
         assertThat(result.exit()).isZero();
         assertThat(journal()).contains(TASK);
@@ -157,9 +152,7 @@ class CalendarReadCommandTest {
     }
 
     private Cli.Result answering(String typed) {
-        return Cli.in(folder)
-                .reading(typed)
-                .run("calendar", "read", TODOS, "--today", "2026-11-25");
+        return Cli.in(folder).reading(typed).run("calendar", "read", TODOS, "--today", "2026-11-25");
     }
 
     /** Ticks off the first task with an amount; returns its id. */
@@ -182,8 +175,7 @@ class CalendarReadCommandTest {
     void tells_programs_in_json_and_notes_nothing() throws IOException {
         Cli.Result result = run("calendar", "read", TODOS, "--json");
 
-        assertThat(result.out())
-                .contains("\"task\": \"" + TASK + "\"", "\"said\": \"done\"", "\"2026-11-24\"");
+        assertThat(result.out()).contains("\"task\": \"" + TASK + "\"", "\"said\": \"done\"", "\"2026-11-24\"");
         assertThat(journal()).doesNotContain(TASK);
     }
 
@@ -215,14 +207,7 @@ class CalendarReadCommandTest {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
 
         Cli.Result result =
-                run(
-                        "calendar",
-                        "publish",
-                        "http://127.0.0.1:9/x/",
-                        "--user",
-                        "ada",
-                        "--password-file",
-                        "password");
+                run("calendar", "publish", "http://127.0.0.1:9/x/", "--user", "ada", "--password-file", "password");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("chmod 600").doesNotContain("secret-word");
@@ -238,17 +223,9 @@ class CalendarReadCommandTest {
 
     @Test
     void a_password_that_is_asked_for_is_neither_shown_nor_told() {
-        Cli.Result result =
-                Cli.in(folder)
-                        .typingHidden("secret-word")
-                        .run(
-                                "calendar",
-                                "publish",
-                                "http://127.0.0.1:9/x/",
-                                "--user",
-                                "ada",
-                                "--today",
-                                "2026-11-25");
+        Cli.Result result = Cli.in(folder)
+                .typingHidden("secret-word")
+                .run("calendar", "publish", "http://127.0.0.1:9/x/", "--user", "ada", "--today", "2026-11-25");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("cannot be reached").doesNotContain("secret-word");

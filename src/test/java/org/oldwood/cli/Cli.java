@@ -45,17 +45,15 @@ public final class Cli {
     public Result run(String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit =
-                Main.run(
-                        List.of(args),
-                        new Surroundings(
-                                folder,
-                                environment,
-                                new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
-                                out,
-                                err,
-                                hidden));
-        return new Result(
-                exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        int exit = Main.run(
+                List.of(args),
+                new Surroundings(
+                        folder,
+                        environment,
+                        new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)),
+                        out,
+                        err,
+                        hidden));
+        return new Result(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -16,7 +16,8 @@ import org.oldwood.ManyLots;
 class CuttingsGardenTest {
     private static final String TODAY = "--today=2026-11-25";
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void a_garden_with_six_bushes() throws IOException {
@@ -41,13 +42,7 @@ class CuttingsGardenTest {
     }
 
     private static String[] lot(String parent, String id, int number) {
-        return new String[] {
-            "--lot=" + id,
-            "--parent=" + parent,
-            "--method=hardwood",
-            "--number=" + number,
-            "--bed=n"
-        };
+        return new String[] {"--lot=" + id, "--parent=" + parent, "--method=hardwood", "--number=" + number, "--bed=n"};
     }
 
     private void note(String kind, String date, String... values) {
@@ -88,13 +83,8 @@ class CuttingsGardenTest {
 
         assertThat(result.exit()).isZero();
         assertThat(result.out())
-                .contains(
-                        "Lost 2, 1 Jun 2026: drought.", "count the living", "take the flowers off")
-                .contains(
-                        "with this garden's own lots",
-                        "breeders' rights",
-                        "first pick",
-                        "full crop");
+                .contains("Lost 2, 1 Jun 2026: drought.", "count the living", "take the flowers off")
+                .contains("with this garden's own lots", "breeders' rights", "first pick", "full crop");
     }
 
     @Test
@@ -120,16 +110,15 @@ class CuttingsGardenTest {
     void a_strike_from_a_sick_bush_is_warned_about_at_once() {
         note("inspected", "2026-11-22", "--plant=bc-9", "--finding=reversion");
 
-        Cli.Result result =
-                run(
-                        "note",
-                        "struck",
-                        "--lot=d",
-                        "--parent=bc-9",
-                        "--method=hardwood",
-                        "--number=4",
-                        "--date=2026-11-23",
-                        TODAY);
+        Cli.Result result = run(
+                "note",
+                "struck",
+                "--lot=d",
+                "--parent=bc-9",
+                "--method=hardwood",
+                "--number=4",
+                "--date=2026-11-23",
+                TODAY);
 
         assertThat(result.exit()).isZero();
         assertThat(result.err().replaceAll("\\s+", " "))
@@ -149,16 +138,14 @@ class CuttingsGardenTest {
 
     @Test
     void a_crop_names_its_lots_only() {
-        assertThat(run("cuttings", "--crop=redcurrant", TODAY).out())
-                .contains("No cuttings are noted");
+        assertThat(run("cuttings", "--crop=redcurrant", TODAY).out()).contains("No cuttings are noted");
         assertThat(run("cuttings", "--crop=blackcurrant", TODAY).out()).contains("12 struck");
     }
 
     @Test
     void parents_give_what_the_cut_list_takes_out() {
         Cli.Result few = run("cuttings", "--crop=blackcurrant", "--want=1", "--by=2030", TODAY);
-        Cli.Result many =
-                run("cuttings", "--crop=blackcurrant", "--want=40", "--by=2030", TODAY, "--json");
+        Cli.Result many = run("cuttings", "--crop=blackcurrant", "--want=40", "--by=2030", TODAY, "--json");
 
         assertThat(few.exit()).as(few.err()).isZero();
         assertThat(few.out())
@@ -187,8 +174,7 @@ class CuttingsGardenTest {
 
         Cli.Result result = run("cuttings", "--crop=redcurrant", "--want=3", "--by=2030", TODAY);
 
-        assertThat(result.out())
-                .contains("That is enough.", "rc-1: 25 good shoots to spare, noted 2026-11-22");
+        assertThat(result.out()).contains("That is enough.", "rc-1: 25 good shoots to spare, noted 2026-11-22");
     }
 
     @Test
@@ -200,20 +186,14 @@ class CuttingsGardenTest {
                 .contains("bc-1, bc-2: not fit as a parent", "bc-9: not known")
                 .contains("bc-2: bc-1 beside it in the bed was found with big-bud");
         assertThat(run("cuttings", TODAY).out()).contains("! Parent bc-2: bc-1 beside it");
-        assertThat(run("why", "--not", "strike-hardwood", "n.blackcurrant.stool", TODAY).out())
+        assertThat(run("why", "--not", "strike-hardwood", "n.blackcurrant.stool", TODAY)
+                        .out())
                 .contains("no bush here is fit to take cuttings from", "certified stock");
     }
 
     @Test
     void what_no_count_of_the_record_tells_is_said() {
-        Cli.Result result =
-                run(
-                        "cuttings",
-                        "--crop=blackcurrant",
-                        "--method=layer",
-                        "--want=2",
-                        "--by=2031",
-                        TODAY);
+        Cli.Result result = run("cuttings", "--crop=blackcurrant", "--method=layer", "--want=2", "--by=2031", TODAY);
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.out()).contains("not known: the record does not count the wood");
@@ -221,7 +201,8 @@ class CuttingsGardenTest {
 
     @Test
     void a_crop_that_does_not_stand_here_needs_wood_from_elsewhere() {
-        assertThat(run("cuttings", "--crop=haskap", "--want=3", "--by=2032", TODAY).out())
+        assertThat(run("cuttings", "--crop=haskap", "--want=3", "--by=2032", TODAY)
+                        .out())
                 .contains("no haskap stands in this garden", "certified stock");
     }
 

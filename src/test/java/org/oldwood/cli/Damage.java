@@ -11,56 +11,53 @@ import java.util.regex.Pattern;
 /** Damages a good file, by octets or by words, one to three times. Seeded: the same every time. */
 final class Damage {
     private static final Pattern WORD =
-            Pattern.compile(
-                    "\"[^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+\"|-?[0-9][0-9.eE+-]*|true|false|null|[\\[\\]{}:,;=]");
+            Pattern.compile("\"[^\"\\\\]*+(?:\\\\.[^\"\\\\]*+)*+\"|-?[0-9][0-9.eE+-]*|true|false|null|[\\[\\]{}:,;=]");
 
-    private static final List<String> NUMBERS =
-            List.of(
-                    "0",
-                    "-1",
-                    "1",
-                    "0.5",
-                    "-0.0",
-                    "1e308",
-                    "-1e308",
-                    "1e-320",
-                    "1e999",
-                    "999999999999999999999",
-                    "2147483648",
-                    "0.1",
-                    "366",
-                    "-40",
-                    "NaN",
-                    "007",
-                    "1.",
-                    "100000",
-                    "1e9");
+    private static final List<String> NUMBERS = List.of(
+            "0",
+            "-1",
+            "1",
+            "0.5",
+            "-0.0",
+            "1e308",
+            "-1e308",
+            "1e-320",
+            "1e999",
+            "999999999999999999999",
+            "2147483648",
+            "0.1",
+            "366",
+            "-40",
+            "NaN",
+            "007",
+            "1.",
+            "100000",
+            "1e9");
 
-    private static final List<String> TEXTS =
-            List.of(
-                    "\"\"",
-                    "\" \"",
-                    "\"../../../etc/passwd\"",
-                    "\"\\u0000\"",
-                    "\"\\ud83e\"",
-                    "\"2026-02-30\"",
-                    "\"-999999999-01-01\"",
-                    "\"+999999999-12-31\"",
-                    "\"0000-01-01\"",
-                    "\"9999-12-31\"",
-                    "\"02-29\"",
-                    "\"02-30\"",
-                    "\"stool\"",
-                    "\"blackcurrant\"",
-                    "\"cordon\"",
-                    "\"dormant\"",
-                    "\"\uD83E\uDED0\"",
-                    "\"%s%n${x}\"",
-                    "\"1=5,4+=3\"",
-                    "\"2026-11-20\"",
-                    "\"age\"",
-                    "\"Pacific/Kiritimati\"",
-                    "\"" + "x".repeat(5000) + "\"");
+    private static final List<String> TEXTS = List.of(
+            "\"\"",
+            "\" \"",
+            "\"../../../etc/passwd\"",
+            "\"\\u0000\"",
+            "\"\\ud83e\"",
+            "\"2026-02-30\"",
+            "\"-999999999-01-01\"",
+            "\"+999999999-12-31\"",
+            "\"0000-01-01\"",
+            "\"9999-12-31\"",
+            "\"02-29\"",
+            "\"02-30\"",
+            "\"stool\"",
+            "\"blackcurrant\"",
+            "\"cordon\"",
+            "\"dormant\"",
+            "\"\uD83E\uDED0\"",
+            "\"%s%n${x}\"",
+            "\"1=5,4+=3\"",
+            "\"2026-11-20\"",
+            "\"age\"",
+            "\"Pacific/Kiritimati\"",
+            "\"" + "x".repeat(5000) + "\"");
 
     private static final List<String> OTHERS =
             List.of("null", "true", "false", "[]", "{}", "[[]]", "{\"a\": 1}", "", "[".repeat(150));
@@ -89,11 +86,9 @@ final class Damage {
             case 0 -> bytes = Arrays.copyOf(good, at);
             case 1 -> bytes[at] = (byte) random.nextInt();
             case 2 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
-            case 3 ->
-                    Arrays.fill(bytes, at, Math.min(at + 5, bytes.length), (byte) random.nextInt());
+            case 3 -> Arrays.fill(bytes, at, Math.min(at + 5, bytes.length), (byte) random.nextInt());
             case 4 -> bytes = without(good, at, Math.min(good.length, at + 1 + random.nextInt(40)));
-            default ->
-                    bytes = doubled(good, at, Math.min(good.length, at + 1 + random.nextInt(200)));
+            default -> bytes = doubled(good, at, Math.min(good.length, at + 1 + random.nextInt(200)));
         }
         return bytes;
     }
@@ -126,9 +121,7 @@ final class Damage {
         for (int i = 0; i <= wanted; i++) {
             words.find();
         }
-        return (text.substring(0, words.start())
-                        + other(words.group(), text)
-                        + text.substring(words.end()))
+        return (text.substring(0, words.start()) + other(words.group(), text) + text.substring(words.end()))
                 .getBytes(UTF_8);
     }
 
@@ -140,10 +133,7 @@ final class Damage {
             case 0 -> "";
             case 1, 2 -> any(OTHERS);
             case 3 -> word + word;
-            case 4 ->
-                    word.startsWith("\"") && word.length() > 3
-                            ? "\"" + word.substring(2)
-                            : any(NUMBERS);
+            case 4 -> word.startsWith("\"") && word.length() > 3 ? "\"" + word.substring(2) : any(NUMBERS);
             case 5, 6 -> word.startsWith("\"") ? any(TEXTS) : any(NUMBERS);
             case 7 -> any(TEXTS);
             default -> any(NUMBERS);
@@ -164,10 +154,7 @@ final class Damage {
             return other;
         }
         return Character.isDigit(word.charAt(0))
-                ? any(
-                        List.of(
-                                "0", "1", "2", "3", "7", "12", "0.5", "40", "99", "2021", "0.01",
-                                "1000"))
+                ? any(List.of("0", "1", "2", "3", "7", "12", "0.5", "40", "99", "2021", "0.01", "1000"))
                 : word;
     }
 

@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DemoCalendarsTest {
     private static final Path COMMITTED = Path.of("calendars");
 
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
 
     @ParameterizedTest
     @ValueSource(strings = {"terrace-school", "fire-station-hedges"})
@@ -29,18 +30,17 @@ class DemoCalendarsTest {
         Path garden = copy(Path.of("demo-data").resolve(name));
         Path out = scratch.resolve("out-" + name);
 
-        int code =
-                Cli.in(scratch)
-                        .run(
-                                "calendar",
-                                "--garden",
-                                garden.toString(),
-                                "--today",
-                                "2026-11-25",
-                                "--out",
-                                out.toString(),
-                                "--quiet")
-                        .exit();
+        int code = Cli.in(scratch)
+                .run(
+                        "calendar",
+                        "--garden",
+                        garden.toString(),
+                        "--today",
+                        "2026-11-25",
+                        "--out",
+                        out.toString(),
+                        "--quiet")
+                .exit();
 
         assertThat(code).isZero();
         List<Path> written = files(out);
@@ -57,13 +57,8 @@ class DemoCalendarsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "tr,Pacific/Kiritimati",
-        "ar-EG,Pacific/Pago_Pago",
-        "th-TH-u-ca-buddhist,Asia/Tokyo"
-    })
-    void they_are_the_same_under_any_locale_and_time_zone(String locale, String zone)
-            throws IOException {
+    @CsvSource({"tr,Pacific/Kiritimati", "ar-EG,Pacific/Pago_Pago", "th-TH-u-ca-buddhist,Asia/Tokyo"})
+    void they_are_the_same_under_any_locale_and_time_zone(String locale, String zone) throws IOException {
         Locale localeBefore = Locale.getDefault();
         TimeZone zoneBefore = TimeZone.getDefault();
         try {
@@ -90,7 +85,9 @@ class DemoCalendarsTest {
 
     private static List<Path> files(Path folder) throws IOException {
         try (var files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".ics")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".ics"))
+                    .sorted()
+                    .toList();
         }
     }
 }

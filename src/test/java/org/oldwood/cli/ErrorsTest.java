@@ -77,8 +77,7 @@ class ErrorsTest {
             return Cli.in(folder).run(command);
         }
         Path lock = folder.resolve(".journal.jsonl.lock");
-        try (FileChannel other =
-                FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+        try (FileChannel other = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             other.lock();
             return Cli.in(folder).run(command);
         }

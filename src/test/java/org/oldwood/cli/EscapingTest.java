@@ -19,14 +19,14 @@ import org.oldwood.store.Problems;
 /** What people wrote comes out escaped everywhere: terminal, JSON, calendars, sheets. */
 class EscapingTest {
     /** Sets a terminal's title, colours, goes back, turns the direction, closes a page's tag. */
-    private static final String HOSTILE =
-            "A\\u001b]0;owned\\u0007\\u001b[31m\\u009b2J\\r\\b\\u007f\\u202eback\\u2066"
-                    + "</title><script>alert(1)</script>\\\"&'; END:VCALENDAR";
+    private static final String HOSTILE = "A\\u001b]0;owned\\u0007\\u001b[31m\\u009b2J\\r\\b\\u007f\\u202eback\\u2066"
+            + "</title><script>alert(1)</script>\\\"&'; END:VCALENDAR";
 
     private static final Pattern STEERS =
             Pattern.compile("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\u202A-\u202E\u2066-\u2069]");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void begin() throws IOException {
@@ -40,22 +40,19 @@ class EscapingTest {
                                 "\"id\": \"blackcurrant-bed\"",
                                 "\"id\": \"blackcurrant-bed\", \"name\": \"" + HOSTILE + "\""));
         Path journal = folder.resolve("journal.jsonl");
-        String more =
-                "{\"id\":\"x-1\",\"date\":\"2026-11-20\",\"entry\":\"struck\",\"lot\":\"lot-1\","
-                        + "\"parent\":\"blackcurrant-1\",\"method\":\"hardwood\",\"number\":9,"
-                        + "\"note\":\""
-                        + HOSTILE
-                        + "\"}\n{\"id\":\""
-                        + HOSTILE
-                        + "\",\"date\":\"2026-11-21\",\"entry\":\"lost\",\"plant\":\"blackcurrant-2\","
-                        + "\"cause\":\""
-                        + HOSTILE
-                        + "\"}\n";
+        String more = "{\"id\":\"x-1\",\"date\":\"2026-11-20\",\"entry\":\"struck\",\"lot\":\"lot-1\","
+                + "\"parent\":\"blackcurrant-1\",\"method\":\"hardwood\",\"number\":9,"
+                + "\"note\":\""
+                + HOSTILE
+                + "\"}\n{\"id\":\""
+                + HOSTILE
+                + "\",\"date\":\"2026-11-21\",\"entry\":\"lost\",\"plant\":\"blackcurrant-2\","
+                + "\"cause\":\""
+                + HOSTILE
+                + "\"}\n";
         Files.writeString(
                 journal,
-                Files.readString(journal)
-                                .replace("\"about\"", "\"cultivar\":\"" + HOSTILE + "\",\"about\"")
-                        + more);
+                Files.readString(journal).replace("\"about\"", "\"cultivar\":\"" + HOSTILE + "\",\"about\"") + more);
     }
 
     @ParameterizedTest
@@ -91,7 +88,9 @@ class EscapingTest {
 
     @Test
     void the_words_themselves_are_shown() {
-        assertThat(run("stages").out() + run("tasks").out() + run("cuttings lot-1").out())
+        assertThat(run("stages").out()
+                        + run("tasks").out()
+                        + run("cuttings lot-1").out())
                 .contains("owned", "\uFFFD");
     }
 
@@ -103,13 +102,11 @@ class EscapingTest {
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(STEERS.matcher(result.out()).find()).as(result.out()).isFalse();
         Problems problems = new Problems();
-        assertThat(
-                        JsonReader.read(
-                                new java.io.ByteArrayInputStream(
-                                        result.out()
-                                                .getBytes(java.nio.charset.StandardCharsets.UTF_8)),
-                                "out",
-                                problems))
+        assertThat(JsonReader.read(
+                        new java.io.ByteArrayInputStream(
+                                result.out().getBytes(java.nio.charset.StandardCharsets.UTF_8)),
+                        "out",
+                        problems))
                 .isPresent();
         assertThat(problems.list()).isEmpty();
     }
@@ -122,7 +119,8 @@ class EscapingTest {
         for (Path file : written(".ics")) {
             String text = Files.readString(file).replace("\r\n", "\n");
             assertThat(text).doesNotContainPattern("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F]");
-            assertThat(text.lines().filter(line -> line.startsWith("END:VCALENDAR"))).hasSize(1);
+            assertThat(text.lines().filter(line -> line.startsWith("END:VCALENDAR")))
+                    .hasSize(1);
         }
     }
 

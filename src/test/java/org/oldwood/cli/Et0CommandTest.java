@@ -10,20 +10,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code et0}: FAO-56 example 18 on the command line, whole and with gaps. */
 class Et0CommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private static final String[] DAY = {
-        "et0",
-        "--at",
-        "50.8,4.35",
-        "--altitude",
-        "100",
-        "--on",
-        "2026-07-06",
-        "--tmin",
-        "12.3",
-        "--tmax",
-        "21.5"
+        "et0", "--at", "50.8,4.35", "--altitude", "100", "--on", "2026-07-06", "--tmin", "12.3", "--tmax", "21.5"
     };
 
     private Cli.Result run(String... more) {
@@ -41,8 +32,7 @@ class Et0CommandTest {
 
     @Test
     void example_18_shows_its_terms() {
-        Cli.Result run =
-                run("--rh-min", "63", "--rh-max", "84", "--wind", "2.078", "--sun", "9.25");
+        Cli.Result run = run("--rh-min", "63", "--rh-max", "84", "--wind", "2.078", "--sun", "9.25");
 
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
@@ -56,16 +46,13 @@ class Et0CommandTest {
         assertThat(run().out()).contains("eq. 48", "2 m/s", "eq. 50, inland");
         assertThat(run("--coast").out()).contains("eq. 50, coast");
         assertThat(run("--rh-max", "84").out()).contains("eq. 18");
-        assertThat(run("--rh-min", "63").out())
-                .contains("highest humidity not given: the lowest alone is not enough");
-        assertThat(run("--sun", "9.25", "--wind", "2").out())
-                .contains("eq. 48", "wind as measured", "eq. 35");
+        assertThat(run("--rh-min", "63").out()).contains("highest humidity not given: the lowest alone is not enough");
+        assertThat(run("--sun", "9.25", "--wind", "2").out()).contains("eq. 48", "wind as measured", "eq. 35");
     }
 
     @Test
     void json_has_every_term() {
-        assertThat(run("--json").out())
-                .contains("\"et0Mm\":", "\"raMj\":", "\"basis\":", "\"date\": \"2026-07-06\"");
+        assertThat(run("--json").out()).contains("\"et0Mm\":", "\"raMj\":", "\"basis\":", "\"date\": \"2026-07-06\"");
     }
 
     @Test
@@ -77,14 +64,13 @@ class Et0CommandTest {
     void wrong_input_is_refused_in_words() {
         assertThat(run("--rh-min", "90", "--rh-max", "60").err()).contains("is above the highest");
         assertThat(run("--sun", "30").exit()).isEqualTo(2);
-        assertThat(plain(Cli.in(folder).run("et0", "--tmin", "1", "--tmax", "2")).err())
+        assertThat(plain(Cli.in(folder).run("et0", "--tmin", "1", "--tmax", "2"))
+                        .err())
                 .contains("give --at LAT,LON");
-        assertThat(
-                        plain(Cli.in(folder).run("et0", "--at", "95", "--tmin", "1", "--tmax", "2"))
-                                .err())
+        assertThat(plain(Cli.in(folder).run("et0", "--at", "95", "--tmin", "1", "--tmax", "2"))
+                        .err())
                 .contains("--at must be a latitude");
-        assertThat(plain(Cli.in(folder).run("et0", "--at", "50,4")).err())
-                .contains("--tmin and --tmax");
+        assertThat(plain(Cli.in(folder).run("et0", "--at", "50,4")).err()).contains("--tmin and --tmax");
     }
 
     @Test
@@ -96,11 +82,8 @@ class Et0CommandTest {
         assertThat(hours.err()).contains("cannot have shone 17.0 h", "16.1 h long");
         assertThat(watts.exit()).isEqualTo(2);
         assertThat(watts.err()).contains("41.1 reach the top of the air", "0.0864");
-        String[] high = {
-            "et0", "--at", "50.8,4", "--altitude", "9500", "--tmin", "1", "--tmax", "2"
-        };
-        assertThat(plain(Cli.in(folder).run(high)).err())
-                .contains("--altitude must be from -430 to 9000 m");
+        String[] high = {"et0", "--at", "50.8,4", "--altitude", "9500", "--tmin", "1", "--tmax", "2"};
+        assertThat(plain(Cli.in(folder).run(high)).err()).contains("--altitude must be from -430 to 9000 m");
     }
 
     @Test
@@ -126,8 +109,7 @@ class Et0CommandTest {
                  %s "beds": []}
                 """
                         .formatted(climate));
-        Files.writeString(
-                folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n");
+        Files.writeString(folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n");
     }
 
     private Cli.Result inGarden(String... args) {
@@ -144,17 +126,7 @@ class Et0CommandTest {
         garden("");
 
         Cli.Result run =
-                inGarden(
-                        "--on",
-                        "2026-07-06",
-                        "--rh-min",
-                        "63",
-                        "--rh-max",
-                        "84",
-                        "--wind",
-                        "2.078",
-                        "--sun",
-                        "9.25");
+                inGarden("--on", "2026-07-06", "--rh-min", "63", "--rh-max", "84", "--wind", "2.078", "--sun", "9.25");
 
         assertThat(run.exit()).isZero();
         assertThat(run.out()).startsWith("2026-07-06: 3.88 mm");
@@ -186,13 +158,10 @@ class Et0CommandTest {
 
     @Test
     void days_without_temperatures_are_passed_over_and_counted() throws IOException {
-        Files.writeString(
-                folder.resolve("days.csv"),
-                "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n2026-07-07,,,3\n");
+        Files.writeString(folder.resolve("days.csv"), "date,tmin,tmax,rain\n2026-07-06,12.3,21.5,0\n2026-07-07,,,3\n");
         String[] line = {"et0", "--at", "50.8,4.35", "--altitude", "100", "days.csv"};
 
-        assertThat(plain(Cli.in(folder).run(line)).out())
-                .contains("in 1 day", "1 day without temperatures left out");
+        assertThat(plain(Cli.in(folder).run(line)).out()).contains("in 1 day", "1 day without temperatures left out");
         String[] asJson = {"et0", "--at", "50.8,4.35", "days.csv", "--json"};
         assertThat(plain(Cli.in(folder).run(asJson)).out())
                 .contains("\"withoutTemperatures\": 1", "\"togetherMm\":", "sea level");
@@ -208,10 +177,7 @@ class Et0CommandTest {
                 2026-07-07,12.3,21.5,,,,
                 """);
 
-        Cli.Result run =
-                plain(
-                        Cli.in(folder)
-                                .run("et0", "--at", "50.8,4.35", "--altitude", "100", "days.csv"));
+        Cli.Result run = plain(Cli.in(folder).run("et0", "--at", "50.8,4.35", "--altitude", "100", "days.csv"));
 
         assertThat(run.out()).contains("2026-07-06 3.88", "2026-07-07", "in 2 days", "eq. 48");
         assertThat(run.exit()).isZero();
@@ -232,8 +198,6 @@ class Et0CommandTest {
         Cli.Result run = Cli.in(folder).run("et0", "--at", "50.8,4.35", "days.csv");
 
         assertThat(run.exit()).isEqualTo(1);
-        assertThat(run.err())
-                .contains(
-                        "days.csv:2", "days.csv:3", "days.csv:4", "days.csv:5", "4 problems in 1");
+        assertThat(run.err()).contains("days.csv:2", "days.csv:3", "days.csv:4", "days.csv:5", "4 problems in 1");
     }
 }

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExamplesTest {
     private static final Path DEMO = Path.of("demo-data/terrace-school");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     static List<String> names() {
         return Commands.names();
@@ -29,8 +30,7 @@ class ExamplesTest {
         copyDemo(folder);
         copyDemo(folder.resolve(DEMO));
         Files.writeString(folder.resolve("station.csv"), weather());
-        Files.writeString(
-                folder.resolve("notes.csv"), "date,entry,task,note\n2026-01-05,skipped,any,rain\n");
+        Files.writeString(folder.resolve("notes.csv"), "date,entry,task,note\n2026-01-05,skipped,any,rain\n");
         String help = Cli.in(folder).run(name, "--help").out();
 
         List<String> words = words(example(help));

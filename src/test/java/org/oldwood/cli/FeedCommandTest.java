@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code feed}, with and without a garden. */
 class FeedCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private Cli.Result feed(String... args) {
         String[] all = new String[args.length + 3];
@@ -29,8 +30,7 @@ class FeedCommandTest {
 
     @Test
     void without_a_garden_it_tells_need_dressings_and_cautions() {
-        Cli.Result result =
-                feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood");
+        Cli.Result result = feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood");
 
         assertThat(result.exit()).isZero();
         // 10 g N/m2 where the soil is not known, 12.5 % N of which 80 % count: 400 g on 4 m2
@@ -57,34 +57,25 @@ class FeedCommandTest {
         "summer-raspberry, loam, N 10"
     })
     void the_soil_decides_the_nitrogen(String crop, String soil, String need) {
-        assertThat(feed("--crop", crop, "--area", "10", "--soil", soil).out())
-                .contains("Need   " + need + ",");
+        assertThat(feed("--crop", crop, "--area", "10", "--soil", soil).out()).contains("Need   " + need + ",");
     }
 
     @Test
     void indices_growth_age_and_school_count() {
-        assertThat(feed("--crop", "redcurrant", "--area", "5", "--index", "P=0,K=1,Mg=3").out())
+        assertThat(feed("--crop", "redcurrant", "--area", "5", "--index", "P=0,K=1,Mg=3")
+                        .out())
                 .contains("P2O5 11, K2O 18 g/m²");
-        assertThat(feed("--crop", "gooseberry", "--area", "5", "--growth", "strong").out())
+        assertThat(feed("--crop", "gooseberry", "--area", "5", "--growth", "strong")
+                        .out())
                 .contains("Need   N 4,");
         assertThat(feed("--crop", "blueberry", "--area", "3", "--age", "8").out())
                 .contains("Need   N 7.3 g/m²")
                 .contains("tells no need of phosphate, potash, magnesia");
-        assertThat(
-                        feed(
-                                        "--crop",
-                                        "blueberry",
-                                        "--area",
-                                        "3",
-                                        "--school",
-                                        "cornell",
-                                        "--bushes",
-                                        "2",
-                                        "--age",
-                                        "6")
-                                .out())
+        assertThat(feed("--crop", "blueberry", "--area", "3", "--school", "cornell", "--bushes", "2", "--age", "6")
+                        .out())
                 .contains("Cornell");
-        assertThat(feed("--crop", "redcurrant", "--area", "5", "--before-planting").out())
+        assertThat(feed("--crop", "redcurrant", "--area", "5", "--before-planting")
+                        .out())
                 .contains("P2O5 5, K2O 5, MgO 8.5 g/m²")
                 .contains("before planting, worked in");
     }
@@ -92,47 +83,29 @@ class FeedCommandTest {
     @Test
     void a_label_will_do_for_a_feed_and_two_materials_are_solved() {
         // 10 g N and 12 g K2O on 10 m2 of loam: in halves of N from 21-0-0, K2O from 0-0-50
-        String out =
-                flat(
-                        feed(
-                                        "--crop",
-                                        "redcurrant",
-                                        "--area",
-                                        "10",
-                                        "--soil",
-                                        "loam",
-                                        "--material",
-                                        "ammonium-sulphate,sulphate-of-potash")
-                                .out());
+        String out = flat(feed(
+                        "--crop",
+                        "redcurrant",
+                        "--area",
+                        "10",
+                        "--soil",
+                        "loam",
+                        "--material",
+                        "ammonium-sulphate,sulphate-of-potash")
+                .out());
         assertThat(out).contains("240 g of ammonium sulphate, granular and 240 g of sulphate");
 
-        assertThat(
-                        flat(
-                                feed(
-                                                "--crop",
-                                                "redcurrant",
-                                                "--area",
-                                                "10",
-                                                "--analysis",
-                                                "10-10-10")
-                                        .out()))
+        assertThat(flat(feed("--crop", "redcurrant", "--area", "10", "--analysis", "10-10-10")
+                        .out()))
                 .contains("of your feed")
                 .contains("read the label");
     }
 
     @Test
     void json_has_the_same_numbers() {
-        String json =
-                flat(feed(
-                                        "--crop",
-                                        "blackcurrant",
-                                        "--area",
-                                        "4",
-                                        "--material",
-                                        "dried-blood",
-                                        "--json")
-                                .out())
-                        .replace(" ", "");
+        String json = flat(feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood", "--json")
+                        .out())
+                .replace(" ", "");
 
         assertThat(json)
                 .contains("\"need\":{\"N\":10,\"P2O5\":4,\"K2O\":12,\"MgO\":5}")
@@ -218,7 +191,8 @@ class FeedCommandTest {
                 {"feeds": [{"id": "shed-mix", "name": "shed mix", "tags": ["quick"],
                  "analysis": {"N": 20, "P2O5": 8, "K2O": 24}, "cautions": ["dust"]}]}
                 """);
-        assertThat(feed("--crop", "gooseberry", "--area", "10", "--material", "shed-mix").out())
+        assertThat(feed("--crop", "gooseberry", "--area", "10", "--material", "shed-mix")
+                        .out())
                 .contains("of shed mix");
 
         Files.writeString(mine, Files.readString(mine).replace("\"N\": 20", "\"N\": 98"));

@@ -23,24 +23,17 @@ import org.oldwood.garden.GardenFolder;
  * disk. {@code src/test/scripts/full-disk.sh} does the same on a real, tiny file system.
  */
 class FullDiskTest {
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 5, 9, 16})
-    void a_full_disk_loses_no_acknowledged_entry_and_leaves_no_half_one(int kilobytes)
-            throws Exception {
+    void a_full_disk_loses_no_acknowledged_entry_and_leaves_no_half_one(int kilobytes) throws Exception {
         assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "a shell sets the limit");
         Path folder = NotingChild.garden(scratch);
 
-        Process child =
-                NotingChild.start(
-                        folder,
-                        "full",
-                        1000,
-                        "/bin/bash",
-                        "-c",
-                        "ulimit -f " + kilobytes + "; exec \"$@\"",
-                        "limited");
+        Process child = NotingChild.start(
+                folder, "full", 1000, "/bin/bash", "-c", "ulimit -f " + kilobytes + "; exec \"$@\"", "limited");
         String printed = text(child.getInputStream().readAllBytes());
         String said = text(child.getErrorStream().readAllBytes());
 
@@ -61,22 +54,21 @@ class FullDiskTest {
         Path folder = NotingChild.garden(scratch);
         calendar(folder, "2026-11-25");
         List<String> before = files(folder);
-        Process child =
-                new ProcessBuilder(
-                                "/bin/bash",
-                                "-c",
-                                "ulimit -f 2; exec \"$@\"",
-                                "limited",
-                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                                "-cp",
-                                System.getProperty("java.class.path"),
-                                Main.class.getName(),
-                                "calendar",
-                                "--garden=" + folder,
-                                "--today=2027-02-01",
-                                "--out=" + folder)
-                        .redirectErrorStream(true)
-                        .start();
+        Process child = new ProcessBuilder(
+                        "/bin/bash",
+                        "-c",
+                        "ulimit -f 2; exec \"$@\"",
+                        "limited",
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "calendar",
+                        "--garden=" + folder,
+                        "--today=2027-02-01",
+                        "--out=" + folder)
+                .redirectErrorStream(true)
+                .start();
         String said = text(child.getInputStream().readAllBytes());
 
         assertThat(child.waitFor()).as(said).isEqualTo(Failures.UNEXPECTED);
@@ -112,27 +104,20 @@ class FullDiskTest {
     }
 
     private static Cli.Result note(Path folder) {
-        return Cli.in(folder)
-                .run(
-                        "note",
-                        "watered",
-                        "--bed=" + NotingChild.BED,
-                        "--litres=5",
-                        "--today=2026-11-25");
+        return Cli.in(folder).run("note", "watered", "--bed=" + NotingChild.BED, "--litres=5", "--today=2026-11-25");
     }
 
     private static List<String> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(Files::isRegularFile)
                     .sorted()
-                    .map(
-                            file -> {
-                                try {
-                                    return file.getFileName() + "\n" + Files.readString(file);
-                                } catch (IOException e) {
-                                    throw new java.io.UncheckedIOException(e);
-                                }
-                            })
+                    .map(file -> {
+                        try {
+                            return file.getFileName() + "\n" + Files.readString(file);
+                        } catch (IOException e) {
+                            throw new java.io.UncheckedIOException(e);
+                        }
+                    })
                     .toList();
         }
     }

@@ -26,23 +26,24 @@ class FuzzTest {
     private static final long SEED = Long.getLong("seed", 20261125L);
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
     private static final Duration LONGEST = Duration.ofSeconds(10);
-    private static final List<String> READING =
-            List.of(
-                    "check",
-                    "tasks",
-                    "tasks --json",
-                    "stages",
-                    "water",
-                    "cuttings",
-                    "prune",
-                    "ledger",
-                    "shopping",
-                    "calendar --out=out --quiet",
-                    "sheet --quiet",
-                    "note watered --bed=row-a --litres=20",
-                    "why --not winter-cut bc-1");
+    private static final List<String> READING = List.of(
+            "check",
+            "tasks",
+            "tasks --json",
+            "stages",
+            "water",
+            "cuttings",
+            "prune",
+            "ledger",
+            "shopping",
+            "calendar --out=out --quiet",
+            "sheet --quiet",
+            "note watered --bed=row-a --litres=20",
+            "why --not winter-cut bc-1");
 
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
+
     private final Map<String, Integer> faults = new TreeMap<>();
     private final Map<Integer, Integer> exits = new TreeMap<>();
     private Duration longest = Duration.ZERO;
@@ -62,7 +63,9 @@ class FuzzTest {
     void damaged_data_of_ones_own() throws IOException {
         List<Path> all;
         try (Stream<Path> files = Files.walk(DATA)) {
-            all = files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+            all = files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
         List<String> commands = new ArrayList<>(READING);
         commands.addAll(List.of("check", "check", "check", "sources", "lime", "mulch"));
@@ -76,8 +79,7 @@ class FuzzTest {
         copy(Path.of("demo-data/terrace-school"), good);
         Files.writeString(good.resolve("weather.csv"), weather());
         Files.writeString(good.resolve("ghcn.csv"), ghcn());
-        List<String> own =
-                List.of("water", "stages", "chill", "heat", "tasks", "et0 weather.csv", "check");
+        List<String> own = List.of("water", "stages", "chill", "heat", "tasks", "et0 weather.csv", "check");
         damaged(good, List.of(good.resolve("weather.csv")), "weather.csv", own, INPUTS / 8);
         damaged(
                 good,
@@ -92,13 +94,13 @@ class FuzzTest {
     void damaged_calendars_tables_and_memories() throws IOException {
         Path good = Files.createDirectories(scratch.resolve("good"));
         copy(Path.of("demo-data/terrace-school"), good);
-        assertThat(Cli.in(good).run("calendar", "--out=.", "--today=2026-11-25").exit()).isZero();
+        assertThat(Cli.in(good).run("calendar", "--out=.", "--today=2026-11-25").exit())
+                .isZero();
         Path todos;
         try (Stream<Path> files = Files.list(good)) {
-            todos =
-                    files.filter(file -> file.toString().endsWith("todos.ics"))
-                            .findFirst()
-                            .orElseThrow();
+            todos = files.filter(file -> file.toString().endsWith("todos.ics"))
+                    .findFirst()
+                    .orElseThrow();
         }
         String text = Files.readString(todos).replace("STATUS:NEEDS-ACTION", "STATUS:COMPLETED");
         int some = text.indexOf("END:VTODO", text.length() / 10) + "END:VTODO\r\n".length();
@@ -186,17 +188,13 @@ class FuzzTest {
         longest = took.compareTo(longest) > 0 ? took : longest;
         exits.merge(result.exit(), 1, Integer::sum);
         String said = result.err().replaceAll("\\s+", " ");
-        boolean failed =
-                said.contains("fault of the program")
-                        || said.contains("cannot be understood")
-                        || (result.exit() == 3 && !what.startsWith("line"))
-                        || took.compareTo(LONGEST) > 0;
+        boolean failed = said.contains("fault of the program")
+                || said.contains("cannot be understood")
+                || (result.exit() == 3 && !what.startsWith("line"))
+                || took.compareTo(LONGEST) > 0;
         if (failed) {
-            String fault =
-                    said.replaceAll(
-                            ".*(this is a fault of the program.*|cannot be understood.*)", "$1");
-            faults.merge(
-                    cut(fault) + "  <- " + String.join(" ", words) + ", " + what, 1, Integer::sum);
+            String fault = said.replaceAll(".*(this is a fault of the program.*|cannot be understood.*)", "$1");
+            faults.merge(cut(fault) + "  <- " + String.join(" ", words) + ", " + what, 1, Integer::sum);
         }
     }
 
@@ -219,7 +217,10 @@ class FuzzTest {
         java.time.LocalDate day = java.time.LocalDate.of(2025, 9, 1);
         for (int i = 0; i < 440; i++) {
             double warmth = 10 + 8 * Math.sin((i - 30) / 58.0);
-            text.append(day.plusDays(i)).append(',').append(Math.round(warmth - 5)).append(',');
+            text.append(day.plusDays(i))
+                    .append(',')
+                    .append(Math.round(warmth - 5))
+                    .append(',');
             text.append(Math.round(warmth + 5)).append(',').append(i % 3).append('\n');
         }
         return text.toString();
@@ -247,7 +248,8 @@ class FuzzTest {
     private static void empty(Path folder) throws IOException {
         if (Files.exists(folder)) {
             try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+                for (Path file :
+                        files.sorted(java.util.Comparator.reverseOrder()).toList()) {
                     Files.delete(file);
                 }
             }

@@ -27,7 +27,9 @@ class KillTest {
     private static final int LIVES_A_FOLDER = 10;
     private static final long SEED = 20261125;
 
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
+
     private final Random random = new Random(SEED);
     private final Set<String> acknowledged = new HashSet<>();
     private int all;
@@ -47,8 +49,7 @@ class KillTest {
 
         assertThat(all).as("entries acknowledged").isGreaterThan(KILLS);
         System.out.printf(
-                "kills %d, entries acknowledged %d, lost 0, written but not yet acknowledged %d,"
-                        + " torn lines %d%n",
+                "kills %d, entries acknowledged %d, lost 0, written but not yet acknowledged %d," + " torn lines %d%n",
                 KILLS, all, unsaid, torn);
     }
 
@@ -56,10 +57,9 @@ class KillTest {
         int before = GardenFolder.open(folder).journal().size();
         byte[] journal = Files.readAllBytes(folder.resolve("journal.jsonl"));
         Path printed = scratch.resolve("printed-" + kill);
-        Process child =
-                NotingChild.started(folder, "life-" + kill, Integer.MAX_VALUE)
-                        .redirectOutput(printed.toFile())
-                        .start();
+        Process child = NotingChild.started(folder, "life-" + kill, Integer.MAX_VALUE)
+                .redirectOutput(printed.toFile())
+                .start();
         // most kills while it notes, some while it starts
         boolean waits = kill % 8 != 7;
         while (waits && Files.size(printed) == 0 && child.isAlive()) {
@@ -104,8 +104,7 @@ class KillTest {
         List<String> ids = new ArrayList<>();
         for (Process child : children) {
             ids.addAll(
-                    NotingChild.acknowledged(
-                            new String(child.getInputStream().readAllBytes(), UTF_8)));
+                    NotingChild.acknowledged(new String(child.getInputStream().readAllBytes(), UTF_8)));
             assertThat(child.waitFor()).isZero();
         }
 

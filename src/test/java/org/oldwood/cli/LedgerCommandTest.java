@@ -11,7 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** {@code ledger} and {@code shopping}. */
 class LedgerCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void garden() throws IOException {
@@ -94,9 +95,8 @@ class LedgerCommandTest {
         String json = run("shopping", "--json").out().replaceAll("\\s", "");
 
         assertThat(json)
-                .contains(
-                        "\"material\":\"ground-limestone\",\"name\":\"groundlimestone\","
-                                + "\"amount\":3500,\"unit\":\"g\",\"kept\":false")
+                .contains("\"material\":\"ground-limestone\",\"name\":\"groundlimestone\","
+                        + "\"amount\":3500,\"unit\":\"g\",\"kept\":false")
                 .contains("\"packs\":1,\"pack\":\"5kg\",\"packSeen\":\"assumed\"")
                 .contains("\"task\":\"lime@north@2027\"");
     }

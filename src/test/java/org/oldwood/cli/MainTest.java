@@ -7,7 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class MainTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void without_a_command_the_usage_stands_on_stderr_and_the_exit_code_is_2() {
@@ -50,9 +51,8 @@ class MainTest {
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err())
-                .isEqualTo(
-                        "oldwood: there is no command \"source\". Did you mean \"sources\"?\n"
-                                + "Try: oldwood --help\n");
+                .isEqualTo("oldwood: there is no command \"source\". Did you mean \"sources\"?\n"
+                        + "Try: oldwood --help\n");
     }
 
     @Test
@@ -89,10 +89,8 @@ class MainTest {
     @Test
     void sources_lists_all_and_tells_of_one() {
         assertThat(Cli.in(folder).run("sources").out()).containsPattern("(?m)^bock-2014 +[A-Z]");
-        assertThat(Cli.in(folder).run("sources", "bock-2014").out())
-                .startsWith("bock-2014\n  A. Bock");
-        assertThat(Cli.in(folder).run("sources", "bock-2015").err())
-                .contains("Did you mean \"bock-2014\"?");
+        assertThat(Cli.in(folder).run("sources", "bock-2014").out()).startsWith("bock-2014\n  A. Bock");
+        assertThat(Cli.in(folder).run("sources", "bock-2015").err()).contains("Did you mean \"bock-2014\"?");
         assertThat(Cli.in(folder).run("sources", "bock-2014", "--json").out())
                 .startsWith("{\n  \"sources\": [\n    {\n      \"key\": \"bock-2014\",\n");
     }

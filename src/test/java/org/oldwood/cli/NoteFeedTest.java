@@ -10,7 +10,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What {@code note} says at once about feed and lime; it records all the same. */
 class NoteFeedTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private Cli.Result note(String line) {
         return Cli.in(folder).run(("note " + line + " --today 2027-03-20").split(" "));
@@ -29,10 +30,8 @@ class NoteFeedTest {
                  "site": {"latitude": 52, "longitude": -2, "zone": "Europe/London"},
                  "beds": [{"id": "north", "name": "North bed", "areaM2": 10}]}
                 """);
-        assertThat(
-                        note("limed --bed north --material ground-limestone --grams 3000"
-                                        + " --date 2027-03-10")
-                                .exit())
+        assertThat(note("limed --bed north --material ground-limestone --grams 3000" + " --date 2027-03-10")
+                        .exit())
                 .isZero();
 
         Cli.Result fed = note("fed --bed north --material ammonium-sulphate --grams 300");
@@ -44,8 +43,7 @@ class NoteFeedTest {
                 .contains("ammonia")
                 .contains("noted all the same")
                 .contains("wait until 2027-06-08");
-        assertThat(Files.readString(folder.resolve("journal.jsonl")))
-                .contains("\"ammonium-sulphate\"");
+        assertThat(Files.readString(folder.resolve("journal.jsonl"))).contains("\"ammonium-sulphate\"");
 
         Cli.Result much = note("fed --bed north --material dried-blood --grams 300000");
         assertThat(much.exit()).isZero();

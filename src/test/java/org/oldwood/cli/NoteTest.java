@@ -23,21 +23,21 @@ class NoteTest {
     private final Locale locale = Locale.getDefault();
     private final TimeZone zone = TimeZone.getDefault();
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void start() {
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                ".",
-                                "--name=Slope",
-                                "--at=52.1,-2.3",
-                                "--plants=blackcurrant=4,summer-raspberry=10",
-                                "--planted=2021",
-                                "--zone=Europe/London",
-                                DAY);
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        ".",
+                        "--name=Slope",
+                        "--at=52.1,-2.3",
+                        "--plants=blackcurrant=4,summer-raspberry=10",
+                        "--planted=2021",
+                        "--zone=Europe/London",
+                        DAY);
         assertThat(result.exit()).as(result.err()).isZero();
     }
 
@@ -66,24 +66,15 @@ class NoteTest {
     void bushes_are_planted_one_by_one_and_canes_by_the_row() throws IOException {
         assertThat(journal()).hasSize(5);
         assertThat(journal().get(0))
-                .endsWith(
-                        "\"date\":\"2021-03-01\",\"entry\":\"planted\",\"plant\":\"blackcurrant-1\","
-                                + "\"crop\":\"blackcurrant\",\"bed\":\"blackcurrant-bed\",\"about\":\"year\"}");
-        assertThat(journal().get(4))
-                .contains("\"plant\":\"summer-raspberry-1\"", "\"lengthM\":4.5");
+                .endsWith("\"date\":\"2021-03-01\",\"entry\":\"planted\",\"plant\":\"blackcurrant-1\","
+                        + "\"crop\":\"blackcurrant\",\"bed\":\"blackcurrant-bed\",\"about\":\"year\"}");
+        assertThat(journal().get(4)).contains("\"plant\":\"summer-raspberry-1\"", "\"lengthM\":4.5");
     }
 
     @ParameterizedTest
     @EnumSource(EntryKind.class)
     void the_example_in_every_entrys_help_runs(EntryKind kind) throws IOException {
-        run(
-                "note",
-                "struck",
-                "--lot=lot-1",
-                "--crop=blackcurrant",
-                "--method=hardwood",
-                "--number=20",
-                DAY);
+        run("note", "struck", "--lot=lot-1", "--crop=blackcurrant", "--method=hardwood", "--number=20", DAY);
         String help = run("note", kind.key(), "--help").out();
         String example = help.substring(help.indexOf("\n  oldwood ") + 11);
         String id = journal().get(5).substring(7, 21);
@@ -101,10 +92,9 @@ class NoteTest {
         List<String> before = journal();
         String good = "date,entry,plant,stems\n2025-12-01,counted,blackcurrant-1,\"1=5,4+=3\"\n";
 
-        Cli.Result bad =
-                Cli.in(folder)
-                        .reading(good + "2025-12-01,counted,blackcurrant-9,1=2\n")
-                        .run("note", "--csv", "-", DAY);
+        Cli.Result bad = Cli.in(folder)
+                .reading(good + "2025-12-01,counted,blackcurrant-9,1=2\n")
+                .run("note", "--csv", "-", DAY);
         assertThat(bad.exit()).isEqualTo(1);
         assertThat(bad.err()).startsWith("standard input:3: plant names no plant");
         assertThat(journal()).isEqualTo(before);
@@ -151,22 +141,17 @@ class NoteTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "tr-TR,Pacific/Kiritimati",
-        "ar-EG,Pacific/Midway",
-        "th-TH-u-ca-buddhist,Asia/Tokyo"
-    })
-    void what_is_said_and_written_is_the_same_in_every_locale_and_time_zone(
-            String tag, String where) throws IOException {
-        List<String[]> commands =
-                List.of(
-                        new String[] {"note", "picked", "--plant=blackcurrant-1", "--kg=2.5", DAY},
-                        new String[] {"note", "picked", "--plant=x", "--kg=-2.5", DAY},
-                        new String[] {"note", "picked", "--help"},
-                        new String[] {"note", "pickd"},
-                        new String[] {"check", DAY, "--json"},
-                        new String[] {"sources"},
-                        new String[] {"--help"});
+    @CsvSource({"tr-TR,Pacific/Kiritimati", "ar-EG,Pacific/Midway", "th-TH-u-ca-buddhist,Asia/Tokyo"})
+    void what_is_said_and_written_is_the_same_in_every_locale_and_time_zone(String tag, String where)
+            throws IOException {
+        List<String[]> commands = List.of(
+                new String[] {"note", "picked", "--plant=blackcurrant-1", "--kg=2.5", DAY},
+                new String[] {"note", "picked", "--plant=x", "--kg=-2.5", DAY},
+                new String[] {"note", "picked", "--help"},
+                new String[] {"note", "pickd"},
+                new String[] {"check", DAY, "--json"},
+                new String[] {"sources"},
+                new String[] {"--help"});
         List<String> first = journal();
         List<Cli.Result> here = commands.stream().map(this::run).toList();
         List<String> noted = journal();

@@ -63,34 +63,32 @@ final class NotingChild {
 
     static ProcessBuilder started(Path folder, String name, int most, String... before) {
         List<String> command = new ArrayList<>(List.of(before));
-        command.addAll(
-                List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xshare:auto",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        NotingChild.class.getName(),
-                        folder.toString(),
-                        name,
-                        Integer.toString(most)));
+        command.addAll(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-cp",
+                System.getProperty("java.class.path"),
+                NotingChild.class.getName(),
+                folder.toString(),
+                name,
+                Integer.toString(most)));
         return new ProcessBuilder(command);
     }
 
     /** A garden to note in. */
     static Path garden(Path folder) {
-        Cli.Result made =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                ".",
-                                "--name=Terrace",
-                                "--at=52,-2",
-                                "--plants=blackcurrant=2",
-                                "--planted=2021",
-                                "--zone=Europe/London",
-                                "--today=2026-11-25");
+        Cli.Result made = Cli.in(folder)
+                .run(
+                        "start",
+                        ".",
+                        "--name=Terrace",
+                        "--at=52,-2",
+                        "--plants=blackcurrant=2",
+                        "--planted=2021",
+                        "--zone=Europe/London",
+                        "--today=2026-11-25");
         if (made.exit() != 0) {
             throw new IllegalStateException(made.err());
         }

@@ -20,7 +20,8 @@ import org.oldwood.garden.GardenReader;
 class OldFormatsTest {
     private static final Path FORMATS = Path.of("src/test/resources/formats");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     static List<Path> gardens() throws IOException {
         try (Stream<Path> formats = Files.walk(FORMATS, 2)) {
@@ -40,12 +41,9 @@ class OldFormatsTest {
 
         Cli.Result check = Cli.in(folder).run("check", "--today=2026-11-25", "--json");
         Cli.Result tasks = Cli.in(folder).run("tasks", "--today=2026-11-25");
-        String bed =
-                Files.readString(folder.resolve("garden.json"))
-                        .replaceFirst("(?s).*\"beds\".*?\"id\": *\"([^\"]+)\".*", "$1");
-        Cli.Result note =
-                Cli.in(folder)
-                        .run("note", "watered", "--bed=" + bed, "--litres=5", "--today=2026-11-25");
+        String bed = Files.readString(folder.resolve("garden.json"))
+                .replaceFirst("(?s).*\"beds\".*?\"id\": *\"([^\"]+)\".*", "$1");
+        Cli.Result note = Cli.in(folder).run("note", "watered", "--bed=" + bed, "--litres=5", "--today=2026-11-25");
 
         assertThat(check.exit()).as(check.out()).isZero();
         assertThat(tasks.exit()).isZero();
@@ -65,9 +63,7 @@ class OldFormatsTest {
     void a_later_format_is_told_and_nothing_is_written() throws IOException {
         Path garden = folder.resolve("garden.json");
         Path old = FORMATS.resolve("1/terrace-school/garden.json");
-        Files.writeString(
-                garden,
-                Files.readString(old).replaceFirst("\"format\": *1", "\"format\": 2, \"new\": 1"));
+        Files.writeString(garden, Files.readString(old).replaceFirst("\"format\": *1", "\"format\": 2, \"new\": 1"));
 
         for (String command : List.of("tasks", "note watered --bed=x --litres=1", "check")) {
             Cli.Result result = Cli.in(folder).run((command + " --today=2026-11-25").split(" "));

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OwnDataTest {
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void begin() {
@@ -52,8 +53,8 @@ class OwnDataTest {
                 "climates/oxford.json|\"meanMaxC\"|\"meanMax\"|meanMax is not a key|Did you mean \"meanMaxC\"?",
                 "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add it to a file in sources/"
             })
-    void a_fault_is_told_with_place_and_remedy(
-            String file, String from, String to, String message, String remedy) throws IOException {
+    void a_fault_is_told_with_place_and_remedy(String file, String from, String to, String message, String remedy)
+            throws IOException {
         copy(file);
         Path own = folder.resolve(file);
         String text = Files.readString(own);
@@ -73,8 +74,7 @@ class OwnDataTest {
         "crops/blackcurrant/prunning.json, is no section of a crop, pruning",
         "crops/worcesterberry/pruning.json, belongs to a crop that has no crop.json, crop.json"
     })
-    void a_file_that_nobody_would_read_is_told(String file, String message, String remedy)
-            throws IOException {
+    void a_file_that_nobody_would_read_is_told(String file, String message, String remedy) throws IOException {
         Path own = folder.resolve(file);
         Files.createDirectories(own.getParent());
         Files.writeString(own, "{\"format\": 1}");
@@ -110,8 +110,7 @@ class OwnDataTest {
     /** Found by damaging file names at random: a NUL, which no file can have in its name. */
     @Test
     void a_name_that_no_file_can_have_is_told_as_one_that_is_not_there() {
-        Cli.Result result =
-                Cli.in(folder).run("calendar", "read", "\0nowhere", "--today=2026-11-25");
+        Cli.Result result = Cli.in(folder).run("calendar", "read", "\0nowhere", "--today=2026-11-25");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("is not a file that can be read");
@@ -122,8 +121,7 @@ class OwnDataTest {
     void a_command_stopped_by_bad_data_names_them() throws IOException {
         copy("crops/blackcurrant/crop.json");
         Path own = folder.resolve("crops/blackcurrant/crop.json");
-        Files.writeString(
-                own, Files.readString(own).replaceFirst("\"forms\": \\[[^]]*]", "\"forms\": []"));
+        Files.writeString(own, Files.readString(own).replaceFirst("\"forms\": \\[[^]]*]", "\"forms\": []"));
 
         Cli.Result result = Cli.in(folder).run("tasks", "--today=2026-11-25");
 

@@ -21,7 +21,9 @@ import org.oldwood.garden.GardenFolder;
 class PackTest {
     private static final String ARCHIVE = "terrace-2026-11-25.zip";
 
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
+
     private Path garden;
 
     @BeforeEach
@@ -61,8 +63,7 @@ class PackTest {
         assertThat(GardenFolder.open(anew).journal()).hasSize(2);
         assertThat(Files.mismatch(anew.resolve("journal.jsonl"), garden.resolve("journal.jsonl")))
                 .isEqualTo(-1);
-        assertThat(Cli.in(anew).run("check", "--today=2026-11-25"))
-                .isEqualTo(new Cli.Result(0, "", ""));
+        assertThat(Cli.in(anew).run("check", "--today=2026-11-25")).isEqualTo(new Cli.Result(0, "", ""));
     }
 
     @Test
@@ -76,10 +77,9 @@ class PackTest {
         } finally {
             TimeZone.setDefault(zone);
         }
-        Cli.Result dated =
-                Cli.in(scratch)
-                        .with("SOURCE_DATE_EPOCH", "1795564800")
-                        .run("pack", "--garden=garden", "--out=third.zip");
+        Cli.Result dated = Cli.in(scratch)
+                .with("SOURCE_DATE_EPOCH", "1795564800")
+                .run("pack", "--garden=garden", "--out=third.zip");
 
         assertThat(dated.exit()).as(dated.err()).isZero();
         assertThat(Files.readAllBytes(scratch.resolve("second.zip"))).isEqualTo(first);
@@ -91,19 +91,17 @@ class PackTest {
     void other_programs_read_it() throws Exception {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/python3")), "a second reader of archives");
         run("pack");
-        String check =
-                "import zipfile,hashlib,sys\nz=zipfile.ZipFile(sys.argv[1])\nassert z.testzip() is None\n"
-                        + "for line in z.read('SHA256SUMS').decode().splitlines():\n"
-                        + "    s,n=line.split('  ',1)\n    assert hashlib.sha256(z.read(n)).hexdigest()==s,n\n"
-                        + "print(len(z.namelist()))";
-        Process python =
-                new ProcessBuilder(
-                                "/usr/bin/python3",
-                                "-c",
-                                check,
-                                scratch.resolve(ARCHIVE).toString())
-                        .redirectErrorStream(true)
-                        .start();
+        String check = "import zipfile,hashlib,sys\nz=zipfile.ZipFile(sys.argv[1])\nassert z.testzip() is None\n"
+                + "for line in z.read('SHA256SUMS').decode().splitlines():\n"
+                + "    s,n=line.split('  ',1)\n    assert hashlib.sha256(z.read(n)).hexdigest()==s,n\n"
+                + "print(len(z.namelist()))";
+        Process python = new ProcessBuilder(
+                        "/usr/bin/python3",
+                        "-c",
+                        check,
+                        scratch.resolve(ARCHIVE).toString())
+                .redirectErrorStream(true)
+                .start();
 
         String said = new String(python.getInputStream().readAllBytes());
         assertThat(python.waitFor()).as(said).isZero();

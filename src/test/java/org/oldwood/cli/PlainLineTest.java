@@ -16,45 +16,44 @@ import picocli.CommandLine.ParameterException;
 /** What is read without picocli is read as picocli reads it, and nothing that picocli refuses. */
 class PlainLineTest {
     /** Each is an option, a value of one, or something that is neither. */
-    private static final List<String> TOKENS =
-            List.of(
-                    "--bed",
-                    "--bed=top",
-                    "--bed=",
-                    "--bed=a=b",
-                    "--dir",
-                    "--dir=here",
-                    "--day",
-                    "--day=2026-02-30",
-                    "--day=2026-11-25",
-                    "--part",
-                    "--part=leaf",
-                    "--part=LEAF",
-                    "--file",
-                    "--file=x",
-                    "--warm",
-                    "--warm=-4.5",
-                    "--warm=x",
-                    "--quiet",
-                    "--quiet=true",
-                    "--quie",
-                    "-q",
-                    "-",
-                    "--",
-                    "top",
-                    "2026-11-25",
-                    "leaf",
-                    "bark",
-                    "4.5",
-                    "-4.5",
-                    "",
-                    "@file",
-                    "\"top\"",
-                    "'top'",
-                    "--help",
-                    "-h",
-                    "a b",
-                    "read");
+    private static final List<String> TOKENS = List.of(
+            "--bed",
+            "--bed=top",
+            "--bed=",
+            "--bed=a=b",
+            "--dir",
+            "--dir=here",
+            "--day",
+            "--day=2026-02-30",
+            "--day=2026-11-25",
+            "--part",
+            "--part=leaf",
+            "--part=LEAF",
+            "--file",
+            "--file=x",
+            "--warm",
+            "--warm=-4.5",
+            "--warm=x",
+            "--quiet",
+            "--quiet=true",
+            "--quie",
+            "-q",
+            "-",
+            "--",
+            "top",
+            "2026-11-25",
+            "leaf",
+            "bark",
+            "4.5",
+            "-4.5",
+            "",
+            "@file",
+            "\"top\"",
+            "'top'",
+            "--help",
+            "-h",
+            "a b",
+            "read");
 
     /** What was taken, in the order in which it was. */
     private final List<String> taken = new ArrayList<>();
@@ -92,8 +91,8 @@ class PlainLineTest {
     private Optional<List<String>> byPicocli(List<String> arguments) {
         taken.clear();
         files.clear();
-        CommandLine line =
-                Settings.plain(new CommandLine(spelled().addTo(CommandSpec.create().name("try"))));
+        CommandLine line = Settings.plain(
+                new CommandLine(spelled().addTo(CommandSpec.create().name("try"))));
         try {
             line.parseArgs(arguments.toArray(String[]::new));
         } catch (ParameterException e) {
@@ -112,53 +111,49 @@ class PlainLineTest {
 
     @Test
     void takes_what_is_plainly_right() {
-        assertThat(
-                        plainly(
-                                List.of(
-                                        "--dir",
-                                        "here",
-                                        "--day=2026-11-25",
-                                        "--quiet",
-                                        "top",
-                                        "--part",
-                                        "leaf",
-                                        "--file",
-                                        "b",
-                                        "--file",
-                                        "a",
-                                        "--warm",
-                                        "4.5")))
-                .contains(
-                        List.of(
-                                "day 2026-11-25",
-                                "dir here",
-                                "part leaf",
-                                "quiet true",
-                                "warm 4.5",
-                                "word top",
-                                "file b",
-                                "file a"));
+        assertThat(plainly(List.of(
+                        "--dir",
+                        "here",
+                        "--day=2026-11-25",
+                        "--quiet",
+                        "top",
+                        "--part",
+                        "leaf",
+                        "--file",
+                        "b",
+                        "--file",
+                        "a",
+                        "--warm",
+                        "4.5")))
+                .contains(List.of(
+                        "day 2026-11-25",
+                        "dir here",
+                        "part leaf",
+                        "quiet true",
+                        "warm 4.5",
+                        "word top",
+                        "file b",
+                        "file a"));
     }
 
     @Test
     void leaves_to_picocli_what_it_is_not_sure_of() {
-        for (String arguments :
-                List.of(
-                        "--help",
-                        "-h",
-                        "--bed",
-                        "--bed --quiet",
-                        "--bed=",
-                        "--bed a --bed b",
-                        "a b",
-                        "--quiet=true",
-                        "--quiet --quiet",
-                        "--unknown",
-                        "--day 2026-02-30",
-                        "--part LEAF",
-                        "--warm warm",
-                        "--",
-                        "--warm -4.5")) {
+        for (String arguments : List.of(
+                "--help",
+                "-h",
+                "--bed",
+                "--bed --quiet",
+                "--bed=",
+                "--bed a --bed b",
+                "a b",
+                "--quiet=true",
+                "--quiet --quiet",
+                "--unknown",
+                "--day 2026-02-30",
+                "--part LEAF",
+                "--warm warm",
+                "--",
+                "--warm -4.5")) {
             assertThat(plainly(List.of(arguments.split(" ")))).as(arguments).isEmpty();
         }
     }
@@ -188,9 +183,7 @@ class PlainLineTest {
         Cli.Result byPicocli = Cli.in(folder).run("water", "--crop", "redcurrant", "--json=true");
 
         assertThat(plain.exit()).isEqualTo(2);
-        assertThat(plain.err())
-                .contains("--crop goes with --compare")
-                .contains("Usage: oldwood water");
+        assertThat(plain.err()).contains("--crop goes with --compare").contains("Usage: oldwood water");
         assertThat(byPicocli.err()).isEqualTo(plain.err());
     }
 }

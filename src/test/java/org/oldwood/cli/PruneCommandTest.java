@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PruneCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private Cli.Result prune(String... args) {
         String[] all = new String[args.length + 1];
@@ -20,8 +21,7 @@ class PruneCommandTest {
 
     @Test
     void without_a_garden_it_says_what_goes_and_what_stays() {
-        Cli.Result result =
-                prune("--crop", "blackcurrant", "--form", "stool", "--stems", "1=9,2=4,3=4,4+=3");
+        Cli.Result result = prune("--crop", "blackcurrant", "--form", "stool", "--stems", "1=9,2=4,3=4,4+=3");
 
         assertThat(result.exit()).isZero();
         assertThat(result.out())
@@ -36,40 +36,33 @@ class PruneCommandTest {
 
     @Test
     void another_way_gives_another_cut() {
-        Cli.Result result =
-                prune(
-                        "--crop",
-                        "blackcurrant",
-                        "--stems",
-                        "1=5,2=5,3=5",
-                        "--variant",
-                        "two-year-wood");
+        Cli.Result result = prune("--crop", "blackcurrant", "--stems", "1=5,2=5,3=5", "--variant", "two-year-wood");
 
         assertThat(result.out()).contains("5 of age 3 (spent)");
     }
 
     @Test
     void the_outlook_shows_six_seasons_for_each_habit() {
-        Cli.Result result =
-                prune(
-                        "--crop",
-                        "gooseberry",
-                        "--form",
-                        "stool",
-                        "--stems",
-                        "1=8,2=4,3=3,4+=3",
-                        "--outlook",
-                        "--done",
-                        "4+=1",
-                        "--new-shoots",
-                        "6");
+        Cli.Result result = prune(
+                "--crop",
+                "gooseberry",
+                "--form",
+                "stool",
+                "--stems",
+                "1=8,2=4,3=3,4+=3",
+                "--outlook",
+                "--done",
+                "4+=1",
+                "--new-shoots",
+                "6");
 
         assertThat(result.exit()).isZero();
         assertThat(result.out())
                 .contains("With the plan:")
                 .contains("Without pruning:")
                 .contains("As you did:");
-        assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6"))).hasSize(3);
+        assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6")))
+                .hasSize(3);
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
                 .isLessThanOrEqualTo(80);
     }
@@ -85,18 +78,20 @@ class PruneCommandTest {
 
     @Test
     void wrong_facts_get_a_message_that_helps() {
-        assertThat(prune("--crop", "blackcurant", "--stems", "1=5").err())
-                .contains("there is no crop \"blackcurant\"");
-        assertThat(prune("--crop", "blackcurrant", "--stems", "five").err())
-                .contains("example 1=5,2=4,3=4,4+=3");
-        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--metres", "0").err())
+        assertThat(prune("--crop", "blackcurant", "--stems", "1=5").err()).contains("there is no crop \"blackcurant\"");
+        assertThat(prune("--crop", "blackcurrant", "--stems", "five").err()).contains("example 1=5,2=4,3=4,4+=3");
+        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--metres", "0")
+                        .err())
                 .contains("--metres must be more than 0");
         assertThat(prune("--crop", "blackcurrant").err()).contains("--stems is missing");
-        assertThat(prune("--crop", "blackcurrant", "--form", "cordon", "--stems", "1=5").err())
+        assertThat(prune("--crop", "blackcurrant", "--form", "cordon", "--stems", "1=5")
+                        .err())
                 .contains("no form \"cordon\" here; there are stool");
-        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--variant", "soft").err())
+        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--variant", "soft")
+                        .err())
                 .contains("half-young, equal-ages");
-        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--sick", "1=6").exit())
+        assertThat(prune("--crop", "blackcurrant", "--stems", "1=5", "--sick", "1=6")
+                        .exit())
                 .isEqualTo(2);
     }
 

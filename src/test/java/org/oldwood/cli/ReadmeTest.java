@@ -43,11 +43,10 @@ class ReadmeTest {
 
     @Test
     void the_commands_for_an_own_garden_run(@TempDir Path folder) throws IOException {
-        List<String> lines =
-                Files.readString(Path.of("README.md"))
-                        .lines()
-                        .filter(line -> line.startsWith("oldwood "))
-                        .toList();
+        List<String> lines = Files.readString(Path.of("README.md"))
+                .lines()
+                .filter(line -> line.startsWith("oldwood "))
+                .toList();
         assertThat(lines).hasSize(2);
 
         for (String line : lines) {
@@ -61,18 +60,15 @@ class ReadmeTest {
     @Test
     void every_page_it_links_to_is_there() throws IOException {
         for (String page :
-                List.of(
-                        "README.md",
-                        "DEVELOPERS.md",
-                        "docs/method.md",
-                        "docs/validation.md",
-                        "docs/benchmarks.md")) {
+                List.of("README.md", "DEVELOPERS.md", "docs/method.md", "docs/validation.md", "docs/benchmarks.md")) {
             Path parent = Path.of(page).toAbsolutePath().getParent();
             String text = Files.readString(Path.of(page));
             for (int at = text.indexOf("]("); at >= 0; at = text.indexOf("](", at + 1)) {
                 String target = text.substring(at + 2, text.indexOf(')', at));
                 if (!target.contains("://")) {
-                    assertThat(parent.resolve(target)).as(page + " links to " + target).exists();
+                    assertThat(parent.resolve(target))
+                            .as(page + " links to " + target)
+                            .exists();
                 }
             }
         }

@@ -16,7 +16,8 @@ class RecordDocTest {
     private static final Path PAGE = Path.of("docs/record.md");
     private static final String KINDS = "<!-- kinds -->\n";
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private static String example(String name) throws IOException {
         String page = Files.readString(PAGE);
@@ -32,8 +33,7 @@ class RecordDocTest {
             Files.writeString(folder.resolve(name), example(name));
         }
 
-        assertThat(Cli.in(folder).run("check", "--today=2026-11-25"))
-                .isEqualTo(new Cli.Result(0, "", ""));
+        assertThat(Cli.in(folder).run("check", "--today=2026-11-25")).isEqualTo(new Cli.Result(0, "", ""));
         Cli.Result noted = Cli.in(folder).run("note", "--csv=notes.csv", "--today=2026-11-25");
         assertThat(noted.exit()).as(noted.err()).isZero();
     }
@@ -42,16 +42,15 @@ class RecordDocTest {
     void the_example_stock_list_starts_a_garden() throws IOException {
         Files.writeString(folder.resolve("stock.csv"), example("stock.csv"));
 
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                "new",
-                                "--name=New",
-                                "--at=52,-2",
-                                "--stock=stock.csv",
-                                "--planted=2021",
-                                "--zone=Europe/London");
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        "new",
+                        "--name=New",
+                        "--at=52,-2",
+                        "--stock=stock.csv",
+                        "--planted=2021",
+                        "--zone=Europe/London");
 
         assertThat(result.exit()).as(result.err()).isZero();
     }
@@ -69,8 +68,7 @@ class RecordDocTest {
     }
 
     private static String table() {
-        StringBuilder table =
-                new StringBuilder("\n| entry | what happened | what it says |\n|---|---|---|\n");
+        StringBuilder table = new StringBuilder("\n| entry | what happened | what it says |\n|---|---|---|\n");
         for (EntryKind kind : EntryKind.values()) {
             table.append("| `")
                     .append(kind.key())
@@ -80,16 +78,10 @@ class RecordDocTest {
             for (EntryField field : kind.fields()) {
                 table.append('`').append(field.key()).append('`');
                 table.append(field.required() ? "\\*: " : ": ").append(field.help());
-                table.append(
-                        field.words().isEmpty()
-                                ? ""
-                                : " (" + String.join(", ", field.words()) + ")");
+                table.append(field.words().isEmpty() ? "" : " (" + String.join(", ", field.words()) + ")");
                 table.append("; ");
             }
-            table.append(
-                    kind.oneNeeded().isEmpty()
-                            ? ""
-                            : "one of " + String.join(", ", kind.oneNeeded()) + "; ");
+            table.append(kind.oneNeeded().isEmpty() ? "" : "one of " + String.join(", ", kind.oneNeeded()) + "; ");
             table.setLength(table.length() - 2);
             table.append(" |\n");
         }

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
  * for ever), 3.8.1.11 (CANCELLED), 3.8.7.4 (SEQUENCE).
  */
 class RenamedBedTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void begin() {
@@ -35,9 +36,7 @@ class RenamedBedTest {
 
     @Test
     void another_name_keeps_every_uid_and_revision_and_leaves_no_old_name() throws IOException {
-        rename(
-                "\"id\": \"blackcurrant-bed\"",
-                "\"id\": \"blackcurrant-bed\", \"name\": \"Old row\"");
+        rename("\"id\": \"blackcurrant-bed\"", "\"id\": \"blackcurrant-bed\", \"name\": \"Old row\"");
         Map<String, String> before = exported("2026-11-25");
 
         rename("Old row", "New row");
@@ -64,9 +63,7 @@ class RenamedBedTest {
             String item = after.get(uid);
             if (item.contains("STATUS:CANCELLED")) {
                 gone.add(uid);
-                assertThat(item)
-                        .contains("SUMMARY:Withdrawn: ", "SEQUENCE:1\n")
-                        .doesNotContain("VALARM");
+                assertThat(item).contains("SUMMARY:Withdrawn: ", "SEQUENCE:1\n").doesNotContain("VALARM");
             } else {
                 assertThat(steady(item)).isEqualTo(steady(before.get(uid)));
             }
@@ -97,7 +94,8 @@ class RenamedBedTest {
         rename("blackcurrant-bed", "slope");
         run("calendar", "--out=by", "--by=bed", "--today=2026-11-26");
 
-        assertThat(items(folder.resolve("by/terrace-blackcurrant-bed-todos.ics")).values())
+        assertThat(items(folder.resolve("by/terrace-blackcurrant-bed-todos.ics"))
+                        .values())
                 .isNotEmpty()
                 .allMatch(item -> item.contains("STATUS:CANCELLED"));
         assertThat(items(folder.resolve("by/terrace-slope-todos.ics")).values())
@@ -107,23 +105,17 @@ class RenamedBedTest {
 
     /** What stays of a plant's task when its bed is called otherwise; SEQUENCE is in it. */
     private static String steady(String item) {
-        return item.replaceAll("(DTSTAMP|LAST-MODIFIED|LOCATION):.*\n", "")
-                .replace("slope", "blackcurrant-bed");
+        return item.replaceAll("(DTSTAMP|LAST-MODIFIED|LOCATION):.*\n", "").replace("slope", "blackcurrant-bed");
     }
 
     /** What is planned, by days and title: one line an open to-do. */
     private static List<String> standing(Map<String, String> items) {
         return items.values().stream()
                 .filter(item -> !item.contains("STATUS:CANCELLED"))
-                .map(
-                        item ->
-                                item.lines()
-                                        .filter(
-                                                line ->
-                                                        line.matches(
-                                                                "(DTSTART|DUE|SUMMARY|LOCATION).*"))
-                                        .toList()
-                                        .toString())
+                .map(item -> item.lines()
+                        .filter(line -> line.matches("(DTSTART|DUE|SUMMARY|LOCATION).*"))
+                        .toList()
+                        .toString())
                 .toList();
     }
 

@@ -33,7 +33,8 @@ class SchemaJudgementTest {
     private static final URI ENTRY = URI.create("urn:oldwood:entry");
     private static final Validator VALIDATOR = validator();
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     /** A record with one thing wrong: a change to the demo garden, or one line of a journal. */
     private record Fault(String what, JsonObject row) {
@@ -49,22 +50,21 @@ class SchemaJudgementTest {
 
     private static Validator validator() {
         JsonNodeFactory gson = new GsonNode.Factory();
-        Validator validator =
-                new ValidatorFactory()
-                        .withJsonNodeFactory(gson)
-                        .withEvaluatorFactory(new FormatEvaluatorFactory())
-                        .createValidator();
+        Validator validator = new ValidatorFactory()
+                .withJsonNodeFactory(gson)
+                .withEvaluatorFactory(new FormatEvaluatorFactory())
+                .createValidator();
         validator.registerSchema(GARDEN, read(Path.of("docs/garden.schema.json")));
         validator.registerSchema(ENTRY, read(Path.of("docs/journal.schema.json")));
         return validator;
     }
 
     static List<Path> gardens() throws IOException {
-        try (Stream<Path> all =
-                Stream.concat(
-                        Files.walk(Path.of("demo-data"), 1),
-                        Files.walk(Path.of("src/test/resources/formats"), 2))) {
-            return all.filter(path -> Files.exists(path.resolve("garden.json"))).sorted().toList();
+        try (Stream<Path> all = Stream.concat(
+                Files.walk(Path.of("demo-data"), 1), Files.walk(Path.of("src/test/resources/formats"), 2))) {
+            return all.filter(path -> Files.exists(path.resolve("garden.json")))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -106,8 +106,7 @@ class SchemaJudgementTest {
      */
     @ParameterizedTest
     @MethodSource("laxer")
-    void what_only_the_whole_record_shows_is_refused_by_the_program_alone(Fault fault)
-            throws IOException {
+    void what_only_the_whole_record_shows_is_refused_by_the_program_alone(Fault fault) throws IOException {
         lay(fault);
 
         assertThat(schemaFaults(fault)).isEmpty();

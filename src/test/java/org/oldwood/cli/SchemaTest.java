@@ -53,13 +53,12 @@ class SchemaTest {
     private static Set<String> known(String path, String around) {
         Problems problems = new Problems();
         GardenReader.read(read(String.format(around, "\"zzzzzzzzzzzzzzzz\": 1")), problems);
-        String remedy =
-                problems.list().stream()
-                        .filter(problem -> problem.name().equals("unknown-key"))
-                        .filter(problem -> problem.place().path().startsWith(path))
-                        .map(problem -> problem.remedy())
-                        .findFirst()
-                        .orElseThrow();
+        String remedy = problems.list().stream()
+                .filter(problem -> problem.name().equals("unknown-key"))
+                .filter(problem -> problem.place().path().startsWith(path))
+                .map(problem -> problem.remedy())
+                .findFirst()
+                .orElseThrow();
         return new TreeSet<>(List.of(remedy.substring("Known here: ".length()).split(", ")));
     }
 
@@ -95,10 +94,7 @@ class SchemaTest {
         kind.fields().forEach(field -> field(json, field));
         json.object("note").put("type", "string").endObject();
         List<String> required = new ArrayList<>(List.of("id", "date", "entry"));
-        kind.fields().stream()
-                .filter(EntryField::required)
-                .map(EntryField::key)
-                .forEach(required::add);
+        kind.fields().stream().filter(EntryField::required).map(EntryField::key).forEach(required::add);
         json.endObject().put("required", required);
         if (!kind.oneNeeded().isEmpty()) {
             json.array("anyOf");

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A stage seen ten days early moves every later stage, and the tasks in the next calendar. */
 class SeenStageMovesTasksTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private record Days(String title, LocalDate first, int sequence) {}
 
@@ -47,17 +48,8 @@ class SeenStageMovesTasksTest {
         Map<String, LocalDate> stagesBefore = stages(seen);
         Map<String, Days> before = export(seen);
 
-        Cli.Result note =
-                Cli.in(folder)
-                        .run(
-                                "note",
-                                "seen",
-                                "--crop",
-                                "blackcurrant",
-                                "--stage",
-                                "bud-swell",
-                                "--today",
-                                seen.toString());
+        Cli.Result note = Cli.in(folder)
+                .run("note", "seen", "--crop", "blackcurrant", "--stage", "bud-swell", "--today", seen.toString());
         assertThat(note.err()).doesNotContain("Usage");
         assertThat(note.exit()).isZero();
         Map<String, LocalDate> stagesAfter = stages(seen);
@@ -92,22 +84,12 @@ class SeenStageMovesTasksTest {
         LocalDate seen = stages(LocalDate.of(2027, 1, 2)).get("bud-swell").minusDays(10);
         Map<String, Days> before = export(seen);
 
-        Cli.in(folder)
-                .run(
-                        "note",
-                        "seen",
-                        "--crop",
-                        "blackcurrant",
-                        "--stage",
-                        "03",
-                        "--today",
-                        seen.toString());
+        Cli.in(folder).run("note", "seen", "--crop", "blackcurrant", "--stage", "03", "--today", seen.toString());
 
         assertMoved(before, export(seen), "Pick blackcurrants", 10);
     }
 
-    private static void assertMoved(
-            Map<String, Days> before, Map<String, Days> after, String title, int days) {
+    private static void assertMoved(Map<String, Days> before, Map<String, Days> after, String title, int days) {
         assertThat(one(after, title).first())
                 .as(title)
                 .isEqualTo(one(before, title).first().minusDays(days));
@@ -121,10 +103,9 @@ class SeenStageMovesTasksTest {
     }
 
     private Map<String, LocalDate> stages(LocalDate today) {
-        String json =
-                Cli.in(folder)
-                        .run("stages", "blackcurrant", "--json", "--today", today.toString())
-                        .out();
+        String json = Cli.in(folder)
+                .run("stages", "blackcurrant", "--json", "--today", today.toString())
+                .out();
         Map<String, LocalDate> dates = new LinkedHashMap<>();
         String stage = "";
         for (String line : json.lines().map(String::strip).toList()) {
@@ -142,16 +123,13 @@ class SeenStageMovesTasksTest {
     /** Events by UID, out of the file that {@code calendar} writes. */
     private Map<String, Days> export(LocalDate today) throws IOException {
         Path out = folder.resolve("out");
-        Cli.Result run =
-                Cli.in(folder)
-                        .run("calendar", "--out", out.toString(), "--today", today.toString());
+        Cli.Result run = Cli.in(folder).run("calendar", "--out", out.toString(), "--today", today.toString());
         assertThat(run.exit()).as(run.err()).isZero();
         Path file;
         try (var files = Files.list(out)) {
-            file =
-                    files.filter(path -> path.toString().endsWith("todos.ics"))
-                            .findFirst()
-                            .orElseThrow();
+            file = files.filter(path -> path.toString().endsWith("todos.ics"))
+                    .findFirst()
+                    .orElseThrow();
         }
         String text = Files.readString(file).replace("\r\n ", "");
         Map<String, Days> items = new LinkedHashMap<>();
@@ -161,9 +139,7 @@ class SeenStageMovesTasksTest {
                         field(item, "UID:"),
                         new Days(
                                 field(item, "SUMMARY:"),
-                                LocalDate.parse(
-                                        field(item, "DTSTART;VALUE=DATE:"),
-                                        DateTimeFormatter.BASIC_ISO_DATE),
+                                LocalDate.parse(field(item, "DTSTART;VALUE=DATE:"), DateTimeFormatter.BASIC_ISO_DATE),
                                 Integer.parseInt(field(item, "SEQUENCE:"))));
             }
         }

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 class SheetCommandTest {
     private static final Path DEMO = Path.of("demo-data/terrace-school");
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @BeforeEach
     void copy() throws IOException {

@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code lime}, {@code acidify} and {@code mulch}, with and without a garden. */
 class SoilAndMulchCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
+
     private Path garden = Path.of("");
 
     @BeforeEach
@@ -43,9 +45,8 @@ class SoilAndMulchCommandTest {
     }
 
     private static Cli.Result run(Path in, String line) {
-        List<String> words =
-                Stream.concat(Stream.of(line.split(" ")), Stream.of("--today", "2026-11-25"))
-                        .toList();
+        List<String> words = Stream.concat(Stream.of(line.split(" ")), Stream.of("--today", "2026-11-25"))
+                .toList();
         return Cli.in(in).run(words.toArray(String[]::new));
     }
 
@@ -56,9 +57,7 @@ class SoilAndMulchCommandTest {
     @Test
     void lime_without_a_garden_splits_and_warns() {
         Cli.Result result =
-                run(
-                        folder,
-                        "lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10 --material ground-limestone");
+                run(folder, "lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10 --material ground-limestone");
 
         assertThat(result.exit()).isZero();
         // RB209: factor 7 x 1.0 = 7 t/ha = 700 g/m2; at most 500 at once
@@ -97,12 +96,11 @@ class SoilAndMulchCommandTest {
 
     @Test
     void dolomite_tells_the_magnesia_that_print_gives_it() {
-        String out =
-                run(
-                                folder,
-                                "lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10 --bare"
-                                        + " --material dolomitic-limestone")
-                        .out();
+        String out = run(
+                        folder,
+                        "lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10 --bare"
+                                + " --material dolomitic-limestone")
+                .out();
 
         // 700 g/m2 at 150 kg MgO a tonne: 105 g/m2 of MgO; told as 9 % Mg, 104
         assertThat(flat(out)).contains("It brings 104 g/m² of magnesia (MgO) as well.");
@@ -111,15 +109,16 @@ class SoilAndMulchCommandTest {
     @Test
     void sulphur_without_a_garden_follows_the_table() {
         // Michigan State: loam, pH 6 to 4.5: 173 g/m2 (1540 lb/acre) on 6 m2
-        String out =
-                flat(run(folder, "acidify --soil loam --ph 6 --target 4.5 --area 6 --bare").out());
+        String out = flat(run(folder, "acidify --soil loam --ph 6 --target 4.5 --area 6 --bare")
+                .out());
         assertThat(out)
                 .contains("from pH 6 to 4.5 on loam: 173 g/m² of sulphur")
                 .contains("1.04 kg of sulphur")
                 .contains("two thirds first")
                 .contains("away from nitrates");
 
-        assertThat(flat(run(folder, "acidify --ph 6 --target 4.8 --area 6 --free-lime").out()))
+        assertThat(flat(run(folder, "acidify --ph 6 --target 4.8 --area 6 --free-lime")
+                        .out()))
                 .contains("free lime")
                 .doesNotContain("Take care");
         assertThat(flat(run(folder, "acidify --ph 7.4 --target 4.8 --area 6").out()))
@@ -128,13 +127,15 @@ class SoilAndMulchCommandTest {
 
     @Test
     void mulch_without_a_garden_tells_volume_loads_and_paper() {
-        String out = flat(run(folder, "mulch --area 4 --depth 5 --material garden-compost").out());
+        String out = flat(run(folder, "mulch --area 4 --depth 5 --material garden-compost")
+                .out());
         // 4 m2 x 5 cm = 0.20 m3 before settling (5 to 10 %)
         assertThat(out)
                 .contains("220 l of garden compost")
                 .contains("74 sheets of newspaper")
                 .contains("Open bags away from your face");
-        assertThat(flat(run(folder, "mulch --area 4 --material straw --under nothing").out()))
+        assertThat(flat(run(folder, "mulch --area 4 --material straw --under nothing")
+                        .out()))
                 // laid 20 for 10 cm on 4 m2: 0.80 m3, 40 kg, 2 bales of 20 kg
                 .contains("800 l of straw, laid 20 cm deep: 2 bales of 20 kg, about 40 kg.")
                 .contains("2.8 g/m2 N more (from memory)")
@@ -144,18 +145,12 @@ class SoilAndMulchCommandTest {
 
     @Test
     void json_has_the_same_numbers() {
-        assertThat(
-                        run(
-                                        folder,
-                                        "lime --soil sand --ph 5.5 --target 6.5 --area 10 --bare --json")
-                                .out()
-                                .replaceAll("\\s", ""))
+        assertThat(run(folder, "lime --soil sand --ph 5.5 --target 6.5 --area 10 --bare --json")
+                        .out()
+                        .replaceAll("\\s", ""))
                 .contains("\"gPerM2\":600,\"totalGrams\":6000,\"doses\":1")
                 .contains("\"portions\":[{\"grams\":6000,\"gPerM2\":600}]");
-        assertThat(
-                        run(folder, "mulch --area 4 --material straw --json")
-                                .out()
-                                .replaceAll("\\s", ""))
+        assertThat(run(folder, "mulch --area 4 --material straw --json").out().replaceAll("\\s", ""))
                 .contains("\"litres\":800,\"kg\":40,\"barrows\":10,\"bags\":16,\"bales\":2")
                 .contains("\"under\":\"paper\",\"sheets\":74");
         assertThat(run(garden, "lime north --json").out().replaceAll("\\s", ""))
@@ -214,13 +209,7 @@ class SoilAndMulchCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "lime west",
-        "acidify west",
-        "mulch west",
-        "lime north --ph 5",
-        "mulch --material straw"
-    })
+    @CsvSource({"lime west", "acidify west", "mulch west", "lime north --ph 5", "mulch --material straw"})
     void a_garden_is_asked_by_its_own_words(String line) {
         assertThat(run(garden, line).exit()).isEqualTo(2);
     }

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
  * The command {@code stages}: dates, chill and frost, with a climate, with weather, with neither.
  */
 class StagesCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     /** Oxford 1971-2000, the years of the flowers that were seen at Chinnor near by. */
     private static final String OXFORD =
@@ -98,8 +99,7 @@ class StagesCommandTest {
                 .contains("the crop wants 1800 h, by source 1000 to 2000 (read)")
                 .contains("enough by some sources, short by others")
                 .contains("chill portions; how many the crop wants is not known");
-        assertThat(run("stages", "--json").out())
-                .contains("\"answer\": \"doubtful\"", "\"answer\": \"unknown\"");
+        assertThat(run("stages", "--json").out()).contains("\"answer\": \"doubtful\"", "\"answer\": \"unknown\"");
     }
 
     @Test
@@ -147,15 +147,14 @@ class StagesCommandTest {
                 30,
                 "\"climate\": {\"meanMaxC\": [19,20,23,26,29,32,33,33,31,27,23,20],"
                         + " \"meanMinC\": [9,10,12,15,19,22,23,23,21,16,12,9]},");
-        assertThat(run("why", "frost-watch@a.haskap.stool@2027", "--not").exit()).isEqualTo(2);
+        assertThat(run("why", "frost-watch@a.haskap.stool@2027", "--not").exit())
+                .isEqualTo(2);
         assertThat(run("why", "--not", "frost-watch", "a.blackcurrant.stool").out())
                 .contains("comes in fewer than 1 of 100 years", "it does not fire");
-        assertThat(run("why", "see-bud-burst@garden@2027").out())
-                .contains("chill falls short", "the crop wants");
+        assertThat(run("why", "see-bud-burst@garden@2027").out()).contains("chill falls short", "the crop wants");
 
         garden(52, "");
-        assertThat(run("why", task).out())
-                .contains("no climate is known here", "give garden.json a \"climate\"");
+        assertThat(run("why", task).out()).contains("no climate is known here", "give garden.json a \"climate\"");
         assertThat(run("why", "frost-watch@a.blackcurrant.stool@2027").out())
                 .contains("how often frost harms blackcurrants in flower here is not known");
     }
@@ -198,8 +197,7 @@ class StagesCommandTest {
     }
 
     @Test
-    void a_climate_that_is_not_known_or_of_the_other_half_is_told_by_its_place()
-            throws IOException {
+    void a_climate_that_is_not_known_or_of_the_other_half_is_told_by_its_place() throws IOException {
         garden(52, "\"climate\": \"cambrige\",");
         Cli.Result unknown = run("stages");
         assertThat(unknown.exit()).isEqualTo(1);

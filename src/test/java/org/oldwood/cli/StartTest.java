@@ -9,60 +9,56 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class StartTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void the_example_in_the_help_runs() throws IOException {
         String help = Cli.in(folder).run("start", "--help").out();
         assertThat(help).contains("--plants blackcurrant=4,gooseberry=2 --planted 2021");
 
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                "our-garden",
-                                "--name",
-                                "Our garden",
-                                "--at",
-                                "52.1,-2.3",
-                                "--plants",
-                                "blackcurrant=4,gooseberry=2",
-                                "--planted",
-                                "2021");
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        "our-garden",
+                        "--name",
+                        "Our garden",
+                        "--at",
+                        "52.1,-2.3",
+                        "--plants",
+                        "blackcurrant=4,gooseberry=2",
+                        "--planted",
+                        "2021");
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.out())
-                .isEqualTo("blackcurrant-bed: 4 blackcurrant\ngooseberry-bed: 2 gooseberry\n");
+        assertThat(result.out()).isEqualTo("blackcurrant-bed: 4 blackcurrant\ngooseberry-bed: 2 gooseberry\n");
         assertThat(result.err()).contains("Next: oldwood calendar --garden ");
         assertThat(Files.readString(folder.resolve("our-garden/garden.json")))
-                .containsPattern(
-                        "\"id\": \"[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}\"");
+                .containsPattern("\"id\": \"[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}\"");
         assertThat(Cli.in(folder).run("check", "--garden", "our-garden").exit()).isZero();
     }
 
     @Test
     void a_southern_garden_is_planted_at_the_end_of_its_own_winter() throws IOException {
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                "south",
-                                "--name",
-                                "South",
-                                "--at",
-                                "-41.3,174.8",
-                                "--plants",
-                                "blackcurrant=1",
-                                "--planted",
-                                "2021",
-                                "--today",
-                                "2026-11-25",
-                                "--zone",
-                                "Pacific/Auckland");
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        "south",
+                        "--name",
+                        "South",
+                        "--at",
+                        "-41.3,174.8",
+                        "--plants",
+                        "blackcurrant=1",
+                        "--planted",
+                        "2021",
+                        "--today",
+                        "2026-11-25",
+                        "--zone",
+                        "Pacific/Auckland");
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(Files.readString(folder.resolve("south/journal.jsonl")))
-                .contains("\"date\":\"2021-09-01\"");
+        assertThat(Files.readString(folder.resolve("south/journal.jsonl"))).contains("\"date\":\"2021-09-01\"");
     }
 
     @Test
@@ -84,8 +80,7 @@ class StartTest {
                         "--zone",
                         "Europe/London");
 
-        assertThat(Files.readString(folder.resolve("new/journal.jsonl")))
-                .contains("\"date\":\"2026-01-20\"");
+        assertThat(Files.readString(folder.resolve("new/journal.jsonl"))).contains("\"date\":\"2026-01-20\"");
     }
 
     @Test
@@ -94,24 +89,23 @@ class StartTest {
                 folder.resolve("stock.csv"),
                 "crop,number,bed,cultivar,form\nredcurrant,2,wall,Unknown red,cordon\nblueberry,3,tubs,,\nwhitecurrant,1,wall,,\n");
 
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                "new",
-                                "--name",
-                                "New",
-                                "--at",
-                                "52,-2",
-                                "--stock",
-                                "stock.csv",
-                                "--planted",
-                                "2019",
-                                "--bed-area",
-                                "7.5",
-                                "--zone",
-                                "Europe/London",
-                                "--quiet");
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        "new",
+                        "--name",
+                        "New",
+                        "--at",
+                        "52,-2",
+                        "--stock",
+                        "stock.csv",
+                        "--planted",
+                        "2019",
+                        "--bed-area",
+                        "7.5",
+                        "--zone",
+                        "Europe/London",
+                        "--quiet");
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.err()).isEmpty();
@@ -128,21 +122,20 @@ class StartTest {
     void a_folder_that_cannot_be_written_leaves_nothing() throws IOException {
         Files.writeString(folder.resolve("file"), "x");
 
-        Cli.Result result =
-                Cli.in(folder)
-                        .run(
-                                "start",
-                                "file",
-                                "--name",
-                                "New",
-                                "--at",
-                                "52,-2",
-                                "--plants",
-                                "blueberry=1",
-                                "--planted",
-                                "2020",
-                                "--zone",
-                                "Europe/London");
+        Cli.Result result = Cli.in(folder)
+                .run(
+                        "start",
+                        "file",
+                        "--name",
+                        "New",
+                        "--at",
+                        "52,-2",
+                        "--plants",
+                        "blueberry=1",
+                        "--planted",
+                        "2020",
+                        "--zone",
+                        "Europe/London");
 
         assertThat(result.exit()).isEqualTo(1);
         assertThat(result.err()).contains("is a file, not a folder");

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The commands {@code chill} and {@code heat}, from a weather file and from a garden. */
 class SumCommandsTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private Cli.Result run(String... args) {
         String[] all = new String[args.length + 2];
@@ -58,24 +59,23 @@ class SumCommandsTest {
         "positive-utah,20,0",
         "north-carolina,7,240"
     })
-    void ten_days_at_one_temperature_weigh_what_the_tables_print(
-            String model, double celsius, double expected) throws IOException {
+    void ten_days_at_one_temperature_weigh_what_the_tables_print(String model, double celsius, double expected)
+            throws IOException {
         constant("2026-01-01", "2026-01-10", celsius);
 
-        Cli.Result run =
-                run(
-                        "chill",
-                        "--weather",
-                        "w.csv",
-                        "--latitude",
-                        "50",
-                        "--model",
-                        model,
-                        "--from",
-                        "2026-01-01",
-                        "--to",
-                        "2026-01-10",
-                        "--json");
+        Cli.Result run = run(
+                "chill",
+                "--weather",
+                "w.csv",
+                "--latitude",
+                "50",
+                "--model",
+                model,
+                "--from",
+                "2026-01-01",
+                "--to",
+                "2026-01-10",
+                "--json");
 
         assertThat(run.err()).isEmpty();
         assertThat(total(run.out())).isCloseTo(expected, within(1e-9));
@@ -86,26 +86,24 @@ class SumCommandsTest {
      */
     @ParameterizedTest
     @CsvSource({"simple,15,5,100", "sine,15,5,100", "sine,3,5,0", "hours,25,5,5040", "hours,3,5,0"})
-    void ten_days_of_heat(String model, double celsius, double base, double expected)
-            throws IOException {
+    void ten_days_of_heat(String model, double celsius, double base, double expected) throws IOException {
         constant("2026-05-01", "2026-05-10", celsius);
 
-        Cli.Result run =
-                run(
-                        "heat",
-                        "--weather",
-                        "w.csv",
-                        "--latitude",
-                        "50",
-                        "--model",
-                        model,
-                        "--base",
-                        Double.toString(base),
-                        "--from",
-                        "2026-05-01",
-                        "--to",
-                        "2026-05-10",
-                        "--json");
+        Cli.Result run = run(
+                "heat",
+                "--weather",
+                "w.csv",
+                "--latitude",
+                "50",
+                "--model",
+                model,
+                "--base",
+                Double.toString(base),
+                "--from",
+                "2026-05-01",
+                "--to",
+                "2026-05-10",
+                "--json");
 
         assertThat(run.exit()).isZero();
         assertThat(total(run.out())).isCloseTo(expected, within(1e-6));
@@ -136,8 +134,7 @@ class SumCommandsTest {
 
         String[] json = java.util.Arrays.copyOf(asked, asked.length + 1);
         json[asked.length] = "--json";
-        assertThat(run(json).out())
-                .contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
+        assertThat(run(json).out()).contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
     }
 
     @Test
@@ -157,22 +154,20 @@ class SumCommandsTest {
     @Test
     void days_that_were_not_measured_are_counted() throws IOException {
         Files.writeString(
-                folder.resolve("w.csv"),
-                "date,tmin,tmax,rain\n2026-01-01,4,6,0\n2026-01-02,,,\n2026-01-04,4,6,0\n");
+                folder.resolve("w.csv"), "date,tmin,tmax,rain\n2026-01-01,4,6,0\n2026-01-02,,,\n2026-01-04,4,6,0\n");
 
-        Cli.Result run =
-                run(
-                        "chill",
-                        "--weather",
-                        "w.csv",
-                        "--latitude",
-                        "50",
-                        "--model",
-                        "utah",
-                        "--from",
-                        "2026-01-01",
-                        "--to",
-                        "2026-01-04");
+        Cli.Result run = run(
+                "chill",
+                "--weather",
+                "w.csv",
+                "--latitude",
+                "50",
+                "--model",
+                "utah",
+                "--from",
+                "2026-01-01",
+                "--to",
+                "2026-01-04");
 
         assertThat(run.out()).contains("2 days not measured");
     }
@@ -242,8 +237,7 @@ class SumCommandsTest {
                 "heat --weather w.csv --latitude 50 --model sin | sine",
                 "heat --weather none.csv --latitude 50 | none.csv"
             })
-    void a_wrong_command_line_says_what_would_be_right(String line, String says)
-            throws IOException {
+    void a_wrong_command_line_says_what_would_be_right(String line, String says) throws IOException {
         constant("2026-01-01", "2026-01-10", 6);
 
         Cli.Result run = run(line.trim().split(" "));

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code water}: what beds hold, compared, with and without climate and weather. */
 class WaterCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private static final String CLIMATE = "\"climate\": \"cambridge\",";
 
@@ -104,7 +105,8 @@ class WaterCommandTest {
     void the_comparison_is_told_to_other_programs_too() throws IOException {
         weather(2024, 2025);
 
-        String json = july("water", "--compare", "--crop", "gooseberry", "--json").out();
+        String json =
+                july("water", "--compare", "--crop", "gooseberry", "--json").out();
 
         assertThat(json)
                 .contains("\"crop\": \"gooseberry\"", "\"measured\": true")
@@ -126,9 +128,7 @@ class WaterCommandTest {
         double still = meanShort("empty");
         Path file = folder.resolve("garden.json");
         Files.writeString(
-                file,
-                Files.readString(file)
-                        .replace("\"name\": \"Empty\"", "\"name\": \"Empty\", \"windy\": true"));
+                file, Files.readString(file).replace("\"name\": \"Empty\"", "\"name\": \"Empty\", \"windy\": true"));
 
         assertThat(meanShort("empty")).isGreaterThan(still);
     }
@@ -166,8 +166,7 @@ class WaterCommandTest {
         Cli.Result run = july("water");
 
         assertThat(run.exit()).isZero();
-        assertThat(run.out())
-                .contains("cannot be said", "give garden.json a \"climate\"", "25 mm/wk");
+        assertThat(run.out()).contains("cannot be said", "give garden.json a \"climate\"", "25 mm/wk");
     }
 
     @Test
@@ -210,11 +209,9 @@ class WaterCommandTest {
 
     @Test
     void weather_that_cannot_be_is_told_by_line_and_stops_it() throws IOException {
-        Files.writeString(
-                folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-06-01,10,5,0\n");
+        Files.writeString(folder.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-06-01,10,5,0\n");
 
-        for (String[] command :
-                new String[][] {{"water"}, {"water", "--compare"}, {"tasks", "--craft", "water"}}) {
+        for (String[] command : new String[][] {{"water"}, {"water", "--compare"}, {"tasks", "--craft", "water"}}) {
             Cli.Result run = july(command);
             assertThat(run.exit()).isEqualTo(1);
             assertThat(run.out()).isEmpty();
@@ -304,8 +301,7 @@ class WaterCommandTest {
                 {"id":"m3","date":"2026-06-20","entry":"moisture","bed":"damp","feel":"dry"}
                 """);
 
-        assertThat(july("water", "damp").out())
-                .contains("Your last 3 notes all found it drier", "mm a week");
+        assertThat(july("water", "damp").out()).contains("Your last 3 notes all found it drier", "mm a week");
     }
 
     @Test
@@ -373,9 +369,7 @@ class WaterCommandTest {
         String[] plan = {"tasks", "--craft", "water", "--json", "--today", "2026-07-01"};
         assertThat(run(plan).out()).doesNotContain("water-next@damp");
         StringBuilder dry = new StringBuilder("date,tmin,tmax,rain\n");
-        for (LocalDate day = LocalDate.of(2026, 5, 1);
-                day.isBefore(LocalDate.of(2026, 7, 1));
-                day = day.plusDays(1)) {
+        for (LocalDate day = LocalDate.of(2026, 5, 1); day.isBefore(LocalDate.of(2026, 7, 1)); day = day.plusDays(1)) {
             dry.append(day).append(",12,26,0\n");
         }
         Files.writeString(folder.resolve("weather.csv"), dry);

@@ -21,7 +21,8 @@ import org.oldwood.water.PlainAccount;
  * years shift them by leaves a day of the mean days short.
  */
 class WaterCompareTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     @Test
     void a_plain_loop_comes_to_the_same_summers() throws IOException {
@@ -29,27 +30,15 @@ class WaterCompareTest {
         Map<String, double[]> plain = new HashMap<>();
         for (String line : PlainAccount.of(folder).split("\n")) {
             String[] words = line.split(" ");
-            plain.put(
-                    words[0],
-                    new double[] {Double.parseDouble(words[1]), Double.parseDouble(words[3])});
+            plain.put(words[0], new double[] {Double.parseDouble(words[1]), Double.parseDouble(words[3])});
         }
 
         Cli.Result run =
-                Cli.in(folder)
-                        .run(
-                                "water",
-                                "--compare",
-                                "--crop",
-                                "blackcurrant",
-                                "--json",
-                                "--today",
-                                "2026-01-15");
+                Cli.in(folder).run("water", "--compare", "--crop", "blackcurrant", "--json", "--today", "2026-01-15");
 
         assertThat(run.exit()).isZero();
-        Json.Obj answer =
-                (Json.Obj)
-                        JsonReader.readLine(oneLine(run.out()), "out", 1, new Problems())
-                                .orElseThrow();
+        Json.Obj answer = (Json.Obj) JsonReader.readLine(oneLine(run.out()), "out", 1, new Problems())
+                .orElseThrow();
         Json.Arr beds = (Json.Arr) answer.members().get("beds");
         assertThat(beds.items()).hasSize(24);
         for (Json bed : beds.items()) {

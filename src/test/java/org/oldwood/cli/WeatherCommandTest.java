@@ -12,7 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code weather add}: all of a file or nothing of it. */
 class WeatherCommandTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private static final String OLD = "date,tmin,tmax,rain\n2026-01-01,1.5,6.0,0.2\n";
 
@@ -35,8 +36,7 @@ class WeatherCommandTest {
     private Cli.Result add(String text, String... more) throws IOException {
         Files.writeString(folder.resolve("new.csv"), text);
         String[] all = new String[5 + more.length];
-        System.arraycopy(
-                new String[] {"weather", "add", "new.csv", "--today", "2026-03-31"}, 0, all, 0, 5);
+        System.arraycopy(new String[] {"weather", "add", "new.csv", "--today", "2026-03-31"}, 0, all, 0, 5);
         System.arraycopy(more, 0, all, 5, more.length);
         return Cli.in(folder).run(all);
     }
@@ -47,8 +47,7 @@ class WeatherCommandTest {
 
     @Test
     void takes_a_file_over_and_tells_what_it_held() throws IOException {
-        Cli.Result run =
-                add("date,tmin,tmax,rain,wind\n2026-01-01,1.5,6,0.2,3\n2026-01-04,99.9,5,,3\n");
+        Cli.Result run = add("date,tmin,tmax,rain,wind\n2026-01-01,1.5,6,0.2,3\n2026-01-04,99.9,5,,3\n");
 
         assertThat(run.exit()).isZero();
         assertThat(run.out())
@@ -71,10 +70,8 @@ class WeatherCommandTest {
 
     @Test
     void reads_ghcn_daily_in_tenths_and_decimal_commas_alike() throws IOException {
-        Cli.Result tenths =
-                add(
-                        "UK000047811,20260101,TMAX,60,,,E,\nUK000047811,20260101,TMIN,15,,,E,\n"
-                                + "UK000047811,20260101,PRCP,2,,,E,\n");
+        Cli.Result tenths = add("UK000047811,20260101,TMAX,60,,,E,\nUK000047811,20260101,TMIN,15,,,E,\n"
+                + "UK000047811,20260101,PRCP,2,,,E,\n");
         assertThat(tenths.out()).contains("GHCN-Daily by element, in tenths");
         assertThat(kept()).isEqualTo(OLD);
 
@@ -138,11 +135,10 @@ class WeatherCommandTest {
     }
 
     private String budBurst() {
-        String json =
-                Cli.in(folder)
-                        .run("stages", "bc", "--json", "--today", "2026-03-31")
-                        .out()
-                        .replaceAll("\\s+", " ");
+        String json = Cli.in(folder)
+                .run("stages", "bc", "--json", "--today", "2026-03-31")
+                .out()
+                .replaceAll("\\s+", " ");
         String before = "\"bud-burst\", \"bbch\": \"07\", \"date\": \"";
         int at = json.indexOf(before) + before.length();
         return json.substring(at, at + 10);

@@ -76,7 +76,8 @@ class YieldTest {
             Crop crop = crops.get(id);
             for (String form : crop.forms()) {
                 Spacing spacing = crop.spacing(form).orElseThrow();
-                assertThat(spacing.inRow().is()).isLessThanOrEqualTo(spacing.betweenRows().is());
+                assertThat(spacing.inRow().is())
+                        .isLessThanOrEqualTo(spacing.betweenRows().is());
                 assertThat(spacing.areaM2()).as(id + " " + form).isBetween(0.5, 5.5);
                 assertThat(crop.life(form).orElseThrow().is()).isBetween(8.0, 45.0);
             }
@@ -95,7 +96,8 @@ class YieldTest {
 
     @Test
     void old_wood_bears_less_than_the_best_and_the_last_number_goes_on() {
-        WoodAge wood = Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
+        WoodAge wood =
+                Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
 
         assertThat(wood.of(4).is()).isLessThan(wood.of(3).is());
         assertThat(wood.of(9)).isEqualTo(wood.of(4));

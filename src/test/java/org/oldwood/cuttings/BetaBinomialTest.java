@@ -51,9 +51,7 @@ class BetaBinomialTest {
 
             Urn.Fraction[] exact = Urn.chances(n, green, brown, per);
             for (int k = 0; k <= n; k++) {
-                assertThat(chances[k])
-                        .as("%d of %d", k, n)
-                        .isCloseTo(exact[k].value(), within(EXACT));
+                assertThat(chances[k]).as("%d of %d", k, n).isCloseTo(exact[k].value(), within(EXACT));
             }
         }
     }
@@ -95,9 +93,7 @@ class BetaBinomialTest {
         assertThat(spread.atLeast(0)).isCloseTo(1, within(1e-9));
         assertThat(spread.mean()).isCloseTo(n * rate.mean(), within(1e-6));
         assertThat(variance(spread))
-                .isCloseTo(
-                        n * rate.mean() * (1 - rate.mean()) * (1 + (n - 1) * rate.correlation()),
-                        within(n * 1e-6));
+                .isCloseTo(n * rate.mean() * (1 - rate.mean()) * (1 + (n - 1) * rate.correlation()), within(n * 1e-6));
     }
 
     private static double variance(Spread spread) {
@@ -119,7 +115,10 @@ class BetaBinomialTest {
                 BetaDistribution.of(rate.lived(), rate.died()).createSampler(random);
         int[] seen = new int[n + 1];
         for (int lot = 0; lot < lots; lot++) {
-            seen[BinomialDistribution.of(n, rates.sample()).createSampler(random).sample()]++;
+            seen[
+                    BinomialDistribution.of(n, rates.sample())
+                            .createSampler(random)
+                            .sample()]++;
         }
 
         double[] chances = BetaBinomial.chances(n, rate);
@@ -131,9 +130,7 @@ class BetaBinomialTest {
             counted += seen[k];
             // five standard errors of a share of 200,000
             double error = 5 * Math.sqrt(Math.max(1e-12, below * (1 - below)) / lots);
-            assertThat((double) counted / lots)
-                    .as("at most %d", k)
-                    .isCloseTo(below, within(error + 1e-5));
+            assertThat((double) counted / lots).as("at most %d", k).isCloseTo(below, within(error + 1e-5));
         }
     }
 }

@@ -37,11 +37,10 @@ final class Crafted {
     /** The default method, and the cut of that id or else the default cut. */
     static Course course(String crop, String form, String method, String... cut) {
         Propagation all = propagation(crop);
-        PlantingOut.Cut chosen =
-                all.plantingOut().cutsFor(form).stream()
-                        .filter(it -> cut.length == 0 || Arrays.asList(cut).contains(it.id()))
-                        .findFirst()
-                        .orElseThrow();
+        PlantingOut.Cut chosen = all.plantingOut().cutsFor(form).stream()
+                .filter(it -> cut.length == 0 || Arrays.asList(cut).contains(it.id()))
+                .findFirst()
+                .orElseThrow();
         return new Course(
                 all.method(method, form).orElseThrow(),
                 chosen,

@@ -25,8 +25,7 @@ class CuttingsEdgesTest {
     private static final PlantYield ONE_TO_FOUR = new PlantYield(new Range(1, 2, 4));
 
     private static Forecast forecast(LotCounts lot) {
-        return Forecast.of(
-                lot, HARD, Crafted.survival(HARD), Crafted.north("blackcurrant", "2026-11-20"));
+        return Forecast.of(lot, HARD, Crafted.survival(HARD), Crafted.north("blackcurrant", "2026-11-20"));
     }
 
     /** Chances of 0, 1 and 2 plants: a quarter, a half, a quarter. */
@@ -83,10 +82,8 @@ class CuttingsEdgesTest {
         Around around = new Around(STRUCK, 7, "leaf fall");
 
         assertThat(around.plusDays(0)).isEqualTo(around);
-        assertThat(around.plusDays(3))
-                .isEqualTo(new Around(STRUCK.plusDays(3), 7, "3 days after leaf fall"));
-        assertThat(around.plusDays(-2))
-                .isEqualTo(new Around(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
+        assertThat(around.plusDays(3)).isEqualTo(new Around(STRUCK.plusDays(3), 7, "3 days after leaf fall"));
+        assertThat(around.plusDays(-2)).isEqualTo(new Around(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
     }
 
     /**
@@ -120,18 +117,14 @@ class CuttingsEdgesTest {
         assertThat(tenth.highKg()).isCloseTo(full.highKg() / 10, within(1e-12));
         assertThat(full.lowKg()).isPositive().isLessThan(full.highKg());
         assertThat(forecast.expectedKg(second)).isCloseTo(tenth.expectedKg(), within(1e-12));
-        assertThat(forecast.crops())
-                .extracting(each -> each.season().year())
-                .containsExactly(2028, 2029, 2030, 2031);
+        assertThat(forecast.crops()).extracting(each -> each.season().year()).containsExactly(2028, 2029, 2030, 2031);
     }
 
     @Test
     void a_rate_has_lived_above_nothing_and_died_from_nothing_up() {
         assertThat(new UncertainRate(1, 0).isCertain()).isTrue();
-        assertThatThrownBy(() -> new UncertainRate(0, 1))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new UncertainRate(1, -0.1))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new UncertainRate(0, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new UncertainRate(1, -0.1)).isInstanceOf(IllegalArgumentException.class);
         UncertainRate even = new UncertainRate(2, 3);
         assertThat(even.after(0, 4)).isEqualTo(new UncertainRate(2, 7));
         assertThat(even.after(4, 4)).isEqualTo(new UncertainRate(6, 3));
@@ -149,12 +142,10 @@ class CuttingsEdgesTest {
         assertThat(struck.counted(12, STRUCK).wasCounted()).isFalse();
         assertThat(struck.counted(11, STRUCK).wasCounted()).isTrue();
         assertThat(struck.counted(12, STRUCK.plusDays(1)).wasCounted()).isTrue();
-        assertThat(struck.plantedOut(9, STRUCK.plusYears(1)).liftedOn())
-                .contains(STRUCK.plusYears(1));
-        assertThat(
-                        struck.lifted(9, STRUCK.plusDays(350))
-                                .plantedOut(9, STRUCK.plusYears(1))
-                                .liftedOn())
+        assertThat(struck.plantedOut(9, STRUCK.plusYears(1)).liftedOn()).contains(STRUCK.plusYears(1));
+        assertThat(struck.lifted(9, STRUCK.plusDays(350))
+                        .plantedOut(9, STRUCK.plusYears(1))
+                        .liftedOn())
                 .contains(STRUCK.plusDays(350));
     }
 
@@ -169,14 +160,10 @@ class CuttingsEdgesTest {
 
         assertThat(at(lot, tells.minusDays(9))).isEqualTo(new LotPosition(Phase.ROOTING, 0));
         assertThat(at(lot, tells.plusDays(6)))
-                .isEqualTo(
-                        new LotPosition(
-                                Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
+                .isEqualTo(new LotPosition(Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
         assertThat(at(lot, rooted)).isEqualTo(new LotPosition(Phase.NURSERY, 0));
         assertThat(at(lot, rooted.plusDays(6)))
-                .isEqualTo(
-                        new LotPosition(
-                                Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
+                .isEqualTo(new LotPosition(Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
         assertThat(at(lot, lift.plusDays(6))).isEqualTo(new LotPosition(Phase.NURSERY, 1));
     }
 
@@ -191,15 +178,8 @@ class CuttingsEdgesTest {
     @Test
     void a_past_lot_teaches_each_phase_its_own_count() {
         Survival before = Crafted.survival(HARD);
-        Survival after =
-                before.learning(
-                        List.of(
-                                new PastLot(
-                                        20,
-                                        OptionalInt.of(18),
-                                        OptionalInt.of(9),
-                                        OptionalInt.of(4),
-                                        OptionalInt.of(3))));
+        Survival after = before.learning(
+                List.of(new PastLot(20, OptionalInt.of(18), OptionalInt.of(9), OptionalInt.of(4), OptionalInt.of(3))));
 
         learnt(before, after, Phase.ROOTING, 18, 20);
         learnt(before, after, Phase.NURSERY, 9, 18);
@@ -209,28 +189,18 @@ class CuttingsEdgesTest {
     @Test
     void a_lot_that_died_teaches_its_rooting_alone() {
         Survival before = Crafted.survival(HARD);
-        Survival after =
-                before.learning(
-                        List.of(
-                                new PastLot(
-                                        20,
-                                        OptionalInt.of(0),
-                                        OptionalInt.of(0),
-                                        OptionalInt.empty(),
-                                        OptionalInt.empty())));
+        Survival after = before.learning(List.of(
+                new PastLot(20, OptionalInt.of(0), OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty())));
 
         learnt(before, after, Phase.ROOTING, 0, 20);
         assertThat(after.rate(Phase.NURSERY)).isEqualTo(before.rate(Phase.NURSERY));
         assertThat(after.rate(Phase.PLANTING_OUT)).isEqualTo(before.rate(Phase.PLANTING_OUT));
     }
 
-    private static void learnt(
-            Survival before, Survival after, Phase phase, double alive, double outOf) {
+    private static void learnt(Survival before, Survival after, Phase phase, double alive, double outOf) {
         UncertainRate rate = before.rate(phase);
         double counts = 1 / (1 + (outOf - 1) / (rate.weight() + 1));
-        assertThat(after.rate(phase).lived())
-                .as(phase.name())
-                .isCloseTo(rate.lived() + alive * counts, within(1e-9));
+        assertThat(after.rate(phase).lived()).as(phase.name()).isCloseTo(rate.lived() + alive * counts, within(1e-9));
         assertThat(after.rate(phase).died())
                 .as(phase.name())
                 .isCloseTo(rate.died() + (outOf - alive) * counts, within(1e-9));

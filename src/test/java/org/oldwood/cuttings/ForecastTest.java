@@ -40,7 +40,8 @@ class ForecastTest {
 
     @Test
     void left_uncut_they_bear_about_two_years_after_striking_and_cut_hard_a_year_later() {
-        Timeline uncut = Forecast.of(Crafted.lot(12, STRUCK), UNCUT, SURVIVAL, HERE).line();
+        Timeline uncut =
+                Forecast.of(Crafted.lot(12, STRUCK), UNCUT, SURVIVAL, HERE).line();
         Timeline hard = forecast(Crafted.lot(12, STRUCK)).line();
 
         long days = uncut.struckOn().until(uncut.ripe(uncut.firstPick()).date()).toTotalMonths();
@@ -50,8 +51,7 @@ class ForecastTest {
 
     @Property(tries = 60)
     void more_struck_never_means_fewer(
-            @ForAll @IntRange(min = 1, max = 120) int struck,
-            @ForAll @IntRange(min = 1, max = 9) int more) {
+            @ForAll @IntRange(min = 1, max = 120) int struck, @ForAll @IntRange(min = 1, max = 9) int more) {
         Forecast few = forecast(Crafted.lot(struck, STRUCK));
         Forecast many = forecast(Crafted.lot(struck + more, STRUCK));
 
@@ -80,11 +80,10 @@ class ForecastTest {
         Forecast after = forecast(lot);
 
         double before = forecast(Crafted.lot(struck, STRUCK)).plants().mean();
-        double expected =
-                struck
-                        * SURVIVAL.whole().mean()
-                        / SURVIVAL.from(after.position().phase(), after.position().fraction())
-                                .mean();
+        double expected = struck
+                * SURVIVAL.whole().mean()
+                / SURVIVAL.from(after.position().phase(), after.position().fraction())
+                        .mean();
         if (alive > expected + 1e-9) {
             assertThat(after.plants().mean()).isGreaterThan(before);
         } else if (alive < expected - 1e-9) {

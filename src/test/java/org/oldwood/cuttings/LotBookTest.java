@@ -26,14 +26,19 @@ class LotBookTest {
             {"id": "e1", "date": "2015-11-20", "entry": "planted", "plant": "bc-1", "crop": "blackcurrant", "bed": "n"}
             """;
 
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private LotBook book(String day, String... lines) throws IOException {
         Files.writeString(folder.resolve("garden.json"), GARDEN);
         StringBuilder journal = new StringBuilder(PLANTED);
         int id = 2;
         for (String line : lines) {
-            journal.append("{\"id\": \"e").append(id++).append("\", ").append(line).append("}\n");
+            journal.append("{\"id\": \"e")
+                    .append(id++)
+                    .append("\", ")
+                    .append(line)
+                    .append("}\n");
         }
         Files.writeString(folder.resolve("journal.jsonl"), journal);
         GardenFolder garden = GardenFolder.open(folder);
@@ -55,33 +60,30 @@ class LotBookTest {
 
     @Test
     void counts_follow_the_journal() throws IOException {
-        LotBook book =
-                book(
-                        "2028-01-01",
-                        struck("a", "2026-11-20", 12),
-                        "\"date\": \"2027-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 10",
-                        "\"date\": \"2027-08-01\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 1, \"cause\": \"drought\"",
-                        "\"date\": \"2027-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 9, \"good\": 8");
+        LotBook book = book(
+                "2028-01-01",
+                struck("a", "2026-11-20", 12),
+                "\"date\": \"2027-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 10",
+                "\"date\": \"2027-08-01\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 1, \"cause\": \"drought\"",
+                "\"date\": \"2027-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 9, \"good\": 8");
 
         LotCounts counts = book.counts(lot("a"));
 
         assertThat(counts.alive()).isEqualTo(8);
         assertThat(counts.liftedOn()).contains(LocalDate.parse("2027-11-12"));
-        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean())
-                .isCloseTo(8 * 0.95, within(1e-9));
+        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean()).isCloseTo(8 * 0.95, within(1e-9));
     }
 
     @Test
     void a_lot_of_the_past_teaches_the_next() throws IOException {
         String past = struck("a", "2024-11-20", 20);
         String next = struck("b", "2026-11-20", 12);
-        LotBook book =
-                book(
-                        "2026-12-01",
-                        past,
-                        "\"date\": \"2025-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 19",
-                        "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 19, \"good\": 19",
-                        next);
+        LotBook book = book(
+                "2026-12-01",
+                past,
+                "\"date\": \"2025-06-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 19",
+                "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 19, \"good\": 19",
+                next);
 
         double taught = book.forecast(lot("b")).orElseThrow().plants().mean();
 
@@ -91,13 +93,13 @@ class LotBookTest {
 
     @Test
     void reversion_once_found_bars_the_bush_for_good() throws IOException {
-        LotBook book =
-                book(
-                        "2026-12-01",
-                        "\"date\": \"2025-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"reversion\"",
-                        "\"date\": \"2026-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"healthy\"");
+        LotBook book = book(
+                "2026-12-01",
+                "\"date\": \"2025-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"reversion\"",
+                "\"date\": \"2026-02-01\", \"entry\": \"inspected\", \"plant\": \"bc-1\", \"finding\": \"healthy\"");
 
-        assertThat(book.health(state.plant("bc-1").orElseThrow()).orElseThrow().fit()).isFalse();
+        assertThat(book.health(state.plant("bc-1").orElseThrow()).orElseThrow().fit())
+                .isFalse();
     }
 
     @Test
@@ -112,23 +114,21 @@ class LotBookTest {
 
     @Test
     void a_loss_noted_with_a_count_says_what_killed_the_missing() throws IOException {
-        LotBook book =
-                book(
-                        "2027-06-01",
-                        struck("a", "2026-11-20", 14),
-                        "\"date\": \"2027-05-17\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 7",
-                        "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 7, \"cause\": \"drought\"");
+        LotBook book = book(
+                "2027-06-01",
+                struck("a", "2026-11-20", 14),
+                "\"date\": \"2027-05-17\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 7",
+                "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"number\": 7, \"cause\": \"drought\"");
 
         assertThat(book.counts(lot("a")).alive()).isEqualTo(7);
     }
 
     @Test
     void a_loss_without_a_number_is_asked_about() throws IOException {
-        LotBook book =
-                book(
-                        "2027-06-01",
-                        struck("a", "2026-11-20", 14),
-                        "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"cause\": \"frost\"");
+        LotBook book = book(
+                "2027-06-01",
+                struck("a", "2026-11-20", 14),
+                "\"date\": \"2027-05-17\", \"entry\": \"lost\", \"lot\": \"a\", \"cause\": \"frost\"");
 
         assertThat(book.counts(lot("a")).alive()).isEqualTo(14);
         assertThat(state.questions()).singleElement().asString().contains("How many?");
@@ -136,17 +136,15 @@ class LotBookTest {
 
     @Test
     void plants_that_stand_are_what_is_left_of_a_lot() throws IOException {
-        LotBook book =
-                book(
-                        "2031-06-01",
-                        struck("a", "2026-11-20", 6),
-                        "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
-                        "\"date\": \"2029-07-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"",
-                        "\"date\": \"2029-12-01\", \"entry\": \"inspected\", \"plant\": \"x\", \"finding\": \"healthy\"");
+        LotBook book = book(
+                "2031-06-01",
+                struck("a", "2026-11-20", 6),
+                "\"date\": \"2027-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
+                "\"date\": \"2029-07-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"",
+                "\"date\": \"2029-12-01\", \"entry\": \"inspected\", \"plant\": \"x\", \"finding\": \"healthy\"");
 
         assertThat(book.counts(lot("a")).alive()).isEqualTo(2);
-        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean())
-                .isCloseTo(2, within(1e-12));
+        assertThat(book.forecast(lot("a")).orElseThrow().plants().mean()).isCloseTo(2, within(1e-12));
         assertThat(state.plant("x").orElseThrow().plant().lot()).contains("a");
     }
 
@@ -190,17 +188,16 @@ class LotBookTest {
     }
 
     private PastLot past(String day) throws IOException {
-        LotBook book =
-                book(
-                        day,
-                        struck("a", "2024-11-20", 20),
-                        "\"date\": \"2024-12-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 20",
-                        "\"date\": \"2025-09-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 18",
-                        "\"date\": \"2025-10-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 17",
-                        "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 16, \"good\": 15",
-                        "\"date\": \"2025-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
-                        "\"date\": \"2026-05-01\", \"entry\": \"lost\", \"plant\": \"x\", \"cause\": \"voles\"",
-                        "\"date\": \"2027-05-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"");
+        LotBook book = book(
+                day,
+                struck("a", "2024-11-20", 20),
+                "\"date\": \"2024-12-01\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 20",
+                "\"date\": \"2025-09-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 18",
+                "\"date\": \"2025-10-20\", \"entry\": \"checked\", \"lot\": \"a\", \"alive\": 17",
+                "\"date\": \"2025-11-12\", \"entry\": \"lifted\", \"lot\": \"a\", \"rooted\": 16, \"good\": 15",
+                "\"date\": \"2025-11-20\", \"entry\": \"planted-out\", \"lot\": \"a\", \"bed\": \"n\", \"plants\": [\"x\", \"y\", \"z\"]",
+                "\"date\": \"2026-05-01\", \"entry\": \"lost\", \"plant\": \"x\", \"cause\": \"voles\"",
+                "\"date\": \"2027-05-01\", \"entry\": \"lost\", \"plant\": \"y\", \"cause\": \"voles\"");
         Timeline line = book.forecast(lot("a")).orElseThrow().line();
         return LotRecord.past(lot("a"), line, state);
     }

@@ -44,14 +44,8 @@ class ParentHealthTest {
 
     @Test
     void a_sick_neighbour_bars_a_bush_that_looks_sound() {
-        ParentHealth health =
-                ParentHealth.of(SIGNS, List.of("mildew"), 0, 4)
-                        .beside(
-                                List.of(
-                                        new ParentHealth.Sick(
-                                                "bc-4",
-                                                "big-bud",
-                                                List.of("plantwise-reversion"))));
+        ParentHealth health = ParentHealth.of(SIGNS, List.of("mildew"), 0, 4)
+                .beside(List.of(new ParentHealth.Sick("bc-4", "big-bud", List.of("plantwise-reversion"))));
 
         assertThat(health.fit()).isFalse();
         assertThat(health.warnings()).hasSize(2);

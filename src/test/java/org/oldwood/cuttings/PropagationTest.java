@@ -38,9 +38,7 @@ class PropagationTest {
                     double p = pair.percent().is() / 100;
                     double sd = (pair.percent().high() - pair.percent().low()) / 100 / 2 / 1.645;
                     double weight = p * (1 - p) / (sd * sd) - 1;
-                    assertThat(pair.weight().is())
-                            .as(method.name())
-                            .isBetween(0.85 * weight, 1.15 * weight);
+                    assertThat(pair.weight().is()).as(method.name()).isBetween(0.85 * weight, 1.15 * weight);
                 }
             }
         }
@@ -49,7 +47,8 @@ class PropagationTest {
     @ParameterizedTest
     @MethodSource("crops")
     void signs_are_findings_that_the_journal_knows_and_each_has_its_grounds(String crop) {
-        List<String> findings = EntryKind.INSPECTED.field("finding").orElseThrow().words();
+        List<String> findings =
+                EntryKind.INSPECTED.field("finding").orElseThrow().words();
         Set<String> seen = new HashSet<>();
         for (HealthSigns.Sign sign : Crafted.propagation(crop).health().signs()) {
             assertThat(findings).contains(sign.finding());

@@ -17,8 +17,7 @@ import org.oldwood.garden.Hemisphere;
 import org.oldwood.garden.Season;
 
 class StrikePlanTest {
-    private static final Course COURSE =
-            Crafted.course("blackcurrant", "stool", "hardwood", "hard");
+    private static final Course COURSE = Crafted.course("blackcurrant", "stool", "hardwood", "hard");
     private static final Survival SURVIVAL = Crafted.survival(COURSE);
 
     private static StrikePlan plan(Want want, String asOf) {
@@ -27,8 +26,7 @@ class StrikePlanTest {
 
     @Property(tries = 40)
     void backwards_then_forwards_meets_the_wanted_sureness(
-            @ForAll @IntRange(min = 1, max = 40) int wanted,
-            @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
+            @ForAll @IntRange(min = 1, max = 40) int wanted, @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
         StrikePlan plan = plan(Want.plants(wanted, Crafted.north(2030), sure), "2026-10-01");
 
         int number = plan.number().orElseThrow();
@@ -49,17 +47,19 @@ class StrikePlanTest {
         Forecast forward = forward(plan.number().orElseThrow(), plan);
         double below = 1 - sure;
         // the (1 − sure) point of the crop of that season lies at or above what was wanted
-        Kilograms crop =
-                new Kilograms(
-                        forward.plants(),
-                        new PlantYield(COURSE.crop().perPlant().times(forward.crop(by).share())));
+        Kilograms crop = new Kilograms(
+                forward.plants(),
+                new PlantYield(COURSE.crop().perPlant().times(forward.crop(by).share())));
         assertThat(crop.quantile(below + 1e-9)).isGreaterThanOrEqualTo(kg - 1e-6);
     }
 
     private static Forecast forward(int number, StrikePlan plan) {
         LotCounts lot = LotCounts.struck(number, plan.strikeFrom().date());
         return Forecast.of(
-                lot, COURSE, SURVIVAL, Crafted.north("blackcurrant", lot.struckOn().toString()));
+                lot,
+                COURSE,
+                SURVIVAL,
+                Crafted.north("blackcurrant", lot.struckOn().toString()));
     }
 
     @ParameterizedTest
@@ -70,8 +70,7 @@ class StrikePlanTest {
         "2028-03-10, 2030, 2028-03-10",
         "2028-03-11, 2031, 2029-03-10"
     })
-    void the_latest_strike_date_is_the_end_of_the_last_window_that_bears(
-            String asOf, int by, String latest) {
+    void the_latest_strike_date_is_the_end_of_the_last_window_that_bears(String asOf, int by, String latest) {
         StrikePlan plan = plan(Want.plants(10, Crafted.north(by), 0.9), asOf);
 
         assertThat(plan.latest().orElseThrow().date()).isEqualTo(LocalDate.parse(latest));
@@ -101,11 +100,7 @@ class StrikePlanTest {
         Season by = new Season(2030, Hemisphere.SOUTH);
 
         StrikePlan plan =
-                StrikePlan.of(
-                        Want.plants(10, by, 0.9),
-                        COURSE,
-                        SURVIVAL,
-                        Crafted.south("blackcurrant", "2026-06-01"));
+                StrikePlan.of(Want.plants(10, by, 0.9), COURSE, SURVIVAL, Crafted.south("blackcurrant", "2026-06-01"));
 
         assertThat(by.label()).isEqualTo("2029-30");
         assertThat(plan.earliest().label()).isEqualTo("2028-29");
@@ -122,8 +117,7 @@ class StrikePlanTest {
         int fewest = sure.fewest(k -> k, 10, 100).orElseThrow();
 
         assertThat(fewest).isEqualTo(13);
-        SurvivalChain hard =
-                new SurvivalChain(List.of(UncertainRate.of(0.77, 20), UncertainRate.of(0.375, 8)));
+        SurvivalChain hard = new SurvivalChain(List.of(UncertainRate.of(0.77, 20), UncertainRate.of(0.375, 8)));
         assertThat(hard.fewest(k -> k, 10, 100).orElseThrow()).isEqualTo(35);
     }
 
@@ -132,12 +126,8 @@ class StrikePlanTest {
         Course gooseberry = Crafted.course("gooseberry", "leg", "disbudded");
         Want want = Want.plants(400, Crafted.north(2032), 0.99);
 
-        StrikePlan plan =
-                StrikePlan.of(
-                        want,
-                        gooseberry,
-                        Crafted.survival(gooseberry),
-                        Crafted.north("gooseberry", "2026-10-01"));
+        StrikePlan plan = StrikePlan.of(
+                want, gooseberry, Crafted.survival(gooseberry), Crafted.north("gooseberry", "2026-10-01"));
 
         assertThat(plan.number()).isEmpty();
         assertThat(plan.isTooLate()).isFalse();
@@ -145,8 +135,7 @@ class StrikePlanTest {
 
     @Test
     void a_certainty_cannot_be_wanted() {
-        assertThatThrownBy(() -> Want.plants(10, Crafted.north(2030), 1))
-                .hasMessageContaining("between 0 and 1");
+        assertThatThrownBy(() -> Want.plants(10, Crafted.north(2030), 1)).hasMessageContaining("between 0 and 1");
     }
 
     @Test

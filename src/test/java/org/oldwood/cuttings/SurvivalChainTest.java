@@ -11,23 +11,16 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 class SurvivalChainTest {
-    private static final SurvivalChain THREE =
-            new SurvivalChain(
-                    List.of(
-                            new UncertainRate(15.4, 4.6),
-                            new UncertainRate(9, 1),
-                            new UncertainRate(9.5, 0.5)));
+    private static final SurvivalChain THREE = new SurvivalChain(
+            List.of(new UncertainRate(15.4, 4.6), new UncertainRate(9, 1), new UncertainRate(9.5, 0.5)));
 
     @Test
     void three_phases_agree_with_every_path_of_three_urns() {
         Spread spread = THREE.from(7);
 
-        Urn.Fraction[] exact =
-                Urn.chain(7, new int[] {154, 46, 10}, new int[] {9, 1, 1}, new int[] {95, 5, 10});
+        Urn.Fraction[] exact = Urn.chain(7, new int[] {154, 46, 10}, new int[] {9, 1, 1}, new int[] {95, 5, 10});
         for (int k = 0; k <= 7; k++) {
-            assertThat(spread.chance(k))
-                    .as("%d of 7", k)
-                    .isCloseTo(exact[k].value(), within(1e-12));
+            assertThat(spread.chance(k)).as("%d of 7", k).isCloseTo(exact[k].value(), within(1e-12));
         }
     }
 
@@ -48,8 +41,7 @@ class SurvivalChainTest {
             @ForAll @IntRange(min = 1, max = 40) int n) {
         UncertainRate whole = UncertainRate.of(mean, weight);
 
-        Spread twice =
-                new SurvivalChain(List.of(whole.early(fraction), whole.late(fraction))).from(n);
+        Spread twice = new SurvivalChain(List.of(whole.early(fraction), whole.late(fraction))).from(n);
 
         Spread once = new SurvivalChain(List.of(whole)).from(n);
         for (int k = 0; k <= n; k++) {
@@ -64,15 +56,12 @@ class SurvivalChainTest {
             @ForAll @DoubleRange(min = 0.3, max = 80) double weight,
             @ForAll @IntRange(min = 0, max = 300) int n) {
         SurvivalChain chain =
-                new SurvivalChain(
-                        List.of(UncertainRate.of(first, weight), UncertainRate.of(second, weight)));
+                new SurvivalChain(List.of(UncertainRate.of(first, weight), UncertainRate.of(second, weight)));
 
         Spread spread = chain.from(n);
 
         assertThat(spread.atLeast(0)).isCloseTo(1, within(1e-9));
-        assertThat(spread.mean())
-                .isCloseTo(n * chain.mean(), within(1e-7))
-                .isBetween(0.0, (double) n);
+        assertThat(spread.mean()).isCloseTo(n * chain.mean(), within(1e-7)).isBetween(0.0, (double) n);
         assertThat(spread.quantile(0.1)).isBetween(0, n);
         assertThat(spread.quantile(0.1)).isLessThanOrEqualTo(spread.quantile(0.5));
         assertThat(spread.quantile(0.5)).isLessThanOrEqualTo(spread.quantile(0.9));
@@ -84,9 +73,7 @@ class SurvivalChainTest {
             @ForAll @DoubleRange(min = 2, max = 40) double weight,
             @ForAll @IntRange(min = 1, max = 25) int wanted,
             @ForAll @DoubleRange(min = 0.5, max = 0.95) double sure) {
-        SurvivalChain chain =
-                new SurvivalChain(
-                        List.of(UncertainRate.of(mean, weight), UncertainRate.of(0.9, 10)));
+        SurvivalChain chain = new SurvivalChain(List.of(UncertainRate.of(mean, weight), UncertainRate.of(0.9, 10)));
 
         int fewest = chain.fewest(k -> k >= wanted ? 1 : 0, sure, 3000).orElse(-1);
 

@@ -11,8 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 class SurvivalTest {
-    private static final Survival SOURCES =
-            Crafted.survival(Crafted.course("blackcurrant", "stool", "hardwood"));
+    private static final Survival SOURCES = Crafted.survival(Crafted.course("blackcurrant", "stool", "hardwood"));
 
     private static PastLot lot(int struck, int rooted) {
         OptionalInt none = OptionalInt.empty();
@@ -37,7 +36,9 @@ class SurvivalTest {
 
     @Test
     void one_huge_lot_counts_for_no_more_than_the_correlation_within_it_allows() {
-        double one = SOURCES.learning(List.of(lot(10_000, 2_000))).rate(Phase.ROOTING).weight();
+        double one = SOURCES.learning(List.of(lot(10_000, 2_000)))
+                .rate(Phase.ROOTING)
+                .weight();
 
         // n / (1 + (n − 1) / 21) tends to 21 plants beside the 20 of the sources
         assertThat(one).isBetween(40.0, 41.0);
@@ -64,20 +65,12 @@ class SurvivalTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/strike-rates.csv", useHeadersInDisplayName = true)
     void every_published_strike_rate_is_within_what_the_rates_expect(
-            String id,
-            String crop,
-            String method,
-            int outOf,
-            int rooted,
-            double tail,
-            String why,
-            String source) {
-        Survival survival =
-                Crafted.propagation(crop)
-                        .method(method, Crafted.CROPS.get(crop).form())
-                        .orElseThrow()
-                        .phases()
-                        .survival();
+            String id, String crop, String method, int outOf, int rooted, double tail, String why, String source) {
+        Survival survival = Crafted.propagation(crop)
+                .method(method, Crafted.CROPS.get(crop).form())
+                .orElseThrow()
+                .phases()
+                .survival();
 
         Spread spread = new Spread(BetaBinomial.chances(outOf, survival.rate(Phase.ROOTING)));
 

@@ -37,9 +37,8 @@ class TimelineTest {
 
         Timeline line = north(course, crop, struck);
 
-        long months =
-                Math.round(
-                        ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
+        long months = Math.round(
+                ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
         assertThat(months).as(source).isBetween((long) lowMonths, (long) highMonths);
         assertThat(line.firstPick().label()).as(source).isEqualTo(firstSeason);
         assertThat(line.daysOutside()).isZero();
@@ -48,10 +47,7 @@ class TimelineTest {
     @Test
     void a_southern_lot_struck_in_june_2026_grows_in_season_2026_27() {
         Timeline line =
-                Timeline.of(
-                        Crafted.lot(12, "2026-06-10"),
-                        BLACKCURRANT,
-                        Crafted.south("blackcurrant", "2026-06-10"));
+                Timeline.of(Crafted.lot(12, "2026-06-10"), BLACKCURRANT, Crafted.south("blackcurrant", "2026-06-10"));
 
         assertThat(line.growth().first().label()).isEqualTo("2026-27");
         assertThat(line.daysOutside()).isZero();
@@ -62,8 +58,7 @@ class TimelineTest {
     }
 
     @Property(tries = 150)
-    void the_south_lives_the_same_life_six_months_later(
-            @ForAll @IntRange(min = 0, max = 364) int day) {
+    void the_south_lives_the_same_life_six_months_later(@ForAll @IntRange(min = 0, max = 364) int day) {
         LocalDate north = LocalDate.parse("2026-01-01").plusDays(day);
         LocalDate south = north.plusMonths(6);
 
@@ -73,11 +68,12 @@ class TimelineTest {
         // Half years differ by a few days, so at the very edge of the window one may be a day
         // outside.
         boolean edge = (one.daysOutside() == 0) != (other.daysOutside() == 0);
-        assertThat(Math.abs(one.daysOutside() - other.daysOutside()))
-                .isLessThanOrEqualTo(edge ? 25 : 4);
+        assertThat(Math.abs(one.daysOutside() - other.daysOutside())).isLessThanOrEqualTo(edge ? 25 : 4);
         if (one.daysOutside() == 0) {
-            assertThat(one.liftFrom().date().plusMonths(6)).isEqualTo(other.liftFrom().date());
-            assertThat(other.firstPick().start()).isEqualTo(one.firstPick().start().plusMonths(6));
+            assertThat(one.liftFrom().date().plusMonths(6))
+                    .isEqualTo(other.liftFrom().date());
+            assertThat(other.firstPick().start())
+                    .isEqualTo(one.firstPick().start().plusMonths(6));
         }
     }
 
@@ -111,8 +107,7 @@ class TimelineTest {
         "2027-04-10, 31",
         "2026-08-01, -101"
     })
-    void a_lot_struck_outside_its_window_is_dated_and_the_days_are_told(
-            String struck, long outside) {
+    void a_lot_struck_outside_its_window_is_dated_and_the_days_are_told(String struck, long outside) {
         Timeline line = north(BLACKCURRANT, "blackcurrant", struck);
 
         assertThat(line.daysOutside()).isEqualTo(outside);
@@ -136,8 +131,7 @@ class TimelineTest {
 
         Timeline line = Timeline.of(lot, BLACKCURRANT, Crafted.north("blackcurrant", "2029-01-01"));
 
-        assertThat(line.plantOut())
-                .isEqualTo(new Around(LocalDate.parse("2027-10-20"), 0, "planted out"));
+        assertThat(line.plantOut()).isEqualTo(new Around(LocalDate.parse("2027-10-20"), 0, "planted out"));
         assertThat(line.inPlace().label()).isEqualTo("2028");
     }
 
@@ -185,11 +179,7 @@ class TimelineTest {
     @Test
     void a_june_strike_in_the_south_first_grows_in_the_summer_that_follows() {
         Course course = Crafted.course("blackcurrant", "stool", "hardwood");
-        Timeline line =
-                Timeline.of(
-                        Crafted.lot(12, "2026-06-10"),
-                        course,
-                        Crafted.south("blackcurrant", "2026-06-10"));
+        Timeline line = Timeline.of(Crafted.lot(12, "2026-06-10"), course, Crafted.south("blackcurrant", "2026-06-10"));
 
         assertThat(line.firstSeason().label()).isEqualTo("2026-27");
         assertThat(line.inPlace().label()).isEqualTo("2027-28");

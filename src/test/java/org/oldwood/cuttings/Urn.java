@@ -27,8 +27,7 @@ final class Urn {
 
         Fraction plus(Fraction other) {
             return new Fraction(
-                            above.multiply(other.below).add(other.above.multiply(below)),
-                            below.multiply(other.below))
+                            above.multiply(other.below).add(other.above.multiply(below)), below.multiply(other.below))
                     .reduced();
         }
 
@@ -55,8 +54,7 @@ final class Urn {
         return chances;
     }
 
-    private static void walk(
-            int n, int drawn, int alive, Fraction chance, int[] urn, Fraction[] sums) {
+    private static void walk(int n, int drawn, int alive, Fraction chance, int[] urn, Fraction[] sums) {
         if (drawn == n) {
             sums[alive] = sums[alive].plus(chance);
             return;

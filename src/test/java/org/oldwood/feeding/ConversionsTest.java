@@ -64,13 +64,12 @@ class ConversionsTest {
             case "g/m2 from lb/1000 sq ft" -> FieldUnits.gPerM2FromLbPer1000SqFt(amount);
             case "g/m2 from lb/100 sq ft" -> FieldUnits.gPerM2FromLbPer100SqFt(amount);
             case "g/m2 from oz/sq yd" -> FieldUnits.gPerM2FromOzPerSqYd(amount);
-            case "plants per acre of square feet" ->
-                    FieldUnits.M2_PER_ACRE / (amount * FieldUnits.M2_PER_SQUARE_FOOT);
+            case "plants per acre of square feet" -> FieldUnits.M2_PER_ACRE / (amount * FieldUnits.M2_PER_SQUARE_FOOT);
             case "lb per plant at 3 by 10 ft" ->
-                    FieldUnits.gPerM2FromLbPerAcre(amount)
-                            * 30
-                            * FieldUnits.M2_PER_SQUARE_FOOT
-                            / FieldUnits.GRAMS_PER_POUND;
+                FieldUnits.gPerM2FromLbPerAcre(amount)
+                        * 30
+                        * FieldUnits.M2_PER_SQUARE_FOOT
+                        / FieldUnits.GRAMS_PER_POUND;
             default -> throw new AssertionError("no conversion " + conversion);
         };
     }
@@ -89,8 +88,7 @@ class ConversionsTest {
     }
 
     private static double forATon(double molarMass) {
-        return new NeutralisingValue(cce(molarMass, 1))
-                .inPlaceOf(POUNDS_PER_TON, NeutralisingValue.ofCaCO3(100));
+        return new NeutralisingValue(cce(molarMass, 1)).inPlaceOf(POUNDS_PER_TON, NeutralisingValue.ofCaCO3(100));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -107,14 +105,10 @@ class ConversionsTest {
         double computed =
                 switch (what) {
                     case "instead of CCE" ->
-                            NeutralisingValue.ofCaCO3(other)
-                                    .inPlaceOf(amount, NeutralisingValue.ofCaCO3(value));
-                    case "pence per unit" ->
-                            NeutralisingValue.ofCaO(value).pricePerUnit(amount * 100);
+                        NeutralisingValue.ofCaCO3(other).inPlaceOf(amount, NeutralisingValue.ofCaCO3(value));
+                    case "pence per unit" -> NeutralisingValue.ofCaO(value).pricePerUnit(amount * 100);
                     case "left of CCE" ->
-                            amount
-                                    - NeutralisingValue.ofCaCO3(100)
-                                            .inPlaceOf(other, NeutralisingValue.ofCaCO3(value));
+                        amount - NeutralisingValue.ofCaCO3(100).inPlaceOf(other, NeutralisingValue.ofCaCO3(value));
                     case "CaO of CCE" -> NeutralisingValue.ofCaCO3(amount).percentCaO();
                     default -> throw new AssertionError(what);
                 };
@@ -127,15 +121,12 @@ class ConversionsTest {
         assertThat(MolarMass.pFromP2o5(MolarMass.p2o5FromP(grams))).isCloseTo(grams, within(1e-9));
         assertThat(MolarMass.kFromK2o(MolarMass.k2oFromK(grams))).isCloseTo(grams, within(1e-9));
         assertThat(MolarMass.mgFromMgo(MolarMass.mgoFromMg(grams))).isCloseTo(grams, within(1e-9));
-        assertThat(
-                        FieldUnits.gPerM2FromTonnesPerHectare(
-                                FieldUnits.tonnesPerHectareFromGPerM2(grams)))
+        assertThat(FieldUnits.gPerM2FromTonnesPerHectare(FieldUnits.tonnesPerHectareFromGPerM2(grams)))
                 .isCloseTo(grams, within(1e-9));
     }
 
     @Property
-    void both_scales_of_neutralising_value_agree(
-            @ForAll @DoubleRange(min = 1, max = 100) double percentCaO) {
+    void both_scales_of_neutralising_value_agree(@ForAll @DoubleRange(min = 1, max = 100) double percentCaO) {
         NeutralisingValue value = NeutralisingValue.ofCaO(percentCaO);
 
         assertThat(value.percentCaO()).isCloseTo(percentCaO, within(1e-9));

@@ -42,18 +42,16 @@ final class Data {
         return shared(id, n, p2o5, k2o, 1, 1, 1);
     }
 
-    static Feed shared(
-            String id, double n, double p, double k, double shareN, double shareP, double shareK) {
+    static Feed shared(String id, double n, double p, double k, double shareN, double shareP, double shareK) {
         List<Problem> problems = new ArrayList<>();
-        Feed feed =
-                read(
-                        """
+        Feed feed = read(
+                """
                         {"id": "%s", "name": "%s", "tags": [],
                          "analysis": {"N": %s, "P2O5": %s, "K2O": %s},
                          "firstYear": {"N": %s, "P2O5": %s, "K2O": %s}}
                         """
-                                .formatted(id, id, n, p, k, shareN, shareP, shareK),
-                        problems);
+                        .formatted(id, id, n, p, k, shareN, shareP, shareK),
+                problems);
         if (!problems.isEmpty()) {
             throw new AssertionError(problems.toString());
         }

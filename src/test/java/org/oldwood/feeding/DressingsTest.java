@@ -11,14 +11,11 @@ import org.junit.jupiter.api.Test;
 
 /** How the nitrogen of a year is shared among its dressings. */
 class DressingsTest {
-    private static final List<Timing.Dressing> HALVES =
-            List.of(
-                    new Timing.Dressing("first", "at bud burst", 0.5),
-                    new Timing.Dressing("second", "in early June", 0.5));
+    private static final List<Timing.Dressing> HALVES = List.of(
+            new Timing.Dressing("first", "at bud burst", 0.5), new Timing.Dressing("second", "in early June", 0.5));
     private static final List<Timing.Dressing> ONE = HALVES.subList(0, 1);
 
-    private static Nutrients due(
-            List<Timing.Dressing> dressings, int which, double need, double given, boolean begun) {
+    private static Nutrients due(List<Timing.Dressing> dressings, int which, double need, double given, boolean begun) {
         Balance balance = Balance.of(new Nutrients(need, 4, 0, 0), new Nutrients(given, 0, 0, 0));
         return Dressings.due(dressings, which, balance, begun, 10);
     }
@@ -45,10 +42,9 @@ class DressingsTest {
 
     @Property
     void two_dressings_never_bring_more_than_is_due(
-            @ForAll @DoubleRange(min = 0, max = 40) double need,
-            @ForAll @DoubleRange(min = 0, max = 40) double given) {
-        double both =
-                due(HALVES, 0, need, given, false).n() + due(HALVES, 1, need, given, false).n();
+            @ForAll @DoubleRange(min = 0, max = 40) double need, @ForAll @DoubleRange(min = 0, max = 40) double given) {
+        double both = due(HALVES, 0, need, given, false).n()
+                + due(HALVES, 1, need, given, false).n();
         double open = Math.max(0, need - given);
 
         assertThat(both).isLessThanOrEqualTo(open + 1e-9);

@@ -27,9 +27,7 @@ class FeedArithmeticTest {
 
         double[] amounts = Mix.exact(feeds, exactly, wanted).orElseThrow();
 
-        assertThat(amounts[0])
-                .as(row.getString(14))
-                .isCloseTo(row.getDouble(11), within(row.getDouble(13)));
+        assertThat(amounts[0]).as(row.getString(14)).isCloseTo(row.getDouble(11), within(row.getDouble(13)));
         if (feeds.size() > 1) {
             assertThat(amounts[1]).isCloseTo(row.getDouble(12), within(row.getDouble(13)));
         }
@@ -39,15 +37,14 @@ class FeedArithmeticTest {
     @CsvFileSource(resources = "/reference/organic-supply.csv", useHeadersInDisplayName = true)
     void organic_materials_as_in_print(ArgumentsAccessor row) {
         double amount = row.getDouble(2);
-        Feed feed =
-                Data.shared(
-                        "heap",
-                        row.getDouble(3),
-                        row.getDouble(4),
-                        row.getDouble(5),
-                        row.getDouble(6),
-                        row.getDouble(7),
-                        row.getDouble(8));
+        Feed feed = Data.shared(
+                "heap",
+                row.getDouble(3),
+                row.getDouble(4),
+                row.getDouble(5),
+                row.getDouble(6),
+                row.getDouble(7),
+                row.getDouble(8));
         Nutrients need = new Nutrients(row.getDouble(9), row.getDouble(10), row.getDouble(11), 0);
 
         Nutrients computed =
@@ -55,14 +52,13 @@ class FeedArithmeticTest {
                     case "holds" -> feed.holds(amount);
                     case "gives" -> feed.gives(amount);
                     case "due of total" -> Balance.of(need, feed.gives(amount)).due();
-                    case "surplus of total" -> Balance.of(need, feed.gives(amount)).surplus();
+                    case "surplus of total" ->
+                        Balance.of(need, feed.gives(amount)).surplus();
                     default -> throw new AssertionError(row.getString(1));
                 };
 
         double tolerance = row.getDouble(15);
-        assertThat(computed.n())
-                .as(row.getString(16))
-                .isCloseTo(row.getDouble(12), within(tolerance));
+        assertThat(computed.n()).as(row.getString(16)).isCloseTo(row.getDouble(12), within(tolerance));
         assertThat(computed.p2o5()).isCloseTo(row.getDouble(13), within(tolerance));
         assertThat(computed.k2o()).isCloseTo(row.getDouble(14), within(tolerance));
     }
@@ -70,21 +66,16 @@ class FeedArithmeticTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/household.csv", useHeadersInDisplayName = true)
     void household_measures_as_in_print(
-            String id,
-            String material,
-            double grams,
-            String vessel,
-            double expected,
-            double printedTo,
-            String source) {
+            String id, String material, double grams, String vessel, double expected, double printedTo, String source) {
         double kgPerLitre = density(material);
         double computed =
                 switch (vessel) {
                     case "ML" -> Household.millilitres(grams, kgPerLitre);
                     case "LITRE" -> Household.millilitres(grams, kgPerLitre) / 1000;
                     case "small-open", "large-open" ->
-                            Household.handfuls(
-                                    grams, Data.feed(material).handfuls().get(vessel).is());
+                        Household.handfuls(
+                                grams,
+                                Data.feed(material).handfuls().get(vessel).is());
                     default -> Household.count(grams, kgPerLitre, Household.Vessel.valueOf(vessel));
                 };
 
@@ -107,11 +98,7 @@ class FeedArithmeticTest {
     @Test
     void dolomite_by_the_cup_of_limestone_would_be_half_as_much_again() {
         double cups = Household.count(1000, density("ground-limestone"), Household.Vessel.CUP);
-        double asDolomite =
-                1000
-                        * cups
-                        / Household.count(
-                                1000, density("dolomitic-limestone"), Household.Vessel.CUP);
+        double asDolomite = 1000 * cups / Household.count(1000, density("dolomitic-limestone"), Household.Vessel.CUP);
 
         assertThat(asDolomite).isCloseTo(1520, within(5.0));
     }
@@ -125,8 +112,7 @@ class FeedArithmeticTest {
     void spoons_are_told_in_halves_and_cups_in_quarters() {
         assertThat(Household.inWords(120, Data.feed("sulphate-of-potash").density()))
                 .contains("about 9 level 10 ml spoons");
-        assertThat(Household.inWords(400, Data.feed("bone-meal").density()))
-                .contains("about 2 US cups");
+        assertThat(Household.inWords(400, Data.feed("bone-meal").density())).contains("about 2 US cups");
     }
 
     @Test

@@ -37,10 +37,7 @@ class FeedingEdgesTest {
 
     private static Feed heap(String more) {
         List<Problem> problems = new ArrayList<>();
-        Feed feed =
-                Data.read(
-                        "{\"id\": \"heap\", \"name\": \"heap\", \"analysis\": {\"N\": 1}, " + more,
-                        problems);
+        Feed feed = Data.read("{\"id\": \"heap\", \"name\": \"heap\", \"analysis\": {\"N\": 1}, " + more, problems);
         assertThat(problems).isEmpty();
         return feed;
     }
@@ -129,8 +126,7 @@ class FeedingEdgesTest {
         assertThat(plan.words()).isEqualTo("200 g of potash");
         assertThat(plan.nothingToDo()).isFalse();
         assertThat(plan.notes()).isEmpty();
-        assertThat(plan.lines())
-                .containsExactly("potash: 20 g/m² × 10 m² = 200 g, giving K2O 10 g/m² this season");
+        assertThat(plan.lines()).containsExactly("potash: 20 g/m² × 10 m² = 200 g, giving K2O 10 g/m² this season");
         assertThat(plan.measures()).containsExactly("potash: 50 g a bush");
         assertThat(plan(due, new NeedCase.Ground(10, 1, 5), POTASH).measures())
                 .containsExactly("potash: 40 g a metre of row");
@@ -144,12 +140,8 @@ class FeedingEdgesTest {
         FeedPlan plan = plan(due, FOUR_BUSHES, heap("\"tags\": [\"manure\"]}"));
 
         assertThat(plan.totalGrams()).isCloseTo(6000, within(1e-6));
-        assertThat(plan.notes())
-                .singleElement()
-                .asString()
-                .startsWith("4 g/m² N stay undone: more");
-        assertThat(plan(due, FOUR_BUSHES, heap("\"tags\": []}")).totalGrams())
-                .isCloseTo(10_000, within(1e-6));
+        assertThat(plan.notes()).singleElement().asString().startsWith("4 g/m² N stay undone: more");
+        assertThat(plan(due, FOUR_BUSHES, heap("\"tags\": []}")).totalGrams()).isCloseTo(10_000, within(1e-6));
     }
 
     @Test
@@ -159,8 +151,7 @@ class FeedingEdgesTest {
 
         assertThat(little.notes()).isEmpty();
         assertThat(little.nothingToDo()).isTrue();
-        assertThat(more.lacks())
-                .containsExactly("0.6 g/m² N stay undone: no material at hand brings nitrogen.");
+        assertThat(more.lacks()).containsExactly("0.6 g/m² N stay undone: no material at hand brings nitrogen.");
         assertThat(more.nothingToDo()).isFalse();
     }
 
@@ -169,7 +160,8 @@ class FeedingEdgesTest {
     void a_trace_does_not_bring_a_nutrient() {
         Nutrients due = new Nutrients(5, 0, 0, 0);
 
-        assertThat(plan(due, FOUR_BUSHES, Data.plain("trace", 1, 0, 19)).lacks()).hasSize(1);
+        assertThat(plan(due, FOUR_BUSHES, Data.plain("trace", 1, 0, 19)).lacks())
+                .hasSize(1);
         FeedPlan fifth = plan(due, FOUR_BUSHES, Data.plain("fifth", 2, 0, 8));
         assertThat(fifth.lacks()).isEmpty();
         assertThat(fifth.parts()).isEmpty();
@@ -179,8 +171,7 @@ class FeedingEdgesTest {
     /** 100 g/m² of 10-0-10 meet 10 g of N and bring 5 g of K2O too many. */
     @Test
     void what_comes_beyond_the_need_is_said() {
-        FeedPlan plan =
-                plan(new Nutrients(10, 0, 5, 0), FOUR_BUSHES, Data.plain("both", 10, 0, 10));
+        FeedPlan plan = plan(new Nutrients(10, 0, 5, 0), FOUR_BUSHES, Data.plain("both", 10, 0, 10));
 
         assertThat(plan.totalGrams()).isCloseTo(1000, within(1e-6));
         assertThat(plan.notes()).containsExactly("5 g/m² K2O come with it beyond the need.");
@@ -188,8 +179,7 @@ class FeedingEdgesTest {
 
     @Test
     void amounts_under_a_twentieth_of_a_gram_are_left_out() {
-        assertThat(FeedPlan.inWords(new Nutrients(0.05, 0.04, 0, -0.06)))
-                .isEqualTo("N 0.1, MgO -0.1");
+        assertThat(FeedPlan.inWords(new Nutrients(0.05, 0.04, 0, -0.06))).isEqualTo("N 0.1, MgO -0.1");
         assertThat(FeedPlan.inWords(Nutrients.NONE)).isEqualTo("nothing");
     }
 
@@ -204,27 +194,20 @@ class FeedingEdgesTest {
     @Test
     void of_two_feeds_that_do_as_well_the_first_is_taken() {
         Recipe recipe =
-                Recipe.best(
-                        new Nutrients(10, 0, 0, 0),
-                        List.of(NITROGEN, Data.plain("twin", 10, 0, 0)),
-                        feed -> 1000);
+                Recipe.best(new Nutrients(10, 0, 0, 0), List.of(NITROGEN, Data.plain("twin", 10, 0, 0)), feed -> 1000);
 
-        assertThat(recipe.parts())
-                .singleElement()
-                .extracting(Recipe.Part::feed)
-                .isEqualTo(NITROGEN);
+        assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
     }
 
     /** 19.8 g a bush (as the data has it): two bushes on 4 m² make 9.9 g/m². */
     @Test
     void a_need_by_the_plant_is_shared_by_the_ground() {
         FeedingProfile profile = Data.profile("gooseberry");
-        Need need =
-                Need.of(
-                        Data.TABLES,
-                        profile,
-                        profile.school("penn-state").orElseThrow(),
-                        NeedCase.of(new NeedCase.Ground(4, 2, 0)));
+        Need need = Need.of(
+                Data.TABLES,
+                profile,
+                profile.school("penn-state").orElseThrow(),
+                NeedCase.of(new NeedCase.Ground(4, 2, 0)));
 
         assertThat(need.gPerM2().n()).isCloseTo(19.8 * 2 / 4, within(1e-9));
     }
@@ -233,11 +216,10 @@ class FeedingEdgesTest {
     @Test
     void a_need_by_the_row_is_shared_by_the_ground() {
         FeedingProfile profile = Data.profile("summer-raspberry");
-        FeedingProfile.School byRow =
-                profile.schools().stream()
-                        .filter(each -> each.tables().containsValue("oregon-canes-n"))
-                        .findFirst()
-                        .orElseThrow();
+        FeedingProfile.School byRow = profile.schools().stream()
+                .filter(each -> each.tables().containsValue("oregon-canes-n"))
+                .findFirst()
+                .orElseThrow();
 
         Need need = Need.of(Data.TABLES, profile, byRow, NeedCase.of(FOUR_BUSHES));
 
@@ -248,9 +230,7 @@ class FeedingEdgesTest {
     @Test
     void plants_are_young_for_two_seasons_and_new_for_one() {
         FeedingProfile profile = Data.profile("blackcurrant");
-        NeedCase loam =
-                NeedCase.of(FOUR_BUSHES)
-                        .withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
+        NeedCase loam = NeedCase.of(FOUR_BUSHES).withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
 
         Need first = Need.of(Data.TABLES, profile, profile.schools().get(0), loam.withAge(1));
         Need second = Need.of(Data.TABLES, profile, profile.schools().get(0), loam.withAge(2));
@@ -268,8 +248,10 @@ class FeedingEdgesTest {
         FeedingProfile profile = Data.profile("redcurrant");
         List<Feed> kept = List.of(Data.feed("muriate-of-potash"));
 
-        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty()).refused()).isEmpty();
-        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty()).refused()).hasSize(1);
+        assertThat(Choice.of(kept, profile, 12, OptionalDouble.empty()).refused())
+                .isEmpty();
+        assertThat(Choice.of(kept, profile, 12.1, OptionalDouble.empty()).refused())
+                .hasSize(1);
     }
 
     /** Blueberries: urea below pH 5, ammonium sulphate from 5 up, where both are kept. */
@@ -282,24 +264,23 @@ class FeedingEdgesTest {
 
         assertThat(Choice.of(both, profile, 0, OptionalDouble.of(4.9)).allowed())
                 .containsExactly(urea);
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(5)).allowed())
-                .containsExactly(sulphate);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.of(5)).allowed()).containsExactly(sulphate);
         assertThat(Choice.of(List.of(urea), profile, 0, OptionalDouble.of(5)).allowed())
                 .containsExactly(urea);
-        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty()).allowed()).hasSize(2);
+        assertThat(Choice.of(both, profile, 0, OptionalDouble.empty()).allowed())
+                .hasSize(2);
     }
 
     @Test
     void a_label_holds_more_than_nothing_and_at_most_all() {
         assertThat(Feed.ofLabel(new Nutrients(40, 30, 20, 10)).percent().sum()).isEqualTo(100);
-        for (Nutrients wrong :
-                List.of(
-                        new Nutrients(40, 30, 20, 10.1),
-                        Nutrients.NONE,
-                        new Nutrients(-1, 5, 5, 5),
-                        new Nutrients(5, -1, 5, 5),
-                        new Nutrients(5, 5, -1, 5),
-                        new Nutrients(5, 5, 5, -1))) {
+        for (Nutrients wrong : List.of(
+                new Nutrients(40, 30, 20, 10.1),
+                Nutrients.NONE,
+                new Nutrients(-1, 5, 5, 5),
+                new Nutrients(5, -1, 5, 5),
+                new Nutrients(5, 5, -1, 5),
+                new Nutrients(5, 5, 5, -1))) {
             assertThatThrownBy(() -> Feed.ofLabel(wrong)).isInstanceOf(RecordException.class);
         }
     }
@@ -318,19 +299,16 @@ class FeedingEdgesTest {
     void vessels_change_at_200_ml_and_at_2_l(double grams, String expected) {
         Figure water = new Figure(1, 1, 1, "kg/l", List.of(), Seen.READ, "");
 
-        assertThat(Household.inWords(grams, Optional.of(water)))
-                .isEqualTo(Optional.ofNullable(expected));
+        assertThat(Household.inWords(grams, Optional.of(water))).isEqualTo(Optional.ofNullable(expected));
     }
 
     @Test
     void three_quarters_of_a_handful_is_one() {
         Figure forty = new Figure(40, 40, 40, "g", List.of(), Seen.READ, "");
 
-        assertThat(Household.inHandfuls(30, "large open", forty))
-                .contains("about 1 handful (large open hand, 40 g)");
+        assertThat(Household.inHandfuls(30, "large open", forty)).contains("about 1 handful (large open hand, 40 g)");
         assertThat(Household.inHandfuls(29, "large open", forty)).isEmpty();
-        assertThat(Household.inHandfuls(80, "large open", forty))
-                .contains("about 2 handfuls (large open hand, 40 g)");
+        assertThat(Household.inHandfuls(80, "large open", forty)).contains("about 2 handfuls (large open hand, 40 g)");
     }
 
     private static FeedYear year(boolean begun, Feed... kept) {

@@ -65,13 +65,12 @@ class FeedingLawsTest {
     }
 
     @Property(tries = 200)
-    void a_recipe_is_never_worse_than_nothing(
-            @ForAll("nutrients") Nutrients due, @ForAll("kept") List<Feed> kept) {
+    void a_recipe_is_never_worse_than_nothing(@ForAll("nutrients") Nutrients due, @ForAll("kept") List<Feed> kept) {
         Recipe recipe = Recipe.best(due, kept, feed -> Double.POSITIVE_INFINITY);
-        double undone = recipe.balance().due().sum() + recipe.balance().surplus().sum();
+        double undone =
+                recipe.balance().due().sum() + recipe.balance().surplus().sum();
 
-        assertThat(undone + recipe.balance().due().n())
-                .isLessThanOrEqualTo(due.sum() + due.n() + 1e-6);
+        assertThat(undone + recipe.balance().due().n()).isLessThanOrEqualTo(due.sum() + due.n() + 1e-6);
     }
 
     @Property
@@ -84,8 +83,7 @@ class FeedingLawsTest {
         assertThat(sum(equal)).isCloseTo(total, within(1e-6));
         assertThat(equal).allMatch(dose -> dose <= by * (1 + 1e-9));
         assertThat(sum(Doses.largestFirst(total, by))).isCloseTo(total, within(1e-6));
-        assertThat(sum(Doses.byShares(total, List.of(0.5, 0.3, 0.2))))
-                .isCloseTo(total, within(1e-6));
+        assertThat(sum(Doses.byShares(total, List.of(0.5, 0.3, 0.2)))).isCloseTo(total, within(1e-6));
     }
 
     @Property
@@ -93,14 +91,10 @@ class FeedingLawsTest {
             @ForAll @DoubleRange(min = 3.5, max = 6.9) double ph,
             @ForAll @DoubleRange(min = 0, max = 1) double lower,
             @ForAll("texture") String texture) {
-        double near =
-                LimingTest.plan(LimingTest.asked(texture, ph, 6.5, true), "ground-limestone")
-                        .gPerM2();
-        double far =
-                LimingTest.plan(
-                                LimingTest.asked(texture, Math.max(3, ph - lower), 6.5, true),
-                                "ground-limestone")
-                        .gPerM2();
+        double near = LimingTest.plan(LimingTest.asked(texture, ph, 6.5, true), "ground-limestone")
+                .gPerM2();
+        double far = LimingTest.plan(LimingTest.asked(texture, Math.max(3, ph - lower), 6.5, true), "ground-limestone")
+                .gPerM2();
 
         assertThat(far).isGreaterThanOrEqualTo(near);
     }

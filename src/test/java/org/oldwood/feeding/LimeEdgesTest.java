@@ -21,16 +21,9 @@ class LimeEdgesTest {
         return asked(texture, ph, target, given, false);
     }
 
-    private static LimeCase asked(
-            String texture, double ph, double target, double given, boolean standing) {
+    private static LimeCase asked(String texture, double ph, double target, double given, boolean standing) {
         return new LimeCase(
-                Optional.of(texture),
-                OptionalDouble.of(ph),
-                target,
-                new LimeCase.Layer(20, 0),
-                10,
-                standing,
-                given);
+                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10, standing, given);
     }
 
     private static PhPlan lime(LimeCase asked) {
@@ -75,7 +68,8 @@ class LimeEdgesTest {
         assertThat(says(at, "Test again")).isFalse();
         assertThat(above.lines()).contains("at most 500 g/m² at once, so 2 doses of 350 g/m²");
         assertThat(says(above, "Lime on the surface")).isTrue();
-        assertThat(says(lime(asked("sandy-loam", 5.5, 6.5, 0)), "Lime on the surface")).isFalse();
+        assertThat(says(lime(asked("sandy-loam", 5.5, 6.5, 0)), "Lime on the surface"))
+                .isFalse();
     }
 
     @Test
@@ -100,8 +94,7 @@ class LimeEdgesTest {
         "6.0, 7.0, false, false",
         "6.0, 7.1, false, true",
     })
-    void harm_is_told_on_its_side_of_the_bound(
-            double ph, double target, boolean manganese, boolean short_) {
+    void harm_is_told_on_its_side_of_the_bound(double ph, double target, boolean manganese, boolean short_) {
         PhPlan plan = lime(asked("loam", ph, target, 0));
 
         assertThat(says(plan, "manganese in the soil may harm")).isEqualTo(manganese);
@@ -113,8 +106,10 @@ class LimeEdgesTest {
     void the_other_table_is_quoted_for_its_own_target() {
         assertThat(says(lime(asked("loam", 5.5, 6.5, 0)), "American garden table asks 391 g/m²"))
                 .isTrue();
-        assertThat(says(lime(asked("loam", 5.5, 6.4, 0)), "American garden table")).isFalse();
-        assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "American garden table")).isFalse();
+        assertThat(says(lime(asked("loam", 5.5, 6.4, 0)), "American garden table"))
+                .isFalse();
+        assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "American garden table"))
+                .isFalse();
     }
 
     @Test
@@ -137,13 +132,7 @@ class LimeEdgesTest {
 
     private static LimeCase layer(double depthCm, double stones, double areaM2) {
         return new LimeCase(
-                Optional.empty(),
-                OptionalDouble.empty(),
-                6.5,
-                new LimeCase.Layer(depthCm, stones),
-                areaM2,
-                true,
-                0);
+                Optional.empty(), OptionalDouble.empty(), 6.5, new LimeCase.Layer(depthCm, stones), areaM2, true, 0);
     }
 
     /** Pure quicklime is 100 % CaO, and half a percent is left to rounding. */

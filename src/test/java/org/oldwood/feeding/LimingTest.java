@@ -14,13 +14,7 @@ import org.oldwood.store.RecordException;
 class LimingTest {
     static LimeCase asked(String texture, double ph, double target, boolean standing) {
         return new LimeCase(
-                Optional.of(texture),
-                OptionalDouble.of(ph),
-                target,
-                new LimeCase.Layer(20, 0),
-                10,
-                standing,
-                0);
+                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(20, 0), 10, standing, 0);
     }
 
     static PhPlan plan(LimeCase asked, String lime) {
@@ -40,18 +34,11 @@ class LimingTest {
             double printedTo,
             String unit,
             String source) {
-        LimeCase asked =
-                new LimeCase(
-                        Optional.of(texture),
-                        OptionalDouble.of(ph),
-                        target,
-                        new LimeCase.Layer(depthCm, stones),
-                        10,
-                        false,
-                        0);
+        LimeCase asked = new LimeCase(
+                Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(depthCm, stones), 10, false, 0);
 
-        double tonnes =
-                FieldUnits.tonnesPerHectareFromGPerM2(plan(asked, "ground-limestone").gPerM2());
+        double tonnes = FieldUnits.tonnesPerHectareFromGPerM2(
+                plan(asked, "ground-limestone").gPerM2());
 
         assertThat(tonnes).as(source).isCloseTo(expected, within(printedTo / 2 + 1e-9));
     }
@@ -59,12 +46,7 @@ class LimingTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/lime-garden-table.csv", useHeadersInDisplayName = true)
     void garden_table_as_printed(
-            String id,
-            String soilClass,
-            double ph,
-            double expected,
-            double tolerance,
-            String source) {
+            String id, String soilClass, double ph, double expected, double tolerance, String source) {
         assertThat(Data.LIMING.gardenTableGPerM2(soilClass, ph).getAsDouble())
                 .as(source)
                 .isCloseTo(expected, within(tolerance));
@@ -89,8 +71,7 @@ class LimingTest {
     void weaker_lime_is_given_in_proportion() {
         LimeCase asked = asked("sandy-loam", 5.5, 6.5, false);
 
-        assertThat(plan(asked, "sugar-beet-lime").gPerM2())
-                .isCloseTo(700 * 50 / 22.0, within(1e-6));
+        assertThat(plan(asked, "sugar-beet-lime").gPerM2()).isCloseTo(700 * 50 / 22.0, within(1e-6));
         assertThat(plan(asked, "hydrated-lime").gPerM2()).isCloseTo(700 * 50 / 70.0, within(1e-6));
     }
 
@@ -105,39 +86,32 @@ class LimingTest {
     @Test
     void no_lime_without_a_test_nor_from_ph_7_nor_burnt() {
         LimeCase untested =
-                new LimeCase(
-                        Optional.of("loam"),
-                        OptionalDouble.empty(),
-                        6.5,
-                        new LimeCase.Layer(20, 0),
-                        10,
-                        true,
-                        0);
+                new LimeCase(Optional.of("loam"), OptionalDouble.empty(), 6.5, new LimeCase.Layer(20, 0), 10, true, 0);
 
         assertThat(plan(untested, "ground-limestone").refused()).isPresent();
-        assertThat(plan(asked("loam", 7.0, 7.5, true), "ground-limestone").refused()).isPresent();
+        assertThat(plan(asked("loam", 7.0, 7.5, true), "ground-limestone").refused())
+                .isPresent();
         assertThat(plan(asked("loam", 5.5, 6.5, true), "burnt-lime").refused()).isPresent();
-        assertThat(plan(asked("loam", 6.5, 6.5, true), "ground-limestone").nothingToDo()).isTrue();
+        assertThat(plan(asked("loam", 6.5, 6.5, true), "ground-limestone").nothingToDo())
+                .isTrue();
     }
 
     @Test
     void blueberries_are_limed_only_below_their_floor() {
         FeedingProfile blueberry = Data.profile("blueberry");
 
-        PhPlan at =
-                LimePlan.of(
-                        Data.LIMING,
-                        Data.TABLES.soils(),
-                        asked("loam", 4.5, 4.8, true),
-                        Data.lime("ground-limestone"),
-                        blueberry);
-        PhPlan below =
-                LimePlan.of(
-                        Data.LIMING,
-                        Data.TABLES.soils(),
-                        asked("loam", 4.2, 4.8, true),
-                        Data.lime("ground-limestone"),
-                        blueberry);
+        PhPlan at = LimePlan.of(
+                Data.LIMING,
+                Data.TABLES.soils(),
+                asked("loam", 4.5, 4.8, true),
+                Data.lime("ground-limestone"),
+                blueberry);
+        PhPlan below = LimePlan.of(
+                Data.LIMING,
+                Data.TABLES.soils(),
+                asked("loam", 4.2, 4.8, true),
+                Data.lime("ground-limestone"),
+                blueberry);
 
         assertThat(at.refused()).hasValueSatisfying(why -> assertThat(why).contains("4.5"));
         assertThat(below.refused()).isEmpty();
@@ -154,15 +128,8 @@ class LimingTest {
 
     @Test
     void what_was_given_since_the_test_counts() {
-        LimeCase given =
-                new LimeCase(
-                        Optional.of("sandy-loam"),
-                        OptionalDouble.of(5.5),
-                        6.5,
-                        new LimeCase.Layer(20, 0),
-                        10,
-                        true,
-                        300);
+        LimeCase given = new LimeCase(
+                Optional.of("sandy-loam"), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(20, 0), 10, true, 300);
 
         assertThat(plan(given, "ground-limestone").gPerM2()).isCloseTo(400, within(1e-9));
     }

@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ManureWaitTest {
     @ParameterizedTest(name = "first picking {0}, touching soil: {1}")
     @CsvSource({"2027-07-05, false, 2027-04-06", "2027-07-05, true, 2027-03-07"})
-    void raw_manure_comes_so_long_before_picking(
-            LocalDate picking, boolean touches, LocalDate latest) {
+    void raw_manure_comes_so_long_before_picking(LocalDate picking, boolean touches, LocalDate latest) {
         assertThat(Data.TABLES.limits().manure().latest(picking, touches)).isEqualTo(latest);
     }
 }

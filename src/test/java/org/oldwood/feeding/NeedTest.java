@@ -25,22 +25,16 @@ class NeedTest {
             Integer index,
             double kgPerHectare,
             String source) {
-        NeedCase.Soil soil =
-                index == null
-                        ? NeedCase.Soil.UNKNOWN
-                        : new NeedCase.Soil(
-                                Optional.empty(),
-                                OptionalInt.of(index),
-                                OptionalInt.of(index),
-                                OptionalInt.of(index));
+        NeedCase.Soil soil = index == null
+                ? NeedCase.Soil.UNKNOWN
+                : new NeedCase.Soil(
+                        Optional.empty(), OptionalInt.of(index), OptionalInt.of(index), OptionalInt.of(index));
         NeedCase asked = TEN_M2.withSoil(soil.withTexture(Optional.of(texture)));
         FeedingProfile profile = Data.profile(crop);
 
-        Need need =
-                when.equals("planting")
-                        ? Need.beforePlanting(Data.TABLES, profile, asked)
-                        : Need.of(
-                                Data.TABLES, profile, profile.school("rb209").orElseThrow(), asked);
+        Need need = when.equals("planting")
+                ? Need.beforePlanting(Data.TABLES, profile, asked)
+                : Need.of(Data.TABLES, profile, profile.school("rb209").orElseThrow(), asked);
 
         assertThat(need.gPerM2().of(symbol(nutrient)))
                 .as(source)
@@ -70,8 +64,7 @@ class NeedTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/soil-index.csv", useHeadersInDisplayName = true)
-    void indices_as_printed(
-            String id, String element, double first, double last, int index, String source) {
+    void indices_as_printed(String id, String element, double first, double last, int index, String source) {
         SoilIndex table = Data.TABLES.index();
         for (double mgPerLitre : new double[] {first, last}) {
             int computed =
@@ -105,12 +98,8 @@ class NeedTest {
         NeedCase onLoam = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
 
         Need old = Need.of(Data.TABLES, profile, profile.schools().get(0), onLoam);
-        Need modern =
-                Need.of(
-                        Data.TABLES,
-                        profile,
-                        profile.schools().get(0),
-                        onLoam.withCultivar(Optional.of("Ben Something")));
+        Need modern = Need.of(
+                Data.TABLES, profile, profile.schools().get(0), onLoam.withCultivar(Optional.of("Ben Something")));
 
         assertThat(old.gPerM2().n()).isEqualTo(14);
         assertThat(modern.gPerM2().n()).isEqualTo(10);
@@ -119,10 +108,9 @@ class NeedTest {
     @Test
     void the_planting_year_is_held_low() {
         FeedingProfile profile = Data.profile("gooseberry");
-        NeedCase sand =
-                TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("sand")))
-                        .withAge(1)
-                        .withGrowth("weak");
+        NeedCase sand = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("sand")))
+                .withAge(1)
+                .withGrowth("weak");
 
         Need need = Need.of(Data.TABLES, profile, profile.schools().get(0), sand);
 
@@ -153,13 +141,8 @@ class NeedTest {
         FeedingProfile profile = Data.profile("gooseberry");
         NeedCase noBushes = NeedCase.of(new NeedCase.Ground(4, 0, 0));
 
-        assertThatThrownBy(
-                        () ->
-                                Need.of(
-                                        Data.TABLES,
-                                        profile,
-                                        profile.school("penn-state").orElseThrow(),
-                                        noBushes))
+        assertThatThrownBy(() -> Need.of(
+                        Data.TABLES, profile, profile.school("penn-state").orElseThrow(), noBushes))
                 .isInstanceOf(RecordException.class)
                 .hasMessageContaining("--bushes");
     }

@@ -20,13 +20,7 @@ class SulphurTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/sulphur.csv", useHeadersInDisplayName = true)
     void the_table_as_printed(
-            String id,
-            String soilClass,
-            double ph,
-            double target,
-            double expected,
-            double printedTo,
-            String source) {
+            String id, String soilClass, double ph, double target, double expected, double printedTo, String source) {
         assertThat(Data.SULPHUR.gPerM2(soilClass, ph, target).getAsDouble())
                 .as(source)
                 .isCloseTo(expected, within(printedTo / 2));
@@ -43,9 +37,11 @@ class SulphurTest {
 
     @Test
     void free_lime_and_a_ph_above_the_table_are_refused() {
-        assertThat(plan(LimingTest.asked("loam", 6.0, 4.8, false), true, "sulphur").refused())
+        assertThat(plan(LimingTest.asked("loam", 6.0, 4.8, false), true, "sulphur")
+                        .refused())
                 .hasValueSatisfying(why -> assertThat(why).contains("free lime"));
-        assertThat(plan(LimingTest.asked("loam", 7.3, 4.8, false), false, "sulphur").refused())
+        assertThat(plan(LimingTest.asked("loam", 7.3, 4.8, false), false, "sulphur")
+                        .refused())
                 .hasValueSatisfying(why -> assertThat(why).contains("pH 7"));
     }
 
@@ -76,7 +72,8 @@ class SulphurTest {
 
     @Test
     void soil_that_is_acid_enough_needs_nothing() {
-        assertThat(plan(LimingTest.asked("loam", 4.7, 4.8, true), false, "sulphur").nothingToDo())
+        assertThat(plan(LimingTest.asked("loam", 4.7, 4.8, true), false, "sulphur")
+                        .nothingToDo())
                 .isTrue();
     }
 }

@@ -28,9 +28,8 @@ class StemQuestionsTest {
 
     private static Json read(String values, Problems problems) {
         String line = "{'id': 'e1', 'date': '2026-11-20', 'plant': 'bc-1', " + values + "}";
-        Json json =
-                JsonReader.readLine(line.replace('\'', '"'), "journal.jsonl", 7, problems)
-                        .orElseThrow();
+        Json json = JsonReader.readLine(line.replace('\'', '"'), "journal.jsonl", 7, problems)
+                .orElseThrow();
         EntryReader.read(json, problems);
         return json;
     }
@@ -45,9 +44,8 @@ class StemQuestionsTest {
         String before = "{'2': 5, '3': 2, '4': 3}";
 
         assertThat(asked(before, COUNTED + "{'1': 9, '2': 5, '3': 3, '4': 2}"))
-                .containsExactly(
-                        "journal.jsonl:7:1: bc-1 has 3 stems of 3 seasons, but the notes before"
-                                + " leave only 2. The new count is used; which is right?");
+                .containsExactly("journal.jsonl:7:1: bc-1 has 3 stems of 3 seasons, but the notes before"
+                        + " leave only 2. The new count is used; which is right?");
         assertThat(asked(before, COUNTED + "{'2': 5, '3': 2, '4': 3}")).isEmpty();
     }
 
@@ -76,10 +74,9 @@ class StemQuestionsTest {
     @Test
     void more_stems_cut_out_than_there_were_are_asked_about() {
         assertThat(asked("{'3': 4, '4+': 2}", PRUNED + "{'3': 5, '4+': 2}"))
-                .containsExactly(
-                        "journal.jsonl:7:1: 5 stems of 3 seasons were cut out of bc-1, but the notes"
-                                + " before leave only 4. None of that age is taken to be left; count"
-                                + " again, or strike out what is wrong.");
+                .containsExactly("journal.jsonl:7:1: 5 stems of 3 seasons were cut out of bc-1, but the notes"
+                        + " before leave only 4. None of that age is taken to be left; count"
+                        + " again, or strike out what is wrong.");
         assertThat(asked("{'3': 4, '4+': 2}", PRUNED + "{'3': 4, '4+': 2}")).isEmpty();
         assertThat(asked("{'3': 4}", PRUNED + "{'4': 2}")).isEmpty();
     }
@@ -99,15 +96,10 @@ class StemQuestionsTest {
     void a_part_is_never_more_than_its_whole() {
         String stems = COUNTED + "{'1': 5, '2': 4, '4+': 3}, ";
 
-        assertThat(problems(stems + "'weak': 13"))
-                .singleElement()
-                .satisfies(p -> assertThat(p.inWords()).contains("at most 12"));
-        assertThat(problems(stems + "'dead': {'2': 5}"))
-                .singleElement()
-                .satisfies(
-                        p ->
-                                assertThat(p.inWords())
-                                        .contains("says 5 of age 2, but 4 were counted"));
+        assertThat(problems(stems + "'weak': 13")).singleElement().satisfies(p -> assertThat(p.inWords())
+                .contains("at most 12"));
+        assertThat(problems(stems + "'dead': {'2': 5}")).singleElement().satisfies(p -> assertThat(p.inWords())
+                .contains("says 5 of age 2, but 4 were counted"));
         assertThat(problems(stems + "'dead': {'3': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'2+': 1}")).hasSize(1);
         assertThat(problems(stems + "'dead': {'two': 1}")).isNotEmpty();

@@ -14,14 +14,12 @@ class StemsTest {
 
     @Test
     void a_count_says_the_same_in_its_own_season() {
-        assertThat(Stems.counted(COUNT, 2027).ages(2027).inWords())
-                .isEqualTo("1=5, 2=4, 3=4, 4+=3");
+        assertThat(Stems.counted(COUNT, 2027).ages(2027).inWords()).isEqualTo("1=5, 2=4, 3=4, 4+=3");
     }
 
     @Test
     void stems_age_by_one_a_season_and_the_new_shoots_are_not_known() {
-        assertThat(Stems.counted(COUNT, 2027).ages(2028).inWords())
-                .isEqualTo("2=5, 3=4, 4=4, 5+=3");
+        assertThat(Stems.counted(COUNT, 2027).ages(2028).inWords()).isEqualTo("2=5, 3=4, 4=4, 5+=3");
     }
 
     @Test
@@ -73,8 +71,7 @@ class StemsTest {
         assertThat(stems)
                 .isEqualTo(Stems.counted(COUNT, 2027))
                 .hasToString(Stems.counted(COUNT, 2027).toString());
-        for (Stems other :
-                List.of(Stems.counted(COUNT, 2026), Stems.counted(closed, 2027), Stems.UNKNOWN)) {
+        for (Stems other : List.of(Stems.counted(COUNT, 2026), Stems.counted(closed, 2027), Stems.UNKNOWN)) {
             assertThat(other).isNotEqualTo(stems);
             assertThat(other.toString()).isNotEqualTo(stems.toString());
         }

@@ -26,9 +26,7 @@ class ZoneTest {
             Zone zone = Zone.of(name);
             ZoneId rules = ZoneId.of(name);
             LocalDate end = LocalDate.of(2060, 1, 1);
-            for (LocalDate day = LocalDate.of(1960, 1, 1);
-                    day.isBefore(end);
-                    day = day.plusDays(29)) {
+            for (LocalDate day = LocalDate.of(1960, 1, 1); day.isBefore(end); day = day.plusDays(29)) {
                 assertThat(zone.noonOf(day))
                         .as("%s %s", name, day)
                         .isEqualTo(day.atTime(12, 0).atZone(rules).toInstant());
@@ -52,8 +50,10 @@ class ZoneTest {
     @ParameterizedTest
     @ValueSource(strings = {"2011-12-29", "2011-12-30", "2011-12-31"})
     void knows_noon_of_a_day_that_was_left_out(String day) {
-        Instant noon =
-                LocalDate.parse(day).atTime(12, 0).atZone(ZoneId.of("Pacific/Apia")).toInstant();
+        Instant noon = LocalDate.parse(day)
+                .atTime(12, 0)
+                .atZone(ZoneId.of("Pacific/Apia"))
+                .toInstant();
 
         assertThat(Zone.of("Pacific/Apia").noonOf(LocalDate.parse(day))).isEqualTo(noon);
     }

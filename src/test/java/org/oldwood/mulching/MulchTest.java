@@ -25,21 +25,14 @@ class MulchTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/mulch-volume.csv", useHeadersInDisplayName = true)
     void coverage_as_in_print(
-            String id,
-            String what,
-            double a,
-            double b,
-            double c,
-            double expected,
-            double printedTo,
-            String source) {
+            String id, String what, double a, double b, double c, double expected, double printedTo, String source) {
         double computed =
                 switch (what) {
                     case "cubic yards of feet and inches" ->
-                            MulchVolume.cubicMetres(a * FOOT * FOOT, b * INCH_CM) / CUBIC_YARD;
+                        MulchVolume.cubicMetres(a * FOOT * FOOT, b * INCH_CM) / CUBIC_YARD;
                     case "circle in feet" -> MulchVolume.circle(a * FOOT) / (FOOT * FOOT);
                     case "square feet of a cubic yard" ->
-                            MulchVolume.areaCovered(CUBIC_YARD, a * INCH_CM) / (FOOT * FOOT);
+                        MulchVolume.areaCovered(CUBIC_YARD, a * INCH_CM) / (FOOT * FOOT);
                     case "square metres of a m3" -> MulchVolume.areaCovered(1, a);
                     case "square metres of a barrow" -> MulchVolume.areaCovered(a / 1000, b);
                     case "sheets per m2" -> MulchVolume.sheetsPerM2(a, b, c);
@@ -51,8 +44,7 @@ class MulchTest {
     }
 
     private static MulchPlan plan(String mulch, double areaM2, double now, double wanted) {
-        return MulchPlan.of(
-                TABLES.mulch(mulch).orElseThrow(), new MulchPlan.Asked(areaM2, 0, 0, now, wanted));
+        return MulchPlan.of(TABLES.mulch(mulch).orElseThrow(), new MulchPlan.Asked(areaM2, 0, 0, now, wanted));
     }
 
     @Test
@@ -61,7 +53,8 @@ class MulchTest {
 
         assertThat(volume).isCloseTo(0.20, within(0.005));
         assertThat(volume * 1000 / TABLES.figure("barrow").is()).isCloseTo(2.5, within(0.05));
-        assertThat(volume * TABLES.mulch("garden-compost").orElseThrow().density().is())
+        assertThat(volume
+                        * TABLES.mulch("garden-compost").orElseThrow().density().is())
                 .isCloseTo(119, within(0.5));
     }
 
@@ -89,8 +82,7 @@ class MulchTest {
         Mulch.Bale bale = TABLES.mulch("straw").orElseThrow().bale().orElseThrow();
 
         assertThat(bale.flakeKg(23)).isCloseTo(2.3, within(0.05));
-        assertThat(TABLES.remarks(plan("straw", 4, 0, 10)))
-                .anyMatch(line -> line.contains("10 of 2 kg each"));
+        assertThat(TABLES.remarks(plan("straw", 4, 0, 10))).anyMatch(line -> line.contains("10 of 2 kg each"));
     }
 
     /**
@@ -110,9 +102,7 @@ class MulchTest {
     @Test
     void collars_are_left_bare() {
         MulchPlan plan =
-                MulchPlan.of(
-                        TABLES.mulch("composted-bark").orElseThrow(),
-                        new MulchPlan.Asked(10, 4, 10, 0, 7.5));
+                MulchPlan.of(TABLES.mulch("composted-bark").orElseThrow(), new MulchPlan.Asked(10, 4, 10, 0, 7.5));
 
         assertThat(plan.coveredM2()).isCloseTo(10 - 4 * Math.PI * 0.01, within(1e-9));
         assertThat(plan.lines().get(0)).contains("4 collars of 10 cm");
@@ -144,7 +134,8 @@ class MulchTest {
     void chips_as_deep_as_usual_are_gone_when_print_renews_them() {
         Mulch chips = TABLES.mulch("wood-chips").orElseThrow();
         LocalDate laid = LocalDate.of(2026, 4, 1);
-        MulchLayer layer = new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
+        MulchLayer layer =
+                new MulchLayer(chips, chips.depth().is() * chips.layFactor().is(), laid);
 
         assertThat(layer.reaches(0).orElseThrow()).isBetween(laid.plusYears(2), laid.plusYears(3));
     }

@@ -18,11 +18,8 @@ class CutWordsTest {
     @Test
     void a_cut_is_told_with_how_many_of_how_many() {
         assertThat(CutWords.taken(cut("1=6,2=3,3=3,4+=2"), "stems"))
-                .isEqualTo(
-                        "take out 3 of 14 stems: 2 of age 4+ (spent), 1 of age 1 (more than its age"
-                                + " needs)");
-        assertThat(CutWords.taken(cut("1=5,2=3,3=3"), "canes"))
-                .isEqualTo("take none of the 11 canes out");
+                .isEqualTo("take out 3 of 14 stems: 2 of age 4+ (spent), 1 of age 1 (more than its age" + " needs)");
+        assertThat(CutWords.taken(cut("1=5,2=3,3=3"), "canes")).isEqualTo("take none of the 11 canes out");
         assertThat(CutWords.beforeAndAfter(cut("1=5,2=3,3=3,4+=2")))
                 .isEqualTo("1=5,2=3,3=3,4+=2 before, 1=5,2=3,3=3,4+=0 after");
     }
@@ -41,23 +38,21 @@ class CutWordsTest {
     @Test
     void each_remark_is_a_sentence() {
         for (Cut.Remark remark : Cut.Remark.values()) {
-            Cut cut =
-                    new Cut(
-                            StageOfLife.BEARING,
-                            Stems.ofOpen(1, 2),
-                            List.of(),
-                            Stems.ofOpen(1, 2),
-                            3,
-                            4,
-                            java.util.EnumSet.of(remark));
+            Cut cut = new Cut(
+                    StageOfLife.BEARING,
+                    Stems.ofOpen(1, 2),
+                    List.of(),
+                    Stems.ofOpen(1, 2),
+                    3,
+                    4,
+                    java.util.EnumSet.of(remark));
             assertThat(CutWords.remarks(cut))
                     .singleElement()
                     .asString()
                     .matches("(?s)[A-Z0-9].*\\.")
                     .doesNotContain("null");
         }
-        assertThat(CutWords.remarks(cut("1=5,2=2,3=0,4=5")).get(0))
-                .startsWith("3 more are spent but wait");
+        assertThat(CutWords.remarks(cut("1=5,2=2,3=0,4=5")).get(0)).startsWith("3 more are spent but wait");
         assertThat(CutWords.remarks(cut("1=1,2=9")).get(0)).startsWith("More could go");
     }
 
@@ -70,12 +65,11 @@ class CutWordsTest {
     @Test
     void the_parts_of_a_renovation_are_told_winter_by_winter() {
         FormPruning stool = Schools.form("blackcurrant", "stool");
-        Outlook.Basis basis =
-                new Outlook.Basis(
-                        halfYoung,
-                        "stool",
-                        java.util.Optional.empty(),
-                        stool.newShoots().orElseThrow());
+        Outlook.Basis basis = new Outlook.Basis(
+                halfYoung,
+                "stool",
+                java.util.Optional.empty(),
+                stool.newShoots().orElseThrow());
         Habit plan = Habit.plan(halfYoung, halfYoung);
 
         assertThat(parts("1=6,2=0,3=0,4+=10", plan, basis)).isEqualTo("4, then 3, then 3");
@@ -96,8 +90,7 @@ class CutWordsTest {
         assertThat(Measures.inWords(figure(1, 1, 3, "buds"))).isEqualTo("1 bud (1 to 3)");
         assertThat(Measures.inWords(figure(1, 1, 1, "cm"))).isEqualTo("1 cm");
         assertThat(Measures.inWords(figure(1.5, 1.5, 1.5, "m"))).isEqualTo("1.5 m");
-        assertThat(Measures.inWords(figure(0.5, 0.33, 0.5, "share")))
-                .isEqualTo("half (a third to half)");
+        assertThat(Measures.inWords(figure(0.5, 0.33, 0.5, "share"))).isEqualTo("half (a third to half)");
         assertThat(Measures.share(0.25)).isEqualTo("a quarter");
         assertThat(Measures.share(0.2)).isEqualTo("a fifth");
         assertThat(Measures.share(1.0 / 6)).isEqualTo("a sixth");

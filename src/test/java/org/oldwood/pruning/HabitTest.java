@@ -30,29 +30,23 @@ class HabitTest {
 
     @Test
     void a_lump_is_taken_from_the_oldest_down_to_its_age() {
-        assertThat(after(Stems.of(8, 5, 4, 3, 2), 0, Stems.ofOpen(0, 0, 0, 4)))
-                .isEqualTo(Stems.of(8, 5, 4, 1, 0));
-        assertThat(after(Stems.of(8, 5, 4, 3, 2), 0, Stems.ofOpen(0, 0, 0, 9)))
-                .isEqualTo(Stems.of(8, 5, 4, 0, 0));
+        assertThat(after(Stems.of(8, 5, 4, 3, 2), 0, Stems.ofOpen(0, 0, 0, 4))).isEqualTo(Stems.of(8, 5, 4, 1, 0));
+        assertThat(after(Stems.of(8, 5, 4, 3, 2), 0, Stems.ofOpen(0, 0, 0, 9))).isEqualTo(Stems.of(8, 5, 4, 0, 0));
         assertThat(after(Stems.of(8, 5), 0, Stems.ofOpen(0, 0, 0, 9))).isEqualTo(Stems.of(8, 5));
     }
 
     @Test
     void ages_that_the_bush_lumps_are_taken_from_its_open_class() {
-        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.of(0, 1, 1, 1, 1)))
-                .isEqualTo(Stems.ofOpen(8, 4, 1));
-        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.ofOpen(0, 0, 1, 1, 1)))
-                .isEqualTo(Stems.ofOpen(8, 5, 1));
-        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.ofOpen(2, 3)))
-                .isEqualTo(Stems.ofOpen(6, 5, 1));
+        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.of(0, 1, 1, 1, 1))).isEqualTo(Stems.ofOpen(8, 4, 1));
+        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.ofOpen(0, 0, 1, 1, 1))).isEqualTo(Stems.ofOpen(8, 5, 1));
+        assertThat(after(Stems.ofOpen(8, 5, 4), 0, Stems.ofOpen(2, 3))).isEqualTo(Stems.ofOpen(6, 5, 1));
     }
 
     @Test
     void what_was_done_is_told_as_taken_and_leaves_the_rest() {
         Cut cut = Habit.asDone(List.of(Stems.of(2, 1))).cut(Bush.of(Stems.of(8, 5)), 0);
 
-        assertThat(cut.taken())
-                .containsExactly(new Taken(2, 1, Why.OLDEST), new Taken(1, 2, Why.OLDEST));
+        assertThat(cut.taken()).containsExactly(new Taken(2, 1, Why.OLDEST), new Taken(1, 2, Why.OLDEST));
         assertThat(cut.youngToLeave()).isEqualTo(6);
         assertThat(cut.heldBack()).isZero();
         assertThat(cut.remarks()).isEmpty();
@@ -82,17 +76,17 @@ class HabitTest {
 
     @Provide
     Arbitrary<Stems> stems() {
-        Arbitrary<int[]> counts =
-                Arbitraries.integers().between(0, 12).array(int[].class).ofMinSize(1).ofMaxSize(7);
-        return counts.flatMap(
-                of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
+        Arbitrary<int[]> counts = Arbitraries.integers()
+                .between(0, 12)
+                .array(int[].class)
+                .ofMinSize(1)
+                .ofMaxSize(7);
+        return counts.flatMap(of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
     }
 
     @Property
     void no_more_is_taken_than_was_taken_before_nor_than_there_is(
-            @ForAll("stems") Stems bush,
-            @ForAll("stems") Stems taken,
-            @ForAll @IntRange(max = 9) int winter) {
+            @ForAll("stems") Stems bush, @ForAll("stems") Stems taken, @ForAll @IntRange(max = 9) int winter) {
         Cut cut = Habit.asDone(List.of(taken)).cut(Bush.of(bush), winter);
 
         assertThat(cut.number()).isLessThanOrEqualTo(Math.min(taken.total(), bush.total()));

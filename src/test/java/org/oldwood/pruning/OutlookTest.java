@@ -16,12 +16,8 @@ import org.oldwood.crop.Yield;
 class OutlookTest {
     private final Crop blackcurrant = Schools.CROPS.get("blackcurrant");
     private final FormPruning stool = Schools.form("blackcurrant", "stool");
-    private final Outlook.Basis basis =
-            new Outlook.Basis(
-                    stool.school(),
-                    "stool",
-                    Yield.read(blackcurrant),
-                    stool.newShoots().orElseThrow());
+    private final Outlook.Basis basis = new Outlook.Basis(
+            stool.school(), "stool", Yield.read(blackcurrant), stool.newShoots().orElseThrow());
 
     private Outlook plan(Bush bush) {
         return Outlook.of(bush, Habit.plan(stool.school(), stool.school()), basis, 6);
@@ -74,11 +70,7 @@ class OutlookTest {
         // allotments4all-73529: one year without crop, a good crop two years later
         School down = stool.school("cut-down").orElseThrow();
         Outlook outlook =
-                Outlook.of(
-                        Bush.of(Stems.of(1, 0, 0, 12)).after(15),
-                        Habit.plan(down, stool.school()),
-                        basis,
-                        4);
+                Outlook.of(Bush.of(Stems.of(1, 0, 0, 12)).after(15), Habit.plan(down, stool.school()), basis, 4);
 
         assertThat(outlook.winters().get(0).kg().orElseThrow().is()).isZero();
         assertThat(outlook.winters().get(1).cut().after().total()).isEqualTo(8);
@@ -88,12 +80,11 @@ class OutlookTest {
     @Test
     void a_row_bears_by_its_metres() {
         FormPruning row = Schools.form("summer-raspberry", "cane-row");
-        Outlook.Basis rows =
-                new Outlook.Basis(
-                        row.school(),
-                        "cane-row",
-                        Yield.read(Schools.CROPS.get("summer-raspberry")),
-                        row.newShoots().orElseThrow());
+        Outlook.Basis rows = new Outlook.Basis(
+                row.school(),
+                "cane-row",
+                Yield.read(Schools.CROPS.get("summer-raspberry")),
+                row.newShoots().orElseThrow());
         Bush bush = Bush.of(Stems.of(60, 30)).along(4).after(5);
 
         Outlook outlook = Outlook.of(bush, Habit.plan(row.school(), row.school()), rows, 3);
@@ -106,11 +97,13 @@ class OutlookTest {
 
     @Test
     void a_crop_without_yield_figures_has_no_kilograms() {
-        Outlook.Basis bare =
-                new Outlook.Basis(
-                        stool.school(), "stool", Optional.empty(), stool.newShoots().orElseThrow());
+        Outlook.Basis bare = new Outlook.Basis(
+                stool.school(), "stool", Optional.empty(), stool.newShoots().orElseThrow());
 
-        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.none(), bare, 1).winters().get(0).kg())
+        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.none(), bare, 1)
+                        .winters()
+                        .get(0)
+                        .kg())
                 .isEmpty();
     }
 
@@ -130,7 +123,8 @@ class OutlookTest {
         assertThat(old.high()).isCloseTo(10 * 0.8 / 10.0, within(1e-9));
         assertThat(half.is()).isCloseTo(3 / 8.5, within(1e-9));
         assertThat(WoodCrop.factor(Stems.of(2), Stems.NONE, yield.wood()).is()).isEqualTo(1);
-        assertThat(WoodCrop.factor(Stems.of(4), Stems.of(8), Optional.empty()).is()).isEqualTo(0.5);
+        assertThat(WoodCrop.factor(Stems.of(4), Stems.of(8), Optional.empty()).is())
+                .isEqualTo(0.5);
     }
 
     @Property(tries = 300)
@@ -150,18 +144,16 @@ class OutlookTest {
 
     private static double unpruned(Bush start, int winter, double pick) {
         FormPruning bush = Schools.form("blueberry", "stool");
-        Outlook.Basis blue =
-                new Outlook.Basis(
-                        bush.school(),
-                        "stool",
-                        Yield.read(Schools.CROPS.get("blueberry")),
-                        bush.newShoots().orElseThrow());
-        Range kg =
-                Outlook.of(start, Habit.none(), blue, 6)
-                        .winters()
-                        .get(winter - 1)
-                        .kg()
-                        .orElseThrow();
+        Outlook.Basis blue = new Outlook.Basis(
+                bush.school(),
+                "stool",
+                Yield.read(Schools.CROPS.get("blueberry")),
+                bush.newShoots().orElseThrow());
+        Range kg = Outlook.of(start, Habit.none(), blue, 6)
+                .winters()
+                .get(winter - 1)
+                .kg()
+                .orElseThrow();
         return pick < 0 ? kg.low() : pick > 0 ? kg.high() : kg.is();
     }
 

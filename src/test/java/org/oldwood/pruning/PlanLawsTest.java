@@ -29,25 +29,22 @@ class PlanLawsTest {
     /** Up to 14 stems of each age; or up to 140 stems, all of one age or two. */
     @Provide
     Arbitrary<Stems> anyBush() {
-        Arbitrary<int[]> spread =
-                Arbitraries.integers().between(0, 14).array(int[].class).ofMinSize(1).ofMaxSize(10);
-        Arbitrary<int[]> lumped =
-                Arbitraries.integers()
-                        .between(0, 70)
+        Arbitrary<int[]> spread = Arbitraries.integers()
+                .between(0, 14)
+                .array(int[].class)
+                .ofMinSize(1)
+                .ofMaxSize(10);
+        Arbitrary<int[]> lumped = Arbitraries.integers()
+                .between(0, 70)
+                .array(int[].class)
+                .ofSize(2)
+                .flatMap(number -> Arbitraries.integers()
+                        .between(1, 12)
                         .array(int[].class)
                         .ofSize(2)
-                        .flatMap(
-                                number ->
-                                        Arbitraries.integers()
-                                                .between(1, 12)
-                                                .array(int[].class)
-                                                .ofSize(2)
-                                                .map(age -> lumped(age, number)));
+                        .map(age -> lumped(age, number)));
         return Arbitraries.oneOf(spread, lumped)
-                .flatMap(
-                        of ->
-                                Arbitraries.of(true, false)
-                                        .map(open -> open ? Stems.ofOpen(of) : Stems.of(of)));
+                .flatMap(of -> Arbitraries.of(true, false).map(open -> open ? Stems.ofOpen(of) : Stems.of(of)));
     }
 
     private static int[] lumped(int[] age, int[] number) {
@@ -131,9 +128,7 @@ class PlanLawsTest {
         StagedRenovation.Part part = way.winter(Bush.of(start)).staged().orElseThrow();
 
         assertThat((double) part.due()).isEqualTo(part.renovation().from().is());
-        assertThat(plan(start, withoutStages(way), 2, SEASONS))
-                .as(id)
-                .isNotEqualTo(plan(start, way, 2, SEASONS));
+        assertThat(plan(start, withoutStages(way), 2, SEASONS)).as(id).isNotEqualTo(plan(start, way, 2, SEASONS));
     }
 
     @Test
@@ -141,8 +136,7 @@ class PlanLawsTest {
         // missouri-kaps-2010: 22.3 basal canes on average of the fullest cultivar
         RenewalSchool way = Schools.stool("blueberry", "six-ages");
 
-        assertThat(plan(Stems.ofOpen(0, 0, 0, 0, 0, 0, 22), way, 2, SEASONS))
-                .satisfies(it -> at(it, way, 2));
+        assertThat(plan(Stems.ofOpen(0, 0, 0, 0, 0, 0, 22), way, 2, SEASONS)).satisfies(it -> at(it, way, 2));
     }
 
     @Property
@@ -176,9 +170,8 @@ class PlanLawsTest {
                 assertThat(cut.staged()).isEmpty();
                 bush = next(bush, cut, way, newShoots);
             }
-            assertThat(way.winter(bush).after().from(2))
-                    .as(way.id())
-                    .isLessThanOrEqualTo((int) way.branches().high());
+            assertThat(way.winter(bush).after().from(2)).as(way.id()).isLessThanOrEqualTo((int)
+                    way.branches().high());
         }
     }
 
@@ -191,21 +184,14 @@ class PlanLawsTest {
             int[] old = new int[10];
             old[0] = 1;
             old[9] = (int) (way.branches().high() + way.staged().get().from().is());
-            SpurSchool slow =
-                    new SpurSchool(
-                            way.teaching(),
-                            way.branches(),
-                            way.branchLife(),
-                            way.limit(),
-                            way.buildYears(),
-                            Optional.empty());
+            SpurSchool slow = new SpurSchool(
+                    way.teaching(), way.branches(), way.branchLife(), way.limit(), way.buildYears(), Optional.empty());
             Bush bush = Bush.of(Stems.of(old));
             for (int winter = 0; winter < SEASONS; winter++) {
                 bush = next(bush, slow.winter(bush), slow, 1);
             }
-            assertThat(slow.winter(bush).after().from(2))
-                    .as(way.id())
-                    .isGreaterThan((int) way.branches().high());
+            assertThat(slow.winter(bush).after().from(2)).as(way.id()).isGreaterThan((int)
+                    way.branches().high());
         }
     }
 
@@ -219,7 +205,8 @@ class PlanLawsTest {
             int target = way.target(row).total();
 
             Stems after = way.winter(row).after();
-            Stems then = way.winter(Bush.of(after.aged(newCanes, way.fold())).along(4)).after();
+            Stems then = way.winter(Bush.of(after.aged(newCanes, way.fold())).along(4))
+                    .after();
 
             assertThat(after.at(1)).as(way.id()).isEqualTo(Math.min(young, target));
             assertThat(after.from(2)).isZero();
@@ -266,16 +253,15 @@ class PlanLawsTest {
 
     private static RenewalSchool withoutStages(RenewalSchool way) {
         Renovation all = way.renovation().orElseThrow();
-        Renovation rest =
-                new Renovation(
-                        all.winters(),
-                        all.share(),
-                        all.stems(),
-                        all.fromSpent(),
-                        all.sources(),
-                        all.seen(),
-                        all.note(),
-                        Optional.empty());
+        Renovation rest = new Renovation(
+                all.winters(),
+                all.share(),
+                all.stems(),
+                all.fromSpent(),
+                all.sources(),
+                all.seen(),
+                all.note(),
+                Optional.empty());
         return new RenewalSchool(
                 way.teaching(),
                 way.spentAge(),
@@ -294,9 +280,7 @@ class PlanLawsTest {
     private static void at(Stems stems, RenewalSchool way, int newShoots) {
         Keep keep = way.keep().orElseThrow();
         for (int age = 1; age <= Math.max(stems.oldest(), keep.stems().size()); age++) {
-            assertThat(stems.at(age))
-                    .as("age %s of %s", age, stems)
-                    .isEqualTo(Math.min(newShoots, keep.of(age)));
+            assertThat(stems.at(age)).as("age %s of %s", age, stems).isEqualTo(Math.min(newShoots, keep.of(age)));
         }
     }
 

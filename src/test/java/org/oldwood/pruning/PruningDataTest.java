@@ -23,9 +23,7 @@ class PruningDataTest {
         for (String id : Schools.CROPS.ids()) {
             Crop crop = Schools.CROPS.get(id);
             Pruning pruning = Pruning.read(crop).orElseThrow();
-            assertThat(pruning.forms().keySet())
-                    .as(id)
-                    .isEqualTo(java.util.Set.copyOf(crop.forms()));
+            assertThat(pruning.forms().keySet()).as(id).isEqualTo(java.util.Set.copyOf(crop.forms()));
             for (FormPruning form : pruning.forms().values()) {
                 assertThat(form.schoolIds()).doesNotHaveDuplicates().isNotEmpty();
                 assertThat(form.labour().of("winter")).as(id).isPresent();
@@ -83,8 +81,10 @@ class PruningDataTest {
     @Test
     void labour_is_by_bush_or_by_metre() {
         Figure bush = Schools.form("redcurrant", "leg").labour().of("winter").orElseThrow();
-        Figure row =
-                Schools.form("summer-raspberry", "cane-row").labour().of("canes").orElseThrow();
+        Figure row = Schools.form("summer-raspberry", "cane-row")
+                .labour()
+                .of("canes")
+                .orElseThrow();
         Figure summer = Schools.form("redcurrant", "leg").labour().of("summer").orElseThrow();
 
         assertThat(Labour.minutes(bush, 3)).isEqualTo(bush.is());
@@ -104,13 +104,12 @@ class PruningDataTest {
         Problems problems = new Problems();
         Crop crop = new Crops(Documents.with(folder, problems)).get("worcesterberry");
 
-        Cut cut =
-                Pruning.read(crop)
-                        .orElseThrow()
-                        .form("stool")
-                        .orElseThrow()
-                        .school()
-                        .winter(Bush.of(Stems.of(8, 4, 3, 3)));
+        Cut cut = Pruning.read(crop)
+                .orElseThrow()
+                .form("stool")
+                .orElseThrow()
+                .school()
+                .winter(Bush.of(Stems.of(8, 4, 3, 3)));
 
         assertThat(cut.of(4)).isEqualTo(3);
         assertThat(crop.spacing("stool")).isPresent();
@@ -133,16 +132,9 @@ class PruningDataTest {
         assertThat(problems.list())
                 .extracting(Problem::name)
                 .containsExactlyInAnyOrder(
-                        "stems-outside-range",
-                        "share-of-what",
-                        "step-without-figure",
-                        "missing-key",
-                        "unknown-key");
+                        "stems-outside-range", "share-of-what", "step-without-figure", "missing-key", "unknown-key");
         assertThat(problems.list())
-                .allSatisfy(
-                        problem ->
-                                assertThat(problem.inWords())
-                                        .startsWith("crops/blackcurrant/pruning.json:"));
+                .allSatisfy(problem -> assertThat(problem.inWords()).startsWith("crops/blackcurrant/pruning.json:"));
     }
 
     private static void write(Path file, String json) throws IOException {

@@ -25,11 +25,8 @@ class PruningEdgesTest {
 
     @Test
     void of_weak_shoots_alone_one_is_left_to_follow() {
-        Cut cut =
-                Schools.stool("blackcurrant", "half-young")
-                        .winter(
-                                Bush.of(Stems.of(3, 3, 3))
-                                        .withFaults(Stems.of(0), Stems.of(3, 0, 0)));
+        Cut cut = Schools.stool("blackcurrant", "half-young")
+                .winter(Bush.of(Stems.of(3, 3, 3)).withFaults(Stems.of(0), Stems.of(3, 0, 0)));
 
         assertThat(cut.of(Why.WEAK)).isEqualTo(2);
         assertThat(cut.after().at(1)).isEqualTo(1);
@@ -41,14 +38,8 @@ class PruningEdgesTest {
      */
     @Test
     void older_wood_counts_by_its_weight() {
-        WoodAge wood =
-                new WoodAge(
-                        List.of(0.0, 1.0, 0.5),
-                        List.of(0.0, 1.0, 0.2),
-                        List.of(0.0, 1.0, 1.0),
-                        List.of(),
-                        Seen.READ,
-                        "");
+        WoodAge wood = new WoodAge(
+                List.of(0.0, 1.0, 0.5), List.of(0.0, 1.0, 0.2), List.of(0.0, 1.0, 1.0), List.of(), Seen.READ, "");
 
         Range factor = WoodCrop.factor(Stems.of(9, 2, 2), Stems.of(0, 4), Optional.of(wood));
 

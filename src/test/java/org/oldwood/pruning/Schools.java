@@ -28,11 +28,7 @@ final class Schools {
     static List<School> all() {
         List<School> all = new ArrayList<>();
         for (String id : CROPS.ids()) {
-            Pruning.read(CROPS.get(id))
-                    .orElseThrow()
-                    .forms()
-                    .values()
-                    .forEach(form -> all.addAll(form.schools()));
+            Pruning.read(CROPS.get(id)).orElseThrow().forms().values().forEach(form -> all.addAll(form.schools()));
         }
         return all;
     }

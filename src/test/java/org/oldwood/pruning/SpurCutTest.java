@@ -15,8 +15,7 @@ import org.oldwood.crop.Figure;
 
 class SpurCutTest {
     private final SpurSchool red = (SpurSchool) Schools.school("redcurrant", "leg", "open-bush");
-    private final SpurSchool goose =
-            (SpurSchool) Schools.school("gooseberry", "leg", "quarter-tips");
+    private final SpurSchool goose = (SpurSchool) Schools.school("gooseberry", "leg", "quarter-tips");
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/spur-cut.csv", useHeadersInDisplayName = true)
@@ -40,15 +39,12 @@ class SpurCutTest {
             pruning.steps(way, at, life).forEach(step -> step.figure().ifPresent(figures::add));
         }
 
-        assertThat(figures)
-                .as("a measure in " + unit)
-                .anySatisfy(
-                        figure -> {
-                            assertThat(figure.unit()).isEqualTo(unit);
-                            assertThat(figure.low()).isCloseTo(least, within(1e-9));
-                            assertThat(figure.high()).isCloseTo(most, within(1e-9));
-                            assertThat(figure.sources()).contains(source);
-                        });
+        assertThat(figures).as("a measure in " + unit).anySatisfy(figure -> {
+            assertThat(figure.unit()).isEqualTo(unit);
+            assertThat(figure.low()).isCloseTo(least, within(1e-9));
+            assertThat(figure.high()).isCloseTo(most, within(1e-9));
+            assertThat(figure.sources()).contains(source);
+        });
     }
 
     @Test
@@ -104,8 +100,7 @@ class SpurCutTest {
         Cut cut = red.winter(Bush.of(Stems.of(1, 5, 5, 0, 0, 1)));
 
         // ten branches stay, none of them old: the young low shoot has no place
-        assertThat(cut.taken())
-                .containsExactly(new Taken(6, 1, Why.SPENT), new Taken(1, 1, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Taken(6, 1, Why.SPENT), new Taken(1, 1, Why.CROWDED));
     }
 
     @Test
@@ -117,12 +112,9 @@ class SpurCutTest {
 
     @Test
     void the_frame_is_young_until_it_stands() {
-        assertThat(red.winter(Bush.of(Stems.of(5)).after(0)).life())
-                .isEqualTo(StageOfLife.FIRST_YEAR);
-        assertThat(red.winter(Bush.of(Stems.of(5, 2)).after(3)).life())
-                .isEqualTo(StageOfLife.YOUNG);
-        assertThat(red.winter(Bush.of(Stems.of(0, 8)).after(4)).life())
-                .isEqualTo(StageOfLife.BEARING);
+        assertThat(red.winter(Bush.of(Stems.of(5)).after(0)).life()).isEqualTo(StageOfLife.FIRST_YEAR);
+        assertThat(red.winter(Bush.of(Stems.of(5, 2)).after(3)).life()).isEqualTo(StageOfLife.YOUNG);
+        assertThat(red.winter(Bush.of(Stems.of(0, 8)).after(4)).life()).isEqualTo(StageOfLife.BEARING);
     }
 
     @Property
@@ -138,8 +130,7 @@ class SpurCutTest {
         boolean crowded = tooMany >= red.staged().orElseThrow().from().is();
         assertThat(cut.staged().isPresent()).isEqualTo(crowded);
         assertThat(cut.older()).isLessThanOrEqualTo(crowded ? (tooMany + 2) / 3 : limit);
-        assertThat(cut.after().at(1))
-                .isLessThanOrEqualTo(Math.max(1, 10 - frame + cut.older() + limit));
+        assertThat(cut.after().at(1)).isLessThanOrEqualTo(Math.max(1, 10 - frame + cut.older() + limit));
         if (frame > 0) {
             assertThat(cut.after().from(2)).isPositive();
         }
@@ -168,12 +159,10 @@ class SpurCutTest {
     void a_frame_with_ten_branches_is_not_too_full_and_with_eleven_it_is() {
         // rhs-redcurrant-pruning: eight to ten
         assertThat(red.winter(Bush.of(Stems.of(0, 10))).taken()).isEmpty();
-        assertThat(red.winter(Bush.of(Stems.of(0, 11))).taken())
-                .containsExactly(new Taken(2, 1, Why.CROWDED));
+        assertThat(red.winter(Bush.of(Stems.of(0, 11))).taken()).containsExactly(new Taken(2, 1, Why.CROWDED));
         assertThat(red.winter(Bush.of(Stems.of(0, 11))).life()).isEqualTo(StageOfLife.BEARING);
         assertThat(red.winter(Bush.of(Stems.of(0, 15))).life()).isEqualTo(StageOfLife.NEGLECTED);
-        assertThat(red.winter(Bush.of(Stems.of(0, 15))).remarks())
-                .containsExactly(Cut.Remark.LIMITED);
+        assertThat(red.winter(Bush.of(Stems.of(0, 15))).remarks()).containsExactly(Cut.Remark.LIMITED);
     }
 
     @Property
@@ -199,8 +188,7 @@ class SpurCutTest {
 
         Cut cut = red.winter(bush);
 
-        assertThat(cut.taken())
-                .containsExactly(new Taken(1, 1, Why.SICK), new Taken(6, 2, Why.SPENT));
+        assertThat(cut.taken()).containsExactly(new Taken(1, 1, Why.SICK), new Taken(6, 2, Why.SPENT));
         assertThat(cut.youngToLeave()).isEqualTo(2);
         assertThat(cut.heldBack()).isEqualTo(2);
     }

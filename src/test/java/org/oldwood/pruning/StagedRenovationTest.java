@@ -61,7 +61,8 @@ class StagedRenovationTest {
         assertThat(six.winter(bush.inRenovationWinter(2)).of(Why.SPENT)).isEqualTo(4);
         assertThat(six.winter(bush.inRenovationWinter(3)).of(Why.SPENT)).isEqualTo(5);
         assertThat(six.winter(bush.inRenovationWinter(4)).of(Why.SPENT)).isEqualTo(10);
-        assertThat(six.winter(bush.inRenovationWinter(4)).staged().orElseThrow().later()).isEmpty();
+        assertThat(six.winter(bush.inRenovationWinter(4)).staged().orElseThrow().later())
+                .isEmpty();
         assertThat(six.winter(bush.inRenovationWinter(5)).of(Why.SPENT)).isEqualTo(2);
     }
 
@@ -79,8 +80,7 @@ class StagedRenovationTest {
         // 4 spent, 30 - 2 too many of five years: 32 due, 16 go
         Cut cut = six.winter(Bush.of(Stems.of(2, 2, 2, 2, 30, 0, 4)));
 
-        assertThat(cut.taken())
-                .containsExactly(new Taken(7, 4, Why.SPENT), new Taken(5, 12, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Taken(7, 4, Why.SPENT), new Taken(5, 12, Why.CROWDED));
         assertThat(cut.staged().orElseThrow().later()).containsExactly(6, 5, 5);
     }
 
@@ -117,9 +117,11 @@ class StagedRenovationTest {
         // room for two more branches of ten
         assertThat(red.winter(Bush.of(Stems.of(5, 8))).after().at(1)).isEqualTo(2);
         // two of four old branches wait for next winter; the frame is full
-        assertThat(red.winter(Bush.of(Stems.of(9, 8, 0, 0, 0, 4))).after().at(1)).isEqualTo(2);
+        assertThat(red.winter(Bush.of(Stems.of(9, 8, 0, 0, 0, 4))).after().at(1))
+                .isEqualTo(2);
         // too full still: one follows an old branch, so that it empties all the same
-        assertThat(red.winter(Bush.of(Stems.of(9, 0, 0, 0, 0, 16))).after().at(1)).isEqualTo(1);
+        assertThat(red.winter(Bush.of(Stems.of(9, 0, 0, 0, 0, 16))).after().at(1))
+                .isEqualTo(1);
         assertThat(red.winter(Bush.of(Stems.of(9, 16))).after().at(1)).isZero();
     }
 
@@ -137,9 +139,8 @@ class StagedRenovationTest {
     @Test
     void the_outlook_goes_on_with_it_and_then_keeps_the_bush_in_order() {
         FormPruning stool = Schools.form("blueberry", "stool");
-        Outlook.Basis basis =
-                new Outlook.Basis(
-                        six, "stool", java.util.Optional.empty(), stool.newShoots().orElseThrow());
+        Outlook.Basis basis = new Outlook.Basis(
+                six, "stool", java.util.Optional.empty(), stool.newShoots().orElseThrow());
 
         List<Outlook.Winter> winters =
                 Outlook.of(Bush.of(old(45)), Habit.plan(six, six), basis, 6).winters();
@@ -172,12 +173,9 @@ class StagedRenovationTest {
         assertThat(CutWords.remarks(last))
                 .startsWith(
                         "The renovation in 4 winters goes on (half-first).",
-                        "Winter 4 of 4: 7 canes are too many or too old; 7 go now, and then it is"
-                                + " done.");
+                        "Winter 4 of 4: 7 canes are too many or too old; 7 go now, and then it is" + " done.");
         assertThat(StagedWords.inShort(first.staged().orElseThrow()))
-                .isEqualTo(
-                        "45 canes are too many or too old: winter 1 of 4 of the renovation"
-                                + " half-first");
+                .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation" + " half-first");
     }
 
     @Test
@@ -186,13 +184,10 @@ class StagedRenovationTest {
             for (FormPruning form :
                     Pruning.read(Schools.CROPS.get(id)).orElseThrow().forms().values()) {
                 for (School school : form.schools()) {
-                    school.staged()
-                            .ifPresent(
-                                    staged ->
-                                            assertThat(staged.instead())
-                                                    .extracting(StagedRenovation.Instead::way)
-                                                    .isSubsetOf(form.schoolIds())
-                                                    .doesNotContain(school.id()));
+                    school.staged().ifPresent(staged -> assertThat(staged.instead())
+                            .extracting(StagedRenovation.Instead::way)
+                            .isSubsetOf(form.schoolIds())
+                            .doesNotContain(school.id()));
                 }
             }
         }
@@ -200,8 +195,9 @@ class StagedRenovationTest {
 
     @Provide
     Arbitrary<RenewalSchool> staged() {
-        return Arbitraries.of(
-                Schools.renewals().stream().filter(it -> it.staged().isPresent()).toList());
+        return Arbitraries.of(Schools.renewals().stream()
+                .filter(it -> it.staged().isPresent())
+                .toList());
     }
 
     @Provide
@@ -232,19 +228,17 @@ class StagedRenovationTest {
             @ForAll @IntRange(min = 1, max = 5) int winter) {
         Cut cut = way.winter(Bush.of(Stems.of(counts)).inRenovationWinter(winter));
 
-        cut.staged()
-                .ifPresent(
-                        part -> {
-                            assertThat(part.now()).isEqualTo(cut.older());
-                            int later = part.later().stream().mapToInt(Integer::intValue).sum();
-                            assertThat(part.now() + later).isEqualTo(part.due());
-                            assertThat(part.later()).hasSizeLessThanOrEqualTo(3);
-                        });
+        cut.staged().ifPresent(part -> {
+            assertThat(part.now()).isEqualTo(cut.older());
+            int later = part.later().stream().mapToInt(Integer::intValue).sum();
+            assertThat(part.now() + later).isEqualTo(part.due());
+            assertThat(part.later()).hasSizeLessThanOrEqualTo(3);
+        });
     }
 
     @Test
-    void a_crop_of_a_garden_may_declare_its_own_and_is_told_what_is_wrong_with_it(
-            @TempDir Path folder) throws IOException {
+    void a_crop_of_a_garden_may_declare_its_own_and_is_told_what_is_wrong_with_it(@TempDir Path folder)
+            throws IOException {
         School mine = own(folder, "1", new Problems()).orElseThrow();
         Problems problems = new Problems();
 
@@ -254,8 +248,7 @@ class StagedRenovationTest {
         assertThat(problems.list()).extracting(Problem::name).contains("staged-unclear");
     }
 
-    private static java.util.Optional<School> own(Path folder, String first, Problems problems)
-            throws IOException {
+    private static java.util.Optional<School> own(Path folder, String first, Problems problems) throws IOException {
         String figure = "'source': 'oldwood', 'seen': 'assumed'}";
         Path file = folder.resolve("crops/blackcurrant/pruning.json");
         Files.createDirectories(file.getParent());

@@ -73,8 +73,7 @@ class StemsTest {
     @Test
     void no_more_can_be_taken_than_there_is() {
         assertThat(Stems.of(5, 4).without(2, 4)).isEqualTo(Stems.of(5, 0));
-        assertThatThrownBy(() -> Stems.of(5, 4).without(2, 5))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Stems.of(5, 4).without(2, 5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Stems.of(1, -1)).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -113,11 +112,11 @@ class StemsTest {
 
     @Test
     void a_bush_has_room_and_a_winter() {
-        assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Bush.of(Stems.of(2)).along(0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Bush.of(Stems.of(2)).inRenovationWinter(0))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter()).isEqualTo(1);
+        assertThat(Bush.of(Stems.of(2)).inRenovationWinter(1).renovationWinter())
+                .isEqualTo(1);
         assertThat(Bush.of(Stems.of(2)).withFaults(Stems.of(1), Stems.of(1)).weak())
                 .isEqualTo(Stems.of(1));
     }

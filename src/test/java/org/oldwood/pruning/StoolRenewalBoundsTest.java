@@ -67,8 +67,7 @@ class StoolRenewalBoundsTest {
         // many new shoots alone make no neglected bush
         assertThat(cut(oneToFour, "1=20,2=2,3=2,4=2,5=2").life()).isEqualTo(StageOfLife.BEARING);
         // the printed share is no more than the usual limit: nothing to bring back by
-        assertThat(cut(sixAges, "1=2,2=2,3=2,4=2,5=2,6=2,7=4").life())
-                .isEqualTo(StageOfLife.BEARING);
+        assertThat(cut(sixAges, "1=2,2=2,3=2,4=2,5=2,6=2,7=4").life()).isEqualTo(StageOfLife.BEARING);
     }
 
     @Test
@@ -124,9 +123,7 @@ class StoolRenewalBoundsTest {
 
     @Test
     void weak_older_stems_go_within_the_limit_the_oldest_of_them_first() {
-        Bush bush =
-                Bush.of(Stems.of(2, 2, 2, 2, 2, 2))
-                        .withFaults(Stems.NONE, Stems.of(0, 2, 2, 0, 0, 0));
+        Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).withFaults(Stems.NONE, Stems.of(0, 2, 2, 0, 0, 0));
 
         Cut cut = sixAges.winter(bush);
 

@@ -14,10 +14,9 @@ import net.jqwik.api.constraints.IntRange;
 /** Laws of the winter cut over random bushes and every bundled way of renewal. */
 class StoolRenewalLawsTest {
     /** Schools that keep every age to a number; with these a bush comes to rest. */
-    private static final List<RenewalSchool> AIMING =
-            Schools.renewals().stream()
-                    .filter(s -> s.keep().isPresent() && s.spentAge().isPresent())
-                    .toList();
+    private static final List<RenewalSchool> AIMING = Schools.renewals().stream()
+            .filter(s -> s.keep().isPresent() && s.spentAge().isPresent())
+            .toList();
 
     @Provide
     Arbitrary<RenewalSchool> schools() {
@@ -31,19 +30,18 @@ class StoolRenewalLawsTest {
 
     @Provide
     Arbitrary<Stems> stems() {
-        Arbitrary<int[]> counts =
-                Arbitraries.integers().between(0, 14).array(int[].class).ofMinSize(1).ofMaxSize(10);
-        return counts.flatMap(
-                of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
+        Arbitrary<int[]> counts = Arbitraries.integers()
+                .between(0, 14)
+                .array(int[].class)
+                .ofMinSize(1)
+                .ofMaxSize(10);
+        return counts.flatMap(of -> Arbitraries.of(true, false).map(o -> o ? Stems.ofOpen(of) : Stems.of(of)));
     }
 
     @Provide
     Arbitrary<Bush> bushes() {
         return stems().flatMap(
-                        stems ->
-                                Arbitraries.integers()
-                                        .between(-1, 12)
-                                        .flatMap(season -> faulty(stems, season)));
+                        stems -> Arbitraries.integers().between(-1, 12).flatMap(season -> faulty(stems, season)));
     }
 
     private static Arbitrary<Bush> faulty(Stems stems, int season) {
@@ -51,19 +49,16 @@ class StoolRenewalLawsTest {
                 .between(0, 3)
                 .array(int[].class)
                 .ofSize(2 * stems.oldest())
-                .map(
-                        faults -> {
-                            int[] sick = new int[stems.oldest()];
-                            int[] weak = new int[stems.oldest()];
-                            for (int i = 0; i < sick.length; i++) {
-                                sick[i] = Math.min(faults[i], stems.at(i + 1));
-                                weak[i] =
-                                        Math.min(
-                                                faults[sick.length + i], stems.at(i + 1) - sick[i]);
-                            }
-                            Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak));
-                            return season < 0 ? bush : bush.after(season);
-                        });
+                .map(faults -> {
+                    int[] sick = new int[stems.oldest()];
+                    int[] weak = new int[stems.oldest()];
+                    for (int i = 0; i < sick.length; i++) {
+                        sick[i] = Math.min(faults[i], stems.at(i + 1));
+                        weak[i] = Math.min(faults[sick.length + i], stems.at(i + 1) - sick[i]);
+                    }
+                    Bush bush = Bush.of(stems).withFaults(Stems.of(sick), Stems.of(weak));
+                    return season < 0 ? bush : bush.after(season);
+                });
     }
 
     @Property
@@ -98,11 +93,9 @@ class StoolRenewalLawsTest {
             assertThat(soundOlder(cut)).isLessThanOrEqualTo(most);
             return;
         }
-        assertThat(soundOlder(cut))
-                .isLessThanOrEqualTo(named ? Math.max(usual, bringingBack) : usual);
+        assertThat(soundOlder(cut)).isLessThanOrEqualTo(named ? Math.max(usual, bringingBack) : usual);
         double share = school.limit().share();
-        assertThat((double) soundOlder(cut))
-                .isLessThanOrEqualTo(Math.max(1, share * living + 1e-9));
+        assertThat((double) soundOlder(cut)).isLessThanOrEqualTo(Math.max(1, share * living + 1e-9));
     }
 
     private static int soundOlder(Cut cut) {
@@ -129,8 +122,7 @@ class StoolRenewalLawsTest {
 
     @Property
     void a_bush_at_target_loses_only_its_spent_class(
-            @ForAll("aiming") RenewalSchool school,
-            @ForAll @IntRange(min = 0, max = 12) int spent) {
+            @ForAll("aiming") RenewalSchool school, @ForAll @IntRange(min = 0, max = 12) int spent) {
         Keep keep = school.keep().orElseThrow();
         int classes = school.spent();
         int[] counts = new int[classes];
@@ -160,7 +152,8 @@ class StoolRenewalLawsTest {
         Stems fewer = withSpent(stems, spentAge, 0);
         Stems many = withSpent(stems, spentAge, more);
 
-        int cutOfFewer = school.winter(Bush.of(fewer).inRenovationWinter(winter)).of(Why.SPENT);
+        int cutOfFewer =
+                school.winter(Bush.of(fewer).inRenovationWinter(winter)).of(Why.SPENT);
         int cutOfMany = school.winter(Bush.of(many).inRenovationWinter(winter)).of(Why.SPENT);
 
         assertThat(cutOfMany).isGreaterThanOrEqualTo(cutOfFewer);
@@ -175,19 +168,19 @@ class StoolRenewalLawsTest {
     }
 
     @Property
-    void the_oldest_go_first(
-            @ForAll("schools") RenewalSchool school, @ForAll("stems") Stems stems) {
+    void the_oldest_go_first(@ForAll("schools") RenewalSchool school, @ForAll("stems") Stems stems) {
         Cut cut = school.winter(Bush.of(stems));
 
         for (int age = 2; age < stems.oldest(); age++) {
             boolean taken = spentOrOldest(cut, age);
             boolean olderLeft = cut.after().from(age + 1) > 0;
-            assertThat(taken && olderLeft).as("age %s before an older stem", age).isFalse();
+            assertThat(taken && olderLeft)
+                    .as("age %s before an older stem", age)
+                    .isFalse();
         }
     }
 
     private static boolean spentOrOldest(Cut cut, int age) {
-        return cut.taken().stream()
-                .anyMatch(t -> t.age() == age && (t.why() == Why.SPENT || t.why() == Why.OLDEST));
+        return cut.taken().stream().anyMatch(t -> t.age() == age && (t.why() == Why.SPENT || t.why() == Why.OLDEST));
     }
 }

@@ -51,8 +51,7 @@ class StoolRenewalTest {
 
     private static void within(int number, String range) {
         String[] ends = range.split("-");
-        assertThat(number)
-                .isBetween(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
+        assertThat(number).isBetween(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -83,8 +82,7 @@ class StoolRenewalTest {
         for (int winter = 1; winter <= 3; winter++) {
             Cut cut = school.winter(bush.inRenovationWinter(winter));
             parts.add(cut.of(Why.SPENT));
-            assertThat(cut.life())
-                    .isEqualTo(winter < 3 ? StageOfLife.NEGLECTED : StageOfLife.BEARING);
+            assertThat(cut.life()).isEqualTo(winter < 3 ? StageOfLife.NEGLECTED : StageOfLife.BEARING);
             bush = Bush.of(cut.after().aged(8, 4));
         }
 
@@ -94,8 +92,7 @@ class StoolRenewalTest {
     @Test
     void nearly_all_old_wood_never_goes_in_one_winter() {
         // spectator-blackcurrants-1953: it went in one summer, and the next crop was small
-        Cut cut =
-                Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(2, 0, 0, 12)));
+        Cut cut = Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(2, 0, 0, 12)));
 
         assertThat(cut.of(4)).isBetween(1, 6);
         assertThat(cut.heldBack()).isEqualTo(12 - cut.of(4));
@@ -104,8 +101,7 @@ class StoolRenewalTest {
 
     @Test
     void sick_stems_go_all_and_first_and_do_not_count_towards_the_limit() {
-        Bush bush =
-                Bush.of(Stems.of(5, 3, 3, 3)).withFaults(Stems.of(1, 2, 2, 0), Stems.of(0, 0, 0));
+        Bush bush = Bush.of(Stems.of(5, 3, 3, 3)).withFaults(Stems.of(1, 2, 2, 0), Stems.of(0, 0, 0));
 
         Cut cut = Schools.stool("blackcurrant", "half-young").winter(bush);
 
@@ -135,7 +131,10 @@ class StoolRenewalTest {
     void the_last_young_shoot_stays_though_weak() {
         Bush bush = Bush.of(Stems.of(2, 3, 3)).withFaults(Stems.NONE, Stems.of(2));
 
-        assertThat(Schools.stool("blackcurrant", "half-young").winter(bush).after().at(1))
+        assertThat(Schools.stool("blackcurrant", "half-young")
+                        .winter(bush)
+                        .after()
+                        .at(1))
                 .isEqualTo(1);
     }
 
@@ -170,9 +169,7 @@ class StoolRenewalTest {
     @Test
     void of_an_open_class_below_the_spent_age_only_the_surplus_is_spent() {
         // two each of 4, 5 and 6 years have room in an open class from 4 up
-        Cut cut =
-                Schools.stool("blueberry", "six-ages")
-                        .winter(Bush.of(StemClass.parse("1=2,2=2,3=2,4+=8")));
+        Cut cut = Schools.stool("blueberry", "six-ages").winter(Bush.of(StemClass.parse("1=2,2=2,3=2,4+=8")));
 
         assertThat(cut.of(4)).isEqualTo(2);
         assertThat(cut.remarks()).contains(Cut.Remark.OPEN_CLASS);
@@ -189,8 +186,8 @@ class StoolRenewalTest {
 
     @Test
     void a_bush_in_its_first_season_is_only_cut_as_at_planting() {
-        Cut cut =
-                Schools.stool("blackcurrant", "half-young").winter(Bush.of(Stems.of(20)).after(0));
+        Cut cut = Schools.stool("blackcurrant", "half-young")
+                .winter(Bush.of(Stems.of(20)).after(0));
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.life()).isEqualTo(StageOfLife.FIRST_YEAR);
@@ -200,14 +197,10 @@ class StoolRenewalTest {
     void the_stage_of_life_follows_season_and_wood() {
         RenewalSchool school = Schools.stool("blackcurrant", "half-young");
 
-        assertThat(school.winter(Bush.of(Stems.of(8, 6, 5)).after(3)).life())
-                .isEqualTo(StageOfLife.YOUNG);
-        assertThat(school.winter(Bush.of(Stems.of(8, 3, 3, 3)).after(4)).life())
-                .isEqualTo(StageOfLife.BEARING);
-        assertThat(school.winter(Bush.of(Stems.of(8, 3, 0, 4)).after(9)).life())
-                .isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(school.winter(Bush.of(Stems.of(8, 6, 5)).after(3)).life()).isEqualTo(StageOfLife.YOUNG);
+        assertThat(school.winter(Bush.of(Stems.of(8, 3, 3, 3)).after(4)).life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(school.winter(Bush.of(Stems.of(8, 3, 0, 4)).after(9)).life()).isEqualTo(StageOfLife.NEGLECTED);
         // three old stems beside two that bear are soon put right
-        assertThat(school.winter(Bush.of(Stems.of(8, 2, 0, 3)).after(9)).life())
-                .isEqualTo(StageOfLife.BEARING);
+        assertThat(school.winter(Bush.of(Stems.of(8, 2, 0, 3)).after(9)).life()).isEqualTo(StageOfLife.BEARING);
     }
 }

@@ -61,8 +61,7 @@ class FrostYearTest {
 
     private static FrostYear frost(String climate, double latitude) {
         return new FrostYear(
-                new GardenClimate(
-                        latitude, Climate.bundled(climate, DOCUMENTS), Weather.none(), DOCUMENTS),
+                new GardenClimate(latitude, Climate.bundled(climate, DOCUMENTS), Weather.none(), DOCUMENTS),
                 new Season(2027, Hemisphere.of(latitude)));
     }
 }

@@ -13,8 +13,8 @@ import org.oldwood.store.Documents;
 
 class HourlyTemperatureTest {
     private static final double[] WORKED_DAY = {
-        3.82, 3.37, 2.96, 2.60, 2.28, 1.98, 2.17, 4.49, 6.71, 8.76, 10.55, 12.01, 13.10, 13.77,
-        14.00, 13.77, 13.10, 12.01, 10.55, 8.26, 6.88, 5.91, 5.16, 4.55
+        3.82, 3.37, 2.96, 2.60, 2.28, 1.98, 2.17, 4.49, 6.71, 8.76, 10.55, 12.01, 13.10, 13.77, 14.00, 13.77, 13.10,
+        12.01, 10.55, 8.26, 6.88, 5.91, 5.16, 4.55
     };
 
     /**
@@ -57,13 +57,11 @@ class HourlyTemperatureTest {
     }
 
     private static double[] day(double latitude, int day, double min, double max) {
-        double[] half =
-                IntStream.rangeClosed(day - 1, day + 1)
-                        .mapToDouble(each -> SunTimes.halfDay(latitude, each))
-                        .toArray();
+        double[] half = IntStream.rangeClosed(day - 1, day + 1)
+                .mapToDouble(each -> SunTimes.halfDay(latitude, each))
+                .toArray();
         double[] hours = new double[24];
-        HourlyTemperature.fill(
-                new double[] {min, min, min}, new double[] {max, max, max}, half, 1, hours);
+        HourlyTemperature.fill(new double[] {min, min, min}, new double[] {max, max, max}, half, 1, hours);
         return hours;
     }
 }

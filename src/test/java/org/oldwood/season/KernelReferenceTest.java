@@ -48,41 +48,29 @@ class KernelReferenceTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/degree-days.csv", useHeadersInDisplayName = true)
     void degree_days(
-            String id,
-            String method,
-            double min,
-            double max,
-            double base,
-            Double upper,
-            double expected,
-            double to) {
+            String id, String method, double min, double max, double base, Double upper, double expected, double to) {
         double computed;
         if (method.equals("simple")) {
             computed = DegreeDays.simple(min, max, base);
         } else {
-            computed =
-                    upper == null
-                            ? DegreeDays.sine(min, max, base)
-                            : DegreeDays.sine(min, max, base, upper);
+            computed = upper == null ? DegreeDays.sine(min, max, base) : DegreeDays.sine(min, max, base, upper);
         }
 
         assertThat(computed).as(id).isCloseTo(expected, within(to / 2));
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(
-            resources = "/reference/growing-degree-hours.csv",
-            useHeadersInDisplayName = true)
+    @CsvFileSource(resources = "/reference/growing-degree-hours.csv", useHeadersInDisplayName = true)
     void growing_degree_hours(String id, double celsius, double expected, double to) {
         assertThat(GrowingDegreeHours.at(celsius)).as(id).isCloseTo(expected, within(to / 2));
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/hourly-72.csv", useHeadersInDisplayName = true)
-    void running_totals_of_72_hours(
-            String id, String model, int after, double expected, double to) {
-        HourlySum sum =
-                model.equals("degree-hours") ? new GrowingDegreeHours() : MODELS.get(model).begin();
+    void running_totals_of_72_hours(String id, String model, int after, double expected, double to) {
+        HourlySum sum = model.equals("degree-hours")
+                ? new GrowingDegreeHours()
+                : MODELS.get(model).begin();
 
         double total = DoubleStream.of(HOURS).limit(after).map(sum::hour).sum();
 
@@ -90,11 +78,8 @@ class KernelReferenceTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(
-            resources = "/reference/constant-temperature.csv",
-            useHeadersInDisplayName = true)
-    void sums_at_one_temperature(
-            String id, String model, double celsius, int n, double expected, double to) {
+    @CsvFileSource(resources = "/reference/constant-temperature.csv", useHeadersInDisplayName = true)
+    void sums_at_one_temperature(String id, String model, double celsius, int n, double expected, double to) {
         HourlySum sum = MODELS.get(model).begin();
         sum.hour(celsius);
 
@@ -112,8 +97,7 @@ class KernelReferenceTest {
     }
 
     private static double[] hours() {
-        try (Stream<String> lines =
-                Files.lines(Path.of("src/test/resources/reference/hourly-72-temperatures.csv"))) {
+        try (Stream<String> lines = Files.lines(Path.of("src/test/resources/reference/hourly-72-temperatures.csv"))) {
             return lines.filter(line -> !line.startsWith("#"))
                     .flatMap(line -> Stream.of(line.split(" ")))
                     .mapToDouble(Double::parseDouble)

@@ -27,19 +27,11 @@ class ModelledStagesTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/stage-dates.csv", useHeadersInDisplayName = true)
     void meets_the_first_computation(
-            String id,
-            String climate,
-            double latitude,
-            String crop,
-            String stage,
-            int month,
-            int day,
-            int tolerance) {
+            String id, String climate, double latitude, String crop, String stage, int month, int day, int tolerance) {
         Season season = new Season(2027, Hemisphere.of(latitude));
 
-        StageDate date =
-                stages(climate, latitude, Weather.none(), Sightings.none())
-                        .date(CROPS.get(crop), season, Stage.find(stage).orElseThrow());
+        StageDate date = stages(climate, latitude, Weather.none(), Sightings.none())
+                .date(CROPS.get(crop), season, Stage.find(stage).orElseThrow());
 
         LocalDate expected = LocalDate.of(date.date().getYear(), month, day);
         assertThat(date.basis()).isEqualTo(Basis.MODELLED);
@@ -57,25 +49,18 @@ class ModelledStagesTest {
     void a_mirrored_garden_has_the_same_stages_half_a_year_later(String name) {
         Climate climate = Climate.bundled(name, DOCUMENTS);
         double latitude = climate.latitude().orElseThrow();
-        Climate turned =
-                new Climate(
-                        "mirror",
-                        Optional.of(-latitude),
-                        turned(climate.meanMaxC()),
-                        turned(climate.meanMinC()),
-                        Optional.empty(),
-                        List.of(),
-                        "");
-        Stages here =
-                new ModelledStages(
-                        new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
-        Stages there =
-                new ModelledStages(
-                        new GardenClimate(-latitude, turned, Weather.none(), DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
+        Climate turned = new Climate(
+                "mirror",
+                Optional.of(-latitude),
+                turned(climate.meanMaxC()),
+                turned(climate.meanMinC()),
+                Optional.empty(),
+                List.of(),
+                "");
+        Stages here = new ModelledStages(
+                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
+        Stages there = new ModelledStages(
+                new GardenClimate(-latitude, turned, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
         Season season = new Season(2027, Hemisphere.of(latitude));
         Season other = new Season(2027, Hemisphere.of(-latitude));
         int months = latitude > 0 ? -6 : 6;
@@ -96,38 +81,19 @@ class ModelledStagesTest {
      * Equator, Tromso, the high Arctic, a desert: dates come, in order, or the calendar says so.
      */
     @ParameterizedTest
-    @CsvSource({
-        "0,28,20",
-        "0.5,31,23",
-        "69.6,13,-6",
-        "-54.8,12,1",
-        "78.2,5,-16",
-        "25,45,12",
-        "-78,-20,-60"
-    })
+    @CsvSource({"0,28,20", "0.5,31,23", "69.6,13,-6", "-54.8,12,1", "78.2,5,-16", "25,45,12", "-78,-20,-60"})
     void every_place_gets_dates(double latitude, double warmest, double coldest) {
         double[] max = new double[12];
         double[] min = new double[12];
         for (int month = 0; month < 12; month++) {
-            double summer =
-                    0.5 - 0.5 * Math.cos(2 * Math.PI * (month - (latitude < 0 ? 6 : 0)) / 12);
+            double summer = 0.5 - 0.5 * Math.cos(2 * Math.PI * (month - (latitude < 0 ? 6 : 0)) / 12);
             max[month] = coldest + 6 + (warmest - coldest - 6) * summer;
             min[month] = max[month] - 6;
         }
-        Climate climate =
-                new Climate(
-                        "made up",
-                        Optional.of(latitude),
-                        Months.of(max),
-                        Months.of(min),
-                        Optional.empty(),
-                        List.of(),
-                        "");
-        Stages stages =
-                new ModelledStages(
-                        new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
+        Climate climate = new Climate(
+                "made up", Optional.of(latitude), Months.of(max), Months.of(min), Optional.empty(), List.of(), "");
+        Stages stages = new ModelledStages(
+                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
         Season season = new Season(2028, Hemisphere.of(latitude));
 
         for (String id : CROPS.ids()) {
@@ -155,33 +121,21 @@ class ModelledStagesTest {
         Crop crop = CROPS.get("blackcurrant");
         Season season = new Season(2027, Hemisphere.NORTH);
         List<WeatherDay> warm = new ArrayList<>();
-        for (LocalDate day = LocalDate.of(2027, 2, 1);
-                day.isBefore(LocalDate.of(2027, 3, 10));
-                day = day.plusDays(1)) {
-            warm.add(
-                    new WeatherDay(
-                            day,
-                            OptionalDouble.of(5),
-                            OptionalDouble.of(15),
-                            OptionalDouble.empty()));
+        for (LocalDate day = LocalDate.of(2027, 2, 1); day.isBefore(LocalDate.of(2027, 3, 10)); day = day.plusDays(1)) {
+            warm.add(new WeatherDay(day, OptionalDouble.of(5), OptionalDouble.of(15), OptionalDouble.empty()));
         }
 
         StageDate normal =
-                stages("leuchars", 56.4, Weather.none(), Sightings.none())
-                        .date(crop, season, Stage.BUD_BURST);
+                stages("leuchars", 56.4, Weather.none(), Sightings.none()).date(crop, season, Stage.BUD_BURST);
         StageDate date =
-                stages("leuchars", 56.4, Weather.of(warm), Sightings.none())
-                        .date(crop, season, Stage.BUD_BURST);
+                stages("leuchars", 56.4, Weather.of(warm), Sightings.none()).date(crop, season, Stage.BUD_BURST);
 
         assertThat(date.date()).isBefore(normal.date().minusDays(7));
         assertThat(date.words()).contains("on 37 days of the garden's weather");
     }
 
-    static ModelledStages stages(
-            String climate, double latitude, Weather weather, Sightings sightings) {
-        GardenClimate garden =
-                new GardenClimate(
-                        latitude, Climate.bundled(climate, DOCUMENTS), weather, DOCUMENTS);
+    static ModelledStages stages(String climate, double latitude, Weather weather, Sightings sightings) {
+        GardenClimate garden = new GardenClimate(latitude, Climate.bundled(climate, DOCUMENTS), weather, DOCUMENTS);
         return new ModelledStages(garden, sightings, DOCUMENTS);
     }
 }

@@ -53,64 +53,52 @@ class ObservedStagesTest {
             }
         }
         assertThat(errors).hasSizeGreaterThan(12);
-        assertThat(errors.stream().mapToInt(each -> each).average().orElseThrow()).isLessThan(4);
+        assertThat(errors.stream().mapToInt(each -> each).average().orElseThrow())
+                .isLessThan(4);
     }
 
     private static String table() throws IOException {
         Map<Stage, List<Integer>> all = new EnumMap<>(Stage.class);
         StringBuilder text = new StringBuilder(BEGIN).append("\n\n");
-        text.append(
-                "| Stage | Crop | Seen | Day | Modelled | Error, d | Set from it | Source | If it misses |\n");
+        text.append("| Stage | Crop | Seen | Day | Modelled | Error, d | Set from it | Source | If it misses |\n");
         text.append("|---|---|---|---|---|---|---|---|---|\n");
         for (String[] row : rows("observed-stages.csv")) {
             Stage stage = Stage.find(row[2]).orElseThrow();
             StageDate date = modelled(row);
             int error = error(row);
             all.computeIfAbsent(stage, each -> new ArrayList<>()).add(Math.abs(error));
-            text.append(
-                    String.format(
-                                    Locale.ROOT,
-                                    "| %s | %s | %s | %02d-%02d | %s ± %d | %+d | %s | %s (%s) | %s |%n",
-                                    stage.words(),
-                                    row[1],
-                                    row[5],
-                                    Integer.parseInt(row[3]),
-                                    Integer.parseInt(row[4]),
-                                    date.date().toString().substring(5),
-                                    date.plusMinusDays(),
-                                    error,
-                                    row[8],
-                                    row[6],
-                                    row[7],
-                                    row.length > 9 ? row[9] : "")
-                            .replace("\r", ""));
+            text.append(String.format(
+                            Locale.ROOT,
+                            "| %s | %s | %s | %02d-%02d | %s ± %d | %+d | %s | %s (%s) | %s |%n",
+                            stage.words(),
+                            row[1],
+                            row[5],
+                            Integer.parseInt(row[3]),
+                            Integer.parseInt(row[4]),
+                            date.date().toString().substring(5),
+                            date.plusMinusDays(),
+                            error,
+                            row[8],
+                            row[6],
+                            row[7],
+                            row.length > 9 ? row[9] : "")
+                    .replace("\r", ""));
         }
-        text.append(
-                "\n| Stage | Rows | Mean absolute error, d | Largest, d |\n|---|---|---|---|\n");
-        all.forEach(
-                (stage, errors) ->
-                        text.append(
-                                String.format(
-                                                Locale.ROOT,
-                                                "| %s | %d | %.1f | %d |%n",
-                                                stage.words(),
-                                                errors.size(),
-                                                errors.stream()
-                                                        .mapToInt(each -> each)
-                                                        .average()
-                                                        .orElse(0),
-                                                errors.stream()
-                                                        .mapToInt(each -> each)
-                                                        .max()
-                                                        .orElse(0))
-                                        .replace("\r", "")));
+        text.append("\n| Stage | Rows | Mean absolute error, d | Largest, d |\n|---|---|---|---|\n");
+        all.forEach((stage, errors) -> text.append(String.format(
+                        Locale.ROOT,
+                        "| %s | %d | %.1f | %d |%n",
+                        stage.words(),
+                        errors.size(),
+                        errors.stream().mapToInt(each -> each).average().orElse(0),
+                        errors.stream().mapToInt(each -> each).max().orElse(0))
+                .replace("\r", "")));
         return text.toString();
     }
 
     private static int error(String[] row) throws IOException {
         LocalDate date = modelled(row).date();
-        LocalDate seen =
-                LocalDate.of(date.getYear(), Integer.parseInt(row[3]), Integer.parseInt(row[4]));
+        LocalDate seen = LocalDate.of(date.getYear(), Integer.parseInt(row[3]), Integer.parseInt(row[4]));
         long days = date.toEpochDay() - seen.toEpochDay();
         if (days > 182) {
             days = date.toEpochDay() - seen.plusYears(1).toEpochDay();
@@ -121,11 +109,8 @@ class ObservedStagesTest {
     private static StageDate modelled(String[] row) throws IOException {
         Climate climate = climate(row[0]);
         double latitude = climate.latitude().orElseThrow();
-        Stages stages =
-                new ModelledStages(
-                        new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
+        Stages stages = new ModelledStages(
+                new GardenClimate(latitude, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
         return stages.date(
                 CROPS.get(row[1]),
                 new Season(2027, Hemisphere.of(latitude)),
@@ -149,7 +134,8 @@ class ObservedStagesTest {
     }
 
     private static Months months(String text) {
-        return Months.of(Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray());
+        return Months.of(
+                Stream.of(text.split(" ")).mapToDouble(Double::parseDouble).toArray());
     }
 
     private static List<String[]> rows(String file) throws IOException {

@@ -77,10 +77,9 @@ class PlainDaysTest {
 
     private static Weather theLongWay(String text) {
         Problems problems = new Problems();
-        Weather weather =
-                WeatherReader.readAnyFormat(bytes(text), "weather.csv", TODAY, problems)
-                        .orElseThrow()
-                        .weather();
+        Weather weather = WeatherReader.readAnyFormat(bytes(text), "weather.csv", TODAY, problems)
+                .orElseThrow()
+                .weather();
         assertThat(problems.list()).isEmpty();
         return weather;
     }

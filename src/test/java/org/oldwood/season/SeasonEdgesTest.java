@@ -40,8 +40,7 @@ class SeasonEdgesTest {
     }
 
     private static WeatherDay day(LocalDate date, double min, double max) {
-        return new WeatherDay(
-                date, OptionalDouble.of(min), OptionalDouble.of(max), OptionalDouble.empty());
+        return new WeatherDay(date, OptionalDouble.of(min), OptionalDouble.of(max), OptionalDouble.empty());
     }
 
     private static Months every(double value) {
@@ -54,11 +53,7 @@ class SeasonEdgesTest {
         return new SeasonDays(
                 SEASON,
                 new SeasonDays.Place(
-                        new SunYear(52),
-                        MeanCurve.through(every(5)),
-                        MeanCurve.through(every(15)),
-                        0,
-                        weather));
+                        new SunYear(52), MeanCurve.through(every(5)), MeanCurve.through(every(15)), 0, weather));
     }
 
     private static StageModel model(Weather weather) {
@@ -67,8 +62,7 @@ class SeasonEdgesTest {
 
     private static Optional<LocalDate> heat(
             double sum, Optional<StageRule.Window> window, Optional<StageRule.WarmSummer> warm) {
-        return model(Weather.none())
-                .heat(new StageRule.Heat(5, false, figure(sum), figure(7), window, warm));
+        return model(Weather.none()).heat(new StageRule.Heat(5, false, figure(sum), figure(7), window, warm));
     }
 
     /** Five degrees a day above 5 °C: 50 are full on the tenth day, the first one counted. */
@@ -82,8 +76,7 @@ class SeasonEdgesTest {
 
     @Test
     void a_window_holds_a_stage_at_both_ends() {
-        Optional<StageRule.Window> window =
-                Optional.of(new StageRule.Window(MonthDay.of(1, 20), MonthDay.of(1, 30)));
+        Optional<StageRule.Window> window = Optional.of(new StageRule.Window(MonthDay.of(1, 20), MonthDay.of(1, 30)));
 
         assertThat(heat(50, window, Optional.empty())).contains(LocalDate.of(2027, 1, 20));
         assertThat(heat(5 * 24, window, Optional.empty())).contains(LocalDate.of(2027, 1, 24));
@@ -97,8 +90,7 @@ class SeasonEdgesTest {
         MonthDay then = MonthDay.of(3, 1);
 
         assertThat(heat(50, Optional.empty(), warmAbove(18, then))).contains(FROM.plusDays(9));
-        assertThat(heat(50, Optional.empty(), warmAbove(17.9, then)))
-                .contains(LocalDate.of(2027, 3, 1));
+        assertThat(heat(50, Optional.empty(), warmAbove(17.9, then))).contains(LocalDate.of(2027, 3, 1));
     }
 
     private static Optional<StageRule.WarmSummer> warmAbove(double celsius, MonthDay then) {
@@ -108,18 +100,10 @@ class SeasonEdgesTest {
     @ParameterizedTest
     @CsvSource({"5, 5", "50, 9", "1000, 20"})
     void heat_after_a_stage_stays_between_its_fewest_and_most_days(double sum, int days) {
-        StageRule.HeatAfter rule =
-                new StageRule.HeatAfter(
-                        Stage.FIRST_FLOWER,
-                        5,
-                        figure(sum),
-                        range(5, 10, 20),
-                        figure(3),
-                        Optional.empty(),
-                        Optional.empty());
+        StageRule.HeatAfter rule = new StageRule.HeatAfter(
+                Stage.FIRST_FLOWER, 5, figure(sum), range(5, 10, 20), figure(3), Optional.empty(), Optional.empty());
 
-        assertThat(model(Weather.none()).heatAfter(rule, rule.sum(), FROM))
-                .isEqualTo(FROM.plusDays(days));
+        assertThat(model(Weather.none()).heatAfter(rule, rule.sum(), FROM)).isEqualTo(FROM.plusDays(days));
     }
 
     @Test
@@ -127,8 +111,10 @@ class SeasonEdgesTest {
         StageModel model = model(Weather.none());
         LocalDate first = even(Weather.none()).on(METHODS.heatFrom());
 
-        assertThat(model.meanRises(new StageRule.MeanRises(figure(10), figure(5)))).contains(first);
-        assertThat(model.meanRises(new StageRule.MeanRises(figure(10.1), figure(5)))).isEmpty();
+        assertThat(model.meanRises(new StageRule.MeanRises(figure(10), figure(5))))
+                .contains(first);
+        assertThat(model.meanRises(new StageRule.MeanRises(figure(10.1), figure(5))))
+                .isEmpty();
     }
 
     private static StageRule.LeafFall leafFall(double belowC, Optional<Figure> mostDays) {
@@ -142,11 +128,9 @@ class SeasonEdgesTest {
 
         assertThat(model.leafFall(leafFall(10.1, Optional.empty()), Optional.empty()))
                 .contains(first);
-        assertThat(model.leafFall(leafFall(10, Optional.empty()), Optional.empty())).isEmpty();
-        assertThat(
-                        model.leafFall(
-                                leafFall(10, Optional.of(figure(20))),
-                                Optional.of(first.plusDays(3))))
+        assertThat(model.leafFall(leafFall(10, Optional.empty()), Optional.empty()))
+                .isEmpty();
+        assertThat(model.leafFall(leafFall(10, Optional.of(figure(20))), Optional.of(first.plusDays(3))))
                 .contains(first.plusDays(23));
     }
 
@@ -166,9 +150,7 @@ class SeasonEdgesTest {
             days.add(date.isBefore(cold) ? day(date, 5, 15) : day(date, 1, 7));
         }
 
-        assertThat(
-                        model(Weather.of(days))
-                                .leafFall(leafFall(5, Optional.empty()), Optional.empty()))
+        assertThat(model(Weather.of(days)).leafFall(leafFall(5, Optional.empty()), Optional.empty()))
                 .contains(cold.plusDays(9));
     }
 
@@ -186,8 +168,7 @@ class SeasonEdgesTest {
         assertThat(days.measuredDays()).isEqualTo(1);
         assertThat(days.minC(FROM.plusDays(2))).isEqualTo(11);
         assertThat(days.meanC(second, 3)).isEqualTo((10 + 10 + 16) / 3.0);
-        assertThat(days.heatByDayLength(second, 6))
-                .isCloseTo(10 * Math.pow(length / 12, 2), within(1e-9));
+        assertThat(days.heatByDayLength(second, 6)).isCloseTo(10 * Math.pow(length / 12, 2), within(1e-9));
     }
 
     /** A year of 365 days: 29 February has the normal of the 28th, and March goes on as ever. */
@@ -222,16 +203,7 @@ class SeasonEdgesTest {
      * 30.5 °C.
      */
     @ParameterizedTest
-    @CsvSource({
-        "3.9, 0",
-        "4, 0",
-        "14.5, 10.5",
-        "25, 21",
-        "27.75, 12.963648",
-        "30.5, 6.150758",
-        "36, 0",
-        "36.1, 0"
-    })
+    @CsvSource({"3.9, 0", "4, 0", "14.5, 10.5", "25, 21", "27.75, 12.963648", "30.5, 6.150758", "36, 0", "36.1, 0"})
     void growing_degree_hours_by_their_waves(double celsius, double expected) {
         assertThat(GrowingDegreeHours.at(celsius)).isCloseTo(expected, within(1e-6));
     }
@@ -250,12 +222,10 @@ class SeasonEdgesTest {
     void days_not_measured_lie_on_the_line_between() {
         Weather weather = Weather.of(List.of(day(FROM, 5, 15), day(FROM.plusDays(3), 11, 21)));
         LocalDate last = FROM.plusDays(5);
-        HourlySeries series =
-                HourlySeries.of(52, weather, Optional.empty(), FROM.minusDays(1), last)
-                        .orElseThrow();
+        HourlySeries series = HourlySeries.of(52, weather, Optional.empty(), FROM.minusDays(1), last)
+                .orElseThrow();
 
-        assertThat(series.simpleDegreeDays(0, days(FROM, FROM.plusDays(3))))
-                .isCloseTo(10 + 12 + 14 + 16, within(1e-9));
+        assertThat(series.simpleDegreeDays(0, days(FROM, FROM.plusDays(3)))).isCloseTo(10 + 12 + 14 + 16, within(1e-9));
         assertThat(series.simpleDegreeDays(0, days(FROM.minusDays(1), last)))
                 .isCloseTo(10 + 52 + 16 + 16, within(1e-9));
         assertThat(series.degreeDays(0, days(FROM, FROM.plusDays(3)))).isCloseTo(52, within(1e-9));
@@ -263,7 +233,8 @@ class SeasonEdgesTest {
         assertThat(series.filled(days(FROM.minusDays(1), last))).isEqualTo(5);
         assertThat(series.sum(celsius -> 1, days(FROM, FROM.plusDays(3)))).isEqualTo(96);
         assertThat(series.sum(celsius -> 1, days(FROM, FROM))).isEqualTo(24);
-        assertThat(HourlySeries.of(52, Weather.none(), Optional.empty(), FROM, last)).isEmpty();
+        assertThat(HourlySeries.of(52, Weather.none(), Optional.empty(), FROM, last))
+                .isEmpty();
     }
 
     private static HourlySeries.Days days(LocalDate first, LocalDate last) {
@@ -279,11 +250,8 @@ class SeasonEdgesTest {
     void frost_at_a_stage_is_counted_over_its_own_days() {
         Crop crop = new Crops(DOCUMENTS).get("blackcurrant");
         Climate climate = Climate.bundled("leuchars", DOCUMENTS);
-        Stages stages =
-                new ModelledStages(
-                        new GardenClimate(56.4, climate, Weather.none(), DOCUMENTS),
-                        Sightings.none(),
-                        DOCUMENTS);
+        Stages stages = new ModelledStages(
+                new GardenClimate(56.4, climate, Weather.none(), DOCUMENTS), Sightings.none(), DOCUMENTS);
 
         CropFrost frost = CropFrost.of(crop, SEASON, stages).orElseThrow();
 
@@ -294,12 +262,10 @@ class SeasonEdgesTest {
             long own = Math.round(Math.sqrt(3) * each.plusMinusDays());
             assertThat(each.risk())
                     .isCloseTo(
-                            overThree(
-                                    nights(frost, each, 0),
-                                    nights(frost, each, -own),
-                                    nights(frost, each, own)),
+                            overThree(nights(frost, each, 0), nights(frost, each, -own), nights(frost, each, own)),
                             within(1e-12));
-            assertThat(each.from()).isEqualTo(stages.date(crop, SEASON, each.stage()).date());
+            assertThat(each.from())
+                    .isEqualTo(stages.date(crop, SEASON, each.stage()).date());
             assertThat(each.to()).isEqualTo(end(stages, crop, each.stage()));
             if (each.stage().ordinal() >= Stage.FIRST_FLOWER.ordinal()) {
                 inFlower[0] += nights(frost, each, 0);
@@ -327,8 +293,6 @@ class SeasonEdgesTest {
     }
 
     private static double overThree(double middle, double early, double late) {
-        return 2 / 3.0 * (1 - Math.exp(-middle))
-                + (1 - Math.exp(-early)) / 6
-                + (1 - Math.exp(-late)) / 6;
+        return 2 / 3.0 * (1 - Math.exp(-middle)) + (1 - Math.exp(-early)) / 6 + (1 - Math.exp(-late)) / 6;
     }
 }

@@ -59,19 +59,14 @@ class SightingsTest {
     @Test
     void ripening_follows_the_flower_that_was_seen_by_its_heat_not_by_a_fixed_shift() {
         Crop crop = CROPS.get("blackcurrant");
-        Stages model =
-                ModelledStagesTest.stages("cambridge", 52.2, Weather.none(), Sightings.none());
+        Stages model = ModelledStagesTest.stages("cambridge", 52.2, Weather.none(), Sightings.none());
         LocalDate seen = model.date(crop, SEASON, Stage.FIRST_FLOWER).date().minusDays(8);
 
-        Stages stages =
-                ModelledStagesTest.stages(
-                        "cambridge",
-                        52.2,
-                        Weather.none(),
-                        Sightings.of(
-                                List.of(
-                                        new Sighting(
-                                                crop.id(), Stage.FIRST_FLOWER, SEASON, seen))));
+        Stages stages = ModelledStagesTest.stages(
+                "cambridge",
+                52.2,
+                Weather.none(),
+                Sightings.of(List.of(new Sighting(crop.id(), Stage.FIRST_FLOWER, SEASON, seen))));
 
         assertThat(days(model, stages, crop, Stage.RIPE)).isBetween(-7L, -2L);
         assertThat(stages.date(crop, SEASON, Stage.RIPE).plusMinusDays())
@@ -81,8 +76,7 @@ class SightingsTest {
     /** More seasons of the same difference move the forecast further, never past the difference. */
     @Property(tries = 60)
     void past_seasons_move_the_forecast_the_right_way_and_more_of_them_move_it_more(
-            @ForAll @IntRange(min = -25, max = 25) int days,
-            @ForAll @IntRange(min = 1, max = 7) int stageAt) {
+            @ForAll @IntRange(min = -25, max = 25) int days, @ForAll @IntRange(min = 1, max = 7) int stageAt) {
         Crop crop = CROPS.get("blackcurrant");
         Stage stage = Stage.values()[stageAt];
 
@@ -102,10 +96,9 @@ class SightingsTest {
         Crop crop = CROPS.get("redcurrant");
         int none = MODEL.date(crop, SEASON, Stage.FIRST_FLOWER).plusMinusDays();
 
-        int five =
-                stages(past(crop, Stage.FIRST_FLOWER, -6, 5))
-                        .date(crop, SEASON, Stage.FIRST_FLOWER)
-                        .plusMinusDays();
+        int five = stages(past(crop, Stage.FIRST_FLOWER, -6, 5))
+                .date(crop, SEASON, Stage.FIRST_FLOWER)
+                .plusMinusDays();
 
         assertThat(five).isLessThan(none).isGreaterThan(none / 2);
     }
@@ -122,19 +115,14 @@ class SightingsTest {
 
         assertThat(stages.date(crop, SEASON, Stage.BUD_BURST).date()).isEqualTo("2027-03-04");
         Crop other = CROPS.get("blueberry");
-        assertThat(stages.date(other, SEASON, Stage.BUD_BURST))
-                .isEqualTo(MODEL.date(other, SEASON, Stage.BUD_BURST));
+        assertThat(stages.date(other, SEASON, Stage.BUD_BURST)).isEqualTo(MODEL.date(other, SEASON, Stage.BUD_BURST));
     }
 
     @Test
     void a_leaf_fall_seen_in_december_ends_the_season_before_and_begins_the_next() {
         LocalDate december = LocalDate.of(2026, 12, 2);
-        Sighting seen =
-                Sighting.on(
-                        december,
-                        "blackcurrant",
-                        Stage.LEAF_FALL_DONE,
-                        Season.containing(december, Hemisphere.NORTH));
+        Sighting seen = Sighting.on(
+                december, "blackcurrant", Stage.LEAF_FALL_DONE, Season.containing(december, Hemisphere.NORTH));
 
         ModelledStages stages = stages(List.of(seen));
 

@@ -70,12 +70,8 @@ class WeatherReaderLawsTest {
         List<Row> rows = rows(seed);
 
         Problems problems = new Problems();
-        Optional<WeatherImport> read =
-                WeatherReader.read(
-                        text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8),
-                        "w.csv",
-                        TODAY,
-                        problems);
+        Optional<WeatherImport> read = WeatherReader.read(
+                text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8), "w.csv", TODAY, problems);
 
         assertThat(read.isPresent()).isEqualTo(problems.isEmpty());
         problems.list().forEach(each -> assertThat(each.inWords()).contains("w.csv"));
@@ -117,12 +113,8 @@ class WeatherReaderLawsTest {
         for (int i = 0; i < DAYS; i++) {
             double warm = 0.5 - 0.5 * Math.cos(2 * Math.PI * (i - 15) / DAYS);
             long tenths = Math.round(10 + 120 * warm) + (i * 7 + seed) % 30;
-            rows.add(
-                    new Row(
-                            FIRST.plusDays(i),
-                            tenths / 10.0,
-                            (tenths + 61 + (i + seed) % 20) / 10.0,
-                            (i + seed) % 4 / 2.0));
+            rows.add(new Row(
+                    FIRST.plusDays(i), tenths / 10.0, (tenths + 61 + (i + seed) % 20) / 10.0, (i + seed) % 4 / 2.0));
         }
         return rows;
     }
@@ -130,21 +122,11 @@ class WeatherReaderLawsTest {
     private static String text(List<Row> rows, Fault fault, Style style, int at) {
         StringBuilder text = new StringBuilder();
         if (style != Style.HEADER_LOST) {
-            text.append(
-                    style == Style.SWAPPED_COLUMNS
-                            ? "date,tmax,tmin,rain\n"
-                            : "date,tmin,tmax,rain\n");
+            text.append(style == Style.SWAPPED_COLUMNS ? "date,tmax,tmin,rain\n" : "date,tmin,tmax,rain\n");
         }
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            String line =
-                    row.date()
-                            + ","
-                            + unit(row.min(), style)
-                            + ","
-                            + unit(row.max(), style)
-                            + ","
-                            + row.rain();
+            String line = row.date() + "," + unit(row.min(), style) + "," + unit(row.max(), style) + "," + row.rain();
             text.append(i == at ? spoilt(line, row, fault) : line + "\n");
         }
         return styled(text.toString(), style);

@@ -14,16 +14,15 @@ class WeatherReaderTest {
 
     @Test
     void own_columns_with_gaps_repeats_and_missing_values() {
-        WeatherImport read =
-                good(
-                        "date,tmin,tmax,rain\n2026-01-01,1.5,6,0.2\n2026-01-01,1.5,6,0.2\n"
-                                + "2026-01-02,99.9,7,-9999\n2026-01-05,-2,3,\n");
+        WeatherImport read = good("date,tmin,tmax,rain\n2026-01-01,1.5,6,0.2\n2026-01-01,1.5,6,0.2\n"
+                + "2026-01-02,99.9,7,-9999\n2026-01-05,-2,3,\n");
 
         assertThat(read.weather().count()).isEqualTo(3);
         assertThat(read.repeated()).isEqualTo(1);
         assertThat(read.notMeasured()).isEqualTo(1);
         assertThat(read.gapDays()).isEqualTo(2);
-        assertThat(read.weather().on(LocalDate.of(2026, 1, 2)).orElseThrow().minC()).isEmpty();
+        assertThat(read.weather().on(LocalDate.of(2026, 1, 2)).orElseThrow().minC())
+                .isEmpty();
     }
 
     @Test
@@ -39,24 +38,22 @@ class WeatherReaderTest {
     @Test
     void ghcn_daily_rows_by_day_are_tenths_and_failed_checks_are_absent() {
         WeatherImport read =
-                good(
-                        "\"STATION\",\"DATE\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\"\n"
-                                + "\"USC00351862\",\"2020-07-01\",\"13\",\",,7\",\"289\",\",,7\",\"123\"\n"
-                                + "\"USC00351862\",\"2020-07-02\",\"0\",\",,7\",\"999\",\",I,7\",\"120\"\n");
+                good("\"STATION\",\"DATE\",\"PRCP\",\"PRCP_ATTRIBUTES\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\"\n"
+                        + "\"USC00351862\",\"2020-07-01\",\"13\",\",,7\",\"289\",\",,7\",\"123\"\n"
+                        + "\"USC00351862\",\"2020-07-02\",\"0\",\",,7\",\"999\",\",I,7\",\"120\"\n");
 
         WeatherDay day = read.weather().on(LocalDate.of(2020, 7, 1)).orElseThrow();
         assertThat(day.minC()).hasValue(12.3);
         assertThat(day.maxC()).hasValue(28.9);
         assertThat(day.rainMm()).hasValue(1.3);
-        assertThat(read.weather().on(LocalDate.of(2020, 7, 2)).orElseThrow().maxC()).isEmpty();
+        assertThat(read.weather().on(LocalDate.of(2020, 7, 2)).orElseThrow().maxC())
+                .isEmpty();
     }
 
     @Test
     void ghcn_daily_by_element_without_a_header() {
-        WeatherImport read =
-                good(
-                        "UK000047811,20200701,TMAX,189,,,E,\nUK000047811,20200701,TMIN,101,,,E,\n"
-                                + "UK000047811,20200701,PRCP,25,,,E,\nUK000047811,20200701,SNWD,0,,,E,\n");
+        WeatherImport read = good("UK000047811,20200701,TMAX,189,,,E,\nUK000047811,20200701,TMIN,101,,,E,\n"
+                + "UK000047811,20200701,PRCP,25,,,E,\nUK000047811,20200701,SNWD,0,,,E,\n");
 
         WeatherDay day = read.weather().on(LocalDate.of(2020, 7, 1)).orElseThrow();
         assertThat(day.minC()).hasValue(10.1);

@@ -15,8 +15,14 @@ class AxisTest {
 
     @Test
     void the_north_runs_from_november_and_the_south_from_may() {
-        assertThat(NORTH.months()).extracting(Axis.Tick::label).startsWith("Nov").endsWith("Oct");
-        assertThat(SOUTH.months()).extracting(Axis.Tick::label).startsWith("May").endsWith("Apr");
+        assertThat(NORTH.months())
+                .extracting(Axis.Tick::label)
+                .startsWith("Nov")
+                .endsWith("Oct");
+        assertThat(SOUTH.months())
+                .extracting(Axis.Tick::label)
+                .startsWith("May")
+                .endsWith("Apr");
         assertThat(NORTH.months()).hasSize(12);
     }
 
@@ -45,8 +51,7 @@ class AxisTest {
 
     @Test
     void what_reaches_beyond_the_ends_is_cut_there_and_says_so() {
-        Mark mark =
-                Mark.span("window", NORTH, LocalDate.of(2026, 10, 20), LocalDate.of(2027, 11, 20));
+        Mark mark = Mark.span("window", NORTH, LocalDate.of(2026, 10, 20), LocalDate.of(2027, 11, 20));
 
         assertThat(mark.x()).isEqualTo("0%");
         assertThat(mark.width()).isEqualTo("100%");

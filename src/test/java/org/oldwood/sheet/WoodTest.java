@@ -13,15 +13,14 @@ import org.oldwood.pruning.Why;
 
 class WoodTest {
     private static Wood wood(Stems before, int age, int out) {
-        return Wood.of(
-                new Cut(
-                        StageOfLife.BEARING,
-                        before,
-                        List.of(new Taken(age, out, Why.SPENT)),
-                        before.without(age, out),
-                        0,
-                        0,
-                        EnumSet.noneOf(Cut.Remark.class)));
+        return Wood.of(new Cut(
+                StageOfLife.BEARING,
+                before,
+                List.of(new Taken(age, out, Why.SPENT)),
+                before.without(age, out),
+                0,
+                0,
+                EnumSet.noneOf(Cut.Remark.class)));
     }
 
     private static long hollow(Wood.Age age) {

@@ -16,8 +16,7 @@ class BundleTest {
     void opens_a_document_of_a_folder() throws IOException {
         try (InputStream in = bundle.open("crops/blackcurrant/crop.json")) {
             assertThat(in).isNotNull();
-            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
-                    .contains("\"blackcurrant\"");
+            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).contains("\"blackcurrant\"");
         }
     }
 

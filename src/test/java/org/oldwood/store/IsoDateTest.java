@@ -14,14 +14,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class IsoDateTest {
     @Test
     void every_day_of_nine_years_is_read_as_the_jdk_reads_it() {
-        for (LocalDate day = LocalDate.of(1999, 12, 1);
-                day.getYear() < 2009;
-                day = day.plusDays(1)) {
+        for (LocalDate day = LocalDate.of(1999, 12, 1); day.getYear() < 2009; day = day.plusDays(1)) {
             String text = day.toString();
 
             assertThat(IsoDate.parse(text)).isEqualTo(LocalDate.parse(text));
-            assertThat(IsoDate.monthDay(text.substring(5)))
-                    .isEqualTo(MonthDay.parse("--" + text.substring(5)));
+            assertThat(IsoDate.monthDay(text.substring(5))).isEqualTo(MonthDay.parse("--" + text.substring(5)));
         }
     }
 

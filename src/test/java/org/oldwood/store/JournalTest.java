@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class JournalTest {
-    @TempDir Path folder;
+    @TempDir
+    Path folder;
 
     private Path file() {
         return folder.resolve("journal.jsonl");
@@ -48,7 +49,8 @@ class JournalTest {
                     .containsExactly("{\"a\":1}", "{\"c\":3}");
         }
         try (var files = Files.list(folder)) {
-            assertThat(files.filter(path -> path.getFileName().toString().contains("torn")).count())
+            assertThat(files.filter(path -> path.getFileName().toString().contains("torn"))
+                            .count())
                     .isEqualTo(bytes.length - 10);
         }
     }
@@ -65,8 +67,7 @@ class JournalTest {
     @Test
     void two_writers_are_kept_apart() throws IOException {
         Path lock = folder.resolve(".journal.jsonl.lock");
-        try (FileChannel other =
-                FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+        try (FileChannel other = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             other.lock();
 
             assertThatThrownBy(() -> new Journal(file()).append(List.of("{}")))

@@ -84,8 +84,7 @@ class PlainLinesTest {
     }
 
     @Test
-    void a_damaged_line_is_either_left_or_read_as_the_thorough_reader_reads_it()
-            throws IOException {
+    void a_damaged_line_is_either_left_or_read_as_the_thorough_reader_reads_it() throws IOException {
         Random random = new Random(20261125);
         int read = 0;
         for (String line : demoLines()) {

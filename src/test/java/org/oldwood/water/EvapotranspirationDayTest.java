@@ -12,13 +12,8 @@ import org.junit.jupiter.api.Test;
 class EvapotranspirationDayTest {
     @Test
     void says_what_was_measured() {
-        DayWeather full =
-                new DayWeather(
-                        12.3,
-                        21.5,
-                        new Humidity.Extremes(63, 84),
-                        OptionalDouble.of(2.078),
-                        new Sunshine.Hours(9.25));
+        DayWeather full = new DayWeather(
+                12.3, 21.5, new Humidity.Extremes(63, 84), OptionalDouble.of(2.078), new Sunshine.Hours(9.25));
 
         assertThat(day(full).basis())
                 .containsExactly(
@@ -39,12 +34,7 @@ class EvapotranspirationDayTest {
     @Test
     void the_coast_is_sunnier_than_the_inland_for_the_same_range_of_temperature() {
         DayWeather coast =
-                new DayWeather(
-                        12.3,
-                        18,
-                        Humidity.unknown(),
-                        OptionalDouble.empty(),
-                        Sunshine.unknownAtTheCoast());
+                new DayWeather(12.3, 18, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknownAtTheCoast());
 
         assertThat(day(coast).solar())
                 .isGreaterThan(day(DayWeather.ofTemperatures(12.3, 18)).solar());
@@ -54,8 +44,7 @@ class EvapotranspirationDayTest {
     void the_parts_add_up() {
         EvapotranspirationDay day = day(DayWeather.ofTemperatures(12.3, 21.5));
 
-        assertThat(day.fromRadiation() + day.fromAir())
-                .isCloseTo(day.penmanMonteith(), within(1e-12));
+        assertThat(day.fromRadiation() + day.fromAir()).isCloseTo(day.penmanMonteith(), within(1e-12));
         assertThat(day.netRadiation()).isCloseTo(day.netSolar() - day.netLongwave(), within(1e-12));
     }
 
@@ -63,8 +52,7 @@ class EvapotranspirationDayTest {
     void a_wrong_day_is_refused_in_words() {
         assertThatThrownBy(() -> DayWeather.ofTemperatures(20, 10))
                 .hasMessageContaining("the lowest not above the highest");
-        assertThatThrownBy(() -> new Humidity.Extremes(80, 60))
-                .hasMessageContaining("is above the highest");
+        assertThatThrownBy(() -> new Humidity.Extremes(80, 60)).hasMessageContaining("is above the highest");
         assertThatThrownBy(() -> new Humidity.Mean(101)).hasMessageContaining("0 to 100 %");
         assertThatThrownBy(() -> new Sunshine.Hours(25)).hasMessageContaining("0 to 24");
         assertThatThrownBy(() -> new Sunshine.Measured(-1)).hasMessageContaining("0 to 60");

@@ -45,27 +45,17 @@ public final class ManyBeds {
             int roof = random.nextInt(4) == 0 ? 10 + random.nextInt(20) : 0;
             double shade = random.nextInt(5) / 10.0;
             double competing = random.nextInt(4) / 10.0;
-            garden.append(bed(i, texture, area, roof, shade, competing))
-                    .append(i + 1 < beds ? ",\n" : "]}\n");
-            journal.append(
-                    String.format(
-                            Locale.ROOT,
-                            "{\"id\":\"e%d\",\"date\":\"2015-11-15\",\"entry\":\"planted\","
-                                    + "\"plant\":\"p%d\",\"crop\":\"blackcurrant\",\"bed\":\"b%d\","
-                                    + "\"bushes\":3}%n",
-                            i,
-                            i,
-                            i));
+            garden.append(bed(i, texture, area, roof, shade, competing)).append(i + 1 < beds ? ",\n" : "]}\n");
+            journal.append(String.format(
+                    Locale.ROOT,
+                    "{\"id\":\"e%d\",\"date\":\"2015-11-15\",\"entry\":\"planted\","
+                            + "\"plant\":\"p%d\",\"crop\":\"blackcurrant\",\"bed\":\"b%d\","
+                            + "\"bushes\":3}%n",
+                    i,
+                    i,
+                    i));
             plain.append(
-                    String.format(
-                            Locale.ROOT,
-                            "b%d %s %d %d %.1f %.1f%n",
-                            i,
-                            texture,
-                            area,
-                            roof,
-                            shade,
-                            competing));
+                    String.format(Locale.ROOT, "b%d %s %d %d %.1f %.1f%n", i, texture, area, roof, shade, competing));
         }
         put(folder.resolve("garden.json"), garden);
         put(folder.resolve("journal.jsonl"), journal);
@@ -73,8 +63,7 @@ public final class ManyBeds {
         put(folder.resolve("weather.csv"), weather(random, years));
     }
 
-    private static String bed(
-            int i, String texture, int area, int roof, double shade, double competing) {
+    private static String bed(int i, String texture, int area, int roof, double shade, double competing) {
         return String.format(
                 Locale.ROOT,
                 "  {\"id\": \"b%d\", \"name\": \"Bed %d\", \"areaM2\": %d, \"texture\": \"%s\","
@@ -96,14 +85,13 @@ public final class ManyBeds {
             double mean = 10 - 7 * Math.cos(2 * Math.PI * (day.getDayOfYear() - 20) / 365);
             double warm = mean + 3 * random.nextGaussian();
             double rain = random.nextInt(3) == 0 ? -4.5 * Math.log(1 - random.nextDouble()) : 0;
-            days.append(
-                    String.format(
-                            Locale.ROOT,
-                            "%s,%.1f,%.1f,%.1f%n",
-                            day,
-                            warm - 2 - 4 * random.nextDouble(),
-                            warm + 2 + 5 * random.nextDouble(),
-                            rain));
+            days.append(String.format(
+                    Locale.ROOT,
+                    "%s,%.1f,%.1f,%.1f%n",
+                    day,
+                    warm - 2 - 4 * random.nextDouble(),
+                    warm + 2 + 5 * random.nextDouble(),
+                    rain));
         }
         return days;
     }

@@ -45,7 +45,8 @@ public final class PlainAccount {
         }
         StringBuilder out = new StringBuilder();
         for (String line : Files.readAllLines(folder.resolve("beds.txt"), StandardCharsets.UTF_8)) {
-            out.append(bed(line.split(" "), days, year, dayOfYear, et0, rain, kc)).append('\n');
+            out.append(bed(line.split(" "), days, year, dayOfYear, et0, rain, kc))
+                    .append('\n');
         }
         return out.toString();
     }
@@ -106,14 +107,13 @@ public final class PlainAccount {
         double angle = 2 * Math.PI * day / 365;
         double declination = 0.409 * Math.sin(angle - 1.39);
         double sunset = Math.acos(-Math.tan(LATITUDE) * Math.tan(declination));
-        double ra =
-                24
-                        * 60
-                        / Math.PI
-                        * 0.0820
-                        * (1 + 0.033 * Math.cos(angle))
-                        * (sunset * Math.sin(LATITUDE) * Math.sin(declination)
-                                + Math.cos(LATITUDE) * Math.cos(declination) * Math.sin(sunset));
+        double ra = 24
+                * 60
+                / Math.PI
+                * 0.0820
+                * (1 + 0.033 * Math.cos(angle))
+                * (sunset * Math.sin(LATITUDE) * Math.sin(declination)
+                        + Math.cos(LATITUDE) * Math.cos(declination) * Math.sin(sunset));
         double clear = (0.75 + 2e-5 * 20) * ra;
         double solar = Math.min(clear, 0.16 * Math.sqrt(tmax - tmin) * ra);
         double ea = saturation(tmin);
@@ -124,10 +124,7 @@ public final class PlainAccount {
         double lost = glow * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * solar / clear - 0.35);
         double below = slope + gamma * (1 + 0.34 * 2);
         double deficit = (saturation(tmax) + ea) / 2 - ea;
-        return Math.max(
-                0,
-                (0.408 * slope * (0.77 * solar - lost) + gamma * 900 / (t + 273) * 2 * deficit)
-                        / below);
+        return Math.max(0, (0.408 * slope * (0.77 * solar - lost) + gamma * 900 / (t + 273) * 2 * deficit) / below);
     }
 
     private static double coefficient(int day) {
@@ -150,13 +147,7 @@ public final class PlainAccount {
     }
 
     private static String bed(
-            String[] bed,
-            int days,
-            int[] year,
-            int[] dayOfYear,
-            double[] et0,
-            double[] rain,
-            double[] kc) {
+            String[] bed, int days, int[] year, int[] dayOfYear, double[] et0, double[] rain, double[] kc) {
         double total = perMetre(bed[1]) * 0.9;
         double roof = Double.parseDouble(bed[3]) * 0.8 / Double.parseDouble(bed[2]);
         double light = 1 - 0.5 * Double.parseDouble(bed[4]);
@@ -169,11 +160,9 @@ public final class PlainAccount {
         for (int i = 0; i < days; i++) {
             double demand = light * kc[i] * et0[i];
             double fraction = Math.max(0.1, Math.min(0.8, 0.5 + 0.04 * (5 - demand)));
-            double stress =
-                    missing <= fraction * total ? 1 : (total - missing) / ((1 - fraction) * total);
+            double stress = missing <= fraction * total ? 1 : (total - missing) / ((1 - fraction) * total);
             double used = Math.min(stress * demand / own, total - missing);
-            double gain =
-                    (rain[i] < 0.2 * et0[i] ? 0 : rain[i]) + roof * Math.max(0, rain[i] - 0.5);
+            double gain = (rain[i] < 0.2 * et0[i] ? 0 : rain[i]) + roof * Math.max(0, rain[i] - 0.5);
             missing = Math.max(0, Math.min(total, missing - gain + used));
             if (dayOfYear[i] >= BEGINS && dayOfYear[i] <= DECLINES) {
                 dry[year[i] - first] += missing > fraction * total ? 1 : 0;

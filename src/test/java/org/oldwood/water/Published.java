@@ -43,6 +43,8 @@ final class Published {
     }
 
     private static double[] numbers(String inputs) {
-        return Stream.of(inputs.trim().split(" +")).mapToDouble(Double::parseDouble).toArray();
+        return Stream.of(inputs.trim().split(" +"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 }

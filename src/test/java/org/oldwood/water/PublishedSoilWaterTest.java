@@ -38,10 +38,7 @@ class PublishedSoilWaterTest {
                 row,
                 Map.of(
                         "litres", in -> new RoofWater(in[0], in[1], in[2]).litres(in[3]),
-                        "on-bed",
-                                in ->
-                                        new RoofWater(in[0], in[1], in[2])
-                                                .millimetresOn(in[4], in[3])));
+                        "on-bed", in -> new RoofWater(in[0], in[1], in[2]).millimetresOn(in[4], in[3])));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -49,20 +46,14 @@ class PublishedSoilWaterTest {
     void crop_coefficient(ArgumentsAccessor row) {
         Published.check(
                 row,
-                Map.of(
-                        "on",
-                        PublishedSoilWaterTest::coefficient,
-                        "mid-adjusted",
-                        in ->
-                                new CropCoefficient(0, in[0], 0)
-                                        .adjusted(in[1], in[2], in[3])
-                                        .mid()));
+                Map.of("on", PublishedSoilWaterTest::coefficient, "mid-adjusted", in -> new CropCoefficient(0, in[0], 0)
+                        .adjusted(in[1], in[2], in[3])
+                        .mid()));
     }
 
     private static double coefficient(double[] in) {
         double full = in[3] + in[4];
         double declines = full + in[5];
-        return new CropCoefficient(in[0], in[1], in[2])
-                .on(in[7], in[3], full, declines, declines + in[6]);
+        return new CropCoefficient(in[0], in[1], in[2]).on(in[7], in[3], full, declines, declines + in[6]);
     }
 }

@@ -55,16 +55,14 @@ class PublishedWeatherTest {
                         "net", in -> Radiation.netSolar(in[3]) - lost(in),
                         "soil", in -> Radiation.monthlySoilHeat(in[0], in[1]),
                         "soil-mm",
-                                in ->
-                                        Radiation.monthlySoilHeat(in[0], in[1])
-                                                * ReferenceEvapotranspiration.MM_PER_MEGAJOULE,
+                                in -> Radiation.monthlySoilHeat(in[0], in[1])
+                                        * ReferenceEvapotranspiration.MM_PER_MEGAJOULE,
                         "soil-so-far", in -> Radiation.monthlySoilHeatSoFar(in[0], in[1])));
     }
 
     private static double sunshineAt(double[] in) {
         int day = (int) in[2];
-        return Radiation.solarFromSunshine(
-                in[0], DayLength.hours(in[1], day), DayLength.radiationMj(in[1], day));
+        return Radiation.solarFromSunshine(in[0], DayLength.hours(in[1], day), DayLength.radiationMj(in[1], day));
     }
 
     private static double lost(double[] in) {
@@ -83,75 +81,47 @@ class PublishedWeatherTest {
         Published.check(row, DAYS);
     }
 
-    private static final Map<String, ToDoubleFunction<double[]>> DAYS =
-            Map.ofEntries(
-                    entry(
-                            "hargreaves",
-                            in ->
-                                    ReferenceEvapotranspiration.hargreaves(
-                                            in[0], in[1], in[2], in[3])),
-                    entry("example-16-solar", in -> coastAtBangkok(in).solar()),
-                    entry("example-16-net", in -> coastAtBangkok(in).netRadiation()),
-                    entry("example-17", in -> monthInBangkok(in).penmanMonteith()),
-                    entry("example-17-net", in -> monthInBangkok(in).netRadiation()),
-                    entry("example-17-radiation", in -> monthInBangkok(in).fromRadiation()),
-                    entry("example-17-air", in -> monthInBangkok(in).fromAir()),
-                    entry("example-18", in -> dayInBrussels(in).penmanMonteith()),
-                    entry("example-18-solar", in -> dayInBrussels(in).solar()),
-                    entry("example-18-net", in -> dayInBrussels(in).netRadiation()),
-                    entry("example-18-radiation", in -> dayInBrussels(in).fromRadiation()),
-                    entry("example-18-air", in -> dayInBrussels(in).fromAir()),
-                    entry("example-20", in -> monthInLyon(in).penmanMonteith()),
-                    entry("example-20-solar", in -> monthInLyon(in).solar()),
-                    entry("example-20-clear", in -> monthInLyon(in).clearSky()),
-                    entry("example-20-net", in -> monthInLyon(in).netRadiation()),
-                    entry(
-                            "temperatures-only",
-                            in ->
-                                    EvapotranspirationSeries.inland(in[0], in[1])
-                                            .on((int) in[2], in[3], in[4])));
+    private static final Map<String, ToDoubleFunction<double[]>> DAYS = Map.ofEntries(
+            entry("hargreaves", in -> ReferenceEvapotranspiration.hargreaves(in[0], in[1], in[2], in[3])),
+            entry("example-16-solar", in -> coastAtBangkok(in).solar()),
+            entry("example-16-net", in -> coastAtBangkok(in).netRadiation()),
+            entry("example-17", in -> monthInBangkok(in).penmanMonteith()),
+            entry("example-17-net", in -> monthInBangkok(in).netRadiation()),
+            entry("example-17-radiation", in -> monthInBangkok(in).fromRadiation()),
+            entry("example-17-air", in -> monthInBangkok(in).fromAir()),
+            entry("example-18", in -> dayInBrussels(in).penmanMonteith()),
+            entry("example-18-solar", in -> dayInBrussels(in).solar()),
+            entry("example-18-net", in -> dayInBrussels(in).netRadiation()),
+            entry("example-18-radiation", in -> dayInBrussels(in).fromRadiation()),
+            entry("example-18-air", in -> dayInBrussels(in).fromAir()),
+            entry("example-20", in -> monthInLyon(in).penmanMonteith()),
+            entry("example-20-solar", in -> monthInLyon(in).solar()),
+            entry("example-20-clear", in -> monthInLyon(in).clearSky()),
+            entry("example-20-net", in -> monthInLyon(in).netRadiation()),
+            entry("temperatures-only", in -> EvapotranspirationSeries.inland(in[0], in[1])
+                    .on((int) in[2], in[3], in[4])));
 
     private static EvapotranspirationDay coastAtBangkok(double[] in) {
-        DayWeather weather =
-                new DayWeather(
-                        in[3],
-                        in[4],
-                        new Humidity.Pressure(in[5]),
-                        OptionalDouble.empty(),
-                        Sunshine.unknownAtTheCoast());
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.empty(), Sunshine.unknownAtTheCoast());
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
     private static EvapotranspirationDay monthInLyon(double[] in) {
         DayWeather weather =
-                new DayWeather(
-                        in[3],
-                        in[4],
-                        Humidity.unknown(),
-                        OptionalDouble.of(in[5]),
-                        Sunshine.unknown());
+                new DayWeather(in[3], in[4], Humidity.unknown(), OptionalDouble.of(in[5]), Sunshine.unknown());
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
     private static EvapotranspirationDay monthInBangkok(double[] in) {
-        DayWeather weather =
-                new DayWeather(
-                        in[3],
-                        in[4],
-                        new Humidity.Pressure(in[5]),
-                        OptionalDouble.of(in[6]),
-                        new Sunshine.Hours(in[7]));
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.of(in[6]), new Sunshine.Hours(in[7]));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, in[8]);
     }
 
     private static EvapotranspirationDay dayInBrussels(double[] in) {
-        DayWeather weather =
-                new DayWeather(
-                        in[3],
-                        in[4],
-                        new Humidity.Extremes(in[5], in[6]),
-                        OptionalDouble.of(in[7]),
-                        new Sunshine.Hours(in[8]));
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Extremes(in[5], in[6]), OptionalDouble.of(in[7]), new Sunshine.Hours(in[8]));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 }

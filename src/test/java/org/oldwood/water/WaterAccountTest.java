@@ -23,18 +23,11 @@ class WaterAccountTest {
         double[] rain = column(rows, 1);
         double[] et0 = column(rows, 2);
         BedWater bed = new BedWater(45.7, 0.3, 1, RoofWater.NONE, 0);
-        WaterDays days =
-                new WaterAccount(bed, Convention.FULL_DEMAND)
-                        .run(
-                                new WeatherSeries(FIRST, et0, rain, rain),
-                                ones(8),
-                                new BedEvents(),
-                                43.1);
+        WaterDays days = new WaterAccount(bed, Convention.FULL_DEMAND)
+                .run(new WeatherSeries(FIRST, et0, rain, rain), ones(8), new BedEvents(), 43.1);
 
         for (int i = 0; i < rows.size(); i++) {
-            assertThat(days.depletion(i))
-                    .as("day " + (i + 1))
-                    .isCloseTo(rows.get(i)[5], within(0.15));
+            assertThat(days.depletion(i)).as("day " + (i + 1)).isCloseTo(rows.get(i)[5], within(0.15));
             assertThat(days.stress(i)).isCloseTo(rows.get(i)[3], within(0.05));
             assertThat(days.usedByBed(i)).isCloseTo(rows.get(i)[4], within(0.1));
         }
@@ -63,12 +56,10 @@ class WaterAccountTest {
     @Test
     void a_watered_field_follows_the_published_run_without_stress() throws IOException {
         List<double[]> rows = rows("/reference/account-no-stress.csv");
-        BedWater field =
-                new BedWater(RootZone.totalAvailable(0.23, 0.10, 0.34), 0.6, 1, RoofWater.NONE, 0);
+        BedWater field = new BedWater(RootZone.totalAvailable(0.23, 0.10, 0.34), 0.6, 1, RoofWater.NONE, 0);
         WeatherSeries weather = WeatherSeries.measured(FIRST, column(rows, 1), column(rows, 3));
 
-        WaterDays days =
-                new WaterAccount(field).run(weather, column(rows, 2), new BedEvents(), 1.21 * 4.5);
+        WaterDays days = new WaterAccount(field).run(weather, column(rows, 2), new BedEvents(), 1.21 * 4.5);
 
         for (int i = 0; i < rows.size(); i++) {
             double[] row = rows.get(i);
@@ -81,8 +72,7 @@ class WaterAccountTest {
     @Test
     void a_berry_bed_follows_equations_82_to_88() throws IOException {
         List<double[]> rows = rows("/reference/account-berry-bed.csv");
-        BedWater bed =
-                new BedWater(RootZone.totalAvailable(0.25, 0.12, 0.6), 0.5, 4, RoofWater.NONE, 0);
+        BedWater bed = new BedWater(RootZone.totalAvailable(0.25, 0.12, 0.6), 0.5, 4, RoofWater.NONE, 0);
         double[] kc = new double[rows.size()];
         Arrays.fill(kc, 1.05);
         WeatherSeries weather = WeatherSeries.measured(FIRST, column(rows, 1), column(rows, 2));
@@ -151,18 +141,13 @@ class WaterAccountTest {
     }
 
     private static List<double[]> rows(String resource) throws IOException {
-        try (BufferedReader in =
-                new BufferedReader(
-                        new InputStreamReader(
-                                WaterAccountTest.class.getResourceAsStream(resource),
-                                StandardCharsets.UTF_8))) {
+        try (BufferedReader in = new BufferedReader(
+                new InputStreamReader(WaterAccountTest.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
             return in.lines()
                     .filter(line -> !line.startsWith("#") && !line.startsWith("day"))
-                    .map(
-                            line ->
-                                    Stream.of(line.split(","))
-                                            .mapToDouble(Double::parseDouble)
-                                            .toArray())
+                    .map(line -> Stream.of(line.split(","))
+                            .mapToDouble(Double::parseDouble)
+                            .toArray())
                     .toList();
         }
     }

@@ -36,14 +36,13 @@ class WaterAdviceTest {
 
         assertThat(Drift.of(four.subList(0, 2), 3, 5)).isEmpty();
         assertThat(Drift.of(List.of(), 3, 5)).isEmpty();
-        assertThat(
-                        Drift.of(
-                                List.of(
-                                        new WaterDays.Correction(0, 30, 20, 0.5),
-                                        new WaterDays.Correction(7, 20, 30, 0.5),
-                                        new WaterDays.Correction(14, 30, 20, 0.5)),
-                                3,
-                                5))
+        assertThat(Drift.of(
+                        List.of(
+                                new WaterDays.Correction(0, 30, 20, 0.5),
+                                new WaterDays.Correction(7, 20, 30, 0.5),
+                                new WaterDays.Correction(14, 30, 20, 0.5)),
+                        3,
+                        5))
                 .isEmpty();
         assertThat(Drift.of(four, 3, 50)).as("within what a hand errs").isEmpty();
     }
@@ -126,13 +125,8 @@ class WaterAdviceTest {
     void a_big_roof_on_slow_soil_lets_water_stand_for_more_than_a_day() {
         BedWater clay = new BedWater(45, 0.5, 4, new RoofWater(60, 0.8, 0), 0);
         double[] rain = {0, 30, 0};
-        WaterDays days =
-                new WaterAccount(clay)
-                        .run(
-                                WeatherSeries.measured(FIRST, new double[3], rain),
-                                WaterAccountTest.ones(3),
-                                new BedEvents(),
-                                0);
+        WaterDays days = new WaterAccount(clay)
+                .run(WeatherSeries.measured(FIRST, new double[3], rain), WaterAccountTest.ones(3), new BedEvents(), 0);
 
         // 30 mm of rain and 30 × 12 of roof water on full ground, 24 mm a day sink away
         assertThat(StandingWater.days(days, 1, 3, 1)).isCloseTo(390.0 / 24, within(1e-9));

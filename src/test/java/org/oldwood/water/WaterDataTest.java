@@ -37,8 +37,7 @@ class WaterDataTest {
         CropWater water = blackcurrant();
 
         assertThat(List.of(1, 2, 3, 4, 5).stream().map(year -> water.rootDepthM(year, 0.15)))
-                .usingComparatorForType(
-                        (a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b), Double.class)
+                .usingComparatorForType((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b), Double.class)
                 .containsExactly(0.15, 0.20, 0.25, 0.30, 0.30);
     }
 
@@ -73,7 +72,8 @@ class WaterDataTest {
                 assertThat(classes.get(i).low()).isEqualTo(classes.get(i - 1).high());
             }
             assertThat(SOILS.guide(soil).find("moist").orElseThrow().middle()).isEqualTo(0.625);
-            assertThat(soil.fieldCapacity().is()).isGreaterThan(soil.wiltingPoint().is());
+            assertThat(soil.fieldCapacity().is())
+                    .isGreaterThan(soil.wiltingPoint().is());
         }
         assertThat(DOCUMENTS.problems().list()).isEmpty();
     }
@@ -100,24 +100,23 @@ class WaterDataTest {
 
     @Test
     void every_figure_named_in_water_json_can_be_read() {
-        List<Figure> figures =
-                Stream.of(
-                                "mulchCut",
-                                "mulchDepth",
-                                "mulchLasts",
-                                "shadeCut",
-                                "rootRadius",
-                                "rowWidth",
-                                "firstRootDepth",
-                                "accountSpread",
-                                "feelSpread",
-                                "probeSpread",
-                                "driftNotes",
-                                "wetThreshold",
-                                "ripeDose",
-                                "weeklyDeep")
-                        .map(FIGURES::figure)
-                        .toList();
+        List<Figure> figures = Stream.of(
+                        "mulchCut",
+                        "mulchDepth",
+                        "mulchLasts",
+                        "shadeCut",
+                        "rootRadius",
+                        "rowWidth",
+                        "firstRootDepth",
+                        "accountSpread",
+                        "feelSpread",
+                        "probeSpread",
+                        "driftNotes",
+                        "wetThreshold",
+                        "ripeDose",
+                        "weeklyDeep")
+                .map(FIGURES::figure)
+                .toList();
 
         assertThat(figures).allMatch(figure -> figure.is() > 0);
         assertThat(DOCUMENTS.problems().list()).isEmpty();

@@ -92,10 +92,8 @@ class WaterEdgesTest {
         assertThat(MoistureNote.weighed(1.2, 0.1, 0.2).heldShare()).isEqualTo(1);
         assertThat(MoistureNote.spreadOfClass(0.6)).isCloseTo(0.173205, within(1e-6));
         assertThat(new MoistureNote(1, 1).weight()).isEqualTo(1);
-        assertThatThrownBy(() -> new MoistureNote(1.01, 1))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new MoistureNote(1, -0.01))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new MoistureNote(1.01, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new MoistureNote(1, -0.01)).isInstanceOf(IllegalArgumentException.class);
     }
 
     private static WaterDays.Correction found(int day, double drierMm) {
@@ -115,10 +113,8 @@ class WaterEdgesTest {
 
     @Test
     void a_drift_begins_after_the_last_note_that_went_the_other_way() {
-        List<WaterDays.Correction> turned =
-                List.of(found(0, -9), found(7, 4), found(14, 6), found(21, 8));
-        List<WaterDays.Correction> level =
-                List.of(found(0, 9), found(3, 0), found(7, 4), found(14, 6), found(21, 8));
+        List<WaterDays.Correction> turned = List.of(found(0, -9), found(7, 4), found(14, 6), found(21, 8));
+        List<WaterDays.Correction> level = List.of(found(0, 9), found(3, 0), found(7, 4), found(14, 6), found(21, 8));
 
         assertThat(Drift.of(turned, 3, 1)).contains(new Drift(3, 4.5, 14));
         assertThat(Drift.of(level, 3, 1)).contains(new Drift(3, 4.5, 14));
@@ -152,17 +148,15 @@ class WaterEdgesTest {
     }
 
     private static WaterDays account(WeatherSeries weather, double startMm) {
-        return new WaterAccount(bed(0))
-                .run(weather, ones(weather.days()), new BedEvents(), startMm);
+        return new WaterAccount(bed(0)).run(weather, ones(weather.days()), new BedEvents(), startMm);
     }
 
     /** Roots of a hedge take half: 5 mm for the bed are 10 mm out of the ground. */
     @ParameterizedTest
     @ValueSource(strings = {"FAO_56", "FULL_DEMAND"})
     void competing_roots_take_their_share_besides(String convention) {
-        WaterDays days =
-                new WaterAccount(bed(0.5), Convention.valueOf(convention))
-                        .run(days(1, 5, 0), ones(1), new BedEvents(), 10);
+        WaterDays days = new WaterAccount(bed(0.5), Convention.valueOf(convention))
+                .run(days(1, 5, 0), ones(1), new BedEvents(), 10);
 
         assertThat(days.used(0)).isCloseTo(10, within(1e-12));
         assertThat(days.depletion(0)).isCloseTo(20, within(1e-12));
@@ -204,8 +198,7 @@ class WaterEdgesTest {
         private final Documents documents = Documents.bundled();
         private final Crops crops = new Crops(documents);
         private final WaterFigures figures = WaterFigures.read(documents);
-        private final CropCurves curves =
-                new CropCurves(days(365, 0, 0), Hemisphere.NORTH, new CalendarStages());
+        private final CropCurves curves = new CropCurves(days(365, 0, 0), Hemisphere.NORTH, new CalendarStages());
 
         BedDemand.Planting currant(double weight, int season) {
             return planting("blackcurrant", weight, season);
@@ -218,9 +211,7 @@ class WaterEdgesTest {
         }
 
         double[] series(double currants, double blueberries) {
-            return series(
-                    List.of(currant(currants, 2000), planting("blueberry", blueberries, 2025)),
-                    List.of());
+            return series(List.of(currant(currants, 2000), planting("blueberry", blueberries, 2025)), List.of());
         }
 
         double[] series(List<BedDemand.Planting> plantings, List<BedDemand.Laid> laid) {
@@ -229,13 +220,7 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "-90, -90, true",
-        "60, 60, true",
-        "-90.1, 0, false",
-        "0, 60.1, false",
-        "5, 4, false"
-    })
+    @CsvSource({"-90, -90, true", "60, 60, true", "-90.1, 0, false", "0, 60.1, false", "5, 4, false"})
     void temperatures_have_their_ends(double tmin, double tmax, boolean fit) {
         allowed(() -> DayWeather.ofTemperatures(tmin, tmax), fit);
     }
@@ -243,25 +228,11 @@ class WaterEdgesTest {
     @ParameterizedTest
     @CsvSource({"0, true", "60, true", "-0.1, false", "60.1, false", "NaN, false"})
     void wind_has_its_ends(double wind, boolean fit) {
-        allowed(
-                () ->
-                        new DayWeather(
-                                5,
-                                9,
-                                Humidity.unknown(),
-                                OptionalDouble.of(wind),
-                                Sunshine.unknown()),
-                fit);
+        allowed(() -> new DayWeather(5, 9, Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown()), fit);
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 100, true",
-        "50, 50, true",
-        "-0.1, 50, false",
-        "50, 100.1, false",
-        "51, 50, false"
-    })
+    @CsvSource({"0, 100, true", "50, 50, true", "-0.1, 50, false", "50, 100.1, false", "51, 50, false"})
     void humidity_has_its_ends(double lowest, double highest, boolean fit) {
         allowed(() -> new Humidity.Extremes(lowest, highest), fit);
     }
@@ -273,13 +244,7 @@ class WaterEdgesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "0, 0, 0, true",
-        "5, 1, 1, true",
-        "-1, 0, 0, false",
-        "5, 1.1, 0, false",
-        "5, 1, -1, false"
-    })
+    @CsvSource({"0, 0, 0, true", "5, 1, 1, true", "-1, 0, 0, false", "5, 1.1, 0, false", "5, 1, -1, false"})
     void a_roof_has_its_ends(double areaM2, double coefficient, double flush, boolean fit) {
         allowed(() -> new RoofWater(areaM2, coefficient, flush), fit);
     }
@@ -314,8 +279,7 @@ class WaterEdgesTest {
 
         assertThat(events.wateredMm(3)).isEqualTo(6);
         assertThat(events.wateredMm(2)).isZero();
-        assertThatThrownBy(() -> events.water(3, -0.1))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> events.water(3, -0.1)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** FAO-56 equation 47 turns wind measured at 2 m into itself, within its own rounding. */

@@ -29,17 +29,15 @@ class WaterLawsTest {
         Case(long seed) {
             random = new Random(seed);
             double total = 4 + 150 * random.nextDouble();
-            RoofWater roof =
-                    random.nextBoolean()
-                            ? RoofWater.NONE
-                            : new RoofWater(30 * random.nextDouble(), random.nextDouble(), 0.5);
-            bed =
-                    new BedWater(
-                            total,
-                            0.1 + 0.7 * random.nextDouble(),
-                            1 + 20 * random.nextDouble(),
-                            roof,
-                            random.nextBoolean() ? 0 : 0.9 * random.nextDouble());
+            RoofWater roof = random.nextBoolean()
+                    ? RoofWater.NONE
+                    : new RoofWater(30 * random.nextDouble(), random.nextDouble(), 0.5);
+            bed = new BedWater(
+                    total,
+                    0.1 + 0.7 * random.nextDouble(),
+                    1 + 20 * random.nextDouble(),
+                    roof,
+                    random.nextBoolean() ? 0 : 0.9 * random.nextDouble());
             start = total * random.nextDouble();
             for (int i = 0; i < DAYS; i++) {
                 et0[i] = 9 * random.nextDouble();
@@ -55,8 +53,7 @@ class WaterLawsTest {
         }
 
         WaterDays run(double[] withRain) {
-            return new WaterAccount(bed)
-                    .run(WeatherSeries.measured(FIRST, et0, withRain), kc, events, start);
+            return new WaterAccount(bed).run(WeatherSeries.measured(FIRST, et0, withRain), kc, events, start);
         }
     }
 
@@ -67,8 +64,7 @@ class WaterLawsTest {
         double[] moved = new double[DAYS];
         days.corrections().forEach(one -> moved[one.day()] += one.movedMm());
         for (int i = 0; i < DAYS; i++) {
-            double evening =
-                    days.morning(i) - days.gain(i) + days.used(i) + days.drained(i) + moved[i];
+            double evening = days.morning(i) - days.gain(i) + days.used(i) + days.drained(i) + moved[i];
             assertThat(days.depletion(i)).isCloseTo(evening, within(1e-9));
         }
     }
@@ -87,8 +83,7 @@ class WaterLawsTest {
     }
 
     @Property(tries = 400)
-    void more_rain_never_leaves_less_water(
-            @ForAll long seed, @ForAll @IntRange(max = DAYS - 1) int day) {
+    void more_rain_never_leaves_less_water(@ForAll long seed, @ForAll @IntRange(max = DAYS - 1) int day) {
         Case given = new Case(seed);
         double[] wetter = given.rain.clone();
         wetter[day] += 25 * new Random(seed + 1).nextDouble();
@@ -114,8 +109,7 @@ class WaterLawsTest {
         int[] to = {200, 390};
         SummerTally tally = new SummerTally(from, to);
 
-        WaterDays days =
-                new WaterAccount(given.bed).run(weather, shaded, new BedEvents(), given.start);
+        WaterDays days = new WaterAccount(given.bed).run(weather, shaded, new BedEvents(), given.start);
         DryDays dry = new DryDays(weather, given.kc, given.bed.roof().firstFlushMm());
         new WaterAccount(given.bed).tally(dry, light, given.start, tally);
 
@@ -183,10 +177,9 @@ class WaterLawsTest {
         BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
         WeatherSeries still = WeatherSeries.measured(FIRST, new double[1], new double[1]);
 
-        double after =
-                new WaterAccount(bed)
-                        .run(still, new double[1], events, 60 * (1 - start))
-                        .heldShare(0);
+        double after = new WaterAccount(bed)
+                .run(still, new double[1], events, 60 * (1 - start))
+                .heldShare(0);
 
         assertThat(note.weight()).isBetween(0.0, 1.0);
         assertThat(after).isBetween(Math.min(start, held) - 1e-9, Math.max(start, held) + 1e-9);
@@ -199,8 +192,7 @@ class WaterLawsTest {
             @ForAll @IntRange(min = 1, max = 90) int level,
             @ForAll @IntRange(min = 1, max = 90) int fall) {
         double kc =
-                new CropCoefficient(0.3, 1.05, 0.5)
-                        .on(day, 50, 50 + rise, 50 + rise + level, 50 + rise + level + fall);
+                new CropCoefficient(0.3, 1.05, 0.5).on(day, 50, 50 + rise, 50 + rise + level, 50 + rise + level + fall);
 
         assertThat(kc).isBetween(0.3, 1.05);
     }
@@ -225,8 +217,7 @@ class WaterLawsTest {
             @ForAll @DoubleRange(max = 25) double range) {
         double series = EvapotranspirationSeries.inland(latitude, 100).on(day, tmin, tmin + range);
         EvapotranspirationDay one =
-                EvapotranspirationDay.of(
-                        latitude, 100, day, DayWeather.ofTemperatures(tmin, tmin + range), 0);
+                EvapotranspirationDay.of(latitude, 100, day, DayWeather.ofTemperatures(tmin, tmin + range), 0);
 
         assertThat(series).isFinite().isNotNegative();
         assertThat(series).isCloseTo(one.penmanMonteith(), within(1e-9));
@@ -234,19 +225,13 @@ class WaterLawsTest {
     }
 
     @Property
-    void more_sun_never_lowers_it(
-            @ForAll @DoubleRange(max = 8) double wind, @ForAll @DoubleRange(max = 7) double sun) {
+    void more_sun_never_lowers_it(@ForAll @DoubleRange(max = 8) double wind, @ForAll @DoubleRange(max = 7) double sun) {
         assertThat(brussels(wind, sun + 1)).isGreaterThanOrEqualTo(brussels(wind, sun) - 1e-9);
     }
 
     private static double brussels(double wind, double sun) {
-        DayWeather day =
-                new DayWeather(
-                        12.3,
-                        21.5,
-                        new Humidity.Extremes(63, 84),
-                        OptionalDouble.of(wind),
-                        new Sunshine.Hours(sun));
+        DayWeather day = new DayWeather(
+                12.3, 21.5, new Humidity.Extremes(63, 84), OptionalDouble.of(wind), new Sunshine.Hours(sun));
         return EvapotranspirationDay.of(50.8, 100, 187, day, 0).penmanMonteith();
     }
 }
