@@ -1,90 +1,69 @@
 package org.oldwood;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 
 /** The house in {@code DEVELOPERS.md} is kept by machine. */
 @AnalyzeClasses(packages = "org.oldwood", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+    /** From the ground up: a room uses only what stands before it; crafts stand side by side. */
+    private static final List<String> FLOORS = List.of(
+            "words",
+            "store",
+            "crop",
+            "season",
+            "garden",
+            "craft",
+            "facts",
+            "plan",
+            "calendar",
+            "report",
+            "sheet",
+            "cli");
+
     @ArchTest
-    static final ArchRule packages_use_only_what_stands_above_them = layeredArchitecture()
-            .consideringOnlyDependenciesInLayers()
-            .withOptionalLayers(true)
-            .layer("store")
-            .definedBy("org.oldwood.store..")
-            .layer("crop")
-            .definedBy("org.oldwood.crop..")
-            .layer("garden")
-            .definedBy("org.oldwood.garden..")
-            .layer("season")
-            .definedBy("org.oldwood.season..")
-            .layer("pruning")
-            .definedBy("org.oldwood.pruning..")
-            .layer("cuttings")
-            .definedBy("org.oldwood.cuttings..")
-            .layer("feeding")
-            .definedBy("org.oldwood.feeding..")
-            .layer("mulching")
-            .definedBy("org.oldwood.mulching..")
-            .layer("water")
-            .definedBy("org.oldwood.water..")
-            .layer("care")
-            .definedBy("org.oldwood.care..")
-            .layer("calendar")
-            .definedBy("org.oldwood.calendar..")
-            .layer("report")
-            .definedBy("org.oldwood.report..")
-            .layer("sheet")
-            .definedBy("org.oldwood.sheet..")
-            .layer("cli")
-            .definedBy("org.oldwood.cli..")
-            .whereLayer("cli")
-            .mayNotBeAccessedByAnyLayer()
-            .whereLayer("sheet")
-            .mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("report")
-            .mayOnlyBeAccessedByLayers("sheet", "cli")
-            .whereLayer("calendar")
-            .mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("care")
-            .mayOnlyBeAccessedByLayers("calendar", "report", "sheet", "cli")
-            .whereLayer("pruning")
-            .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
-            .whereLayer("cuttings")
-            .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
-            .whereLayer("feeding")
-            .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
-            .whereLayer("mulching")
-            .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
-            .whereLayer("water")
-            .mayOnlyBeAccessedByLayers("care", "report", "sheet", "cli")
-            .whereLayer("season")
-            .mayOnlyBeAccessedByLayers(
-                    "pruning", "cuttings", "feeding", "mulching", "water", "care", "calendar", "report", "sheet", "cli")
-            .whereLayer("garden")
-            .mayOnlyBeAccessedByLayers(
-                    "season",
-                    "pruning",
-                    "cuttings",
-                    "feeding",
-                    "mulching",
-                    "water",
-                    "care",
-                    "calendar",
-                    "report",
-                    "sheet",
-                    "cli");
+    static final ArchRule a_floor_uses_only_what_stands_below_it = floors();
+
+    @ArchTest
+    static final ArchRule crafts_know_no_garden = noClasses()
+            .that()
+            .resideInAPackage("org.oldwood.craft..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.oldwood.garden..");
+
+    @ArchTest
+    static final ArchRule crafts_do_not_know_each_other =
+            slices().matching("org.oldwood.craft.(*)..").should().notDependOnEachOther();
+
+    @ArchTest
+    static final ArchRule the_planner_knows_no_craft = noClasses()
+            .that()
+            .resideInAPackage("org.oldwood.plan..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.oldwood.craft..", "org.oldwood.facts.*..");
 
     @ArchTest
     static final ArchRule no_package_cycles =
@@ -118,4 +97,44 @@ class ArchitectureTest {
             .orShould()
             .dependOnClassesThat()
             .areAssignableTo(Clock.class);
+
+    @ArchTest
+    static final ArchRule every_class_has_a_room = classes()
+            .should()
+            .resideInAnyPackage(FLOORS.stream().map(ArchitectureTest::room).toArray(String[]::new));
+
+    @Test
+    void no_room_holds_more_than_thirty_files() throws IOException {
+        List<String> full = new ArrayList<>();
+        try (Stream<Path> rooms = Files.walk(Path.of("src/main/java"))) {
+            for (Path room : rooms.filter(Files::isDirectory).toList()) {
+                try (Stream<Path> files = Files.list(room)) {
+                    long count = files.filter(Files::isRegularFile).count();
+                    if (count > 31) {
+                        full.add(room + ": " + count);
+                    }
+                }
+            }
+        }
+
+        assertThat(full).as("30 files and the package's description").isEmpty();
+    }
+
+    private static String room(String floor) {
+        return "org.oldwood." + floor + "..";
+    }
+
+    private static LayeredArchitecture floors() {
+        LayeredArchitecture house = layeredArchitecture().consideringOnlyDependenciesInLayers();
+        for (String floor : FLOORS) {
+            house = house.layer(floor).definedBy(room(floor));
+        }
+        for (int i = 0; i < FLOORS.size(); i++) {
+            String[] above = FLOORS.subList(i + 1, FLOORS.size()).toArray(String[]::new);
+            house = above.length == 0
+                    ? house.whereLayer(FLOORS.get(i)).mayNotBeAccessedByAnyLayer()
+                    : house.whereLayer(FLOORS.get(i)).mayOnlyBeAccessedByLayers(above);
+        }
+        return house;
+    }
 }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.oldwood.cli.Cli;
+import org.oldwood.cli.command.Cli;
 
 /**
  * Ten times the plants cost at most eleven times the work. Work is measured in bytes allocated,

@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.calendar.format.RawComponent;
+import org.oldwood.calendar.format.RawReader;
 import org.oldwood.store.Problems;
 
 /**

@@ -26,8 +26,8 @@ import org.oldwood.store.Problems;
  * @param tasks by identity
  * @param adopted UIDs taken over from an older file, by {@link Uids#name}
  */
-record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
-    static final String FILE = "calendar-state.jsonl";
+public record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
+    public static final String FILE = "calendar-state.jsonl";
     private static final List<String> STATES = List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
 
     /** Who is told what is remembered, line by line. */
@@ -39,7 +39,7 @@ record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted)
     }
 
     /** What is remembered in a garden's folder; empty where nothing is. */
-    static CalendarState of(Path folder, Problems problems) throws IOException {
+    public static CalendarState of(Path folder, Problems problems) throws IOException {
         Map<String, Remembered> tasks = new LinkedHashMap<>();
         Map<String, String> adopted = new LinkedHashMap<>();
         each(

@@ -1,5 +1,8 @@
 package org.oldwood.calendar;
 
+import org.oldwood.calendar.format.Passage;
+import org.oldwood.calendar.format.Text;
+
 /**
  * An item with all that it says.
  *
@@ -7,7 +10,7 @@ package org.oldwood.calendar;
  * @param title its title, as a passage
  * @param text what stands beneath the title
  */
-record Content(Item item, Passage title, Text text) {
+public record Content(Item item, Passage title, Text text) {
     static Content of(Item item, Text text) {
         return new Content(item, new Passage(item.words().title()), text);
     }

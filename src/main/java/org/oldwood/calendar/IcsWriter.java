@@ -6,6 +6,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
 import java.time.LocalDate;
+import org.oldwood.calendar.format.Colours;
+import org.oldwood.calendar.format.ContentLines;
+import org.oldwood.calendar.format.DayOctets;
+import org.oldwood.calendar.format.Hygiene;
+import org.oldwood.calendar.format.UuidV5;
 import org.oldwood.garden.Zone;
 
 /**
@@ -13,8 +18,8 @@ import org.oldwood.garden.Zone;
  * plan is the same bytes. Days are DATE values: a garden's day is the same day wherever the reader
  * is. No METHOD: the file is no message (RFC 5546), and servers must not store one (RFC 4791, 4.1).
  */
-final class IcsWriter {
-    static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
+public final class IcsWriter {
+    public static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
 
     private static final byte[] BEGIN_CALENDAR =
             lines("BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:" + PRODUCT, "CALSCALE:GREGORIAN");
@@ -48,15 +53,15 @@ final class IcsWriter {
     private final byte[] uid = new byte[UID.length + UuidV5.LENGTH + 2];
 
     /** What is said once, at the head of a file. */
-    record Head(String uid, String name, boolean isFeed) {}
+    public record Head(String uid, String name, boolean isFeed) {}
 
     /** The zone is the garden's: COMPLETED is UTC, and must fall on the gardener's day. */
-    IcsWriter(OutputStream out, Layout layout, Uids uids, Zone zone) {
+    public IcsWriter(OutputStream out, Layout layout, Uids uids, Zone zone) {
         this(out, new ItemLines(layout), uids, zone);
     }
 
     /** For one of several files with the same items. */
-    IcsWriter(OutputStream out, ItemLines shared, Uids uids, Zone zone) {
+    public IcsWriter(OutputStream out, ItemLines shared, Uids uids, Zone zone) {
         this.lines = new ContentLines(out);
         this.shared = shared;
         this.layout = shared.layout();
@@ -70,12 +75,12 @@ final class IcsWriter {
     }
 
     /** The head alone, for an object of one item on a server. */
-    void begin() throws IOException {
+    public void begin() throws IOException {
         lines.add(BEGIN_CALENDAR);
     }
 
     /** The head of a file, with a calendar's name and colour (RFC 7986, 5). */
-    void begin(Head head) throws IOException {
+    public void begin(Head head) throws IOException {
         begin();
         String name = Hygiene.line(head.name);
         lines.text("UID", head.uid);
@@ -88,13 +93,13 @@ final class IcsWriter {
         }
     }
 
-    void event(Item item, Stamp stamp) throws IOException {
+    public void event(Item item, Stamp stamp) throws IOException {
         shared.make(Content.of(item), stamp);
         event();
     }
 
     /** The event of the item whose lines were made last. */
-    void event() throws IOException {
+    public void event() throws IOException {
         Item item = shared.item();
         lines.add(BEGIN_EVENT);
         uid(item.identity(), Uids.EVENT);
@@ -107,13 +112,13 @@ final class IcsWriter {
         lines.add(END_EVENT);
     }
 
-    void todo(Item item, Stamp stamp) throws IOException {
+    public void todo(Item item, Stamp stamp) throws IOException {
         shared.make(Content.of(item), stamp);
         todo();
     }
 
     /** The to-do of the item whose lines were made last. */
-    void todo() throws IOException {
+    public void todo() throws IOException {
         Item item = shared.item();
         Item.Days days = item.days();
         boolean hasStart = layout.todoHasStart(days);
@@ -130,7 +135,7 @@ final class IcsWriter {
         lines.add(END_TODO);
     }
 
-    void end() throws IOException {
+    public void end() throws IOException {
         lines.add(END_CALENDAR);
         lines.flush();
     }
@@ -183,7 +188,7 @@ final class IcsWriter {
     }
 
     /** A DATE value (RFC 5545, 3.3.4). */
-    static String digits(LocalDate day) {
+    public static String digits(LocalDate day) {
         byte[] digits = new byte[DayOctets.MOST];
         return new String(digits, 0, DayOctets.digits(digits, 0, day), US_ASCII);
     }

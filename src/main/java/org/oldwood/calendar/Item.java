@@ -2,6 +2,7 @@ package org.oldwood.calendar;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.oldwood.calendar.format.Hygiene;
 
 /**
  * One task as a calendar shows it.

@@ -8,12 +8,18 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.calendar.format.Colours;
+import org.oldwood.calendar.format.ContentLines;
+import org.oldwood.calendar.format.DayOctets;
+import org.oldwood.calendar.format.Folding;
+import org.oldwood.calendar.format.Passage;
+import org.oldwood.calendar.format.Text;
 
 /**
  * The content lines that an item's event and its to-do have in common, made once for both: folded
  * and with their ends, ready to be copied. A line does not depend on those before it.
  */
-final class ItemLines {
+public final class ItemLines {
     private static final byte[] SUMMARY = "SUMMARY:".getBytes(US_ASCII);
     private static final byte[] DESCRIPTION = "DESCRIPTION:".getBytes(US_ASCII);
     private static final byte[] LINE_FEED = "\\n".getBytes(US_ASCII);
@@ -35,7 +41,7 @@ final class ItemLines {
 
     private record Where(String category, String place) {}
 
-    ItemLines(Layout layout) {
+    public ItemLines(Layout layout) {
         this.layout = layout;
     }
 
@@ -44,7 +50,7 @@ final class ItemLines {
     }
 
     /** Makes the lines of an item; those of the one before are gone. */
-    void make(Content content, Stamp itsStamp) throws IOException {
+    public void make(Content content, Stamp itsStamp) throws IOException {
         Item now = content.item();
         item = now;
         if (!itsStamp.equals(stamp)) {

@@ -2,6 +2,7 @@ package org.oldwood.calendar;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oldwood.calendar.format.Text;
 
 /**
  * A plan's items, each made when it is asked for and not kept: the texts of a large garden's tasks

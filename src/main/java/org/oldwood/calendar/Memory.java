@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.calendar.format.Text;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
@@ -19,7 +20,7 @@ import org.oldwood.store.RecordException;
  * A plan held against what was written before, and what is to be remembered of it. Of each task
  * only what tells whether it changed is kept; its words are made anew when they are asked for.
  */
-final class Memory {
+public final class Memory {
     private static final Comparator<Outgoing> BY_IDENTITY = (one, other) -> one.identity.compareTo(other.identity);
     private static final Comparator<Outgoing> BY_FIRST_DAY =
             (one, other) -> one.days.first().compareTo(other.days.first());
@@ -39,7 +40,7 @@ final class Memory {
     /**
      * @throws RecordException for a plan without tasks: a good file is worth more than an empty one
      */
-    Memory(Export.Garden garden, Layout layout, LocalDate today, Items plan) throws IOException {
+    public Memory(Export.Garden garden, Layout layout, LocalDate today, Items plan) throws IOException {
         if (plan.count() == 0) {
             throw new RecordException(emptyPlan(garden));
         }
@@ -84,7 +85,7 @@ final class Memory {
     }
 
     /** Everything to write, by first day, then identity. */
-    List<Outgoing> written() {
+    public List<Outgoing> written() {
         return written;
     }
 
@@ -98,12 +99,12 @@ final class Memory {
     }
 
     /** Whether a task goes out as one that is not to be done. */
-    boolean isCancelled(Outgoing task) {
+    public boolean isCancelled(Outgoing task) {
         return task.gone != null || plan.progress(task.number).state().isCancelled();
     }
 
     /** All that a task says; from now on its revision is known. */
-    Content content(Outgoing task) {
+    public Content content(Outgoing task) {
         Text text = task.gone == null ? plan.text(task.number) : Text.NONE;
         Content content = Content.of(item(task), text);
         if (task.stamp == null) {
@@ -113,16 +114,16 @@ final class Memory {
         return content;
     }
 
-    Uids uids() {
+    public Uids uids() {
         return uids;
     }
 
-    List<String> notices() {
+    public List<String> notices() {
         return notices;
     }
 
     /** Remembers the plan as written. */
-    void keep() throws IOException {
+    public void keep() throws IOException {
         history.sort(
                 (one, other) -> one.item().identity().compareTo(other.item().identity()));
         Replace.file(garden.folder().resolve(CalendarState.FILE), out -> {

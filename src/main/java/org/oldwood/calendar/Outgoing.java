@@ -3,8 +3,8 @@ package org.oldwood.calendar;
 import org.jspecify.annotations.Nullable;
 
 /** One task on its way into the calendars, and what was written for it before. */
-final class Outgoing {
-    final String identity;
+public final class Outgoing {
+    public final String identity;
 
     /** Its number in the plan; below 0 for one that the plan no longer has. */
     final int number;
@@ -26,7 +26,7 @@ final class Outgoing {
     @Nullable
     Stamp stamp;
 
-    long hash;
+    public long hash;
 
     private Outgoing(String identity, int number, @Nullable Item gone, Item.Days days) {
         this.identity = identity;
@@ -50,7 +50,7 @@ final class Outgoing {
     }
 
     /** The revision with which it goes out. */
-    Stamp stamp() {
+    public Stamp stamp() {
         if (stamp == null) {
             throw new IllegalStateException(identity + " was not asked for its content yet");
         }

@@ -1,6 +1,8 @@
 package org.oldwood.calendar;
 
 import java.time.LocalDate;
+import org.oldwood.calendar.format.DayOctets;
+import org.oldwood.calendar.format.Fnv;
 
 /**
  * What was last written for one task.

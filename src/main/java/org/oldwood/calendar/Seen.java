@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param start DTSTART as it stands; may be empty
  * @param end DTEND or DUE as it stands; may be empty
  */
-record Seen(
+public record Seen(
         String status,
         Optional<LocalDate> completed,
         boolean isCompletedGiven,
@@ -26,12 +26,12 @@ record Seen(
         String end) {
 
     /** Any one of the three ways of saying it is enough (RFC 5545, 3.8.1.11, 3.8.2.1, 3.8.1.8). */
-    boolean isDone() {
+    public boolean isDone() {
         boolean isCancelled = status.equals("CANCELLED");
         return status.equals("COMPLETED") || (!isCancelled && (isCompletedGiven || percent == 100));
     }
 
-    boolean isUnderWay() {
+    public boolean isUnderWay() {
         return !isDone() && (status.equals("IN-PROCESS") || percent > 0);
     }
 }

@@ -21,13 +21,15 @@ import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.property.DateProperty;
 import net.fortuna.ical4j.util.CompatibilityHints;
+import org.oldwood.calendar.format.RawComponent;
+import org.oldwood.calendar.format.RawProperty;
 
 /**
  * Understands what a calendar says of an item: ical4j reads the values. Only the properties that
  * matter here are given to it, and where it refuses them together they are tried one by one, so
  * that a client's slip in one property does not lose the others.
  */
-final class SeenReader {
+public final class SeenReader {
     private static final List<String> WANTED =
             List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED", "SUMMARY");
     private static final int DATE_LENGTH = "20270112".length();
@@ -43,7 +45,7 @@ final class SeenReader {
     }
 
     /** Where only the state matters and no day does. */
-    static Seen plain(RawComponent item) {
+    public static Seen plain(RawComponent item) {
         return new SeenReader(ZoneOffset.UTC).read(item);
     }
 

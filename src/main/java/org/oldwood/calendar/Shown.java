@@ -2,6 +2,8 @@ package org.oldwood.calendar;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
+import org.oldwood.calendar.format.DayOctets;
+
 /** The dates as they stand in event and to-do; when they change, SEQUENCE does. */
 final class Shown {
     /** More octets than they ever take. */

@@ -4,8 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.care.Task;
+import org.oldwood.calendar.format.Text;
 import org.oldwood.garden.BedState;
+import org.oldwood.plan.Task;
 
 /** A plan's tasks as calendar items. */
 public final class TaskItems implements Items {

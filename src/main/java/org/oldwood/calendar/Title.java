@@ -6,7 +6,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
  * The title of an item. Several clients show a cancelled item like any other, and an event cannot
  * say that it is done; so the title says it.
  */
-final class Title {
+public final class Title {
     private static final String WITHDRAWN = "Withdrawn: ";
     private static final String SKIPPED = "Skipped: ";
     private static final String DONE = "Done: ";
@@ -30,7 +30,7 @@ final class Title {
     }
 
     /** Whether a title is one that we gave an item when we cancelled it. */
-    static boolean isOfCancelled(String title) {
+    public static boolean isOfCancelled(String title) {
         return title.startsWith(WITHDRAWN) || title.startsWith(SKIPPED);
     }
 

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.calendar.format.UuidV5;
 
 /**
  * The UIDs of a garden's items: UUIDs of version 5 over the garden's own random id, so that they

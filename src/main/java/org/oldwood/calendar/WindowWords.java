@@ -2,6 +2,8 @@ package org.oldwood.calendar;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
+import org.oldwood.calendar.format.DayOctets;
+
 /**
  * The window in words, before an item's text: some clients drop the end, all show the text. As
  * octets, escaped.

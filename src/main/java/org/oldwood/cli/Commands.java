@@ -5,9 +5,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.oldwood.cli.calendar.CalendarCommand;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.cuttings.CuttingsCommand;
+import org.oldwood.cli.feeding.AcidifyCommand;
+import org.oldwood.cli.feeding.FeedCommand;
+import org.oldwood.cli.feeding.LedgerCommand;
+import org.oldwood.cli.feeding.LimeCommand;
+import org.oldwood.cli.feeding.MulchCommand;
+import org.oldwood.cli.feeding.ShoppingCommand;
+import org.oldwood.cli.pruning.PruneCommand;
+import org.oldwood.cli.record.CheckCommand;
+import org.oldwood.cli.record.NoteCommand;
+import org.oldwood.cli.record.PackCommand;
+import org.oldwood.cli.record.StartCommand;
+import org.oldwood.cli.season.ChillCommand;
+import org.oldwood.cli.season.HeatCommand;
+import org.oldwood.cli.season.StagesCommand;
+import org.oldwood.cli.season.WeatherCommand;
+import org.oldwood.cli.water.Et0Command;
+import org.oldwood.cli.water.WaterCommand;
+import org.oldwood.cli.year.SheetCommand;
+import org.oldwood.cli.year.SourcesCommand;
+import org.oldwood.cli.year.TasksCommand;
+import org.oldwood.cli.year.WhyCommand;
 
 /** The commands by name: one line each, in the order in which the help lists them. */
-final class Commands {
+public final class Commands {
     private static final Map<String, Supplier<? extends GardenCommand>> TABLE = new LinkedHashMap<>();
 
     static {
@@ -39,12 +63,12 @@ final class Commands {
 
     private Commands() {}
 
-    static List<String> names() {
+    public static List<String> names() {
         return List.copyOf(TABLE.keySet());
     }
 
     /** A new command of that name; no other is made, so that a run starts fast. */
-    static Optional<GardenCommand> make(String name) {
+    public static Optional<GardenCommand> make(String name) {
         return Optional.ofNullable(TABLE.get(name)).map(Supplier::get);
     }
 }

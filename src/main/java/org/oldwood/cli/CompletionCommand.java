@@ -1,5 +1,6 @@
 package org.oldwood.cli;
 
+import org.oldwood.cli.command.GardenCommand;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 
@@ -16,7 +17,7 @@ import picocli.CommandLine.Command;
         footer = {"", "Example:", "  oldwood completion"})
 final class CompletionCommand extends GardenCommand {
     @Override
-    int run() {
+    public int run() {
         out().write(AutoComplete.bash("oldwood", Main.everything()));
         return 0;
     }

@@ -7,6 +7,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.oldwood.cli.command.Failures;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Out;
+import org.oldwood.cli.command.Settings;
+import org.oldwood.cli.command.Surroundings;
+import org.oldwood.cli.command.Terminal;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,7 +29,7 @@ public final class Main {
     }
 
     /** Those of a run that somebody started. */
-    static Surroundings surroundings() {
+    public static Surroundings surroundings() {
         // picocli formats numbers in the default locale; ours are the same everywhere
         Locale.setDefault(Locale.ROOT);
         return new Surroundings(
@@ -36,7 +42,7 @@ public final class Main {
     }
 
     /** Runs one command line and returns its exit code. */
-    static int run(List<String> args, Surroundings around) {
+    public static int run(List<String> args, Surroundings around) {
         Out out = new Out(around.out());
         Out err = new Out(around.err());
         Failures failures = new Failures(err);
@@ -107,7 +113,7 @@ public final class Main {
     }
 
     /** The command line with all commands, for the help and for shell completion. */
-    static CommandLine everything() {
+    public static CommandLine everything() {
         CommandLine root = top();
         for (String name : Commands.names()) {
             root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine(List.of()));
@@ -121,7 +127,7 @@ public final class Main {
     }
 
     /** The program without a command. */
-    static CommandLine top() {
+    public static CommandLine top() {
         CommandSpec spec = CommandSpec.create().name("oldwood");
         spec.usageMessage()
                 .description("From a record of currant, gooseberry, cane and blueberry bushes to dated,"

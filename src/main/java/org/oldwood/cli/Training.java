@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.oldwood.cli.command.Surroundings;
 
 /**
  * Runs the commonest commands once on a copy of a garden, so that the build can make a class-data

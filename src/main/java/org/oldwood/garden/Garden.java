@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.oldwood.season.Hemisphere;
 import org.oldwood.store.Json;
 
 /**

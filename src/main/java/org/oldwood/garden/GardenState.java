@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.season.Season;
 
 /**
  * A garden on a day: the journal added up to that day, included. Always derived, never stored.

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
 
 /**
  * When each crop was seen to lose its leaves. A stem turns a year older then; where it was not

@@ -3,6 +3,7 @@ package org.oldwood.garden;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.oldwood.season.Season;
 
 /**
  * One bush, or one row of canes.

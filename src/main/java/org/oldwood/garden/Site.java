@@ -1,5 +1,7 @@
 package org.oldwood.garden;
 
+import org.oldwood.season.Hemisphere;
+
 /**
  * Where a garden lies.
  *

@@ -1,11 +1,11 @@
 package org.oldwood.report;
 
 import java.util.List;
-import org.oldwood.care.BedLedger;
-import org.oldwood.care.Purchase;
-import org.oldwood.care.ShoppingList;
-import org.oldwood.feeding.Nutrient;
-import org.oldwood.feeding.Nutrients;
+import org.oldwood.craft.feeding.Nutrient;
+import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.facts.Purchase;
+import org.oldwood.facts.feeding.BedLedger;
+import org.oldwood.plan.ShoppingList;
 import org.oldwood.store.JsonWriter;
 
 /** Ledgers and shopping lists as JSON; keys are only ever added. */

@@ -2,12 +2,12 @@ package org.oldwood.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oldwood.care.BedLedger;
-import org.oldwood.care.Purchase;
+import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.crop.Seen;
-import org.oldwood.feeding.FeedPlan;
-import org.oldwood.feeding.Words;
+import org.oldwood.facts.Purchase;
+import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.words.Words;
 
 /** Ledgers and shopping lists in words, for the terminal and for sheets. */
 public final class LedgerWords {

@@ -2,17 +2,17 @@ package org.oldwood.report;
 
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cuttings.Around;
-import org.oldwood.cuttings.Forecast;
-import org.oldwood.cuttings.LotBook;
-import org.oldwood.cuttings.LotCounts;
-import org.oldwood.cuttings.Milestone;
-import org.oldwood.cuttings.Milestones;
-import org.oldwood.cuttings.NurseryBed;
-import org.oldwood.cuttings.ParentHealth;
-import org.oldwood.cuttings.SeasonCrop;
-import org.oldwood.cuttings.StrikePlan;
-import org.oldwood.cuttings.Want;
+import org.oldwood.craft.cuttings.Around;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.Milestone;
+import org.oldwood.craft.cuttings.Milestones;
+import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.SeasonCrop;
+import org.oldwood.craft.cuttings.StrikePlan;
+import org.oldwood.craft.cuttings.Want;
+import org.oldwood.craft.cuttings.parent.ParentHealth;
+import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.garden.LotState;
 import org.oldwood.store.JsonWriter;
 

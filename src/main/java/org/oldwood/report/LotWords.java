@@ -5,15 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.oldwood.cuttings.Around;
-import org.oldwood.cuttings.Forecast;
-import org.oldwood.cuttings.LotCounts;
-import org.oldwood.cuttings.Method;
-import org.oldwood.cuttings.Milestone;
-import org.oldwood.cuttings.Milestones;
-import org.oldwood.cuttings.SeasonCrop;
-import org.oldwood.cuttings.Step;
-import org.oldwood.cuttings.Survival;
+import org.oldwood.craft.cuttings.Around;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.Method;
+import org.oldwood.craft.cuttings.Milestone;
+import org.oldwood.craft.cuttings.Milestones;
+import org.oldwood.craft.cuttings.SeasonCrop;
+import org.oldwood.craft.cuttings.Step;
+import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.words.Dates;
 
 /** Words lots of cuttings for people. */
 public final class LotWords {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.cuttings.Forecast;
-import org.oldwood.cuttings.Timeline;
-import org.oldwood.garden.Season;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.Timeline;
+import org.oldwood.season.Season;
 
 /**
  * Lots of cuttings side by side, a column a season: where each stands and what it bears.

@@ -1,9 +1,9 @@
 package org.oldwood.report;
 
-import org.oldwood.care.Amount;
-import org.oldwood.care.Plan;
-import org.oldwood.care.Reason;
-import org.oldwood.care.Task;
+import org.oldwood.facts.Amount;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Reason;
+import org.oldwood.plan.Task;
 import org.oldwood.store.JsonWriter;
 
 /**

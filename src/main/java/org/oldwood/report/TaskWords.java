@@ -5,10 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.care.Amount;
-import org.oldwood.care.Reason;
-import org.oldwood.care.Task;
 import org.oldwood.crop.Seen;
+import org.oldwood.facts.Amount;
+import org.oldwood.plan.Reason;
+import org.oldwood.plan.Task;
+import org.oldwood.words.Dates;
 
 /** A task in words: what, how much, how, when, why, cautions, sources. */
 public final class TaskWords {

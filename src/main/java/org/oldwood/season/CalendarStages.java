@@ -11,8 +11,6 @@ import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
 

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
 
 /**
  * Frost against one crop's stages in one season, by the climate's means: each stage from its day to

@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.Decimals;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.words.Words;
 
 /** Works out a crop's models in one season, without anything that was seen. */
 final class CropSeason {
@@ -220,6 +221,6 @@ final class CropSeason {
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Decimals.one(value);
+        return value == Math.rint(value) ? Long.toString((long) value) : Words.one(value);
     }
 }

@@ -2,7 +2,6 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.oldwood.garden.Season;
 
 /**
  * Frost in a climate's mean year. Each night's least temperature is taken to lie about the normal

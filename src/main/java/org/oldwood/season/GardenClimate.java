@@ -1,7 +1,7 @@
 package org.oldwood.season;
 
-import org.oldwood.garden.Season;
 import org.oldwood.season.SeasonDays.Place;
+import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /** The climate and weather of one garden. */
@@ -43,12 +43,12 @@ public final class GardenClimate {
     }
 
     /** The normal day's greatest temperature on a day of a year of 365, °C. */
-    double normalMaxC(int day) {
+    public double normalMaxC(int day) {
         return place.dailyMaxC().on(day % 365);
     }
 
     /** The normal night's least temperature on a day of a year of 365, °C. */
-    double normalMinC(int day) {
+    public double normalMinC(int day) {
         return place.dailyMinC().on(day % 365);
     }
 }

@@ -7,7 +7,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.season.sums.ChillReport;
 import org.oldwood.store.Documents;
 
 /**

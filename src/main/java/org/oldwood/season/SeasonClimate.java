@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.season.ChillModels.ChillModel;
 import org.oldwood.season.CropStages.ChillNeed;
+import org.oldwood.season.sums.ChillCourse;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.season.sums.ChillModels.ChillModel;
+import org.oldwood.season.sums.ChillReport;
 
 /** One season's days at one garden, with the winter's chill and the day on which heat begins. */
 final class SeasonClimate {
@@ -18,35 +21,35 @@ final class SeasonClimate {
     private final Map<String, ChillCourse> courses = new HashMap<>();
     private final double warmestMonthC;
 
-    SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
+    public SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
         this.days = days;
         this.climate = climate;
         this.methods = methods;
         this.warmestMonthC = climate.meanC().most();
     }
 
-    SeasonDays days() {
+    public SeasonDays days() {
         return days;
     }
 
     /** What the dates of this season rest on, in words. */
-    String basis() {
+    public String basis() {
         String on = "on the climate of " + climate.name();
         return days.measuredDays() == 0
                 ? on
                 : "on " + days.measuredDays() + " days of the garden's weather, else " + on;
     }
 
-    StageModel model(Optional<ChillNeed> need, ChillModels models) {
+    public StageModel model(Optional<ChillNeed> need, ChillModels models) {
         LocalDate from = need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
         return new StageModel(days, methods, from, warmestMonthC);
     }
 
-    double unmetPlusMinus() {
+    public double unmetPlusMinus() {
         return methods.unmetPlusMinus().is();
     }
 
-    LocalDate chillFrom() {
+    public LocalDate chillFrom() {
         return methods.chillFirst(days.season());
     }
 
@@ -65,7 +68,7 @@ final class SeasonClimate {
         return met.isBefore(from) ? from : met;
     }
 
-    ChillReport chill(Optional<ChillNeed> need, ChillModels models) {
+    public ChillReport chill(Optional<ChillNeed> need, ChillModels models) {
         return new ChillReport(
                 chillFrom(),
                 chillTo(),
@@ -74,7 +77,7 @@ final class SeasonClimate {
     }
 
     /** True where not even the least of what sources give for the crop is reached. */
-    boolean isShort(ChillNeed need, ChillModels models) {
+    public boolean isShort(ChillNeed need, ChillModels models) {
         return beside(models.get(need.model()), need).answer() == ChillReport.Answer.SHORT;
     }
 

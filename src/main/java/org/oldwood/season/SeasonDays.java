@@ -3,13 +3,16 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.jspecify.annotations.Nullable;
-import org.oldwood.garden.Season;
+import org.oldwood.season.sums.HourlySum;
+import org.oldwood.season.sums.HourlyTemperature;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
 
 /**
  * Every day of one season at one place, a month before it and four months after it: least, greatest
  * and mean temperature as measured, or else from the climate's mean year.
  */
-final class SeasonDays {
+public final class SeasonDays {
     private static final int DAYS = 520;
 
     private final Season season;
@@ -24,7 +27,7 @@ final class SeasonDays {
     private double @Nullable [] halfDays;
     private int measuredDays;
 
-    SeasonDays(Season season, Place place) {
+    public SeasonDays(Season season, Place place) {
         this.season = season;
         this.sun = place.sun();
         this.first = season.start().minusDays(31);
@@ -49,50 +52,50 @@ final class SeasonDays {
     }
 
     /** A place's mean year, day by day, and what was measured there. */
-    record Place(SunYear sun, MeanCurve dailyMinC, MeanCurve dailyMaxC, double spreadC, Weather weather) {}
+    public record Place(SunYear sun, MeanCurve dailyMinC, MeanCurve dailyMaxC, double spreadC, Weather weather) {}
 
     /** The day's place in a year of 365; 29 February stands with the 28th. */
-    static int normalDay(LocalDate date) {
+    public static int normalDay(LocalDate date) {
         int day = date.getDayOfYear();
         return date.isLeapYear() && day > 59 ? day - 2 : day - 1;
     }
 
-    Season season() {
+    public Season season() {
         return season;
     }
 
-    int measuredDays() {
+    public int measuredDays() {
         return measuredDays;
     }
 
     /** The day of this season that has the northern year's month and day. */
-    LocalDate on(MonthDay northern) {
+    public LocalDate on(MonthDay northern) {
         return season.day(northern.getMonthValue(), northern.getDayOfMonth());
     }
 
     /** The place of a day among these, from 0. */
-    int index(LocalDate date) {
+    public int index(LocalDate date) {
         return (int) (date.toEpochDay() - first.toEpochDay());
     }
 
     /** The day at a place. */
-    LocalDate day(int index) {
+    public LocalDate day(int index) {
         return first.plusDays(index);
     }
 
-    double meanC(int day) {
+    public double meanC(int day) {
         return (min[day] + max[day]) / 2;
     }
 
-    double minC(LocalDate date) {
+    public double minC(LocalDate date) {
         return min[index(date)];
     }
 
-    boolean isMeasured(int day) {
+    public boolean isMeasured(int day) {
         return measured[day];
     }
 
-    double dayLengthH(int day) {
+    public double dayLengthH(int day) {
         return sun.lengthH(normalDays[day]);
     }
 
@@ -100,19 +103,19 @@ final class SeasonDays {
      * The heat of a day above a base, °C·d. Of a day that was not measured it is what such days
      * give on the average: their means lie about the normal one, and the warm ones count.
      */
-    double heat(int day, double baseC) {
+    public double heat(int day, double baseC) {
         double mean = meanC(day);
         return measured[day] ? Math.max(0, mean - baseC) : Bell.expectedAbove(mean, spreadC, baseC);
     }
 
     /** The same, weighted by the square of (day length/12 h). */
-    double heatByDayLength(int day, double baseC) {
+    public double heatByDayLength(int day, double baseC) {
         double share = dayLengthH(day) / 12;
         return heat(day, baseC) * share * share;
     }
 
     /** The mean of the daily means of {@code days} days that end on {@code last}. */
-    double meanC(int last, int days) {
+    public double meanC(int last, int days) {
         double sum = 0;
         for (int i = 0; i < days; i++) {
             sum += meanC(last - i);
@@ -124,7 +127,7 @@ final class SeasonDays {
      * Feeds a sum hour by hour from the first of these days and adds up what it gives from {@code
      * from} to {@code to}, both included.
      */
-    double hourly(HourlySum sum, LocalDate from, LocalDate to) {
+    public double hourly(HourlySum sum, LocalDate from, LocalDate to) {
         int begin = index(from);
         int end = index(to);
         double total = 0;
@@ -136,7 +139,7 @@ final class SeasonDays {
     }
 
     /** Feeds a sum with the hours of one day; {@code before} and what they give. */
-    double hours(HourlySum sum, int day, double before) {
+    public double hours(HourlySum sum, int day, double before) {
         HourlyTemperature.fill(min, max, halfDays(), day, hours);
         double total = before;
         for (double hour : hours) {

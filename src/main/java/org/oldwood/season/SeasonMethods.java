@@ -3,7 +3,6 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.oldwood.crop.Figure;
-import org.oldwood.garden.Season;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 

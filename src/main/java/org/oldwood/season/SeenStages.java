@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
 
 /**
  * Puts what was seen beside what was modelled, for one crop in one season. A stage seen this season

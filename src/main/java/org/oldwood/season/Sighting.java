@@ -2,7 +2,6 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
 
 /**
  * A stage that a grower saw a crop reach.

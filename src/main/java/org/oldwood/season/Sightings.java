@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
 
 /**
  * What was seen, by crop, season and stage. Where several plants of a crop were seen at a stage,

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
+import org.oldwood.season.sums.ChillReport;
 
 /** Gives each crop of one garden its stage dates. Same inputs, same dates. */
 public interface Stages {

@@ -39,7 +39,7 @@ public final class SunTimes {
     }
 
     /** The same for all 365 days of a year; the first of January is the first. */
-    static double[] halfDays(double latitude) {
+    public static double[] halfDays(double latitude) {
         double[] halves = new double[365];
         for (int i = 0; i < halves.length; i++) {
             halves[i] = halfDay(latitude, i + 1);

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import org.oldwood.garden.Season;
-import org.oldwood.report.Dates;
+import org.oldwood.season.Season;
+import org.oldwood.words.Dates;
 
 /**
  * Days laid along a picture, in per cent of its width: a day begins at {@link #at} of it and ends

@@ -3,7 +3,7 @@ package org.oldwood.sheet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.report.Dates;
+import org.oldwood.words.Dates;
 
 /**
  * One bed: its ground, what was given, what is due, the water it holds.

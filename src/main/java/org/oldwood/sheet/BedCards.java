@@ -7,25 +7,25 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.care.BedLedger;
-import org.oldwood.care.BedMulch;
-import org.oldwood.care.FeedingBooks;
-import org.oldwood.care.Situation;
-import org.oldwood.care.StandFeed;
-import org.oldwood.care.Subject;
-import org.oldwood.care.Task;
+import org.oldwood.craft.feeding.Nutrient;
+import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.crop.Crop;
-import org.oldwood.feeding.Nutrient;
-import org.oldwood.feeding.Words;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.BedLedger;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.StandFeed;
+import org.oldwood.facts.mulching.BedMulch;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.Season;
-import org.oldwood.mulching.MulchLayer;
-import org.oldwood.report.Dates;
+import org.oldwood.plan.Task;
 import org.oldwood.report.LedgerWords;
 import org.oldwood.report.TaskWords;
+import org.oldwood.season.Season;
+import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 
 /** Tells of each bed: ground, tests, what was given, what is due, water. */
 final class BedCards {

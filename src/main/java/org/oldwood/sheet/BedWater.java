@@ -3,11 +3,11 @@ package org.oldwood.sheet;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.oldwood.craft.water.Dose;
+import org.oldwood.facts.water.BedAccount;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.Season;
-import org.oldwood.water.BedAccount;
-import org.oldwood.water.Dose;
+import org.oldwood.season.Season;
 
 /** The water of a bed over the season, drawn and in words. */
 final class BedWater {

@@ -9,20 +9,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.oldwood.care.PruningCase;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.Habit;
+import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.WoodAge;
 import org.oldwood.crop.Yield;
+import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.Season;
-import org.oldwood.pruning.Bush;
-import org.oldwood.pruning.Cut;
-import org.oldwood.pruning.CutWords;
-import org.oldwood.pruning.Habit;
-import org.oldwood.pruning.Outlook;
+import org.oldwood.season.Season;
 
 /** Draws the plants' wood and looks six seasons ahead. Plants that look alike share a card. */
 final class BushCards {

@@ -1,7 +1,7 @@
 package org.oldwood.sheet;
 
 import java.time.LocalDate;
-import org.oldwood.report.Dates;
+import org.oldwood.words.Dates;
 
 /** Days in words, short. */
 final class Days {

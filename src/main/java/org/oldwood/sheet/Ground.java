@@ -1,14 +1,14 @@
 package org.oldwood.sheet;
 
 import java.util.Optional;
-import org.oldwood.care.Plan;
-import org.oldwood.care.Situation;
-import org.oldwood.care.Subjects;
 import org.oldwood.crop.Sources;
-import org.oldwood.cuttings.LotBook;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subjects;
+import org.oldwood.facts.cuttings.LotBook;
+import org.oldwood.facts.water.GardenWater;
 import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Plan;
 import org.oldwood.season.Stages;
-import org.oldwood.water.GardenWater;
 
 /**
  * What a sheet is made from.

@@ -2,7 +2,7 @@ package org.oldwood.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.oldwood.report.Dates;
+import org.oldwood.words.Dates;
 
 /**
  * The jobs of one month.

@@ -10,10 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.oldwood.care.Amount;
-import org.oldwood.care.Task;
-import org.oldwood.report.Dates;
+import org.oldwood.facts.Amount;
+import org.oldwood.plan.Task;
 import org.oldwood.report.TaskWords;
+import org.oldwood.words.Dates;
 
 /** The jobs by month: this month's and the next one's in full, later ones in a line each. */
 final class JobMonths {

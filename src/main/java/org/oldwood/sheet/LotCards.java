@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.oldwood.cuttings.Around;
-import org.oldwood.cuttings.Forecast;
-import org.oldwood.cuttings.Milestone;
-import org.oldwood.cuttings.Milestones;
-import org.oldwood.cuttings.SeasonCrop;
+import org.oldwood.craft.cuttings.Around;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.Milestone;
+import org.oldwood.craft.cuttings.Milestones;
+import org.oldwood.craft.cuttings.SeasonCrop;
 import org.oldwood.garden.LotState;
 import org.oldwood.report.LotWords;
 

@@ -14,7 +14,7 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.Season;
+import org.oldwood.season.Season;
 
 /** Picks by season and crop, beside what plants of that age are expected to bear. */
 final class PickTables {

@@ -2,9 +2,9 @@ package org.oldwood.sheet;
 
 import java.time.YearMonth;
 import java.util.Optional;
-import org.oldwood.care.Task;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Task;
 
 /**
  * What of the garden a sheet shows: all of it, or a smaller sheet to pin to one place.

@@ -2,15 +2,15 @@ package org.oldwood.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oldwood.care.Plan;
-import org.oldwood.care.ShoppingList;
-import org.oldwood.care.Task;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.Season;
-import org.oldwood.report.Dates;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.ShoppingList;
+import org.oldwood.plan.Task;
+import org.oldwood.season.Season;
+import org.oldwood.words.Dates;
 
 /** Gathers what a sheet says. The same ground and scope give the same sheet. */
 final class SheetMaker {

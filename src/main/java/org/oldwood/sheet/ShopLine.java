@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.oldwood.care.ShoppingList;
-import org.oldwood.report.Dates;
+import org.oldwood.plan.ShoppingList;
 import org.oldwood.report.LedgerWords;
+import org.oldwood.words.Dates;
 
 /**
  * One material to have at hand.

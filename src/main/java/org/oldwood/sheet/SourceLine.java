@@ -3,10 +3,10 @@ package org.oldwood.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.oldwood.care.Task;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Source;
 import org.oldwood.crop.Sources;
+import org.oldwood.plan.Task;
 
 /**
  * A publication that the sheet's figures come from.

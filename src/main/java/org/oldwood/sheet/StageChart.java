@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Season;
+import org.oldwood.season.Season;
 import org.oldwood.season.StageDate;
 
 /** When each crop buds, flowers, ripens and drops its leaves in a season, with how sure that is. */

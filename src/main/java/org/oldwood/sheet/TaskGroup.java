@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.oldwood.care.Rule;
-import org.oldwood.care.Task;
 import org.oldwood.crop.Crop;
+import org.oldwood.plan.Rule;
+import org.oldwood.plan.Task;
 
 /**
  * Tasks of one rule in one bed: one job to the reader, even where it is done to forty bushes.

@@ -2,8 +2,8 @@ package org.oldwood.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oldwood.pruning.Cut;
-import org.oldwood.pruning.Stems;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.Stems;
 
 /**
  * A bush drawn as its stems, class by class from the young to the old: one stroke a stem, now and

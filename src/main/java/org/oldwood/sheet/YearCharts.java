@@ -8,9 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.oldwood.care.Task;
-import org.oldwood.care.Window;
-import org.oldwood.garden.Season;
+import org.oldwood.plan.Task;
+import org.oldwood.plan.Window;
+import org.oldwood.season.Season;
 
 /** The tasks of a season as spans over its months, bed by bed. */
 final class YearCharts {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.calendar.server.Publish;
 import org.oldwood.garden.Zone;
 
 /** Whatever people call a garden, its files stay in the folder, on every system. */

@@ -19,7 +19,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.oldwood.garden.MonthNames;
+import org.oldwood.words.Dates;
 
 /** A reader that shares no code with ours, biweekly, understands every item as it was meant. */
 class IndependentReaderTest {
@@ -73,7 +73,7 @@ class IndependentReaderTest {
     }
 
     private static String inWords(LocalDate day) {
-        return day.getDayOfMonth() + " " + MonthNames.of(day) + " " + day.getYear();
+        return day.getDayOfMonth() + " " + Dates.monthName(day) + " " + day.getYear();
     }
 
     /** DTEND is not included: RFC 5545, 3.6.1. */

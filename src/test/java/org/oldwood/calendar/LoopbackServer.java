@@ -19,35 +19,35 @@ import java.util.regex.Pattern;
  * A calendar collection in memory, as RFC 4791 has it: objects with entity tags, conditions on
  * writing, one object for each UID, and the reports that are asked for.
  */
-final class LoopbackServer implements AutoCloseable {
-    static final String COLLECTION = "/user/garden/";
+public final class LoopbackServer implements AutoCloseable {
+    public static final String COLLECTION = "/user/garden/";
     private static final Pattern HREF = Pattern.compile("<D:href>([^<]+)</D:href>");
     private static final Pattern WANTED = Pattern.compile("i;octet\">([^<]+)</C:text-match>");
     private static final Pattern UID = Pattern.compile("(?m)^UID:(\\S+)");
 
-    final Map<String, String> objects = new TreeMap<>();
-    final List<String> log = new ArrayList<>();
-    String components = "<C:comp name=\"VEVENT\"/><C:comp name=\"VTODO\"/>";
-    Hook beforePut = path -> {};
+    public final Map<String, String> objects = new TreeMap<>();
+    public final List<String> log = new ArrayList<>();
+    public String components = "<C:comp name=\"VEVENT\"/><C:comp name=\"VTODO\"/>";
+    public Hook beforePut = path -> {};
     private final Map<String, Integer> versions = new TreeMap<>();
     private final HttpServer server;
 
     /** Something another client does in between. */
-    interface Hook {
+    public interface Hook {
         void on(String path);
     }
 
-    LoopbackServer() throws IOException {
+    public LoopbackServer() throws IOException {
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", this::handle);
         server.start();
     }
 
-    URI address() {
+    public URI address() {
         return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + COLLECTION);
     }
 
-    void put(String path, String text) {
+    public void put(String path, String text) {
         objects.put(path, text);
         versions.merge(path, 1, Integer::sum);
     }

@@ -6,33 +6,33 @@ import java.util.UUID;
 import org.oldwood.garden.Zone;
 
 /** Items and gardens for the tests of this package. */
-final class Plans {
-    static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    static final UUID GARDEN = UUID.fromString("0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d11");
+public final class Plans {
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+    public static final UUID GARDEN = UUID.fromString("0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d11");
 
     private Plans() {}
 
-    static Export.Garden garden(Path folder) {
+    public static Export.Garden garden(Path folder) {
         return garden(folder, GARDEN);
     }
 
-    static Export.Garden garden(Path folder, UUID id) {
+    public static Export.Garden garden(Path folder, UUID id) {
         return new Export.Garden(id, "School terrace", Zone.of("Europe/Berlin"), folder);
     }
 
-    static Export export(Path folder) {
+    public static Export export(Path folder) {
         return export(folder, TODAY);
     }
 
-    static Export export(Path folder, LocalDate today) {
+    public static Export export(Path folder, LocalDate today) {
         return new Export(garden(folder), Layout.usual(), today);
     }
 
-    static Item item(String identity, String first, String last) {
+    public static Item item(String identity, String first, String last) {
         return item(identity, first, last, "Cut " + identity);
     }
 
-    static Item item(String identity, String first, String last, String title) {
+    public static Item item(String identity, String first, String last, String title) {
         LocalDate start = LocalDate.parse(first);
         return new Item(
                 identity,

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.ManyLots;
+import org.oldwood.cli.command.Cli;
 
 /** The command with a garden: its lots, one lot, and whether its bushes can give the wood. */
 class CuttingsGardenTest {

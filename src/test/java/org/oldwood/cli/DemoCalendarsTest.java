@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.cli.command.Cli;
 
 /**
  * The files in {@code calendars/} are what Oldwood writes for the demo gardens as of 25 November

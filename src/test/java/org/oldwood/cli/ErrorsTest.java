@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.cli.command.Cli;
 
 /**
  * Each folder under {@code errors/} holds one bad input, laid over the good garden in {@code base},

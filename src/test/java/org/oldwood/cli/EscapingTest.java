@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.cli.command.Cli;
+import org.oldwood.cli.record.NotingChild;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.Problems;
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.cli.command.Cli;
 
 /** The example in each command's help runs, given inside the folder of a demo garden. */
 class ExamplesTest {

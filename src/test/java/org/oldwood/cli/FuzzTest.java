@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
 
 /**
  * Damaged files of every kind that the program reads, and command lines made at random: each ends

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.record.NotingChild;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 

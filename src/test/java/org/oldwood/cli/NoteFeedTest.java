@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
 
 /** What {@code note} says at once about feed and lime; it records all the same. */
 class NoteFeedTest {

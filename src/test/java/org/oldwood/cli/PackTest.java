@@ -15,6 +15,8 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
+import org.oldwood.cli.record.NotingChild;
 import org.oldwood.garden.GardenFolder;
 
 /** The record as one archive, and back. */

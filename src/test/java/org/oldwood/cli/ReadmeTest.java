@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
 
 /**
  * What the README shows is what the program says. Run with {@code -Dgolden.update=true} to put the

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
 
 /**
  * A bed that is given another name, or another id, between two exports: RFC 5545, 3.8.4.7 (a UID is

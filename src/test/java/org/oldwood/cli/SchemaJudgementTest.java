@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.cli.command.Cli;
 
 /**
  * The JSON Schemas in {@code docs/} against a validator of other hands (dev.harrel:json-schema, on

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
 
 /** A stage seen ten days early moves every later stage, and the tasks in the next calendar. */
 class SeenStageMovesTasksTest {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
 
 /** {@code lime}, {@code acidify} and {@code mulch}, with and without a garden. */
 class SoilAndMulchCommandTest {

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 class FrostYearTest {

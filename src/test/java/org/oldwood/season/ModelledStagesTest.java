@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.store.Documents;
 
 class ModelledStagesTest {

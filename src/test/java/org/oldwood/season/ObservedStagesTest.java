@@ -16,8 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /**

@@ -17,8 +17,13 @@ import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.sums.DegreeDays;
+import org.oldwood.season.sums.GrowingDegreeHours;
+import org.oldwood.season.sums.HourlySeries;
+import org.oldwood.season.sums.HourlySum;
+import org.oldwood.season.sums.ModifiedUtah;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.store.Documents;
 
 /**

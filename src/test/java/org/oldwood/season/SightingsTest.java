@@ -14,8 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /** What was seen against what is modelled. */

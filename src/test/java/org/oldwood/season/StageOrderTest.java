@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /** Whatever was seen, the stages of a season come in their order. */

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import org.oldwood.garden.Hemisphere;
-import org.oldwood.garden.Season;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
 
 class AxisTest {
     private static final Axis NORTH = Axis.of(new Season(2027, Hemisphere.NORTH));

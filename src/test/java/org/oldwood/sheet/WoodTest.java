@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.oldwood.pruning.Cut;
-import org.oldwood.pruning.StageOfLife;
-import org.oldwood.pruning.Stems;
-import org.oldwood.pruning.Taken;
-import org.oldwood.pruning.Why;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.craft.pruning.Taken;
+import org.oldwood.craft.pruning.Why;
 
 class WoodTest {
     private static Wood wood(Stems before, int age, int out) {

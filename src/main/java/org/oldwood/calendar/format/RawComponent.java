@@ -1,0 +1,65 @@
+package org.oldwood.calendar.format;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A component as it stands in a file: its lines, and the components inside it. */
+public record RawComponent(String name, List<RawProperty> properties, List<RawComponent> parts) {
+
+    public static RawComponent named(String name) {
+        return new RawComponent(name, new ArrayList<>(), new ArrayList<>());
+    }
+
+    /** The value of the first property of that name, not unescaped. */
+    public Optional<String> value(String property) {
+        return first(property).map(found -> found.value().strip());
+    }
+
+    public Optional<RawProperty> first(String property) {
+        for (RawProperty one : properties) {
+            if (one.name().equals(property)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** RFC 5545, 3.8.4.7: UIDs are compared exactly. */
+    public String uid() {
+        return value("UID").orElse("");
+    }
+
+    public boolean isItem() {
+        return isEvent() || name.equals("VTODO");
+    }
+
+    public boolean isEvent() {
+        return name.equals("VEVENT");
+    }
+
+    /** All items of a calendar, or of several. */
+    public List<RawComponent> items() {
+        List<RawComponent> items = new ArrayList<>();
+        for (RawComponent part : parts) {
+            if (part.isItem()) {
+                items.add(part);
+            } else if (part.name.equals("VCALENDAR")) {
+                items.addAll(part.items());
+            }
+        }
+        return items;
+    }
+
+    public void write(ContentLines lines) throws IOException {
+        lines.whole("BEGIN:" + name);
+        for (RawProperty property : properties) {
+            lines.whole(property.line());
+        }
+        for (RawComponent part : parts) {
+            part.write(lines);
+        }
+        lines.whole("END:" + name);
+    }
+}

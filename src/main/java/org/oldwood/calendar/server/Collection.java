@@ -1,0 +1,193 @@
+package org.oldwood.calendar.server;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import javax.xml.stream.XMLStreamException;
+import org.oldwood.calendar.format.RawComponent;
+import org.oldwood.calendar.format.RawReader;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+
+/**
+ * A calendar collection on a server (RFC 4791, 4.2): one object for each UID. Never writes over
+ * something that it has not read: creates with If-None-Match, changes and deletes with If-Match
+ * (5.3.2).
+ */
+final class Collection {
+    /** So that no request or answer grows with the garden. */
+    private static final int AT_ONCE = 50;
+
+    private static final String XML = "application/xml; charset=utf-8";
+
+    private final Http http;
+    private final URI address;
+    private final Dav.Resource described;
+
+    /** An object as it stands on the server. */
+    record Stored(URI address, String etag, RawComponent object) {}
+
+    private Collection(Http http, URI address, Dav.Resource described) {
+        this.http = http;
+        this.address = address;
+        this.described = described;
+    }
+
+    /** Asks the server what is at the address; it must be a calendar collection. */
+    static Collection at(URI address, Http http) {
+        URI folder = address.getPath().endsWith("/") ? address : URI.create(address + "/");
+        Http.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
+        List<Dav.Resource> found = resources(reply);
+        if (found.isEmpty() || !found.get(0).isCalendar) {
+            throw Http.problem(
+                    address,
+                    "no-calendar",
+                    "is no calendar collection",
+                    "Make a calendar on the server and give its own address.");
+        }
+        return new Collection(http, reply.from(), found.get(0));
+    }
+
+    boolean takes(String component) {
+        return described.takes(component);
+    }
+
+    URI address() {
+        return address;
+    }
+
+    /** Those of the objects named that are there, by UID. */
+    Map<String, Stored> read(List<String> uids) {
+        Http.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
+        Map<String, String> names = new HashMap<>();
+        for (Dav.Resource there : resources(reply)) {
+            names.put(lastName(there.href), there.href);
+        }
+        Map<String, Stored> stored = new HashMap<>();
+        List<String> hrefs = new ArrayList<>();
+        for (String uid : uids) {
+            String href = names.get(objectName(uid));
+            if (href != null) {
+                hrefs.add(href);
+            }
+        }
+        for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
+            fetch(hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE)), stored);
+        }
+        return stored;
+    }
+
+    private void fetch(List<String> hrefs, Map<String, Stored> stored) {
+        Http.Reply reply = http.send("REPORT", address, Dav.multiget(hrefs), "Depth", "1", "Content-Type", XML);
+        for (Dav.Resource there : resources(reply)) {
+            stored(there).ifPresent(one -> keep(one, stored));
+        }
+    }
+
+    private static void keep(Stored one, Map<String, Stored> stored) {
+        one.object().items().forEach(item -> stored.put(item.uid(), one));
+    }
+
+    /** Every item of one kind, whatever its name. */
+    Optional<Stored> find(String component, String uid) {
+        Http.Reply reply = http.send("REPORT", address, Dav.find(component, uid), "Depth", "1", "Content-Type", XML);
+        return resources(reply).stream()
+                .map(this::stored)
+                .flatMap(Optional::stream)
+                .filter(one -> Merge.itemOf(one.object(), uid).isPresent())
+                .findFirst();
+    }
+
+    /** Reads one object anew. */
+    Optional<Stored> again(URI object) {
+        Http.Reply reply = http.send("GET", object, "");
+        return reply.isGood()
+                ? Optional.of(new Stored(object, reply.etag().orElse(""), parsed(object, reply.body())))
+                : Optional.empty();
+    }
+
+    Http.Reply create(String uid, String text) {
+        return put(address.resolve(objectName(uid)), text, "If-None-Match", "*");
+    }
+
+    /**
+     * What an object is called. A UID adopted from a file may hold anything, but it must not lead
+     * to another place.
+     */
+    private static String objectName(String uid) {
+        boolean isPlain = uid.chars().allMatch(c -> c == '-' || (c < 0x80 && Character.isLetterOrDigit(c)));
+        return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";
+    }
+
+    Http.Reply change(Stored old, String text) {
+        return put(old.address, text, "If-Match", old.etag);
+    }
+
+    Http.Reply delete(Stored old) {
+        return http.send("DELETE", old.address, "", "If-Match", old.etag);
+    }
+
+    private Http.Reply put(URI to, String text, String condition, String value) {
+        return http.send("PUT", to, text, "Content-Type", "text/calendar; charset=utf-8", condition, value);
+    }
+
+    private Optional<Stored> stored(Dav.Resource there) {
+        if (there.data.isBlank()) {
+            return Optional.empty();
+        }
+        URI object = inside(there.href);
+        if (there.etag.isEmpty()) {
+            return again(object);
+        }
+        return Optional.of(new Stored(object, there.etag, parsed(object, there.data.strip())));
+    }
+
+    /** A server must not send us to objects elsewhere. */
+    private URI inside(String href) {
+        URI object = address.resolve(href);
+        if (!address.getAuthority().equals(object.getAuthority())
+                || !object.normalize().getPath().startsWith(address.getPath())) {
+            throw Http.problem(address, "object-elsewhere", "names an object outside the collection: " + object, "");
+        }
+        return object;
+    }
+
+    private static RawComponent parsed(URI from, String text) {
+        try {
+            return RawReader.read(new ByteArrayInputStream(text.getBytes(UTF_8)), from.toString(), new Problems());
+        } catch (IOException e) {
+            throw new IllegalStateException("bytes in memory cannot fail to be read", e);
+        }
+    }
+
+    private static String lastName(String href) {
+        return href.substring(href.lastIndexOf('/') + 1);
+    }
+
+    private static List<Dav.Resource> resources(Http.Reply reply) {
+        if (reply.status() != 207) {
+            throw unreadable(reply, "answers HTTP " + reply.status() + ": " + reply.start());
+        }
+        try {
+            return Dav.resources(reply.body());
+        } catch (XMLStreamException | RuntimeException e) {
+            throw unreadable(reply, "answers with XML that cannot be read");
+        }
+    }
+
+    private static RecordException unreadable(Http.Reply reply, String message) {
+        return Http.problem(
+                reply.from(),
+                "bad-answer",
+                message,
+                "Check that this is the address of a calendar collection (CalDAV).");
+    }
+}

@@ -1,0 +1,110 @@
+package org.oldwood.cli.calendar;
+
+import java.io.IOException;
+import java.net.URI;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.calendar.server.Publish;
+import org.oldwood.cli.command.Failures;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.store.JsonWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Brings a calendar on a CalDAV server up to the plan. */
+@Command(
+        name = "publish",
+        description = "bring a calendar on a CalDAV server up to the plan",
+        footer = {
+            "",
+            "What others changed there stays while the plan says nothing new; what was ticked",
+            "off stays ticked off. Nothing but this garden's own entries is touched.",
+            "",
+            "Example:",
+            "  oldwood calendar publish http://127.0.0.1:5232/ada/garden/ --user ada --dry-run"
+        })
+final class CalendarPublishCommand extends GardenCommand {
+    private final GardenCommand parent;
+
+    @Parameters(paramLabel = "URL", description = "the calendar's own address")
+    String url = "";
+
+    @Option(
+            names = "--todos",
+            paramLabel = "URL",
+            description = "another calendar for the to-dos, where the server wants that")
+    Optional<String> todos = Optional.empty();
+
+    @Option(names = "--dry-run", description = "say what would be done and do nothing")
+    boolean dryRun;
+
+    @Mixin
+    ServerAccess access = new ServerAccess();
+
+    private final CalendarLooks looks = new CalendarLooks();
+
+    CalendarPublishCommand(GardenCommand parent) {
+        this.parent = parent;
+    }
+
+    @Override
+    public CommandSpec ownSpec() {
+        return looks.options().addTo(super.ownSpec());
+    }
+
+    @Override
+    public int run() throws IOException {
+        takeFrom(parent);
+        CalendarItems calendar = CalendarItems.of(this);
+        URI events = ServerAccess.address(this, url);
+        URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
+        Publish.Target target = new Publish.Target(events, second, access.login(this), access.plainHttp);
+        Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun)
+                .to(target, calendar.items().all());
+        if (json) {
+            out().json(writer -> write(writer, result));
+        } else {
+            print(result);
+        }
+        return result.refused().isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
+    }
+
+    private void print(Publish.Result result) {
+        list("new", result.created());
+        list("changed", result.changed());
+        list("removed", result.removed());
+        out().line((dryRun ? "Would write: " : "Written: ")
+                + result.created().size()
+                + " new, "
+                + result.changed().size()
+                + " changed, "
+                + result.removed().size()
+                + " removed; "
+                + result.unchanged()
+                + " left as they were.");
+        result.notices().forEach(notice -> tell("Note: " + notice));
+        result.refused().forEach(refusal -> err().paragraph(0, refusal));
+    }
+
+    private void list(String what, List<String> titles) {
+        titles.forEach(title -> out().hanging(what + "  ", what.length() + 2, title));
+    }
+
+    private void write(JsonWriter writer, Publish.Result result) {
+        writer.object().put("dryRun", dryRun);
+        list(writer, "created", result.created());
+        list(writer, "changed", result.changed());
+        list(writer, "removed", result.removed());
+        writer.put("unchanged", result.unchanged());
+        list(writer, "notices", result.notices());
+        list(writer, "refused", result.refused());
+        writer.endObject();
+    }
+
+    private static void list(JsonWriter writer, String key, List<String> texts) {
+        writer.put(key, texts);
+    }
+}

@@ -1,0 +1,229 @@
+package org.oldwood.cli.calendar;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.calendar.Answer;
+import org.oldwood.calendar.ReadBack;
+import org.oldwood.calendar.server.Publish;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.record.Draft;
+import org.oldwood.cli.record.Noting;
+import org.oldwood.facts.Amount;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.Task;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problems;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes into the journal what was ticked off in a calendar, once the user agrees. */
+@Command(
+        name = "read",
+        description = "take what was ticked off in a calendar into the journal",
+        footer = {
+            "",
+            "Shows what it would note and asks. Dates and texts that were changed in the",
+            "calendar are told, never taken over; entries that are not this garden's are",
+            "left alone; what the journal knows already is not noted twice.",
+            "",
+            "Example:",
+            "  oldwood calendar read terrace-school-todos.ics"
+        })
+final class CalendarReadCommand extends GardenCommand {
+    private final GardenCommand parent;
+
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE|URL",
+            description = "calendar files, or addresses of calendars on a server")
+    List<String> from = new ArrayList<>();
+
+    @Option(names = "--yes", description = "note it without asking, with the planned amounts")
+    boolean yes;
+
+    @Mixin
+    ServerAccess access = new ServerAccess();
+
+    private final CalendarLooks looks = new CalendarLooks();
+
+    CalendarReadCommand(GardenCommand parent) {
+        this.parent = parent;
+    }
+
+    @Override
+    public CommandSpec ownSpec() {
+        return looks.options().addTo(super.ownSpec());
+    }
+
+    /** An answer to note, and the amount done where it was not the planned one. */
+    private record Chosen(Answer answer, Optional<Double> amount) {}
+
+    @Override
+    public int run() throws IOException {
+        takeFrom(parent);
+        CalendarItems calendar = CalendarItems.of(this);
+        ReadBack.Result result = read(calendar);
+        List<Answer> news = result.answers().stream()
+                .filter(answer -> !calendar.state().finished().containsKey(answer.identity()))
+                .toList();
+        if (json) {
+            out().json(writer -> write(writer, news, result.notices()));
+        } else {
+            news.forEach(this::print);
+        }
+        result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
+        result.notices().forEach(notice -> tell("Note: " + notice));
+        if (news.isEmpty()) {
+            tell("There is nothing new to note.");
+        } else {
+            note(calendar, news);
+        }
+        return 0;
+    }
+
+    private ReadBack.Result read(CalendarItems calendar) throws IOException {
+        ReadBack back = new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
+        for (String name : from) {
+            if (ServerAccess.isAddress(name)) {
+                URI address = ServerAccess.address(this, name);
+                Publish.Target target = new Publish.Target(address, address, access.login(this), access.plainHttp);
+                for (String object :
+                        Publish.fetch(calendar.garden(), calendar.items().all(), target)) {
+                    back.read(object, name);
+                }
+            } else {
+                try (InputStream in = Files.newInputStream(readable(name))) {
+                    back.read(in, name);
+                }
+            }
+        }
+        return back.result();
+    }
+
+    private void print(Answer answer) {
+        String said =
+                switch (answer.what()) {
+                    case DONE -> "done";
+                    case SKIPPED -> "skipped";
+                    case UNDER_WAY -> "begun";
+                };
+        String more = answer.what() == Answer.What.UNDER_WAY
+                ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
+                : " (" + answer.basis() + ")";
+        out().hanging(answer.day() + "  " + said + " ".repeat(9 - said.length()), 21, answer.title() + more);
+    }
+
+    private static String percent(Answer answer) {
+        return answer.percent() > 0 ? answer.percent() + " %; " : "";
+    }
+
+    private void note(CalendarItems calendar, List<Answer> answers) throws IOException {
+        List<Chosen> chosen = new ArrayList<>();
+        if (yes) {
+            answers.forEach(answer -> chosen.add(new Chosen(answer, Optional.empty())));
+        } else if (!json) {
+            chosen.addAll(ask(calendar, answers));
+        }
+        if (chosen.isEmpty()) {
+            tell("Nothing was noted. Add --yes to note it all.");
+            return;
+        }
+        new Noting(this, new Problems())
+                .note(() -> chosen.stream().map(CalendarReadCommand::draft).toList());
+    }
+
+    private List<Chosen> ask(CalendarItems calendar, List<Answer> answers) throws IOException {
+        BufferedReader in = new BufferedReader(new InputStreamReader(around().in(), UTF_8));
+        List<Chosen> chosen = new ArrayList<>();
+        if (!asked(in, "Note these in the journal? (y or n)").equals("y")) {
+            return chosen;
+        }
+        for (Answer answer : answers) {
+            Optional<Amount> planned = answer.what() == Answer.What.DONE
+                    ? calendar.plan().find(answer.identity()).flatMap(Task::amount)
+                    : Optional.empty();
+            chosen.add(new Chosen(answer, planned.flatMap(amount -> other(in, answer, amount))));
+        }
+        return chosen;
+    }
+
+    private String asked(BufferedReader in, String question) throws IOException {
+        out().flush();
+        err().line(question);
+        err().flush();
+        String answer = in.readLine();
+        return answer == null ? "" : answer.strip();
+    }
+
+    /** What was done where it was not what was planned. */
+    private Optional<Double> other(BufferedReader in, Answer answer, Amount planned) {
+        try {
+            String text = asked(
+                    in,
+                    answer.title()
+                            + ": planned "
+                            + planned.words()
+                            + ". How much was it, in "
+                            + planned.unit()
+                            + "? (nothing: as planned)");
+            return text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text));
+        } catch (NumberFormatException e) {
+            throw usage("an amount is a number, so nothing was noted");
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static Draft draft(Chosen chosen) {
+        Place place = Place.of("calendar");
+        Map<String, Json> values = new LinkedHashMap<>();
+        values.put("task", new Json.Text(place.at("task"), chosen.answer.identity()));
+        chosen.amount.ifPresent(
+                amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
+        values.put("note", new Json.Text(place.at("note"), "from a calendar"));
+        int percent = chosen.answer.percent();
+        if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
+            values.put("percent", new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
+        }
+        return new Draft(chosen.answer.day(), kind(chosen.answer), values, place);
+    }
+
+    private static EntryKind kind(Answer answer) {
+        return switch (answer.what()) {
+            case DONE -> EntryKind.DONE;
+            case UNDER_WAY -> EntryKind.BEGUN;
+            case SKIPPED -> EntryKind.SKIPPED;
+        };
+    }
+
+    private static void write(JsonWriter writer, List<Answer> answers, List<String> notices) {
+        writer.object().array("answers");
+        for (Answer answer : answers) {
+            writer.object()
+                    .put("task", answer.identity())
+                    .put("title", answer.title())
+                    .put("said", answer.what().name().toLowerCase(java.util.Locale.ROOT))
+                    .put("day", answer.day().toString())
+                    .put("percent", answer.percent())
+                    .put("basis", answer.basis())
+                    .endObject();
+        }
+        writer.endArray().put("notices", notices).endObject();
+    }
+}

@@ -1,0 +1,3 @@
+/** Commands that write, read back and publish calendars. */
+@org.jspecify.annotations.NullMarked
+package org.oldwood.cli.calendar;

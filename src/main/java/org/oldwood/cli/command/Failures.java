@@ -1,0 +1,106 @@
+package org.oldwood.cli.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.RecordException;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Words what went wrong, and gives the exit code that says whose fault it was. */
+public final class Failures {
+    /** The records have problems. */
+    public static final int RECORD_PROBLEMS = 1;
+
+    /** The command line was wrong. */
+    public static final int WRONG_USAGE = 2;
+
+    /** Our fault, or the disk's. */
+    public static final int UNEXPECTED = 3;
+
+    private final Out err;
+
+    public Failures(Out err) {
+        this.err = err;
+    }
+
+    public int wrongUsage(ParameterException e, String[] args) {
+        CommandLine line = e.getCommandLine();
+        String name = line.getCommandSpec().qualifiedName();
+        err.hanging("", 2, name + ": " + firstLine(e) + suggestion(e));
+        String synopsis = line.getHelp().synopsis(line.getHelp().synopsisHeadingLength());
+        err.write("Usage: " + synopsis.replace("\r\n", "\n"));
+        err.line("Try: " + name + " --help");
+        return WRONG_USAGE;
+    }
+
+    private static String firstLine(ParameterException e) {
+        if (e instanceof UnmatchedArgumentException unmatched
+                && unmatched.getUnmatched().get(0).startsWith("-")) {
+            // what follows it may be a password, which belongs in no log
+            String option = unmatched.getUnmatched().get(0);
+            int value = option.indexOf('=');
+            return "Unknown option: '" + (value < 0 ? option : option.substring(0, value)) + "'";
+        }
+        String message = String.valueOf(e.getMessage());
+        int end = message.indexOf('\n');
+        return end < 0 ? message : message.substring(0, end);
+    }
+
+    private static String suggestion(ParameterException e) {
+        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+            return "";
+        }
+        String seen = unmatched.getUnmatched().get(0);
+        return Nearest.to(seen, e.getCommandLine().getCommandSpec().optionsMap().keySet())
+                .map(option -> ". Did you mean " + option + "?")
+                .orElse("");
+    }
+
+    /** What a command let through. */
+    public int thrown(Exception thrown, GardenCommand command) {
+        if (thrown instanceof RecordException records) {
+            new ProblemWords(command.gardenPath()).print(err, records.problems(), "; nothing was written.");
+            return RECORD_PROBLEMS;
+        }
+        if (thrown instanceof ParameterException usage) {
+            return wrongUsage(usage, new String[0]);
+        }
+        if (thrown instanceof TypeConversionException) {
+            err.hanging("", 2, "oldwood: " + thrown.getMessage());
+            return WRONG_USAGE;
+        }
+        return unexpected(thrown);
+    }
+
+    public int unexpected(Exception thrown) {
+        if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
+            return disk(thrown);
+        }
+        err.hanging("", 2, "oldwood: this is a fault of the program, not of your records: " + thrown);
+        StackTraceElement[] trace = thrown.getStackTrace();
+        err.hanging(
+                "",
+                2,
+                "Please report it with the command you gave, the text above and this place: "
+                        + (trace.length == 0 ? "unknown" : trace[0]));
+        return UNEXPECTED;
+    }
+
+    /** A reader that has seen enough ({@code oldwood tasks | head}) is no fault. */
+    private int disk(Exception thrown) {
+        String message = String.valueOf(thrown.getMessage());
+        if (message.contains("Broken pipe")) {
+            return 0;
+        }
+        err.hanging(
+                "",
+                2,
+                "oldwood: a file could not be read or written: "
+                        + message
+                        + ". Check that the folder is there, that you may write in it, and that the disk is not full.");
+        return UNEXPECTED;
+    }
+}

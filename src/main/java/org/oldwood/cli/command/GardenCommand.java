@@ -1,0 +1,258 @@
+package org.oldwood.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.cli.Main;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+
+/**
+ * What all commands have in common. A command prints results to {@link #out()}, everything else to
+ * {@link #tell}; it lets {@link RecordException} through, and {@link Main} words it.
+ */
+public abstract class GardenCommand implements Callable<Integer> {
+    public Optional<Path> gardenDir = Optional.empty();
+    public Optional<LocalDate> givenToday = Optional.empty();
+    public boolean json;
+    public boolean quiet;
+
+    private @Nullable CommandSpec spec;
+    private @Nullable Surroundings surroundings;
+    private @Nullable Out out;
+    private @Nullable Out err;
+    private Optional<GardenFolder> opened = Optional.empty();
+    private List<String> arguments = List.of();
+
+    /** Does the work; returns 0, or 1 where the records have problems. */
+    public abstract int run() throws IOException;
+
+    public final void attach(Surroundings around, Out stdout, Out stderr) {
+        surroundings = around;
+        out = stdout;
+        err = stderr;
+    }
+
+    /** Takes what was given to the command that this one belongs to. */
+    public final void takeFrom(GardenCommand parent) {
+        attach(parent.around(), parent.out(), parent.err());
+        gardenDir = gardenDir.or(() -> parent.gardenDir);
+        givenToday = givenToday.or(() -> parent.givenToday);
+        json |= parent.json;
+        quiet |= parent.quiet;
+    }
+
+    /** How the command line reads this command; one that has commands of its own adds them. */
+    public CommandLine commandLine(List<String> arguments) {
+        return new CommandLine(commandSpec());
+    }
+
+    /** The command's own options; those of all commands are added. */
+    public CommandSpec ownSpec() {
+        return spelled().map(own -> own.spec(this)).orElseGet(() -> CommandSpec.forAnnotatedObject(this));
+    }
+
+    /** The command's own options where they are spelled in code; else annotations tell them. */
+    public Optional<Spelled> spelled() {
+        return Optional.empty();
+    }
+
+    /** Takes arguments that are plainly right; where false, picocli is to read them. */
+    public final boolean takes(List<String> given) {
+        arguments = given;
+        return spelled()
+                .filter(own -> PlainLine.read(own.with(commonOptions()).parts(), given))
+                .isPresent();
+    }
+
+    /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
+    public final ParameterException noSuch(String what, String id, List<String> known) {
+        String hint = Nearest.to(id, known)
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElseGet(() -> "There are " + String.join(", ", known) + ".");
+        return usage("there is no " + what + " \"" + id + "\". " + hint);
+    }
+
+    public final CommandSpec commandSpec() {
+        CommandSpec made = spec;
+        if (made == null) {
+            made = commonOptions().addTo(ownSpec());
+            made.addOption(OptionSpec.builder("-h", "--help")
+                    .usageHelp(true)
+                    .type(boolean.class)
+                    .description("show this help and stop")
+                    .build());
+            spec = made;
+        }
+        return made;
+    }
+
+    private Spelled commonOptions() {
+        return Spelled.options()
+                .value(
+                        "--garden",
+                        "DIR",
+                        "the garden's folder; the current folder otherwise",
+                        Path.class,
+                        given -> gardenDir = Optional.of(given))
+                .value(
+                        "--today",
+                        "DATE",
+                        "work as on this day, year-month-day; today otherwise",
+                        LocalDate.class,
+                        given -> givenToday = Optional.of(given))
+                .flag("--json", "print JSON for other programs to read", given -> json = given)
+                .flag("--quiet", "say nothing on stderr but errors", given -> quiet = given);
+    }
+
+    @Override
+    public final Integer call() throws IOException {
+        try {
+            return run();
+        } catch (RecordException | ParameterException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // what bad data leads to is not our fault, and was told when the data were read
+            opened.ifPresent(this::stopOnProblems);
+            throw e;
+        }
+    }
+
+    /** Standard output. */
+    public final Out out() {
+        return attached(out);
+    }
+
+    /** Standard error; prefer {@link #tell} for what {@code --quiet} silences. */
+    public final Out err() {
+        return attached(err);
+    }
+
+    public final Surroundings around() {
+        return attached(surroundings);
+    }
+
+    private static <T> T attached(@Nullable T part) {
+        if (part == null) {
+            throw new IllegalStateException("the command was not attached to its surroundings");
+        }
+        return part;
+    }
+
+    /** Says something on standard error, unless {@code --quiet} was given. */
+    public final void tell(String text) {
+        if (!quiet) {
+            err().paragraph(0, text);
+        }
+    }
+
+    /** A file or folder named on the command line. */
+    public final Path path(Path named) {
+        return around().folder().resolve(named).normalize();
+    }
+
+    /**
+     * A file named on the command line, to be read.
+     *
+     * @throws RecordException where it is no file, may not be read, or no file can have that name
+     */
+    public final Path readable(String named) {
+        try {
+            Path file = path(Path.of(named));
+            if (Files.isRegularFile(file) && Files.isReadable(file)) {
+                return file;
+            }
+        } catch (InvalidPathException e) {
+            // a name that the system does not take is a name of no file
+        }
+        throw new RecordException(new Problem(
+                "unreadable-file",
+                Place.of(named),
+                "is not a file that can be read",
+                "Check its name, and that you may read it."));
+    }
+
+    /**
+     * The folder that {@code --garden} names, or the current one; whether or not it is a garden.
+     */
+    public final Path gardenPath() {
+        Path named = gardenDir.map(this::path).orElse(around().folder());
+        return named.toString().isEmpty() ? Path.of(".") : named;
+    }
+
+    /**
+     * The garden's folder, opened once.
+     *
+     * @throws RecordException where there is no garden, or its files have problems
+     */
+    public final GardenFolder folder() throws IOException {
+        if (opened.isEmpty()) {
+            GardenFolder folder = GardenFolder.open(gardenPath());
+            opened = Optional.of(folder);
+            tellNotices(folder);
+        }
+        return opened.get();
+    }
+
+    /** What is to be known of a folder before anything is made of it. */
+    public void tellNotices(GardenFolder folder) {
+        for (Problem notice : folder.notices()) {
+            tell("Note: " + notice.inWords());
+        }
+    }
+
+    /** The garden's folder for a command that works without one too; a named one must be there. */
+    public final Optional<GardenFolder> folderIfAny() throws IOException {
+        boolean there = gardenDir.isPresent() || Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE));
+        return there ? Optional.of(folder()) : Optional.empty();
+    }
+
+    /**
+     * The garden as on {@link #today()}.
+     *
+     * @throws RecordException where the records have problems
+     */
+    public final GardenState state() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = folder.on(today());
+        stopOnProblems(folder);
+        return state;
+    }
+
+    /** Stops with all the problems met so far, if there are any. */
+    public final void stopOnProblems(GardenFolder folder) {
+        if (!folder.problems().isEmpty()) {
+            throw new RecordException(folder.problems().list());
+        }
+    }
+
+    /** The day to work as on, in the garden's own time zone. */
+    public final LocalDate today() {
+        return givenToday.orElseGet(() -> Today.of(
+                around().environment(),
+                opened.map(folder -> folder.garden().site().zoneName())));
+    }
+
+    /** The command line was wrong: exit code 2. */
+    public final ParameterException usage(String message) {
+        CommandSpec own = commandSpec();
+        if (own.commandLine() == null) {
+            Settings.root(own.name(), this, arguments, out(), err());
+        }
+        return new ParameterException(own.commandLine(), message);
+    }
+}

@@ -1,0 +1,105 @@
+package org.oldwood.cli.command;
+
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Keeps what people wrote from steering the terminal that shows it: control characters, which can
+ * move the cursor, set the title or forge a line, and the marks that turn the direction of writing,
+ * which can show a line other than it is.
+ */
+final class Safe {
+    private static final char SHOWN = '\uFFFD';
+
+    private Safe() {}
+
+    /** Text for people; each such character becomes {@value #SHOWN}. Line ends and tabs stay. */
+    public static String text(String text) {
+        return isPlain(text) ? text : checked(text);
+    }
+
+    /** Nearly all text is, and octets are looked through faster than characters. */
+    private static boolean isPlain(String text) {
+        byte[] octets = text.getBytes(StandardCharsets.US_ASCII);
+        for (byte octet : octets) {
+            // what is no ASCII has become a question mark
+            if ((octet < ' ' && octet != '\n') || octet == '?' || octet == 0x7F) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String checked(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (steers(text.charAt(i))) {
+                return replaced(text, i);
+            }
+        }
+        return text;
+    }
+
+    private static String replaced(String text, int from) {
+        StringBuilder safe = new StringBuilder(text.length()).append(text, 0, from);
+        for (int i = from; i < text.length(); i++) {
+            char c = text.charAt(i);
+            safe.append(steers(c) ? SHOWN : c);
+        }
+        return safe.toString();
+    }
+
+    private static boolean steers(char c) {
+        return (c < ' ' && c != '\n' && c != '\t')
+                || (c >= '\u007F' && c <= '\u009F')
+                || (c >= '\u202A' && c <= '\u202E')
+                || (c >= '\u2066' && c <= '\u2069');
+    }
+
+    /**
+     * For JSON: such a character can only stand inside a text there, and is written as its number
+     * ({@code \u009b}), so that a program reads it as it was. Closing only flushes.
+     */
+    public static Writer json(Writer beneath) {
+        return new Escaping(beneath);
+    }
+
+    private static final class Escaping extends FilterWriter {
+        Escaping(Writer beneath) {
+            super(beneath);
+        }
+
+        @Override
+        public void write(int c) throws IOException {
+            if (steers((char) c)) {
+                out.write(String.format("\\u%04x", c & 0xFFFF));
+            } else {
+                out.write(c);
+            }
+        }
+
+        @Override
+        public void write(char[] text, int from, int length) throws IOException {
+            int start = from;
+            for (int i = from; i < from + length; i++) {
+                if (steers(text[i])) {
+                    out.write(text, start, i - start);
+                    write(text[i]);
+                    start = i + 1;
+                }
+            }
+            out.write(text, start, from + length - start);
+        }
+
+        @Override
+        public void write(String text, int from, int length) throws IOException {
+            write(text.substring(from, from + length).toCharArray(), 0, length);
+        }
+
+        @Override
+        public void close() throws IOException {
+            flush();
+        }
+    }
+}

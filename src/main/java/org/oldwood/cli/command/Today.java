@@ -1,0 +1,60 @@
+package org.oldwood.cli.command;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.store.IsoDate;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/**
+ * What day it is where nobody says: that of {@code SOURCE_DATE_EPOCH} (seconds since 1970, UTC) if
+ * it is set, else that of the clock in the garden's time zone.
+ */
+final class Today {
+    public static final String VARIABLE = "SOURCE_DATE_EPOCH";
+
+    private Today() {}
+
+    public static LocalDate of(Map<String, String> environment, Optional<String> zone) {
+        String epoch = environment.getOrDefault(VARIABLE, "").trim();
+        if (!epoch.isEmpty()) {
+            try {
+                return LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC);
+            } catch (NumberFormatException | DateTimeException e) {
+                throw new TypeConversionException(VARIABLE
+                        + " must be whole seconds since 1970 but is \""
+                        + epoch
+                        + "\". Unset it, or give --today DATE.");
+            }
+        }
+        return LocalDate.now(zone.flatMap(Today::zone).orElseGet(ZoneId::systemDefault));
+    }
+
+    /** A zone that is not known is {@code check}'s to report; here the machine's own will do. */
+    private static Optional<ZoneId> zone(String name) {
+        try {
+            return Optional.of(ZoneId.of(name));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Reads dates on the command line. */
+    public static final class Reader implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return IsoDate.parse(text);
+            } catch (DateTimeParseException e) {
+                throw new TypeConversionException(
+                        "must be a date that exists, written year-month-day (2026-11-20), but is \"" + text + "\"");
+            }
+        }
+    }
+}

@@ -1,0 +1,226 @@
+package org.oldwood.cli.cuttings;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.oldwood.cli.command.AnyPlace;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.StrikePlan;
+import org.oldwood.craft.cuttings.Want;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.facts.cuttings.LotBook;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LotState;
+import org.oldwood.report.LotJson;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells what becomes of lots of cuttings, and how many to strike. */
+@Command(
+        name = "cuttings",
+        description = {
+            "what becomes of lots of cuttings, and how many to strike",
+            "",
+            "In a garden: all lots, or LOT in full. With --struck a lot that is not noted,"
+                    + " with --want how many to strike. These two need no garden: say where with"
+                    + " --at."
+        },
+        footer = {
+            "",
+            "Example:",
+            "  oldwood cuttings --garden demo-data/terrace-school",
+            "  oldwood cuttings --crop blackcurrant --struck 12 --on 2026-11-20 --at 52,-2",
+            "  oldwood cuttings --crop redcurrant --want 10 --by 2031 --climate oxford"
+        })
+public final class CuttingsCommand extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "LOT", description = "one lot, in full")
+    Optional<String> lotId = Optional.empty();
+
+    @Mixin
+    CuttingsChoice choice = new CuttingsChoice();
+
+    @Mixin
+    AnyPlace place = new AnyPlace();
+
+    @Option(names = "--struck", paramLabel = "N", description = "cuttings struck, for a lot not noted")
+    Optional<Integer> struck = Optional.empty();
+
+    @Option(names = "--on", paramLabel = "DATE", description = "the day they were struck")
+    Optional<LocalDate> on = Optional.empty();
+
+    @Option(names = "--want", paramLabel = "N", description = "plants wanted that bear by --by")
+    Optional<Integer> want = Optional.empty();
+
+    @Option(names = "--want-kg", paramLabel = "KG", description = "kilograms wanted in --by")
+    Optional<Double> wantKg = Optional.empty();
+
+    @Option(names = "--by", paramLabel = "SEASON", description = "2030, or 2029-30 in the south")
+    Optional<String> by = Optional.empty();
+
+    @Option(names = "--sure", paramLabel = "CHANCE", description = "how sure, 0.9 otherwise")
+    Optional<Double> sure = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        checkOptions();
+        if (want.isPresent() || wantKg.isPresent()) {
+            return plan();
+        }
+        return struck.isPresent() ? single() : lots();
+    }
+
+    /** Options that do not go together, or would do nothing, are told and not passed over. */
+    private void checkOptions() {
+        long asked = Stream.of(lotId, struck, want, wantKg)
+                .filter(Optional::isPresent)
+                .count();
+        if (asked > 1) {
+            throw usage("Ask one thing: LOT, --struck, --want or --want-kg");
+        }
+        boolean wanted = want.isPresent() || wantKg.isPresent();
+        if (!wanted && (by.isPresent() || sure.isPresent())) {
+            throw usage("--by and --sure belong to --want N or --want-kg KG");
+        }
+        if (struck.isEmpty() && on.isPresent()) {
+            throw usage("--on belongs to --struck N");
+        }
+        boolean course = choice.form.isPresent() || choice.method.isPresent() || choice.cut.isPresent();
+        if (struck.isEmpty() && !wanted && (course || place.isGiven())) {
+            throw usage("Say what to reckon: --struck N --on DATE, or --want N --by SEASON");
+        }
+        if (place.isGiven() && gardenDir.isPresent()) {
+            throw usage("Give either --garden or a place, --at or --climate");
+        }
+    }
+
+    private CuttingsGround ground(LocalDate day) throws IOException {
+        Optional<GardenFolder> folder = place.isGiven() ? Optional.empty() : folderIfAny();
+        Crops crops = folder.map(GardenFolder::crops).orElseGet(() -> new Crops(Documents.bundled()));
+        Crop crop = choice.crop(crops, this);
+        if (folder.isPresent()) {
+            GardenState state = state();
+            CuttingsGround.Own own = new CuttingsGround.Own(state, book(folder.get(), state));
+            stopOnProblems(folder.get());
+            return CuttingsGround.of(crop, choice.course(crop, this), own);
+        }
+        return CuttingsGround.anywhere(crop, choice.course(crop, this), place.setting(crop, day, this));
+    }
+
+    private static LotBook book(GardenFolder folder, GardenState state) {
+        return new LotBook(state, folder.crops(), Planning.stages(folder, state));
+    }
+
+    private int single() throws IOException {
+        LocalDate day = on.orElseThrow(() -> usage("Say when they were struck: --on 2026-11-20"));
+        int number = within("--struck", struck.orElse(1));
+        CuttingsGround ground = ground(day);
+        LotCounts counts = LotCounts.struck(number, day);
+        Forecast forecast = Forecast.of(counts, ground.course(), ground.survival(), ground.setting());
+        if (json) {
+            out().json(writer -> LotJson.lot(writer, ground.crop().id(), counts, forecast));
+        } else {
+            List<String> basis = ground.garden().isEmpty() ? List.of(place.basis()) : List.of();
+            LotPage.full(out(), ground.crop(), counts, forecast, ground.survival(), basis);
+        }
+        return 0;
+    }
+
+    private void tellBasis(CuttingsGround ground) {
+        if (ground.garden().isEmpty()) {
+            out().hanging("  - ", 4, place.basis());
+        }
+    }
+
+    private int within(String option, int number) {
+        if (number < 1 || number > StrikePlan.MOST) {
+            throw usage(option + " must be from 1 to " + StrikePlan.MOST + " but is " + number);
+        }
+        return number;
+    }
+
+    private int lots() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        LotBook book = book(folder, state);
+        List<LotState> chosen = chosen(state, folder.crops());
+        stopOnProblems(folder);
+        if (json) {
+            out().json(writer -> LotJson.lots(writer, book, chosen));
+        } else if (lotId.isPresent()) {
+            new LotList(this, book, folder.crops()).full(chosen.get(0), state);
+        } else {
+            new LotList(this, book, folder.crops()).all(chosen, state.season());
+        }
+        return 0;
+    }
+
+    private List<LotState> chosen(GardenState state, Crops crops) {
+        if (lotId.isPresent() && !state.lots().containsKey(lotId.get())) {
+            throw usage("There is no lot \""
+                    + lotId.get()
+                    + "\" in this garden. "
+                    + Nearest.hint(lotId.get(), state.lots().keySet()));
+        }
+        choice.cropId.ifPresent(any -> choice.crop(crops, this));
+        return state.lots().values().stream()
+                .filter(lot -> lotId.isEmpty() || lot.id().equals(lotId.get()))
+                .filter(lot -> choice.cropId.isEmpty() || lot.crop().equals(choice.cropId.get()))
+                .toList();
+    }
+
+    private int plan() throws IOException {
+        double chance = sure.orElse(0.9);
+        if (!(chance > 0 && chance < 1)) {
+            throw usage("--sure must lie between 0 and 1 but is " + chance);
+        }
+        want.ifPresent(number -> within("--want", number));
+        if (wantKg.isPresent() && !(wantKg.get() > 0 && wantKg.get() <= 100_000)) {
+            throw usage("--want-kg must be above 0 and at most 100000 but is " + wantKg.get());
+        }
+        CuttingsGround ground = ground(today());
+        Season season = season(ground.setting().hemisphere());
+        Want wanted = new Want(
+                want.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                season,
+                chance);
+        PlanPage page = PlanPage.of(wanted, ground);
+        if (json) {
+            out().json(page::write);
+        } else {
+            page.tell(out());
+            tellBasis(ground);
+        }
+        return 0;
+    }
+
+    private Season season(Hemisphere hemisphere) {
+        String text = by.orElseThrow(() -> usage("Say by which season: --by 2030"));
+        for (int year = 1900; year <= 2200; year++) {
+            Season season = new Season(year, hemisphere);
+            if (season.label().equals(text) || Integer.toString(year).equals(text)) {
+                return season;
+            }
+        }
+        Season example = new Season(2030, hemisphere);
+        throw usage("--by must be a season, "
+                + example.label()
+                + " for example, or the year in which it ends, but is "
+                + text);
+    }
+}

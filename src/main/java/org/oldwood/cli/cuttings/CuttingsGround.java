@@ -1,0 +1,33 @@
+package org.oldwood.cli.cuttings;
+
+import java.util.Optional;
+import org.oldwood.craft.cuttings.Course;
+import org.oldwood.craft.cuttings.Setting;
+import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.cuttings.LotBook;
+import org.oldwood.garden.GardenState;
+
+/**
+ * What a forecast or a plan is made from, with a garden or without.
+ *
+ * @param crop the crop
+ * @param course how it is raised and planted
+ * @param survival the rates, after the garden's own lots
+ * @param setting where and when
+ * @param garden the garden's lots and bushes, where there is one
+ */
+record CuttingsGround(Crop crop, Course course, Survival survival, Setting setting, Optional<Own> garden) {
+
+    /** A garden's record and its lots. */
+    record Own(GardenState state, LotBook book) {}
+
+    static CuttingsGround of(Crop crop, Course course, Own own) {
+        return new CuttingsGround(
+                crop, course, own.book().survival(crop.id(), course), own.book().setting(crop.id()), Optional.of(own));
+    }
+
+    static CuttingsGround anywhere(Crop crop, Course course, Setting setting) {
+        return new CuttingsGround(crop, course, course.method().phases().survival(), setting, Optional.empty());
+    }
+}

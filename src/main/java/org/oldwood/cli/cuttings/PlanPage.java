@@ -1,0 +1,80 @@
+package org.oldwood.cli.cuttings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.Out;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.StrikePlan;
+import org.oldwood.craft.cuttings.Want;
+import org.oldwood.facts.cuttings.ParentStock;
+import org.oldwood.facts.pruning.PruningCase;
+import org.oldwood.report.LotJson;
+import org.oldwood.store.JsonWriter;
+
+/**
+ * How many cuttings to strike, the room they take, and whether the garden's bushes can give them.
+ *
+ * @param want what is wanted
+ * @param plan how many, and when
+ * @param room the ground they take, where the distances are known
+ * @param parents the garden's bushes; empty without a garden
+ * @param ground what it was made from
+ */
+record PlanPage(
+        Want want, StrikePlan plan, Optional<NurseryBed> room, Optional<ParentStock> parents, CuttingsGround ground) {
+
+    static PlanPage of(Want want, CuttingsGround ground) {
+        StrikePlan plan = StrikePlan.of(want, ground.course(), ground.survival(), ground.setting());
+        Optional<NurseryBed> room = plan.number().isPresent()
+                ? NurseryBed.of(
+                        plan.number().getAsInt(), ground.course().method().measures())
+                : Optional.empty();
+        Optional<ParentStock> parents = ground.garden()
+                .map(own -> ParentStock.of(
+                        own.state().standing().stream()
+                                .filter(plant -> plant.plant()
+                                        .crop()
+                                        .equals(ground.crop().id()))
+                                .toList(),
+                        plant ->
+                                PruningCase.of(plant, ground.crop(), plan.line().firstSeason(), own.state()),
+                        own.book(),
+                        ground.course(),
+                        plan.line().firstSeason()));
+        return new PlanPage(want, plan, room, parents, ground);
+    }
+
+    void tell(Out out) {
+        out.paragraph(0, StrikeWords.answer(plan, want.by(), want.sure()));
+        List<String> lines = new ArrayList<>(StrikeWords.why(plan, ground.course()));
+        if (plan.number().isPresent()) {
+            lines.addAll(expected(plan.number().getAsInt()));
+            lines.add(room.map(StrikeWords::room).orElse("Room: not known; no distance was found for this method."));
+        }
+        lines.addAll(StrikeWords.measures(ground.course().method()));
+        lines.forEach(line -> out.hanging("  - ", 4, line));
+        parents.ifPresent(stock ->
+                ParentWords.lines(stock, ground.crop(), plan.number()).forEach(line -> out.hanging("  - ", 4, line)));
+        LotPage.local(ground.crop()).forEach(line -> out.hanging("  ! ", 4, line));
+    }
+
+    /** What that many give, forwards. */
+    private List<String> expected(int number) {
+        Forecast forecast = Forecast.of(
+                LotCounts.struck(number, plan.strikeFrom().date()),
+                ground.course(),
+                ground.survival(),
+                ground.setting());
+        return List.of("Of " + number + " struck: " + LotPage.expected(forecast) + ".");
+    }
+
+    void write(JsonWriter json) {
+        json.object();
+        LotJson.plan(json, want, plan, room);
+        parents.ifPresent(stock -> ParentWords.write(json, stock, plan.number()));
+        json.endObject();
+    }
+}

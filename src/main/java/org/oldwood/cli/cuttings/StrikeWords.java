@@ -1,0 +1,84 @@
+package org.oldwood.cli.cuttings;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.craft.cuttings.Course;
+import org.oldwood.craft.cuttings.MeasureWords;
+import org.oldwood.craft.cuttings.Method;
+import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.StrikePlan;
+import org.oldwood.report.LotWords;
+import org.oldwood.season.Season;
+
+/** Words a plan to strike cuttings. */
+final class StrikeWords {
+    private StrikeWords() {}
+
+    static String answer(StrikePlan plan, Season season, double sure) {
+        if (plan.isTooLate()) {
+            return "Too late for season "
+                    + season.label()
+                    + ": the earliest that cuttings can bear is season "
+                    + plan.earliest().label()
+                    + ". Young plants bought now may come sooner.";
+        }
+        if (plan.number().isEmpty()) {
+            return "No number of cuttings up to "
+                    + StrikePlan.MOST
+                    + " gives that with a chance of "
+                    + sure
+                    + ": ask for less, be content with less sureness, choose another method, or buy"
+                    + " plants.";
+        }
+        return "Strike "
+                + plan.number().getAsInt()
+                + ", from "
+                + LotWords.around(plan.strikeFrom())
+                + " to "
+                + LotWords.around(plan.strikeBy())
+                + ": the chance is "
+                + Math.round(plan.chance() * 1000) / 10.0
+                + " %. Latest of all for season "
+                + season.label()
+                + ": "
+                + plan.latest().map(LotWords::around).orElse("none")
+                + ".";
+    }
+
+    static List<String> why(StrikePlan plan, Course course) {
+        return List.of(
+                "Rooted by "
+                        + LotWords.around(plan.line().rooted())
+                        + "; lifted and planted out from "
+                        + LotWords.around(plan.line().plantOut())
+                        + "; first season in place "
+                        + plan.line().inPlace().label()
+                        + ".",
+                "First pick in season "
+                        + plan.line().firstPick().label()
+                        + ", full crop in "
+                        + plan.line().fullCrop().label()
+                        + ", for plants "
+                        + course.cut().words()
+                        + ".");
+    }
+
+    /** The method's measures, and those that are not known. */
+    static List<String> measures(Method method) {
+        List<String> lines = new ArrayList<>();
+        MeasureWords.known(method).ifPresent(words -> lines.add("Cuttings: " + words + "."));
+        List<String> unknown = MeasureWords.unknown(method);
+        if (!unknown.isEmpty()) {
+            lines.add("Not known, no figure was found: " + String.join(", ", unknown) + ".");
+        }
+        return lines;
+    }
+
+    static String room(NurseryBed bed) {
+        return "Room: "
+                + LotWords.number(bed.rowM())
+                + " m of row"
+                + bed.areaM2().map(area -> ", " + LotWords.number(area) + " m²").orElse("")
+                + ".";
+    }
+}

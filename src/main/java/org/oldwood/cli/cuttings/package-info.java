@@ -1,0 +1,3 @@
+/** The cuttings command, its words and its JSON. */
+@org.jspecify.annotations.NullMarked
+package org.oldwood.cli.cuttings;

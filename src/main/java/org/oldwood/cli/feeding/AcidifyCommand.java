@@ -1,0 +1,85 @@
+package org.oldwood.cli.feeding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.LimeCase;
+import org.oldwood.craft.feeding.liming.SulphurPlan;
+import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.garden.Bed;
+import org.oldwood.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Works out sulphur for crops of acid soils, for a garden's beds or without a garden. */
+@Command(
+        name = "acidify",
+        description = "how much sulphur lowers the pH, for a garden's beds or without one",
+        footer = {"", "Example:", "  oldwood acidify --soil loam --ph 6 --target 4.8 --area 6"})
+public final class AcidifyCommand extends SoilCommand {
+    @Option(names = "--free-lime", description = "the soil fizzes with vinegar")
+    boolean freeLime;
+
+    @Override
+    String amount() {
+        return "acidify";
+    }
+
+    @Override
+    boolean concerns(BedSoil soil) {
+        return soil.profile().map(FeedingProfile::acidSoil).orElse(false);
+    }
+
+    @Override
+    boolean anyOther() {
+        return freeLime;
+    }
+
+    @Override
+    LimeCase.Layer layer(FeedingBooks books) {
+        return new LimeCase.Layer(books.liming().figure("tableDepth").is(), 0);
+    }
+
+    @Override
+    SoilSheet told(FeedingBooks books, LimeCase asked) {
+        String id = material.orElse(books.liming().usualAcidifier());
+        List<String> known =
+                books.materials().acidifiers().stream().map(Acidifier::id).toList();
+        Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
+        return new SoilSheet(
+                Words.amount(asked.areaM2())
+                        + " m², from pH "
+                        + Words.amount(asked.measuredPh().orElse(0))
+                        + " to "
+                        + Words.amount(asked.targetPh()),
+                Optional.empty(),
+                List.of(),
+                SoilSheet.Stuff.of(acidifier),
+                SulphurPlan.of(books.sulphur(), books.tables().soils(), asked, acidifier, freeLime),
+                asked.areaM2(),
+                0,
+                Optional.empty());
+    }
+
+    @Override
+    SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
+        List<String> all = new ArrayList<>(facts);
+        if (soil.acidified() > 0) {
+            all.add("Given since the test, as sulphur: " + Words.amount(soil.acidified()) + " g/m².");
+        }
+        return new SoilSheet(
+                BedsAsked.heading(bed),
+                Optional.of(bed.id()),
+                all,
+                SoilSheet.Stuff.of(soil.acidifier()),
+                soil.sulphur(),
+                bed.areaM2(),
+                soil.acidified(),
+                Optional.of(next.words()));
+    }
+}

@@ -1,0 +1,243 @@
+package org.oldwood.cli.feeding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.craft.feeding.Balance;
+import org.oldwood.craft.feeding.Choice;
+import org.oldwood.craft.feeding.Feed;
+import org.oldwood.craft.feeding.FeedPlan;
+import org.oldwood.craft.feeding.FeedYear;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.FeedingTables;
+import org.oldwood.craft.feeding.Need;
+import org.oldwood.craft.feeding.NeedCase;
+import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.craft.feeding.SoilClasses;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+import picocli.CommandLine.Option;
+
+/** A piece of ground told on the command line, to be fed without a garden. */
+final class FeedAsked {
+    private static final List<String> GROWTH = List.of("weak", "normal", "strong");
+    private static final String LIGHT = "light-sand";
+
+    @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
+    Optional<String> crop = Optional.empty();
+
+    @Option(names = "--area", paramLabel = "M2", description = "area, m²")
+    Optional<Double> area = Optional.empty();
+
+    @Option(
+            names = "--material",
+            paramLabel = "ID",
+            split = ",",
+            description = "a feed at hand; several with commas, the favourite first")
+    List<String> materials = new ArrayList<>();
+
+    @Option(
+            names = "--analysis",
+            paramLabel = "N-P-K",
+            description = "a feed by its label: N-P2O5-K2O, and -MgO, in %%")
+    Optional<String> analysis = Optional.empty();
+
+    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
+    Optional<String> soil = Optional.empty();
+
+    @Option(names = "--ph", paramLabel = "PH", description = "the measured pH")
+    Optional<Double> ph = Optional.empty();
+
+    @Option(
+            names = "--index",
+            paramLabel = "P=N,K=N,Mg=N",
+            split = ",",
+            description = "the soil's indices of P, K and Mg, 0 to 9")
+    Map<String, Integer> indices = new LinkedHashMap<>();
+
+    @Option(names = "--age", paramLabel = "SEASONS", description = "seasons since planting")
+    Optional<Integer> age = Optional.empty();
+
+    @Option(names = "--growth", paramLabel = "HOW", description = "weak, normal or strong")
+    Optional<String> growth = Optional.empty();
+
+    @Option(names = "--cultivar", paramLabel = "NAME", description = "the variety")
+    Optional<String> cultivar = Optional.empty();
+
+    @Option(names = "--bushes", paramLabel = "N", description = "bushes that share the ground")
+    Optional<Integer> bushes = Optional.empty();
+
+    @Option(names = "--row", paramLabel = "M", description = "metres of row on the ground")
+    Optional<Double> row = Optional.empty();
+
+    @Option(names = "--school", paramLabel = "ID", description = "another way to reckon the need")
+    Optional<String> school = Optional.empty();
+
+    @Option(names = "--before-planting", description = "what to work in before planting")
+    boolean beforePlanting;
+
+    /** Whether anything was told of a piece of ground. */
+    boolean any() {
+        return beforePlanting
+                || !materials.isEmpty()
+                || !indices.isEmpty()
+                || Stream.of(area, analysis, soil, ph, age, growth, cultivar, bushes, row, school)
+                        .anyMatch(Optional::isPresent);
+    }
+
+    FeedSheet sheet(GardenCommand command, Documents documents) {
+        FeedingBooks books = new FeedingBooks(documents);
+        Crop of = crop(command, new Crops(documents));
+        FeedingProfile profile = FeedingProfile.of(of)
+                .orElseThrow(() -> command.usage("no figures of food are known for " + of.plural()));
+        NeedCase asked = needCase(command, books.tables());
+        Need need = beforePlanting
+                ? Need.beforePlanting(books.tables(), profile, asked)
+                : Need.of(books.tables(), profile, school(command, profile), asked);
+        return sheet(of, need, asked, year(command, books, profile, need, asked), books.tables());
+    }
+
+    private FeedYear year(
+            GardenCommand command, FeedingBooks books, FeedingProfile profile, Need need, NeedCase asked) {
+        OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        Choice choice =
+                Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
+        boolean sand = soil.flatMap(books.tables().soils()::of)
+                .map(SoilClasses.Row::nitrogen)
+                .filter(LIGHT::equals)
+                .isPresent();
+        return new FeedYear(
+                need,
+                Balance.of(need.gPerM2(), Nutrients.NONE),
+                books.tables().timing(profile.timing()),
+                sand,
+                false,
+                choice,
+                asked.ground());
+    }
+
+    private FeedSheet sheet(Crop of, Need need, NeedCase asked, FeedYear year, FeedingTables tables) {
+        List<FeedSheet.Dressing> dressings = new ArrayList<>();
+        for (int which = 0; which <= year.dressings().size(); which++) {
+            FeedPlan plan = year.dressing(tables, which);
+            if (!plan.nothingToDo()) {
+                dressings.add(new FeedSheet.Dressing(
+                        beforePlanting ? "before planting, worked in" : FeedCommand.when(year, which), plan));
+            }
+        }
+        return new FeedSheet(
+                of.plural(), List.of("crop", of.id()), year, dressings, need.lines(), assumed(asked), Optional.empty());
+    }
+
+    private List<String> assumed(NeedCase asked) {
+        List<String> assumed = new ArrayList<>();
+        if (asked.soil().texture().isEmpty()) {
+            assumed.add("The soil's texture: a middle value is taken; --soil tells it.");
+        }
+        if (indices.isEmpty()) {
+            assumed.add("No soil test: phosphate, potash, magnesia as usual; --index tells them.");
+        }
+        if (age.isEmpty() && !beforePlanting) {
+            assumed.add("The plants' age: taken as established; --age tells it.");
+        }
+        if (materials.isEmpty() && analysis.isEmpty()) {
+            assumed.add("The feeds at hand: usual ones are taken; --material names yours.");
+        }
+        if (analysis.isPresent()) {
+            assumed.add("In which form your feed holds nitrogen and potash: read the label. Blueberries"
+                    + " want no nitrate; red currants, gooseberries and raspberries little"
+                    + " chloride.");
+        }
+        return assumed;
+    }
+
+    private Crop crop(GardenCommand command, Crops crops) {
+        String id = crop.orElse("");
+        return crops.find(id)
+                .orElseThrow(() -> command.usage("there is no crop \"" + id + "\". " + hint(id, crops.ids())));
+    }
+
+    private FeedingProfile.School school(GardenCommand command, FeedingProfile profile) {
+        List<String> ids =
+                profile.schools().stream().map(FeedingProfile.School::id).toList();
+        return school.map(id -> profile.school(id)
+                        .orElseThrow(() ->
+                                command.usage("there is no school \"" + id + "\" for this crop. " + hint(id, ids))))
+                .orElseGet(() -> profile.schools().get(0));
+    }
+
+    private List<Feed> feeds(GardenCommand command, FeedingBooks books, FeedingProfile profile) {
+        List<Feed> feeds = new ArrayList<>();
+        analysis.map(text -> label(command, text)).ifPresent(feeds::add);
+        List<String> known = books.materials().feeds().stream().map(Feed::id).toList();
+        boolean usual = materials.isEmpty() && analysis.isEmpty();
+        for (String id : usual ? books.tables().usual().forCrop(profile.acidSoil()) : materials) {
+            feeds.add(books.materials()
+                    .feed(id)
+                    .orElseThrow(() -> command.usage("there is no feed \"" + id + "\". " + hint(id, known))));
+        }
+        return feeds;
+    }
+
+    private static Feed label(GardenCommand command, String text) {
+        String[] parts = text.split("-", -1);
+        double[] percent = new double[4];
+        try {
+            if (parts.length < 3 || parts.length > percent.length) {
+                throw new NumberFormatException();
+            }
+            for (int i = 0; i < parts.length; i++) {
+                percent[i] = Double.parseDouble(parts[i]);
+            }
+        } catch (NumberFormatException e) {
+            throw command.usage("--analysis takes N-P2O5-K2O in %, 7-7-7 for example");
+        }
+        return Feed.ofLabel(new Nutrients(percent[0], percent[1], percent[2], percent[3]));
+    }
+
+    private static String hint(String seen, List<String> known) {
+        return Nearest.to(seen, known)
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElse("There are " + String.join(", ", known) + ".");
+    }
+
+    private NeedCase needCase(GardenCommand command, FeedingTables tables) {
+        if (area.isEmpty()) {
+            throw command.usage("--area is missing: how many square metres are to be fed");
+        }
+        if (growth.isPresent() && !GROWTH.contains(growth.get())) {
+            throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
+        }
+        soil.filter(texture -> tables.soils().of(texture).isEmpty()).ifPresent(texture -> {
+            throw command.usage("there is no soil \""
+                    + texture
+                    + "\". "
+                    + hint(texture, tables.soils().textures()));
+        });
+        for (String key : indices.keySet()) {
+            if (!List.of("P", "K", "Mg").contains(key)) {
+                throw command.usage("--index takes P, K and Mg, as P=1,K=2,Mg=2");
+            }
+        }
+        NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"));
+        NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0)))
+                .withSoil(known)
+                .withCultivar(cultivar)
+                .withGrowth(growth.orElse("normal"));
+        return age.map(asked::withAge).orElse(asked);
+    }
+
+    private OptionalInt index(String element) {
+        Integer value = indices.get(element);
+        return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+    }
+}

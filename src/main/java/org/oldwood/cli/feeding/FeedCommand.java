@@ -1,0 +1,115 @@
+package org.oldwood.cli.feeding;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.feeding.FeedPlan;
+import org.oldwood.craft.feeding.FeedYear;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.StandFeed;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.plan.Task;
+import org.oldwood.season.Season;
+import org.oldwood.store.Documents;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Works out how much of which feed the plants of each bed need, with or without a garden. */
+@Command(
+        name = "feed",
+        description = "how much of which feed, for a garden's beds or without a garden",
+        footer = {"", "Example:", "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"})
+public final class FeedCommand extends GardenCommand {
+    private static final List<String> AMOUNTS = List.of("feed-first", "feed-second");
+
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only the plants of this bed")
+    Optional<String> bed = Optional.empty();
+
+    @Mixin
+    FeedAsked asked = new FeedAsked();
+
+    @Override
+    public int run() throws IOException {
+        if (asked.crop.isEmpty() && asked.any()) {
+            throw usage("--area, --soil and the like go with --crop; without it the beds are told");
+        }
+        if (asked.crop.isPresent() && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --crop, not both");
+        }
+        Optional<GardenFolder> folder = asked.crop.isPresent() ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        List<FeedSheet> sheets =
+                asked.crop.isPresent() ? List.of(asked.sheet(this, documents)) : ofGarden(folder.orElseThrow());
+        folder.ifPresent(this::stopOnProblems);
+        GroundSheet.show(this, sheets, documents);
+        return 0;
+    }
+
+    private List<FeedSheet> ofGarden(GardenFolder folder) throws IOException {
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
+        FeedingBooks books = new FeedingBooks(folder.documents());
+        List<FeedSheet> sheets = new ArrayList<>();
+        for (Subject stand : garden.planner().subjects().ofKind("stand")) {
+            if (bed.isEmpty()
+                    || stand.bed().filter(it -> it.bed().id().equals(bed.get())).isPresent()) {
+                NextTask next = garden.next(stand, AMOUNTS);
+                Season season =
+                        next.task().map(Task::season).orElse(garden.state().season());
+                StandFeed.of(books, garden.situation(stand, season))
+                        .ifPresentOrElse(
+                                food -> sheets.add(sheet(stand, food, season, books, next)),
+                                () -> tell("No figures of food are known for " + stand.words() + "."));
+            }
+        }
+        if (sheets.isEmpty()) {
+            tell("Nothing stands there that is fed.");
+        }
+        Planning.tellNotices(
+                this,
+                garden.plan().notices().stream()
+                        .filter(it -> it.startsWith("Feed "))
+                        .toList());
+        return sheets;
+    }
+
+    private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
+        FeedYear year = food.year();
+        List<FeedSheet.Dressing> dressings = new ArrayList<>();
+        for (int which = year.begun() ? 1 : 0; which < AMOUNTS.size(); which++) {
+            FeedPlan plan = food.dressing(books, which);
+            if (!plan.nothingToDo()) {
+                dressings.add(new FeedSheet.Dressing(when(year, which), plan));
+            }
+        }
+        return new FeedSheet(
+                stand.words() + ", season " + season.label(),
+                List.of(
+                        "stand",
+                        stand.id(),
+                        "crop",
+                        food.crop().id(),
+                        "bed",
+                        stand.bed().orElseThrow().bed().id(),
+                        "season",
+                        season.label()),
+                year,
+                dressings,
+                food.lines(season),
+                food.assumed(),
+                Optional.of(next.words()));
+    }
+
+    /** When a dressing of a year is given, in words. */
+    static String when(FeedYear year, int which) {
+        return which < year.dressings().size() ? year.dressings().get(which).words() : "the rest, some weeks later";
+    }
+}

@@ -1,0 +1,48 @@
+package org.oldwood.cli.feeding;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Out;
+import org.oldwood.plan.Cautions;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
+
+/** What a command works out for one piece of ground, for people and as JSON. */
+interface GroundSheet {
+    void print(Out out);
+
+    /** The lines of caution that go with it; none where there is nothing to do. */
+    List<String> cautions(Cautions all);
+
+    void write(JsonWriter json, Cautions all);
+
+    /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
+    static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents) {
+        Cautions cautions = Cautions.read(documents);
+        Out out = command.out();
+        if (command.json) {
+            out.json(writer -> {
+                writer.object().put("format", 1).array("ground");
+                sheets.forEach(sheet -> sheet.write(writer, cautions));
+                writer.endArray().endObject();
+            });
+            return;
+        }
+        Set<String> lines = new LinkedHashSet<>();
+        for (GroundSheet sheet : sheets) {
+            sheet.print(out);
+            lines.addAll(sheet.cautions(cautions));
+        }
+        section(out, "", "Take care", List.copyOf(lines));
+    }
+
+    /** A titled list; nothing where it is empty. */
+    static void section(Out out, String indent, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            out.line(indent + title);
+            lines.forEach(line -> out.hanging("  - ", 4, line));
+        }
+    }
+}

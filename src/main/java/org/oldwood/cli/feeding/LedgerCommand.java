@@ -1,0 +1,70 @@
+package org.oldwood.cli.feeding;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.facts.feeding.BedLedger;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.report.LedgerJson;
+import org.oldwood.report.LedgerWords;
+import org.oldwood.words.Dates;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Lists all that the beds were given, with the nutrients that it brings, season by season. */
+@Command(
+        name = "ledger",
+        description = "all that each bed was given, and its nutrients by season",
+        footer = {"", "Example:", "  oldwood ledger upper-terrace --garden demo-data/terrace-school"})
+public final class LedgerCommand extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed")
+    Optional<String> bed = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        BedsAsked.check(this, bed, state);
+        List<BedLedger> ledgers = BedLedger.all(new FeedingBooks(folder.documents()), state, folder.crops()).stream()
+                .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get()))
+                .toList();
+        if (json) {
+            out().json(writer -> LedgerJson.write(writer, ledgers));
+            return 0;
+        }
+        ledgers.forEach(this::print);
+        return 0;
+    }
+
+    private void print(BedLedger ledger) {
+        out().line(BedsAsked.heading(ledger.bed()));
+        if (ledger.lines().isEmpty()) {
+            out().paragraph(2, "Nothing was noted as given. Note fed, limed, acidified, mulched.");
+        }
+        Set<String> notRead = new LinkedHashSet<>();
+        for (BedLedger.Sum sum : ledger.seasons()) {
+            out().line("  Season " + sum.season().label());
+            List<List<String>> rows = new ArrayList<>();
+            for (BedLedger.Line line : ledger.lines()) {
+                if (line.season().equals(sum.season())) {
+                    String brings = LedgerWords.brings(line);
+                    rows.add(List.of(
+                            Dates.shortDay(line.date()),
+                            LedgerWords.what(line) + (brings.isEmpty() ? "" : ": " + brings)));
+                    line.notRead().forEach(each -> notRead.add(line.name() + ": " + each));
+                }
+            }
+            out().columns(4, rows);
+            LedgerWords.sums(sum).forEach(line -> out().hanging("    = ", 6, line));
+        }
+        notRead.forEach(line -> out().hanging("  * ", 4, line));
+        out().line();
+    }
+}

@@ -1,0 +1,123 @@
+package org.oldwood.cli.feeding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.craft.feeding.liming.LimeCase;
+import org.oldwood.craft.feeding.liming.LimePlan;
+import org.oldwood.craft.feeding.liming.NeutralisingValue;
+import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.garden.Bed;
+import org.oldwood.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Works out lime from a pH test, for a garden's beds or without a garden. */
+@Command(
+        name = "lime",
+        description = "how much lime raises the pH, for a garden's beds or without a garden",
+        footer = {"", "Example:", "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"})
+public final class LimeCommand extends SoilCommand {
+    @Option(names = "--depth", paramLabel = "CM", description = "how deep, cm; 20 otherwise")
+    Optional<Double> depth = Optional.empty();
+
+    @Option(names = "--stones", paramLabel = "PERCENT", description = "stones by volume, %%")
+    Optional<Double> stones = Optional.empty();
+
+    @Option(
+            names = "--nv-cao",
+            paramLabel = "PERCENT",
+            description = "neutralising value on the bag as %% CaO (British; limestone about 50)")
+    Optional<Double> percentCaO = Optional.empty();
+
+    @Option(
+            names = "--nv-caco3",
+            paramLabel = "PERCENT",
+            description = "the same as %% CaCO3 (American, CCE; limestone about 100)")
+    Optional<Double> percentCaCO3 = Optional.empty();
+
+    @Override
+    String amount() {
+        return "lime";
+    }
+
+    @Override
+    boolean concerns(BedSoil soil) {
+        return true;
+    }
+
+    @Override
+    boolean anyOther() {
+        return depth.isPresent() || stones.isPresent() || percentCaO.isPresent() || percentCaCO3.isPresent();
+    }
+
+    @Override
+    LimeCase.Layer layer(FeedingBooks books) {
+        return new LimeCase.Layer(
+                depth.orElseGet(() -> books.liming().figure("tableDepth").is()), stones.orElse(0.0));
+    }
+
+    @Override
+    SoilSheet told(FeedingBooks books, LimeCase asked) {
+        Lime lime = lime(books);
+        return new SoilSheet(
+                Words.amount(asked.areaM2())
+                        + " m², from pH "
+                        + Words.amount(asked.measuredPh().orElse(0))
+                        + " to "
+                        + Words.amount(asked.targetPh()),
+                Optional.empty(),
+                questions(lime, books),
+                SoilSheet.Stuff.of(lime),
+                LimePlan.of(books.liming(), books.tables().soils(), asked, lime),
+                asked.areaM2(),
+                0,
+                Optional.empty());
+    }
+
+    private Lime lime(FeedingBooks books) {
+        String id = material.orElse(books.liming().usualLime());
+        List<String> known = books.materials().limes().stream().map(Lime::id).toList();
+        Lime lime = books.materials().lime(id).orElseThrow(() -> noSuch("lime", id, known));
+        if (percentCaO.isPresent() && percentCaCO3.isPresent()) {
+            throw usage("give --nv-cao or --nv-caco3, whichever scale the bag uses, not both");
+        }
+        return percentCaO
+                .map(NeutralisingValue::ofCaO)
+                .or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
+                .map(lime::withValue)
+                .orElse(lime);
+    }
+
+    /** A value far from what such a lime has was probably read on the other scale. */
+    private List<String> questions(Lime own, FeedingBooks books) {
+        List<String> questions = new ArrayList<>();
+        if (percentCaO.isPresent() || percentCaCO3.isPresent()) {
+            Lime usual = books.materials().lime(own.id()).orElseThrow();
+            own.doubtAgainst(usual).ifPresent(questions::add);
+        }
+        return questions;
+    }
+
+    @Override
+    SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
+        List<String> all = new ArrayList<>(facts);
+        double given = soil.asked().givenSinceTest();
+        if (given > 0) {
+            all.add("Given since the test, as ground limestone: " + Words.amount(given) + " g/m².");
+        }
+        return new SoilSheet(
+                BedsAsked.heading(bed),
+                Optional.of(bed.id()),
+                all,
+                SoilSheet.Stuff.of(soil.material()),
+                soil.lime(),
+                bed.areaM2(),
+                given,
+                Optional.of(next.words()));
+    }
+}

@@ -1,0 +1,162 @@
+package org.oldwood.cli.feeding;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.craft.mulching.MulchPlan;
+import org.oldwood.craft.mulching.MulchTables;
+import org.oldwood.craft.mulching.Underlay;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.mulching.BedMulch;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Documents;
+import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Works out mulch, for a garden's beds or without a garden. */
+@Command(
+        name = "mulch",
+        description = "how much mulch to lay, for a garden's beds or without a garden",
+        footer = {"", "Example:", "  oldwood mulch --area 10 --depth 7.5 --bushes 4"})
+public final class MulchCommand extends GardenCommand {
+    private static final String NOTHING = "nothing";
+
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--area", paramLabel = "M2", description = "area, m²; no garden needed")
+    Optional<Double> area = Optional.empty();
+
+    @Option(
+            names = "--depth",
+            paramLabel = "CM",
+            description = "depth wanted once settled, cm; the material's usual one otherwise")
+    Optional<Double> depth = Optional.empty();
+
+    @Option(names = "--now", paramLabel = "CM", description = "depth that lies there, cm")
+    Optional<Double> now = Optional.empty();
+
+    @Option(names = "--bushes", paramLabel = "N", description = "bushes that stand there")
+    Optional<Integer> bushes = Optional.empty();
+
+    @Option(names = "--gap", paramLabel = "CM", description = "bare ring round each, cm")
+    Optional<Double> gap = Optional.empty();
+
+    @Option(names = "--material", paramLabel = "ID", description = "garden-compost otherwise")
+    Optional<String> material = Optional.empty();
+
+    @Option(names = "--under", paramLabel = "WHAT", description = "paper, card or nothing")
+    Optional<String> under = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        boolean alone = area.isPresent();
+        if (alone && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --area, not both");
+        }
+        if (!alone && (depth.or(() -> now).or(() -> gap).isPresent() || bushes.isPresent())) {
+            throw usage("--area is missing: how many square metres. Without it the beds are told");
+        }
+        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        FeedingBooks books = new FeedingBooks(documents);
+        List<MulchSheet> sheets = alone ? List.of(told(books.mulches())) : ofGarden(folder.orElseThrow(), books);
+        folder.ifPresent(this::stopOnProblems);
+        GroundSheet.show(this, sheets, documents);
+        return 0;
+    }
+
+    private MulchSheet told(MulchTables tables) {
+        Mulch mulch = mulch(tables);
+        double ground = area.orElseThrow();
+        MulchPlan plan = MulchPlan.of(
+                mulch,
+                new MulchPlan.Asked(
+                        ground,
+                        bushes.orElse(0),
+                        gap.orElseGet(() -> tables.collarGap("otherwise").is()),
+                        now.orElse(0.0),
+                        depth.orElseGet(() -> mulch.depth().is())));
+        return new MulchSheet(
+                tables,
+                Words.amount(ground) + " m²",
+                Optional.empty(),
+                List.of(),
+                plan,
+                underlay(tables, plan.depthNowCm() > 0),
+                tables.remarks(plan),
+                Optional.empty());
+    }
+
+    private Mulch mulch(MulchTables tables) {
+        String id = material.orElseGet(() -> tables.usual("mulch"));
+        return tables.mulch(id)
+                .orElseThrow(() -> noSuch(
+                        "mulch", id, tables.mulches().stream().map(Mulch::id).toList()));
+    }
+
+    private Optional<Underlay> underlay(MulchTables tables, boolean covered) {
+        if (under.filter(NOTHING::equals).isPresent() || (under.isEmpty() && covered)) {
+            return Optional.empty();
+        }
+        String id = under.orElseGet(() -> tables.usual("underlay"));
+        return Optional.of(
+                tables.underlay(id).orElseThrow(() -> usage("--under is paper, card or nothing, not \"" + id + "\"")));
+    }
+
+    private List<MulchSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+        if (material.isPresent() || under.isPresent()) {
+            throw usage("in a garden the material comes from \"materials\" in garden.json");
+        }
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
+        List<MulchSheet> sheets = new ArrayList<>();
+        for (Subject subject : garden.planner().subjects().ofKind("bed")) {
+            if (bed.isEmpty() || subject.id().equals(bed.get())) {
+                sheets.add(sheet(
+                        subject,
+                        BedMulch.of(books, garden.situation(subject)),
+                        books.mulches(),
+                        garden.next(subject, List.of("mulch"))));
+            }
+        }
+        return sheets;
+    }
+
+    private static MulchSheet sheet(Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
+        String there = mulch.layer()
+                .map(layer -> "About "
+                        + Words.fixed(mulch.depthNow(), 1)
+                        + " cm of "
+                        + layer.mulch().name()
+                        + " lies there, laid "
+                        + Words.amount(layer.laidCm())
+                        + " cm deep on "
+                        + Dates.shortDay(layer.laid())
+                        + ".")
+                .orElse("No mulch was noted here.");
+        List<String> notes = new ArrayList<>(mulch.notes());
+        notes.addAll(tables.remarks(mulch.plan()));
+        mulch.nextTopUp()
+                .ifPresent(day -> notes.add("A layer laid now wants topping up about " + Dates.shortDay(day) + "."));
+        return new MulchSheet(
+                tables,
+                BedsAsked.heading(subject.bed().orElseThrow().bed()),
+                Optional.of(subject.id()),
+                List.of(there),
+                mulch.plan(),
+                mulch.sheets() > 0 ? Optional.of(mulch.underlay()) : Optional.empty(),
+                notes,
+                Optional.of(next.words()));
+    }
+}

@@ -1,0 +1,140 @@
+package org.oldwood.cli.feeding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.Out;
+import org.oldwood.craft.mulching.MulchPlan;
+import org.oldwood.craft.mulching.MulchTables;
+import org.oldwood.craft.mulching.Underlay;
+import org.oldwood.crop.Figure;
+import org.oldwood.plan.Cautions;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.words.Words;
+
+/**
+ * What mulch for one piece of ground comes to, for people and as JSON.
+ *
+ * @param tables what a barrow and a bag hold
+ * @param title what it is about
+ * @param bed the bed's id, in a garden
+ * @param facts what is known: what lies there and since when; a line each
+ * @param plan depth, volume and weight
+ * @param underlay what to lay under it; empty for nothing
+ * @param notes what to know
+ * @param next when the plan has it, in a garden
+ */
+record MulchSheet(
+        MulchTables tables,
+        String title,
+        Optional<String> bed,
+        List<String> facts,
+        MulchPlan plan,
+        Optional<Underlay> underlay,
+        List<String> notes,
+        Optional<String> next)
+        implements GroundSheet {
+    private static final List<String> GENERAL = List.of("lifting", "no-bait", "watercourses");
+
+    @Override
+    public void print(Out out) {
+        out.hanging("", 2, title);
+        facts.forEach(line -> out.hanging("  ", 4, line));
+        if (plan.cubicMetres() > 0) {
+            out.hanging(
+                    "  ",
+                    4,
+                    plan.volumeWords()
+                            + " of "
+                            + plan.mulch().name()
+                            + ", laid "
+                            + Words.fixed(plan.layCm(), 0)
+                            + " cm deep: "
+                            + loads()
+                            + ", about "
+                            + Words.amount(plan.kg())
+                            + " kg.");
+            underlay.ifPresent(under -> out.hanging("  ", 4, paper(under)));
+        } else {
+            out.hanging("  ", 4, "Enough lies there; nothing to lay.");
+        }
+        notes.forEach(line -> out.hanging("  ", 4, line));
+        plan.mulch()
+                .notRead()
+                .forEach(mark -> out.hanging("  * ", 4, plan.mulch().name() + " " + mark));
+        next.ifPresent(words -> out.hanging("  Next ", 7, words));
+        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
+        out.line();
+    }
+
+    private String loads() {
+        if (plan.bales().isPresent()) {
+            return Words.count(plan.wholeBales().orElseThrow(), "bale", "bales")
+                    + " of "
+                    + plan.mulch().bale().orElseThrow().kg().inWords();
+        }
+        return loads(tables.figure("barrow"), "barrow", "barrows")
+                + " or "
+                + loads(tables.figure("bag"), "bag", "bags");
+    }
+
+    private String loads(Figure litres, String one, String several) {
+        return Words.count(plan.wholeLoads(litres.is()), one, several) + " of " + litres.inWords();
+    }
+
+    private String paper(Underlay under) {
+        return "Under it "
+                + Words.count(plan.sheets(under), "sheet", "sheets")
+                + " of "
+                + under.name()
+                + ", "
+                + Words.amount(under.layers().is())
+                + (under.layers().is() == 1 ? " thick" : " on one another")
+                + ", overlapping "
+                + Words.amount(under.overlap().is())
+                + " cm, wetted.";
+    }
+
+    @Override
+    public List<String> cautions(Cautions all) {
+        if (plan.cubicMetres() <= 0) {
+            return List.of();
+        }
+        List<String> ids = new ArrayList<>(plan.mulch().cautions());
+        underlay.ifPresent(under -> ids.addAll(under.cautions()));
+        ids.addAll(GENERAL);
+        return ids.stream()
+                .distinct()
+                .map(all::find)
+                .flatMap(Optional::stream)
+                .map(it -> it.line())
+                .toList();
+    }
+
+    @Override
+    public void write(JsonWriter json, Cautions all) {
+        json.object();
+        bed.ifPresent(id -> json.put("bed", id));
+        json.put("title", title)
+                .put("material", plan.mulch().id())
+                .put("name", plan.mulch().name())
+                .put("coveredM2", plan.coveredM2())
+                .put("depthNowCm", plan.depthNowCm())
+                .put("depthWantedCm", plan.depthWantedCm())
+                .put("layCm", plan.layCm())
+                .put("litres", plan.litres())
+                .put("kg", plan.kg())
+                .put("barrows", plan.loads(tables.figure("barrow").is()))
+                .put("bags", plan.loads(tables.figure("bag").is()));
+        plan.bales().ifPresent(bales -> json.put("bales", bales));
+        underlay.ifPresent(under -> json.put("under", under.id()).put("sheets", plan.sheets(under)));
+        next.ifPresent(words -> json.put("next", words));
+        json.put("facts", facts)
+                .put("arithmetic", plan.lines())
+                .put("notes", notes)
+                .put("notRead", plan.mulch().notRead())
+                .put("cautions", cautions(all))
+                .put("sources", plan.mulch().depth().sources())
+                .endObject();
+    }
+}

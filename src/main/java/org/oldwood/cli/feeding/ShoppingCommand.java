@@ -1,0 +1,103 @@
+package org.oldwood.cli.feeding;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Cautions;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.ShoppingList;
+import org.oldwood.report.LedgerJson;
+import org.oldwood.report.LedgerWords;
+import org.oldwood.words.Dates;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists the materials that the coming year's tasks take, with totals and packs. */
+@Command(
+        name = "shopping",
+        description = "materials for the coming year, with totals and packs",
+        footer = {"", "Example:", "  oldwood shopping --garden demo-data/terrace-school --today 2026-11-25"})
+public final class ShoppingCommand extends GardenCommand {
+    @Option(names = "--uses", description = "tell for each task what it takes")
+    boolean uses;
+
+    @Override
+    public int run() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        Plan plan = Planning.planner(folder, state).plan();
+        stopOnProblems(folder);
+        ShoppingList list = ShoppingList.of(plan, state.garden());
+        if (json) {
+            out().json(writer -> LedgerJson.write(writer, list));
+            return 0;
+        }
+        print(list);
+        Cautions.read(folder.documents()).find("store").ifPresent(caution -> out().paragraph(
+                        0, "Take care: " + caution.line()));
+        Planning.tellNotices(this, plan.notices());
+        return 0;
+    }
+
+    private void print(ShoppingList list) {
+        String span = Dates.shortDay(list.from()) + " to " + Dates.shortDay(list.until());
+        if (list.items().isEmpty()) {
+            out().paragraph(0, "No task from " + span + " takes any material.");
+        } else {
+            out().paragraph(
+                            0,
+                            "What the tasks from "
+                                    + span
+                                    + " take; look in the shed first, and take off what is there.");
+        }
+        list.items().forEach(this::print);
+        if (!list.lacking().isEmpty()) {
+            out().line("Not brought by any material that you keep:");
+            list.lacking().forEach(line -> out().hanging("  - ", 4, line));
+        }
+    }
+
+    private void print(ShoppingList.Item item) {
+        String packs = LedgerWords.packs(item.total());
+        out().hanging(
+                        "  ",
+                        4,
+                        item.total().name()
+                                + ": "
+                                + LedgerWords.amount(
+                                        item.total().amount(), item.total().unit())
+                                + (packs.isEmpty() ? "" : ", " + packs)
+                                + "; first on "
+                                + Dates.shortDay(item.neededBy())
+                                + (item.kept() ? "" : "; not among your materials, taken as usual")
+                                + ".");
+        item.total().notRead().forEach(line -> out().hanging("    * ", 6, line));
+        if (uses) {
+            List<List<String>> rows = new ArrayList<>();
+            for (ShoppingList.Use use : item.uses()) {
+                rows.add(List.of(
+                        Dates.shortDay(use.day()),
+                        LedgerWords.amount(use.amount(), item.total().unit()),
+                        use.task()));
+            }
+            out().columns(6, rows);
+        } else {
+            byBed(item).forEach((bed, amount) -> out().hanging("    - ", 6, bed + " " + amount));
+        }
+    }
+
+    private static Map<String, String> byBed(ShoppingList.Item item) {
+        Map<String, Double> sums = new LinkedHashMap<>();
+        item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
+        Map<String, String> words = new LinkedHashMap<>();
+        sums.forEach((bed, sum) ->
+                words.put(bed, LedgerWords.amount(sum, item.total().unit())));
+        return words;
+    }
+}

@@ -1,0 +1,129 @@
+package org.oldwood.cli.feeding;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.cli.command.BedsAsked;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.year.NextTask;
+import org.oldwood.craft.feeding.liming.LimeCase;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Documents;
+import org.oldwood.words.Words;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What {@code lime} and {@code acidify} have in common: a pH, the one wanted, and the doses. */
+abstract class SoilCommand extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
+    Optional<String> soil = Optional.empty();
+
+    @Option(names = "--ph", paramLabel = "PH", description = "the measured pH; no garden needed")
+    Optional<Double> ph = Optional.empty();
+
+    @Option(names = "--target", paramLabel = "PH", description = "the pH wanted")
+    Optional<Double> target = Optional.empty();
+
+    @Option(names = "--area", paramLabel = "M2", description = "area, m²")
+    Optional<Double> area = Optional.empty();
+
+    @Option(names = "--material", paramLabel = "ID", description = "what is at hand")
+    Optional<String> material = Optional.empty();
+
+    @Option(names = "--bare", description = "no bushes stand there: it can be dug in")
+    boolean bare;
+
+    /** The sheet of a piece of ground told on the command line. */
+    abstract SoilSheet told(FeedingBooks books, LimeCase asked);
+
+    /** The sheet of a bed. */
+    abstract SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next);
+
+    /** Whether a bed is shown where none was named. */
+    abstract boolean concerns(BedSoil soil);
+
+    /** The amount that rules ask for. */
+    abstract String amount();
+
+    /** Depth of the layer to put right, cm, and its stones by volume, %. */
+    abstract LimeCase.Layer layer(FeedingBooks books);
+
+    /** Whether an option of the command itself tells of a piece of ground. */
+    abstract boolean anyOther();
+
+    @Override
+    public int run() throws IOException {
+        boolean alone = ph.isPresent();
+        if (alone && bed.isPresent()) {
+            throw usage("name a bed of the garden, or give --ph, not both");
+        }
+        if (!alone && (anyOther() || bare || area.isPresent() || target.isPresent())) {
+            throw usage("--ph is missing: the measured pH. Without it the garden's beds are told");
+        }
+        Optional<GardenFolder> folder = alone ? folderIfAny() : Optional.of(folder());
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        FeedingBooks books = new FeedingBooks(documents);
+        List<SoilSheet> sheets = alone ? List.of(told(books, asked(books))) : ofGarden(folder.orElseThrow(), books);
+        folder.ifPresent(this::stopOnProblems);
+        GroundSheet.show(this, sheets, documents);
+        return 0;
+    }
+
+    private LimeCase asked(FeedingBooks books) {
+        if (target.isEmpty() || area.isEmpty()) {
+            throw usage((target.isEmpty() ? "--target" : "--area") + " is missing");
+        }
+        soil.filter(texture -> books.tables().soils().of(texture).isEmpty()).ifPresent(texture -> {
+            throw noSuch("soil", texture, books.tables().soils().textures());
+        });
+        return new LimeCase(
+                soil, OptionalDouble.of(ph.orElseThrow()), target.get(), layer(books), area.get(), !bare, 0);
+    }
+
+    private List<SoilSheet> ofGarden(GardenFolder folder, FeedingBooks books) throws IOException {
+        if (material.isPresent() || soil.isPresent()) {
+            throw usage("in a garden the soil and the material come from its record");
+        }
+        BedsAsked.check(this, bed, state());
+        GardenPlan garden = GardenPlan.of(this, folder);
+        List<SoilSheet> sheets = new ArrayList<>();
+        for (Subject subject : garden.planner().subjects().ofKind("bed")) {
+            BedSoil found = BedSoil.of(books, garden.situation(subject));
+            if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
+                sheets.add(ofBed(
+                        subject.bed().orElseThrow().bed(),
+                        found,
+                        facts(found),
+                        garden.next(subject, List.of(amount()))));
+            }
+        }
+        if (sheets.isEmpty()) {
+            tell("No bed of this garden has crops that ask for it; name a bed to see it anyway.");
+        }
+        return sheets;
+    }
+
+    private static List<String> facts(BedSoil soil) {
+        List<String> facts = new ArrayList<>();
+        String wanted = soil.profile().isEmpty()
+                ? ""
+                : "; its crops want pH " + Words.amount(soil.asked().targetPh());
+        facts.add(soil.tested()
+                        .map(day ->
+                                "pH " + Words.amount(soil.asked().measuredPh().orElse(0)) + ", tested on " + day)
+                        .orElse("pH never tested")
+                + wanted
+                + ".");
+        return facts;
+    }
+}

@@ -1,0 +1,149 @@
+package org.oldwood.cli.feeding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.cli.command.Out;
+import org.oldwood.craft.feeding.Household;
+import org.oldwood.craft.feeding.Portion;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.craft.feeding.liming.PhPlan;
+import org.oldwood.crop.Figure;
+import org.oldwood.plan.Cautions;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.words.Words;
+
+/**
+ * What lime or sulphur for one piece of ground comes to, for people and as JSON.
+ *
+ * @param title what it is about
+ * @param bed the bed's id, in a garden
+ * @param facts what is known: pH measured and wanted, what was given; a line each
+ * @param stuff the material
+ * @param plan need and doses
+ * @param areaM2 the area, m²
+ * @param given what was given since the test, g/m², as limestone or sulphur
+ * @param next when the plan has it, in a garden
+ */
+record SoilSheet(
+        String title,
+        Optional<String> bed,
+        List<String> facts,
+        Stuff stuff,
+        PhPlan plan,
+        double areaM2,
+        double given,
+        Optional<String> next)
+        implements GroundSheet {
+    private static final List<String> GENERAL = List.of("watercourses", "store", "nutrient-rules");
+
+    /** What is told of a lime and of an acidifier alike. */
+    record Stuff(String id, String name, Optional<Figure> density, List<String> cautions) {
+        static Stuff of(Lime lime) {
+            return new Stuff(lime.id(), lime.name(), lime.density(), lime.cautions());
+        }
+
+        static Stuff of(Acidifier acidifier) {
+            return new Stuff(acidifier.id(), acidifier.name(), acidifier.density(), acidifier.cautions());
+        }
+    }
+
+    @Override
+    public void print(Out out) {
+        out.hanging("", 2, title);
+        facts.forEach(line -> out.hanging("  ", 4, line));
+        out.hanging("  ", 4, headline());
+        doses().forEach(line -> out.hanging("  ", 4, line));
+        plan.notes().forEach(line -> out.hanging("  ", 4, line));
+        next.ifPresent(words -> out.hanging("  Next ", 7, words));
+        GroundSheet.section(out, "  ", "How it was reckoned", plan.lines());
+        out.line();
+    }
+
+    private String headline() {
+        if (plan.refused().isPresent()) {
+            return plan.refused().get();
+        }
+        return plan.nothingToDo()
+                ? "Nothing to give."
+                : Words.weight(plan.totalGrams())
+                        + " of "
+                        + stuff.name
+                        + " in all, in "
+                        + Words.count(plan.dosesGrams().size(), "dose", "doses")
+                        + ".";
+    }
+
+    private List<String> doses() {
+        List<Double> all = plan.dosesGrams();
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add((all.size() == 1 ? "Give " : "First ") + dose(all.get(0)) + ".");
+        if (all.size() > 1) {
+            double last = all.get(all.size() - 1);
+            lines.add("Then "
+                    + Words.count(all.size() - 1L, "more dose", "more doses")
+                    + ", "
+                    + Words.amount(plan.monthsBetween())
+                    + " months or more apart, each after a new test; the last "
+                    + dose(last)
+                    + ".");
+        }
+        return lines;
+    }
+
+    private String dose(double exact) {
+        double grams = Portion.roundedDown(exact);
+        return Words.weight(grams)
+                + " ("
+                + Words.amount(grams / areaM2)
+                + " g/m²"
+                + Household.inWords(grams, stuff.density).map(it -> ", " + it).orElse("")
+                + ")";
+    }
+
+    @Override
+    public List<String> cautions(Cautions all) {
+        if (plan.nothingToDo()) {
+            return List.of();
+        }
+        Set<String> ids = new LinkedHashSet<>(stuff.cautions);
+        ids.addAll(GENERAL);
+        return ids.stream()
+                .map(all::find)
+                .flatMap(Optional::stream)
+                .map(it -> it.line())
+                .toList();
+    }
+
+    @Override
+    public void write(JsonWriter json, Cautions all) {
+        json.object();
+        bed.ifPresent(id -> json.put("bed", id));
+        json.put("title", title)
+                .put("material", stuff.id)
+                .put("name", stuff.name)
+                .put("refused", plan.refused().orElse(""))
+                .put("givenSinceTestGPerM2", given)
+                .put("gPerM2", plan.gPerM2())
+                .put("totalGrams", plan.totalGrams())
+                .put("doses", (long) plan.dosesGrams().size());
+        json.array("portions");
+        plan.dosesGrams().forEach(dose -> json.object()
+                .put("grams", Portion.roundedDown(dose))
+                .put("gPerM2", dose / areaM2)
+                .endObject());
+        json.endArray().put("monthsBetween", plan.monthsBetween()).put("facts", facts);
+        next.ifPresent(words -> json.put("next", words));
+        json.put("arithmetic", plan.lines())
+                .put("notes", plan.notes())
+                .put("cautions", cautions(all))
+                .put("sources", plan.sources())
+                .endObject();
+    }
+}

@@ -1,0 +1,133 @@
+package org.oldwood.cli.pruning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.FormPruning;
+import org.oldwood.craft.pruning.Habit;
+import org.oldwood.craft.pruning.Outlook;
+import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Unpruned;
+import org.oldwood.crop.Yield;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
+
+/**
+ * Where a plant will stand under three habits: with the plan, without pruning, and as the grower
+ * did so far.
+ *
+ * @param newShoots new stems in a year; empty where nothing is known, and then there is no outlook
+ * @param done what was taken in past winters, by the season; may be empty
+ * @param said what there is to know of {@code newShoots} and {@code done}
+ */
+record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<String> said) {
+    static final String PLAN = "With the plan";
+    static final String NONE = "Without pruning";
+    static final String DONE = "As you did";
+    private static final int SEASONS = 6;
+
+    /** So many of the last seasons are repeated in turn. */
+    private static final int LAST = 3;
+
+    /** The outlooks by the name of the habit. */
+    Map<String, Outlook> of(Bush bush, FormPruning form, School school, Crop crop) {
+        Map<String, Outlook> all = new LinkedHashMap<>();
+        if (newShoots.isEmpty()) {
+            return all;
+        }
+        boolean cutDown = school.target(bush).total() == 0 && form.craft().equals("renewal");
+        School aim = cutDown ? form.school() : school;
+        Outlook.Basis basis = new Outlook.Basis(aim, form.form(), Yield.read(crop), newShoots.get());
+        all.put(PLAN, Outlook.of(bush, Habit.plan(school, aim), basis, SEASONS));
+        all.put(NONE, Outlook.of(bush, Habit.none(), basis, SEASONS));
+        if (!done.isEmpty()) {
+            List<Stems> last = List.copyOf(done.values());
+            last = last.subList(Math.max(0, last.size() - LAST), last.size());
+            Habit habit = Habit.asDone(last);
+            all.put(DONE, Outlook.of(bush, habit, basis, SEASONS));
+        }
+        return all;
+    }
+
+    /** What the outlooks rest on, a sentence each. */
+    List<String> notes(Crop crop) {
+        List<String> all = new ArrayList<>(said);
+        newShoots.ifPresent(figure -> all.add("New stems a year: "
+                + number(figure.is())
+                + " ("
+                + number(figure.low())
+                + " to "
+                + number(figure.high())
+                + (figure.unit().endsWith("/m") ? ") on a metre. " : "). ")
+                + sentence(figure.note())));
+        all.add("The crop is that of the season after, per plant or row. It rests on assumed weights"
+                + " of wood by age: read the range. Stems that stay are not let die, and as"
+                + " many new ones come unpruned.");
+        Yield.read(crop).flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
+        return all;
+    }
+
+    private static void unpruned(Unpruned unpruned, List<String> all) {
+        all.add(unpruned.words());
+        unpruned.crop()
+                .ifPresent(crop -> all.add("Without pruning the crop is reckoned down to "
+                        + percent(crop.is())
+                        + " % in "
+                        + unpruned.winters().orElse(crop).inWords()
+                        + " ("
+                        + percent(crop.low())
+                        + " to "
+                        + percent(crop.high())
+                        + " %), and no further, of which nothing is known."));
+    }
+
+    private static long percent(double share) {
+        return Math.round(100 * share);
+    }
+
+    private static String sentence(String note) {
+        return note.isEmpty() ? "" : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(Math.round(value * 10) / 10.0);
+    }
+
+    /** What was taken by the season's name. */
+    static SortedMap<String, Stems> labelled(SortedMap<Integer, Stems> taken, Hemisphere hemisphere) {
+        SortedMap<String, Stems> past = new TreeMap<>();
+        taken.forEach((year, stems) -> past.put(new Season(year, hemisphere).label(), stems));
+        return past;
+    }
+
+    /** What the third future rests on, or what to note so that there is one. */
+    static String said(SortedMap<String, Stems> past) {
+        if (past.isEmpty()) {
+            return "What you did so far is not in the record: note pruned with the stems by age,"
+                    + " and a third future stands here.";
+        }
+        return past.entrySet().stream()
+                .map(each -> each.getKey() + " " + some(each.getValue()))
+                .collect(Collectors.joining("; ", "You took out, by season (the last three are repeated): ", "."));
+    }
+
+    private static String some(Stems taken) {
+        List<String> parts = new ArrayList<>();
+        for (int age = 1; age <= taken.oldest(); age++) {
+            if (taken.at(age) > 0) {
+                parts.add(taken.label(age) + "=" + taken.at(age));
+            }
+        }
+        return parts.isEmpty() ? "none" : String.join(",", parts);
+    }
+}

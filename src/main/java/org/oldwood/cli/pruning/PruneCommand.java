@@ -1,0 +1,264 @@
+package org.oldwood.cli.pruning;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.FormPruning;
+import org.oldwood.craft.pruning.Labour;
+import org.oldwood.craft.pruning.Pruning;
+import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.StemClass;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.pruning.PruningCase;
+import org.oldwood.facts.pruning.PruningMinutes;
+import org.oldwood.facts.record.Choices;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Cautions;
+import org.oldwood.season.Season;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says what to take out of each bush, and what becomes of it. */
+@Command(
+        name = "prune",
+        description = "what to take out of each bush, and what becomes of it",
+        footer = {"", "Example:", "  oldwood prune --crop blackcurrant --stems 1=5,2=4,3=4,4=3 --outlook"})
+public final class PruneCommand extends GardenCommand {
+    @Parameters(arity = "0..1", paramLabel = "PLANT|BED", description = "only this plant, or the plants of this bed")
+    Optional<String> which = Optional.empty();
+
+    @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
+    Optional<String> crop = Optional.empty();
+
+    @Option(names = "--form", paramLabel = "FORM", description = "how it is grown")
+    Optional<String> form = Optional.empty();
+
+    @Option(
+            names = "--stems",
+            paramLabel = "COUNTS",
+            description = "stems by age, 1=5,2=4,4+=3; canes: 1 new, 2 fruited")
+    Optional<String> stems = Optional.empty();
+
+    @Option(names = "--sick", paramLabel = "COUNTS", description = "of these, dead or diseased")
+    Optional<String> sick = Optional.empty();
+
+    @Option(names = "--weak", paramLabel = "COUNTS", description = "of these, weak or low")
+    Optional<String> weak = Optional.empty();
+
+    @Option(names = "--seasons", paramLabel = "N", description = "growing seasons completed since planting")
+    Optional<Integer> seasons = Optional.empty();
+
+    @Option(names = "--metres", paramLabel = "M", description = "length of the row")
+    Optional<Double> metres = Optional.empty();
+
+    @Option(names = "--variant", paramLabel = "NAME", description = "another way of pruning")
+    Optional<String> variant = Optional.empty();
+
+    @Option(names = "--done", paramLabel = "COUNTS", description = "stems taken by age each winter so far, 4+=1")
+    Optional<String> done = Optional.empty();
+
+    @Option(names = "--new-shoots", paramLabel = "N", description = "new stems in a year")
+    Optional<Integer> newShoots = Optional.empty();
+
+    @Option(names = "--outlook", description = "the next six seasons: with the plan, without pruning, as you did")
+    boolean outlook;
+
+    @Override
+    public int run() throws IOException {
+        Stream<PruneSheet> sheets = crop.isPresent() ? Stream.of(given()) : fromGarden();
+        if (json) {
+            out().json(writer -> PruneJson.write(writer, sheets, outlook));
+            return 0;
+        }
+        PrunedSheets told = new PrunedSheets();
+        sheets.forEach(sheet -> {
+            sheet.print(out(), outlook);
+            told.add(sheet);
+        });
+        told.total().ifPresent(all -> out().paragraph(0, all));
+        told.cautions(Cautions.read(documents())).forEach(line -> tell("Take care: " + line));
+        return 0;
+    }
+
+    private Documents documents() throws IOException {
+        Optional<GardenFolder> folder = folderIfAny();
+        return folder.isPresent() ? folder.get().documents() : Documents.bundled();
+    }
+
+    private PruneSheet given() throws IOException {
+        Crops crops = new Crops(documents());
+        Crop of = crops.find(crop.orElse("")).orElseThrow(() -> unknown("crop", crop.orElse(""), crops.ids()));
+        Pruning pruning = Pruning.read(of).orElseThrow(() -> usage("no pruning figures for " + of.name()));
+        String asked = form.orElse(of.form());
+        FormPruning grown = pruning.form(asked)
+                .orElseThrow(() -> unknown("form", asked, pruning.forms().keySet()));
+        boolean branches = grown.craft().equals("spur");
+        if (stems.isEmpty() && !branches) {
+            throw usage("--stems is missing; count the stems by age, --stems 1=5,2=4,3=4,4+=3");
+        }
+        Bush bush = bush(of, grown);
+        boolean ageing = of.life(grown.form())
+                .map(life -> seasons.orElse(0) >= life.is())
+                .orElse(false);
+        return new PruneSheet(
+                of.name() + " as " + grown.form(),
+                of,
+                pruning,
+                grown,
+                school(grown),
+                bush,
+                stems.isPresent() ? Optional.empty() : Optional.of("keep its branches; cut the side shoots"),
+                ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
+                ageing,
+                grown.labour().of("winter").map(it -> Labour.minutes(it, bush.metres())),
+                futures(grown.newShoots(), new TreeMap<>(), List.of()));
+    }
+
+    private Futures futures(Optional<Figure> shoots, SortedMap<String, Stems> past, List<String> said) {
+        Optional<Figure> figure =
+                newShoots.isEmpty() ? shoots : shoots.map(it -> own(it, Math.max(0, newShoots.get())));
+        if (done.isEmpty()) {
+            return new Futures(figure, past, said);
+        }
+        SortedMap<String, Stems> given = new TreeMap<>(Map.of("given", taken(done.get())));
+        return new Futures(figure, given, List.of());
+    }
+
+    private static Figure own(Figure printed, int number) {
+        String unit = "shoots";
+        return new Figure(number, number, number, unit, printed.sources(), printed.seen(), "given");
+    }
+
+    private Bush bush(Crop of, FormPruning grown) {
+        double room = metres.orElseGet(
+                () -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
+        if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0) {
+            throw usage("--metres must be more than 0 and at most 1000, --seasons 0 or more");
+        }
+        OptionalInt completed = seasons.map(OptionalInt::of).orElseGet(OptionalInt::empty);
+        try {
+            return new Bush(counts(stems), counts(sick), counts(weak), completed, 1, room);
+        } catch (IllegalArgumentException e) {
+            throw usage(e.getMessage() == null ? "wrong counts" : e.getMessage());
+        }
+    }
+
+    private static Stems counts(Optional<String> given) {
+        return given.map(StemClass::parse).orElse(Stems.NONE);
+    }
+
+    private Stems taken(String given) {
+        try {
+            return StemClass.parse(given);
+        } catch (IllegalArgumentException e) {
+            throw usage("--done: " + e.getMessage());
+        }
+    }
+
+    private School school(FormPruning grown) {
+        if (variant.isEmpty()) {
+            return grown.school();
+        }
+        return grown.school(variant.get()).orElseThrow(() -> unknown("way", variant.get(), grown.schoolIds()));
+    }
+
+    private RuntimeException unknown(String what, String seen, Collection<String> known) {
+        return usage("there is no "
+                + what
+                + " \""
+                + seen
+                + "\" here; there are "
+                + String.join(", ", known)
+                + Nearest.to(seen, known)
+                        .map(near -> ". Did you mean \"" + near + "\"?")
+                        .orElse(""));
+    }
+
+    /** The sheets of the plants asked for, each made when it is told. */
+    private Stream<PruneSheet> fromGarden() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        Season now = Season.containing(today(), state.garden().hemisphere());
+        PruningMinutes minutes = new PruningMinutes(state);
+        List<PlantState> plants = new ArrayList<>();
+        for (PlantState plant : state.plants().values()) {
+            if (plant.gone().isEmpty() && chosen(plant)) {
+                if (isKnown(folder.crops().get(plant.plant().crop()), plant)) {
+                    plants.add(plant);
+                } else {
+                    tell("No pruning figures are known for " + plant.plant().id());
+                }
+            }
+        }
+        if (plants.isEmpty()) {
+            throw usage("there is no plant or bed \"" + which.orElse("") + "\" in this garden");
+        }
+        state.questions().forEach(question -> tell("Question: " + question));
+        wrongChoices(folder, state);
+        return plants.stream()
+                .flatMap(plant ->
+                        PruningCase.of(plant, folder.crops().get(plant.plant().crop()), now, state)
+                                .map(one -> sheet(plant, one, minutes, state))
+                                .stream());
+    }
+
+    private static boolean isKnown(Crop crop, PlantState plant) {
+        return Pruning.read(crop).flatMap(it -> it.form(plant.plant().form())).isPresent();
+    }
+
+    /** A choice that names nothing known leaves the default: that is not passed over in silence. */
+    private void wrongChoices(GardenFolder folder, GardenState state) {
+        Problems problems = new Problems();
+        folder.documents()
+                .read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
+        problems.list().forEach(problem -> tell(problem.inWords()));
+    }
+
+    private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
+        Crop of = one.crop();
+        List<String> notes = new ArrayList<>(one.faults().inWords());
+        if (one.pastLife()) {
+            notes.add(PruneSheet.ageing(of, one.form()));
+        }
+        SortedMap<String, Stems> past =
+                Futures.labelled(one.past().taken(), state.garden().hemisphere());
+        return new PruneSheet(
+                new Subject.OnePlant(plant, of, state.bed(plant.plant().bed()).orElseThrow()).words(),
+                of,
+                one.pruning(),
+                one.form(),
+                variant.isPresent() ? school(one.form()) : one.school(),
+                one.bush().orElse(one.blank()),
+                one.bush().isPresent() ? Optional.empty() : Optional.of(one.toDo()),
+                notes,
+                one.pastLife(),
+                minutes.of(List.of(plant), of, one.form(), "winter"),
+                futures(one.form().newShoots().map(one.past()::shoots), past, List.of(Futures.said(past))));
+    }
+
+    private boolean chosen(PlantState plant) {
+        return which.isEmpty()
+                || plant.plant().id().equals(which.get())
+                || plant.plant().bed().equals(which.get());
+    }
+}

@@ -1,0 +1,3 @@
+/** The pruning command, its words and its JSON. */
+@org.jspecify.annotations.NullMarked
+package org.oldwood.cli.pruning;

@@ -1,0 +1,141 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.cli.command.Failures;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.cli.command.Spelled;
+import org.oldwood.facts.record.Choices;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenReader;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.SecondCopies;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Problem;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+
+/**
+ * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is
+ * well. Questions (things noted that do not fit together) are shown too, but stop nothing.
+ */
+public final class CheckCommand extends GardenCommand {
+    @Override
+    public Optional<Spelled> spelled() {
+        return Optional.of(Spelled.command(
+                "check", "show all that is wrong with the records; silent when all is well", "oldwood check"));
+    }
+
+    @Override
+    public int run() throws IOException {
+        Problems problems = new Problems();
+        Optional<GardenFolder> opened = open(problems);
+        checkZone(problems);
+        List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
+        new OwnData(gardenPath(), problems).check();
+        List<Problem> notices = opened.map(CheckCommand::notices).orElse(List.of());
+        if (json) {
+            out().json(writer -> write(writer, problems.list(), notices, questions));
+            return problems.isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
+        }
+        ProblemWords words = new ProblemWords(gardenPath());
+        notices.forEach(notice -> words.print(err(), notice));
+        questions.forEach(question -> err().hanging("", 2, question));
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        return 0;
+    }
+
+    /** Told with their places, below. */
+    @Override
+    public void tellNotices(GardenFolder folder) {}
+
+    private static List<Problem> notices(GardenFolder folder) {
+        Map<String, Problem> byFile = new LinkedHashMap<>();
+        folder.notices().forEach(notice -> byFile.put(notice.place().file(), notice));
+        for (SecondCopies.Copy copy : SecondCopies.in(folder.path())) {
+            byFile.put(copy.name(), SecondCopies.compared(copy, folder));
+        }
+        return List.copyOf(byFile.values());
+    }
+
+    /** A garden that cannot be opened has said why; the other files are looked at all the same. */
+    private Optional<GardenFolder> open(Problems problems) throws IOException {
+        try {
+            return Optional.of(folder());
+        } catch (RecordException e) {
+            if (!Files.isRegularFile(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
+                throw e;
+            }
+            e.problems().forEach(problems::add);
+            return Optional.empty();
+        }
+    }
+
+    private void checkZone(Problems problems) {
+        Documents own = Documents.with(gardenPath(), new Problems());
+        own.read(GardenFolder.GARDEN_FILE).ifPresent(json -> GardenReader.checkZone(json, problems));
+    }
+
+    /** Adds the journal up; returns the questions. */
+    private List<String> adding(GardenFolder folder, Problems problems) {
+        GardenState state = folder.on(LocalDate.MAX);
+        folder.documents()
+                .read(GardenFolder.GARDEN_FILE)
+                .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
+        problems.addAll(folder.problems());
+        future(folder, problems);
+        MaterialNames materials = new MaterialNames(folder.documents());
+        materials.check(state.entries(), problems);
+        folder.documents().read(GardenFolder.GARDEN_FILE).ifPresent(json -> {
+            materials.checkKept(json, problems);
+            SiteNames.check(json, folder.documents(), problems);
+        });
+        return state.questions();
+    }
+
+    private void future(GardenFolder folder, Problems problems) {
+        LocalDate today = today();
+        for (Entry entry : folder.journal()) {
+            if (entry.date().isAfter(today)) {
+                problems.add(
+                        "future-entry",
+                        entry.place(),
+                        "is dated " + entry.date() + ", which is still to come; today is " + today,
+                        "Strike it out and note it again with the right date: oldwood note struck-out --wrong "
+                                + entry.id());
+            }
+        }
+    }
+
+    private static void write(JsonWriter json, List<Problem> problems, List<Problem> notices, List<String> questions) {
+        json.object();
+        write(json.array("problems"), problems);
+        write(json.array("notices"), notices);
+        json.put("questions", questions).endObject();
+    }
+
+    private static void write(JsonWriter json, List<Problem> problems) {
+        for (Problem problem : problems) {
+            json.object()
+                    .put("name", problem.name())
+                    .put("file", problem.place().file())
+                    .put("line", problem.place().line())
+                    .put("column", problem.place().column())
+                    .put("path", problem.place().path())
+                    .put("message", problem.message())
+                    .put("remedy", problem.remedy())
+                    .endObject();
+        }
+        json.endArray();
+    }
+}

@@ -1,0 +1,15 @@
+package org.oldwood.cli.record;
+
+import java.time.LocalDate;
+import java.util.Map;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+
+/**
+ * An entry that someone wants to note, not yet checked.
+ *
+ * @param values by key; {@code note} may be among them
+ * @param place where it was given: a line of a table, or the command line
+ */
+public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {}

@@ -1,0 +1,139 @@
+package org.oldwood.cli.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Spacing;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryWriter;
+import org.oldwood.garden.GardenReader;
+import org.oldwood.garden.Site;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Place;
+
+/** Makes the two files of a new garden from the few facts that its owner has to tell. */
+final class NewGarden {
+    private static final Place PLACE = Place.of("new garden");
+
+    private final Crops crops;
+    private final Map<String, Double> areas = new LinkedHashMap<>();
+    private final List<String> assumed = new ArrayList<>();
+    private final List<String> journal = new ArrayList<>();
+    private String previousId = "";
+
+    NewGarden(Crops crops) {
+        this.crops = crops;
+    }
+
+    /** The beds' areas in square metres, by id; filled by {@link #plant}. */
+    Map<String, Double> areas() {
+        return areas;
+    }
+
+    /** What was taken for want of better knowledge, in sentences. */
+    List<String> assumed() {
+        return assumed;
+    }
+
+    /** The journal's lines. */
+    List<String> journal() {
+        return journal;
+    }
+
+    /** Notes the planting of bushes one by one, of canes by the row. */
+    void plant(List<Planting> plantings, LocalDate planted) {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        for (Planting planting : plantings) {
+            Crop crop = crops.get(planting.crop());
+            Spacing spacing = spacing(crop, planting);
+            double ground = spacing.areaM2() * planting.number();
+            areas.merge(planting.bedId(), ground, Double::sum);
+            int entries = crop.inRows() ? 1 : planting.number();
+            for (int i = 0; i < entries; i++) {
+                int number = numbers.merge(crop.id(), 1, Integer::sum);
+                note(planting, crop.id() + "-" + number, planted, spacing);
+            }
+            if (crop.inRows()) {
+                assumed.add(crop.id()
+                        + "-"
+                        + numbers.get(crop.id())
+                        + ": one row of "
+                        + tenths(length(planting, spacing))
+                        + " m, "
+                        + planting.number()
+                        + " plants "
+                        + spacing.inRow().inWords()
+                        + " apart.");
+            }
+        }
+    }
+
+    private static Spacing spacing(Crop crop, Planting planting) {
+        String form = planting.form().orElse(crop.form());
+        return crop.spacing(form)
+                .or(() -> crop.forms().stream()
+                        .flatMap(any -> crop.spacing(any).stream())
+                        .findFirst())
+                .orElseThrow(() -> new IllegalStateException(crop.id() + " has no spacing"));
+    }
+
+    private static double length(Planting planting, Spacing spacing) {
+        return planting.number() * spacing.inRow().is();
+    }
+
+    private void note(Planting planting, String id, LocalDate planted, Spacing spacing) {
+        Map<String, Json> values = new LinkedHashMap<>();
+        values.put("plant", text(id));
+        values.put("crop", text(planting.crop()));
+        values.put("bed", text(planting.bedId()));
+        planting.form().ifPresent(form -> values.put("form", text(form)));
+        planting.cultivar().ifPresent(cultivar -> values.put("cultivar", text(cultivar)));
+        if (crops.get(planting.crop()).inRows()) {
+            values.put("lengthM", number(tenths(length(planting, spacing))));
+        }
+        values.put("about", text("year"));
+        Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
+        previousId = EntryWriter.idOf(entry);
+        journal.add(JsonWriter.line(entry));
+    }
+
+    private static Json text(String value) {
+        return new Json.Text(PLACE, value);
+    }
+
+    private static Json number(String written) {
+        return new Json.Num(PLACE, Double.parseDouble(written), written);
+    }
+
+    /** Rounded to a tenth, without a needless {@code .0}. */
+    static String tenths(double value) {
+        long tenths = Math.round(value * 10);
+        return tenths % 10 == 0 ? Long.toString(tenths / 10) : tenths / 10 + "." + tenths % 10;
+    }
+
+    /** The text of {@code garden.json}, in the order in which the format describes it. */
+    static String gardenJson(String name, UUID id, Site site, Map<String, Double> areas) {
+        java.io.StringWriter text = new java.io.StringWriter();
+        JsonWriter json = JsonWriter.indented(text).object();
+        json.put("format", GardenReader.FORMAT).put("name", name).put("id", id.toString());
+        json.object("site")
+                .put("latitude", site.latitude())
+                .put("longitude", site.longitude())
+                .put("heightM", site.heightM())
+                .put("zone", site.zoneName())
+                .endObject();
+        json.array("beds");
+        areas.forEach((bed, area) -> json.object()
+                .put("id", bed)
+                .put("areaM2", Double.parseDouble(tenths(area)))
+                .endObject());
+        json.endArray().endObject().flush();
+        return text + "\n";
+    }
+}

@@ -1,0 +1,140 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.store.Csv;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problems;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/**
+ * Notes what happened: one entry by the command of its kind ({@link NoteKindCommand}), or many from
+ * a table, all of them or none.
+ */
+@Command(
+        name = "note",
+        description = "note what happened in the journal: one entry, or many from a table",
+        synopsisSubcommandLabel = "ENTRY",
+        commandListHeading = "%nEntries:%n",
+        footer = {
+            "",
+            "A table's first line names its columns: date, entry, note and the keys of the",
+            "entries; a cell that does not apply stays empty. oldwood note ENTRY --help tells",
+            "an entry's keys.",
+            "",
+            "Example:",
+            "  oldwood note --csv notes.csv"
+        })
+public final class NoteCommand extends GardenCommand {
+    @Option(names = "--csv", paramLabel = "FILE", description = "a table of entries; - for standard input")
+    Optional<String> csv = Optional.empty();
+
+    /** Only the kind named is built, so that a note is quick; the help shows all. */
+    @Override
+    public CommandLine commandLine(List<String> arguments) {
+        CommandLine line = new CommandLine(commandSpec());
+        Optional<EntryKind> named = arguments.isEmpty() ? Optional.empty() : EntryKind.find(arguments.get(0));
+        for (EntryKind kind : named.map(List::of).orElse(List.of(EntryKind.values()))) {
+            line.addSubcommand(kind.key(), new NoteKindCommand(kind, this).commandLine(arguments));
+        }
+        return line;
+    }
+
+    @Override
+    public int run() throws IOException {
+        if (csv.isEmpty()) {
+            throw usage("say what happened (oldwood note --help lists the entries), or give --csv FILE");
+        }
+        String file = csv.get().equals("-") ? "standard input" : csv.get();
+        Problems problems = new Problems();
+        Csv table = Csv.read(text(csv.get()), file, problems);
+        checkColumns(table, file, problems);
+        new Noting(this, problems).note(() -> drafts(table, problems));
+        return 0;
+    }
+
+    private List<Draft> drafts(Csv table, Problems problems) {
+        List<Draft> drafts = new ArrayList<>();
+        for (Csv.Row row : table.rows()) {
+            draft(row, problems).ifPresent(drafts::add);
+        }
+        return drafts;
+    }
+
+    private String text(String name) throws IOException {
+        if (name.equals("-")) {
+            return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
+        }
+        return new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8);
+    }
+
+    private static void checkColumns(Csv table, String file, Problems problems) {
+        Set<String> known = new TreeSet<>(List.of("date", "entry", "note"));
+        for (EntryKind kind : EntryKind.values()) {
+            kind.fields().stream().map(EntryField::key).forEach(known::add);
+        }
+        for (String column : table.columns()) {
+            if (!column.isEmpty() && !known.contains(column)) {
+                problems.add(
+                        "unknown-key",
+                        Place.of(file, 1),
+                        "has a column that no entry knows: \"" + column + "\"",
+                        Nearest.to(column, known)
+                                .map(near -> "Did you mean \"" + near + "\"?")
+                                .orElse("oldwood note ENTRY --help lists an entry's keys."));
+            }
+        }
+    }
+
+    private Optional<Draft> draft(Csv.Row row, Problems problems) {
+        String name = row.cell("entry").orElse("");
+        Optional<EntryKind> kind = EntryKind.find(name);
+        if (kind.isEmpty()) {
+            problems.add(
+                    "unknown-entry",
+                    row.place().at("entry"),
+                    name.isEmpty() ? "is missing" : "is no kind of entry: \"" + name + "\"",
+                    Nearest.hint(name, EntryKind.keys()));
+            return Optional.empty();
+        }
+        Map<String, Json> values = new LinkedHashMap<>();
+        row.cells().forEach((key, text) -> values.put(key, value(kind.get(), key, text, row.place())));
+        Optional<LocalDate> date = date(row, values, problems);
+        values.remove("date");
+        values.remove("entry");
+        return date.map(day -> new Draft(day, kind.get(), values, row.place()));
+    }
+
+    private static Json value(EntryKind kind, String key, String text, Place place) {
+        return kind.field(key)
+                .map(field -> EntryText.value(field, text, place))
+                .orElseGet(() -> new Json.Text(place.at(key), text));
+    }
+
+    private Optional<LocalDate> date(Csv.Row row, Map<String, Json> values, Problems problems) {
+        if (row.cell("date").isEmpty()) {
+            return Optional.of(today());
+        }
+        Fields fields = new Fields(new Json.Obj(row.place(), values), problems);
+        LocalDate date = fields.date("date");
+        return fields.ok() ? Optional.of(date) : Optional.empty();
+    }
+}

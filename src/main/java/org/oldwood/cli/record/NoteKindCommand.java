@@ -1,0 +1,184 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.cli.water.FeelWords;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryField.Holds;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.GardenState;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problems;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * Notes one entry of one kind. Its options are the kind's fields, so a new kind of entry needs no
+ * command of its own.
+ */
+@Command
+final class NoteKindCommand extends GardenCommand {
+    private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
+    private static final String FEEL = "feel";
+    private static final Set<Holds> SUBJECTS =
+            EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY, Holds.NEW_ID);
+
+    private final EntryKind kind;
+    private final NoteCommand parent;
+
+    @Option(names = "--date", paramLabel = "DATE", description = "the day it happened, year-month-day; today otherwise")
+    Optional<LocalDate> date = Optional.empty();
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "ID",
+            description = "what it happened to; its own option may be left out then")
+    Optional<String> which = Optional.empty();
+
+    @Option(names = "--note", paramLabel = "WORDS", description = "what else there is to say")
+    Optional<String> note = Optional.empty();
+
+    NoteKindCommand(EntryKind kind, NoteCommand parent) {
+        this.kind = kind;
+        this.parent = parent;
+    }
+
+    @Override
+    public CommandLine commandLine(List<String> arguments) {
+        CommandSpec fields = commandSpec();
+        fields.usageMessage().description(kind.meaning());
+        for (EntryField field : kind.fields()) {
+            fields.addOption(option(field, !subject().filter(field::equals).isPresent()));
+        }
+        List<String> footer = new ArrayList<>(List.of("", "Example:"));
+        footer.addAll(NoteExamples.of(kind));
+        fields.usageMessage().footer(footer.toArray(String[]::new));
+        return new CommandLine(fields);
+    }
+
+    /** What the entry is about: the field that the argument without an option fills. */
+    private Optional<EntryField> subject() {
+        return kind.fields().stream()
+                .filter(EntryField::required)
+                .filter(field -> SUBJECTS.contains(field.type()))
+                .findFirst();
+    }
+
+    private static OptionSpec option(EntryField field, boolean needed) {
+        boolean flag = field.type() == Holds.FLAG;
+        return OptionSpec.builder("--" + field.key())
+                .type(String.class)
+                .arity(flag ? "0..1" : "1")
+                .fallbackValue(flag ? "true" : "")
+                .paramLabel(label(field))
+                .required(needed && field.required())
+                .description(help(field))
+                .build();
+    }
+
+    private static String label(EntryField field) {
+        return switch (field.type()) {
+            case NEW_ID, PLANT, BED, LOT, CROP, MATERIAL, TASK, ENTRY -> "ID";
+            case NEW_IDS -> "ID,ID";
+            case STEMS -> "AGE=N,AGE=N";
+            case SOME_STEMS -> "N|AGE=N,AGE=N";
+            case NUMBER, COUNT -> "N";
+            case STAGE -> "STAGE";
+            case FLAG -> "true|false";
+            case WORD, TEXT -> "WORD";
+        };
+    }
+
+    private static String help(EntryField field) {
+        String words = field.words().isEmpty() ? "" : ": " + String.join(", ", field.words());
+        String more = field.key().equals(FEEL) ? "; ? shows how each feels" : "";
+        return (field.help() + words + more).replace("%", "%%");
+    }
+
+    @Override
+    public int run() throws IOException {
+        takeFrom(parent);
+        if (given(FEEL).filter("?"::equals).isPresent()) {
+            return feel();
+        }
+        Map<String, Json> values = new LinkedHashMap<>();
+        for (EntryField field : kind.fields()) {
+            given(field.key()).ifPresent(text -> values.put(field.key(), EntryText.value(field, text, PLACE)));
+        }
+        takeSubject(values);
+        note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
+        new Noting(this, new Problems())
+                .note(() -> List.of(new Draft(date.orElseGet(this::today), kind, values, PLACE)));
+        return 0;
+    }
+
+    private void takeSubject(Map<String, Json> values) throws IOException {
+        if (which.isPresent()) {
+            EntryField field = subject().orElseGet(this::bedOrPlant);
+            if (values.containsKey(field.key())) {
+                throw usage("give " + which.get() + " or --" + field.key() + ", not both");
+            }
+            values.put(field.key(), EntryText.value(field, which.get(), PLACE));
+        }
+        Optional<EntryField> missing = subject().filter(field -> !values.containsKey(field.key()));
+        if (missing.isPresent()) {
+            throw usage("say which: --" + missing.get().key() + " ID, "
+                    + missing.get().help());
+        }
+        boolean nowhere = !values.containsKey("bed") && !values.containsKey("plant");
+        if (kind == EntryKind.WATERED && nowhere) {
+            throw usage("say which bed or plant: --bed ID or --plant ID");
+        }
+    }
+
+    /** Of a kind that may be about either, by what the garden has under that name. */
+    private EntryField bedOrPlant() {
+        boolean plant = garden().plant(which.orElseThrow()).isPresent()
+                && kind.field("plant").isPresent();
+        return kind.field(plant ? "plant" : "bed")
+                .or(() -> kind.field("plant"))
+                .orElseThrow(
+                        () -> usage("what \"" + which.orElseThrow() + "\" is cannot be told; give it with its option"));
+    }
+
+    private GardenState garden() {
+        try {
+            return folder().on(today());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Notes nothing, but shows how each class feels in that bed. */
+    private int feel() throws IOException {
+        String id = which.or(() -> given("bed")).orElse("");
+        BedState bed = garden().bed(id)
+                .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));
+        FeelWords.of(out(), bed, folder());
+        return 0;
+    }
+
+    private Optional<String> given(String key) {
+        OptionSpec option = commandSpec().findOption("--" + key);
+        @Nullable String value = option == null ? null : option.getValue();
+        return Optional.ofNullable(value);
+    }
+}

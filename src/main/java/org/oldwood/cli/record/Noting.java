@@ -1,0 +1,155 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.facts.feeding.NoteWarnings;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryReader;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.EntryWriter;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.StateBuilder;
+import org.oldwood.store.Journal;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Problem;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+
+/**
+ * Adds entries to a garden's journal, all of them or none. They are checked against the journal as
+ * it stands, under the journal's lock; problems that the journal had before do not stop them, so
+ * that a wrong entry can be struck out.
+ */
+public final class Noting {
+    private static final String JSON_REMEDY = "Write for example: \"";
+
+    private final GardenCommand command;
+    private final Problems problems;
+    private final List<Json.Obj> objects = new ArrayList<>();
+    private final List<Entry> entries = new ArrayList<>();
+
+    /** {@code problems} are those met while reading the drafts; any of them stops all. */
+    public Noting(GardenCommand command, Problems problems) {
+        this.command = command;
+        this.problems = problems;
+    }
+
+    /** The drafts are asked for once the garden has been read. */
+    public void note(Supplier<List<Draft>> drafts) throws IOException {
+        if (!Files.isRegularFile(command.gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
+            command.folder();
+        }
+        Journal journal = new Journal(command.gardenPath().resolve(GardenFolder.JOURNAL_FILE));
+        try (Journal.Writing writing = journal.begin()) {
+            GardenFolder folder = command.folder();
+            read(folder, drafts.get());
+            check(folder);
+            writing.append(objects.stream().map(JsonWriter::line).toList());
+            report(folder);
+        }
+    }
+
+    private void read(GardenFolder folder, List<Draft> drafts) {
+        List<Entry> before = folder.journal();
+        String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
+        for (Draft draft : drafts) {
+            Json.Obj object = EntryWriter.entry(previous, draft.date(), draft.kind(), draft.values(), draft.place());
+            previous = EntryWriter.idOf(object);
+            objects.add(object);
+            EntryReader.read(object, problems).ifPresent(entries::add);
+            if (draft.date().isAfter(command.today())) {
+                problems.add(
+                        "future-entry",
+                        draft.place().at("date"),
+                        "is " + draft.date() + ", which is still to come; today is " + command.today(),
+                        "Note what has happened. If the date is right, give --today DATE.");
+            }
+        }
+    }
+
+    private void check(GardenFolder folder) {
+        List<Entry> all = new ArrayList<>(folder.journal());
+        all.addAll(entries);
+        Added before = added(folder, folder.journal());
+        Added after = added(folder, all);
+        if (entries.stream().anyMatch(entry -> entry.values().containsKey("material"))) {
+            new MaterialNames(folder.documents()).check(entries, problems);
+        }
+        after.problems.list().stream()
+                .filter(problem -> !before.problems.list().contains(problem))
+                .forEach(problems::add);
+        if (!problems.isEmpty()) {
+            throw new RecordException(
+                    problems.list().stream().map(Noting::asTyped).toList());
+        }
+        Set<String> asked = new HashSet<>(before.state.questions());
+        after.state.questions().stream()
+                .filter(question -> !asked.contains(question))
+                .forEach(command::tell);
+        warn(folder, before.state);
+    }
+
+    /** What was given too soon or by mistake is noted all the same, with a warning at once. */
+    private void warn(GardenFolder folder, GardenState before) {
+        if (entries.stream().noneMatch(NoteWarnings::concerns)) {
+            return;
+        }
+        NoteWarnings warnings = new NoteWarnings(before, folder.crops(), folder.documents());
+        entries.forEach(entry -> warnings.about(entry).forEach(command::tell));
+    }
+
+    /** Remedies show what to write in a file of JSON; here something else is typed. */
+    private static Problem asTyped(Problem problem) {
+        if (!problem.remedy().startsWith(JSON_REMEDY)) {
+            return problem;
+        }
+        String option = problem.place().path();
+        String remedy = option.startsWith("stems") ? "Write for example: 1=5,2=4,3=4,4+=3" : "";
+        if (option.equals("date")) {
+            remedy = "Write for example: 2026-11-20";
+        }
+        return new Problem(problem.name(), problem.place(), problem.message(), remedy);
+    }
+
+    private record Added(GardenState state, Problems problems) {}
+
+    private static Added added(GardenFolder folder, List<Entry> journal) {
+        Problems problems = new Problems();
+        LocalDate all = LocalDate.MAX;
+        GardenState state = new StateBuilder(folder.garden(), folder.crops(), problems).on(all, journal);
+        return new Added(state, problems);
+    }
+
+    private void report(GardenFolder folder) {
+        if (command.json) {
+            command.out().json(this::write);
+        } else {
+            entries.forEach(this::print);
+        }
+        command.tell(
+                (entries.size() == 1 ? "noted in " : entries.size() + " entries noted in ") + folder.journalPath());
+    }
+
+    private void print(Entry entry) {
+        command.out()
+                .hanging(
+                        "",
+                        2,
+                        entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
+    }
+
+    private void write(JsonWriter json) {
+        json.object().array("noted");
+        objects.forEach(json::json);
+        json.endArray().endObject();
+    }
+}

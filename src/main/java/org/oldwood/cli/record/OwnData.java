@@ -1,0 +1,248 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.oldwood.craft.cuttings.Propagation;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.FeedingTables;
+import org.oldwood.craft.feeding.Materials;
+import org.oldwood.craft.feeding.liming.Liming;
+import org.oldwood.craft.feeding.liming.SulphurTable;
+import org.oldwood.craft.mulching.MulchTables;
+import org.oldwood.craft.pruning.Pruning;
+import org.oldwood.craft.water.CropWater;
+import org.oldwood.craft.water.Soils;
+import org.oldwood.craft.water.Surfaces;
+import org.oldwood.craft.water.WaterFigures;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Sources;
+import org.oldwood.crop.Yield;
+import org.oldwood.plan.Cautions;
+import org.oldwood.plan.RuleNames;
+import org.oldwood.plan.Rules;
+import org.oldwood.season.CalendarStages;
+import org.oldwood.season.Climate;
+import org.oldwood.season.CropStages;
+import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problems;
+
+/**
+ * Reads the data of a garden's own folder as the crafts read it, so that a wrong crop, rule or
+ * material is told by {@code check} before it is needed.
+ */
+final class OwnData {
+    private static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");
+    private static final List<String> SECTIONS =
+            List.of("crop", "pruning", "yield", "cuttings", "feeding", "water", "stages");
+    private static final List<String> TABLES = List.of(
+            "acidifying.json",
+            "cautions.json",
+            "feeding.json",
+            "keep-apart.json",
+            "liming.json",
+            "mulching.json",
+            "soils.json",
+            "surfaces.json",
+            "water.json");
+    private static final List<String> MATERIALS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
+    private static final String JSON = ".json";
+    private static final String CROPS = "crops/";
+
+    private final Path folder;
+    private final Documents documents;
+    private final Problems problems;
+
+    OwnData(Path folder, Problems problems) {
+        this.folder = folder;
+        this.documents = Documents.with(folder, problems);
+        this.problems = problems;
+    }
+
+    void check() throws IOException {
+        List<String> files = files();
+        files.forEach(documents::read);
+        files.forEach(this::checkName);
+        if (files.isEmpty() || !problems.isEmpty()) {
+            return;
+        }
+        Crops crops = new Crops(documents);
+        crops.ids().forEach(id -> tried(CROPS + id, () -> crops.get(id)));
+        tried("sources", () -> checkSources(files));
+        tried("rules", () -> rules(files, crops));
+        tables(files);
+        if (problems.isEmpty()) {
+            ownCrops(files).forEach(id -> sections(crops.get(id)));
+        }
+    }
+
+    /** The JSON files in the folders for data, by name. */
+    private List<String> files() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (String part : FOLDERS) {
+            Path data = folder.resolve(part);
+            if (Files.isDirectory(data)) {
+                try (Stream<Path> files = Files.walk(data)) {
+                    files.filter(file -> file.toString().endsWith(JSON))
+                            .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                            .forEach(names::add);
+                }
+            }
+        }
+        for (String table : TABLES) {
+            if (Files.isRegularFile(folder.resolve(table))) {
+                names.add(table);
+            }
+        }
+        names.sort(null);
+        return names;
+    }
+
+    private void checkName(String file) {
+        String[] parts = file.split("/", -1);
+        if (!file.startsWith(CROPS) || parts.length != 3) {
+            return;
+        }
+        String section = parts[2].substring(0, parts[2].length() - JSON.length());
+        if (!SECTIONS.contains(section)) {
+            problems.add(
+                    "unknown-section",
+                    Place.of(file),
+                    "is no section of a crop, so nobody reads it",
+                    Nearest.hint(section, SECTIONS));
+        } else if (!Files.isRegularFile(folder.resolve(CROPS + parts[1] + "/crop.json"))
+                && documents.read(CROPS + parts[1] + "/crop.json").isEmpty()) {
+            problems.add(
+                    "missing-document",
+                    Place.of(file),
+                    "belongs to a crop that has no crop.json",
+                    "Write crops/" + parts[1] + "/crop.json, or correct the folder's name.");
+        }
+    }
+
+    private Set<String> ownCrops(List<String> files) {
+        Set<String> ids = new TreeSet<>();
+        for (String file : files) {
+            if (file.startsWith(CROPS) && file.split("/", -1).length == 3) {
+                ids.add(file.split("/", -1)[1]);
+            }
+        }
+        return ids;
+    }
+
+    private void sections(Crop crop) {
+        String name = CROPS + crop.id();
+        tried(name + "/pruning.json", () -> Pruning.read(crop));
+        tried(name + "/yield.json", () -> Yield.read(crop));
+        tried(name + "/cuttings.json", () -> Propagation.of(crop));
+        tried(name + "/feeding.json", () -> FeedingProfile.of(crop));
+        tried(name + "/water.json", () -> CropWater.of(crop, WaterFigures.read(documents)));
+        tried(name + "/stages.json", () -> CropStages.of(crop));
+        tried(name + "/stages.json", () -> CalendarStages.check(crop));
+    }
+
+    private void tables(List<String> files) {
+        tried("materials", () -> Materials.read(documents));
+        files.stream()
+                .filter(file -> file.startsWith("materials/") && !file.endsWith("index.json"))
+                .forEach(this::checkLists);
+        tried("mulching.json", () -> MulchTables.read(documents));
+        tried("liming.json", () -> Liming.read(documents));
+        tried("acidifying.json", () -> SulphurTable.read(documents));
+        tried("feeding.json", () -> FeedingTables.read(documents));
+        tried("soils.json", () -> Soils.read(documents));
+        tried("surfaces.json", () -> Surfaces.read(documents));
+        tried("water.json", () -> WaterFigures.read(documents));
+        tried("season", () -> SeasonMethods.read(documents));
+        tried("season", () -> ChillModels.read(documents));
+        for (String file : files) {
+            if (file.startsWith("climates/") && !file.endsWith("index.json")) {
+                String id = file.substring("climates/".length(), file.length() - JSON.length());
+                tried(file, () -> Climate.bundled(id, documents));
+            }
+        }
+    }
+
+    /** Several crafts read a file of materials, each its own lists. */
+    private void checkLists(String file) {
+        Fields fields = documents.fields(file);
+        fields.count("format", 1, 1, 1);
+        fields.optionalText("kind");
+        fields.optionalText("note");
+        MATERIALS.forEach(fields::raw);
+        fields.done();
+    }
+
+    private void rules(List<String> files, Crops crops) {
+        Rules.read(documents);
+        Cautions cautions = Cautions.read(documents);
+        RuleNames names = new RuleNames(crops, cautions);
+        files.stream()
+                .filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
+                .forEach(file -> names.check(documents.fields(file)));
+    }
+
+    private void checkSources(List<String> files) {
+        Sources sources = Sources.read(documents);
+        files.stream()
+                .filter(file -> !file.startsWith("sources/"))
+                .forEach(file -> documents.read(file).ifPresent(json -> gather(json, sources)));
+    }
+
+    private void gather(Json value, Sources sources) {
+        if (value instanceof Json.Obj object) {
+            object.members().forEach((key, member) -> {
+                if (key.equals("source")) {
+                    known(member, sources);
+                }
+                gather(member, sources);
+            });
+        } else if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> gather(item, sources));
+        }
+    }
+
+    private void known(Json value, Sources sources) {
+        if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> known(item, sources));
+        } else if (value instanceof Json.Text text && sources.find(text.value()).isEmpty()) {
+            problems.add(
+                    "unknown-source",
+                    text.place(),
+                    "names no source that is known: \"" + text.value() + "\"",
+                    "Add it to a file in sources/, or write \"common-practice\" or \"memory\".");
+        }
+    }
+
+    private interface Reading {
+        void read();
+    }
+
+    /** What follows from a fault that was told already is not told again. */
+    private void tried(String name, Reading reading) {
+        int before = problems.count();
+        try {
+            reading.read();
+        } catch (RuntimeException e) {
+            if (problems.count() == before) {
+                problems.add(
+                        "unreadable-data",
+                        Place.of(name),
+                        "cannot be understood: " + e.getMessage(),
+                        "Compare it with a bundled one of its kind.");
+            }
+        }
+    }
+}

@@ -1,0 +1,206 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.Site;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
+import org.oldwood.store.Csv;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Begins a new garden's folder from five facts; whatever else is wanted becomes a task later. */
+@Command(
+        name = "start",
+        description = "begin a new garden's folder",
+        footer = {
+            "",
+            "A stock list is a table with the columns crop, number, bed, cultivar and form.",
+            "",
+            "Example:",
+            "  oldwood start our-garden --name \"Our garden\" --at 52.1,-2.3 \\",
+            "      --plants blackcurrant=4,gooseberry=2 --planted 2021"
+        })
+public final class StartCommand extends GardenCommand {
+    private static final int MARCH = 3;
+
+    @Parameters(paramLabel = "DIR", description = "the folder to make")
+    @Nullable
+    Path dir;
+
+    @Option(names = "--name", required = true, paramLabel = "NAME", description = "the garden's name")
+    String name = "";
+
+    @Option(
+            names = "--at",
+            required = true,
+            paramLabel = "LAT,LON",
+            description = "where it lies, degrees; south and west negative: -41.3,174.8")
+    String at = "";
+
+    @Option(names = "--plants", paramLabel = "CROP=N,..", description = "what stands in it, a bed for each crop")
+    Optional<String> plants = Optional.empty();
+
+    @Option(
+            names = "--stock",
+            paramLabel = "FILE",
+            description = "what stands in it, from a table; - for standard input")
+    Optional<String> stock = Optional.empty();
+
+    @Option(names = "--planted", required = true, paramLabel = "YEAR", description = "the year in which it was planted")
+    int planted;
+
+    @Option(
+            names = "--bed-area",
+            paramLabel = "M2",
+            description = "area of each bed, m²; from the plants' spacing otherwise")
+    Optional<Double> bedArea = Optional.empty();
+
+    @Option(
+            names = "--zone",
+            paramLabel = "ZONE",
+            description = "time zone, Europe/London for example; this machine's otherwise")
+    Optional<String> zone = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        Path folder = path(dir == null ? Path.of("") : dir);
+        NewFolder files = new NewFolder(folder);
+        files.refuseOverwriting();
+        Site site = site();
+        LocalDate day = plantedOn(site);
+        Problems problems = new Problems();
+        Crops crops = new Crops(Documents.bundled());
+        List<Planting> plantings = plantings(new Stock(crops, problems), problems);
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        NewGarden garden = new NewGarden(crops);
+        garden.plant(plantings, day);
+        sayAreas(garden);
+        String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), site, garden.areas());
+        files.write(text, String.join("\n", garden.journal()) + "\n");
+        report(folder, garden, plantings);
+        return 0;
+    }
+
+    private Site site() {
+        if (name.isBlank()) {
+            throw usage("--name must not be blank");
+        }
+        String[] parts = at.split(",", -1);
+        double latitude = parts.length == 2 ? degrees(parts[0], 90) : Double.NaN;
+        double longitude = parts.length == 2 ? degrees(parts[1], 180) : Double.NaN;
+        if (Double.isNaN(latitude) || Double.isNaN(longitude)) {
+            throw usage("--at must be latitude -90 to 90, a comma, longitude -180 to 180 but is \""
+                    + at
+                    + "\". Write for example: --at 52.1,-2.3");
+        }
+        return new Site(latitude, longitude, 0, zoneName());
+    }
+
+    private static double degrees(String text, double most) {
+        String stripped = text.strip();
+        if (!stripped.matches("[+-]?[0-9]{1,3}(\\.[0-9]{1,10})?")) {
+            return Double.NaN;
+        }
+        double value = Double.parseDouble(stripped);
+        return Math.abs(value) <= most ? value : Double.NaN;
+    }
+
+    private String zoneName() {
+        String wanted = zone.orElseGet(() -> ZoneId.systemDefault().getId());
+        if (zone.isPresent() && !ZoneId.getAvailableZoneIds().contains(wanted)) {
+            throw usage("--zone must be a time zone such as Europe/London but is \"" + wanted + "\"");
+        }
+        if (zone.isEmpty()) {
+            tell("Time zone " + wanted + " taken from this machine; correct site.zone if need be.");
+        }
+        return wanted;
+    }
+
+    /** The end of that year's dormant season, when bushes are set; never after today. */
+    private LocalDate plantedOn(Site site) {
+        LocalDate today = today();
+        if (planted < 1900 || planted > today.getYear()) {
+            throw usage("--planted must be a year from 1900 to " + today.getYear() + " but is " + planted);
+        }
+        Hemisphere where = site.hemisphere();
+        int season = where == Hemisphere.NORTH ? planted : planted + 1;
+        LocalDate day = new Season(season, where).day(MARCH, 1);
+        return day.isAfter(today) ? today : day;
+    }
+
+    private List<Planting> plantings(Stock reader, Problems problems) throws IOException {
+        if (plants.isPresent() == stock.isPresent()) {
+            throw usage("say what stands in the garden, with --plants or with --stock FILE");
+        }
+        if (plants.isPresent()) {
+            return reader.words(plants.get());
+        }
+        String file = stock.get();
+        return reader.table(Csv.read(stockText(file), file, problems), file);
+    }
+
+    private String stockText(String file) throws IOException {
+        if (file.equals("-")) {
+            return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
+        }
+        return new String(Files.readAllBytes(readable(file)), StandardCharsets.UTF_8);
+    }
+
+    private void sayAreas(NewGarden garden) {
+        if (bedArea.isPresent()) {
+            double area = bedArea.get();
+            if (!(area >= 0.1 && area <= 100_000)) {
+                throw usage("--bed-area must be from 0.1 to 100000 m² but is " + area);
+            }
+            garden.areas().replaceAll((bed, taken) -> area);
+            return;
+        }
+        List<String> beds = new ArrayList<>();
+        garden.areas().forEach((bed, area) -> beds.add(bed + " " + NewGarden.tenths(area) + " m²"));
+        tell("Areas taken from the plants' usual spacing: "
+                + String.join(", ", beds)
+                + ". Measure the beds and correct areaM2: amounts per m² depend on it.");
+    }
+
+    private void report(Path folder, NewGarden garden, List<Planting> plantings) {
+        garden.assumed().forEach(this::tell);
+        if (json) {
+            out().json(writer -> writer.object()
+                    .put("folder", folder.toString())
+                    .put("beds", garden.areas().keySet())
+                    .put("plants", garden.journal().size())
+                    .endObject());
+        } else {
+            for (Planting planting : plantings) {
+                out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
+            }
+        }
+        tell("Wrote "
+                + folder.resolve(GardenFolder.GARDEN_FILE)
+                + " and "
+                + folder.resolve(GardenFolder.JOURNAL_FILE)
+                + ".");
+        if (!quiet) {
+            err().line("Next: oldwood calendar --garden " + folder);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.oldwood.cli.season;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.Spelled;
+import org.oldwood.cli.season.SumReport.Line;
+import org.oldwood.cli.season.SumReport.Measure;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.season.Season;
+import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.season.sums.ChillModels.ChillModel;
+import org.oldwood.season.sums.HourlySeries;
+import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Nearest;
+
+/** Adds up the chill of winters, from a weather file or the garden. */
+public final class ChillCommand extends SumCommand {
+    private static final String ALL = "all";
+
+    private Optional<String> model = Optional.empty();
+
+    private List<ChillWants> wants = List.of();
+
+    @Override
+    public Optional<Spelled> spelled() {
+        return Optional.of(addTo(Spelled.command(
+                        "chill",
+                        "add up the chill of each winter, hour by hour",
+                        "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
+                        "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
+                        "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
+                        "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
+                        "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
+                        "Of a garden it tells what each crop wants beside it."))
+                .value(
+                        "--model",
+                        "MODEL",
+                        "the chill model, or all; dynamic otherwise",
+                        String.class,
+                        given -> model = Optional.of(given)));
+    }
+
+    @Override
+    Stretch usual(Season season, SeasonMethods methods) {
+        return new Stretch("winter of season " + season.label(), methods.chillFirst(season), methods.chillLast(season));
+    }
+
+    @Override
+    void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {
+        if (wholeSeasons()) {
+            wants = ChillWants.of(folder, folder.on(today()), series, lines);
+            stopOnProblems(folder);
+        }
+    }
+
+    @Override
+    void tellBeside() {
+        wants.forEach(each -> out().hanging("", 2, each.inWords()));
+    }
+
+    @Override
+    void writeBeside(JsonWriter json) {
+        json.array("crops");
+        wants.forEach(each -> each.write(json));
+        json.endArray();
+    }
+
+    @Override
+    double[][] totals(HourlySeries series, List<Days> stretches, Documents documents) {
+        return series.sums(chosen(documents).stream().map(ChillModel::begin).toList(), stretches);
+    }
+
+    @Override
+    List<Measure> measures(Documents documents) {
+        return chosen(documents).stream()
+                .map(each -> new Measure(each.key(), each.name()))
+                .toList();
+    }
+
+    private List<ChillModel> chosen(Documents documents) {
+        ChillModels models = ChillModels.read(documents);
+        String key = model.orElse("dynamic");
+        if (key.equals(ALL)) {
+            return models.keys().stream().map(models::get).toList();
+        }
+        return List.of(models.find(key)
+                .orElseThrow(
+                        () -> usage("there is no chill model \"" + key + "\". " + Nearest.hint(key, models.keys()))));
+    }
+}

@@ -1,0 +1,129 @@
+package org.oldwood.cli.season;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.CropStages;
+import org.oldwood.season.CropStages.ChillNeed;
+import org.oldwood.season.sums.ChillModels;
+import org.oldwood.season.sums.ChillReport;
+import org.oldwood.season.sums.ChillReport.Answer;
+import org.oldwood.season.sums.HourlySeries;
+import org.oldwood.store.JsonWriter;
+
+/**
+ * What a crop wants of chill beside what some winters gave.
+ *
+ * @param crop the crop
+ * @param need what it wants; empty where it is not known
+ * @param model the name of the model it is told in
+ * @param least the chill of the poorest winter, in that model's unit
+ * @param answers how many winters gave enough, perhaps enough, too little
+ */
+record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double least, Map<Answer, Integer> answers) {
+
+    /** For each crop that grows in a garden, in the order of their names. */
+    static List<ChillWants> of(
+            GardenFolder folder, GardenState state, HourlySeries series, List<SumReport.Line> winters) {
+        ChillModels models = ChillModels.read(folder.documents());
+        return state.standing().stream()
+                .map(each -> each.plant().crop())
+                .distinct()
+                .sorted()
+                .map(id -> of(folder.crops().get(id), models, series, winters))
+                .toList();
+    }
+
+    private static ChillWants of(Crop crop, ChillModels models, HourlySeries series, List<SumReport.Line> winters) {
+        Optional<ChillNeed> need = CropStages.of(crop).chill();
+        Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
+        if (need.isEmpty()) {
+            return new ChillWants(crop, need, "", 0, answers);
+        }
+        ChillModels.ChillModel model = models.get(need.get().model());
+        double[][] totals = series.sums(
+                List.of(model.begin()),
+                winters.stream().map(each -> each.stretch().days()).toList());
+        double least = Double.POSITIVE_INFINITY;
+        for (double total : totals[0]) {
+            least = Math.min(least, total);
+            answers.merge(
+                    new ChillReport.Need(
+                                    model.key(), model.name(), total, need.get().need())
+                            .answer(),
+                    1,
+                    Integer::sum);
+        }
+        return new ChillWants(crop, need, model.name(), least, answers);
+    }
+
+    private int count(Answer answer) {
+        return answers.getOrDefault(answer, 0);
+    }
+
+    String inWords() {
+        if (need.isEmpty()) {
+            return crop.name() + ": what it wants is not known.";
+        }
+        var wants = need.get().need();
+        String range = wants.low() < wants.high()
+                ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
+                : "";
+        return crop.name()
+                + " wants "
+                + wants.inWords()
+                + " ("
+                + model
+                + range
+                + "; "
+                + wants.seen().words()
+                + "): "
+                + given()
+                + ".";
+    }
+
+    private String given() {
+        int all = count(Answer.MET) + count(Answer.DOUBTFUL) + count(Answer.SHORT);
+        String poorest = String.format(Locale.ROOT, "%.0f", least);
+        if (all == 1) {
+            return poorest
+                    + " here, "
+                    + (count(Answer.MET) == 1
+                            ? "enough"
+                            : count(Answer.SHORT) == 1 ? "too little" : "enough by some sources, short by others");
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add("enough in " + count(Answer.MET) + " of " + all + " winters");
+        if (count(Answer.DOUBTFUL) > 0) {
+            parts.add("enough by some sources only in " + count(Answer.DOUBTFUL));
+        }
+        if (count(Answer.SHORT) > 0) {
+            parts.add("too little in " + count(Answer.SHORT));
+        }
+        return String.join(", ", parts) + "; the poorest gave " + poorest;
+    }
+
+    void write(JsonWriter json) {
+        json.object().put("crop", crop.id());
+        if (need.isPresent()) {
+            var wants = need.get().need();
+            json.put("model", need.get().model())
+                    .put("wanted", wants.is())
+                    .put("wantedLeast", wants.low())
+                    .put("wantedMost", wants.high())
+                    .put("seen", wants.seen().words())
+                    .put("sources", wants.sources())
+                    .put("poorestWinter", Math.round(10 * least) / 10.0);
+            for (Answer answer : List.of(Answer.MET, Answer.DOUBTFUL, Answer.SHORT)) {
+                json.put(answer.words(), (long) count(answer));
+            }
+        }
+        json.endObject();
+    }
+}

@@ -1,0 +1,159 @@
+package org.oldwood.cli.season;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stage;
+import org.oldwood.facts.GardenStages;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.CropFrost;
+import org.oldwood.season.FrostYear;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Season;
+import org.oldwood.season.StageDate;
+import org.oldwood.season.Stages;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/**
+ * Shows the stage dates of the garden's crops in the season of the day, or of one crop or plant.
+ */
+@Command(
+        name = "stages",
+        description = {
+            "show when each crop reaches each stage of growth this season",
+            "",
+            "A ± is one standard deviation. Note a stage with oldwood note seen: it moves",
+            "the later ones of this season, and a little the next seasons'. Below the dates",
+            "stand the winter's chill beside what the crop wants, and the risk of frost."
+        },
+        footer = {"", "Example:", "  oldwood stages blackcurrant --garden demo-data/terrace-school"})
+public final class StagesCommand extends GardenCommand {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "CROP|PLANT",
+            description = "one crop, or the crop of one plant; all crops of the garden otherwise")
+    Optional<String> which = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        GardenState state = state();
+        GardenFolder folder = folder();
+        Stages stages = Planning.stages(folder, state);
+        stopOnProblems(folder);
+        List<Crop> crops =
+                crops(folder, state).stream().map(folder.crops()::get).toList();
+        if (json) {
+            out().json(writer -> write(writer, crops, state.season(), stages));
+        } else {
+            tellOfPlace(state.season(), stages);
+            crops.forEach(crop -> tellOf(crop, state.season(), stages));
+        }
+        return 0;
+    }
+
+    private void tellOfPlace(Season season, Stages stages) {
+        Optional<GardenClimate> climate = stages.climate();
+        if (climate.isEmpty()) {
+            out().paragraph(
+                            0,
+                            "No climate is known here, so the dates are lowland Britain's by the"
+                                    + " month, moved by what you noted; chill and frost are not known. For"
+                                    + " this garden's own: "
+                                    + GardenStages.lackingClimate()
+                                    + ".");
+        } else {
+            out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
+            out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), season)));
+        }
+        out().line();
+    }
+
+    private List<String> crops(GardenFolder folder, GardenState state) {
+        List<String> grown = state.standing().stream()
+                .map(each -> each.plant().crop())
+                .distinct()
+                .sorted()
+                .toList();
+        if (which.isEmpty()) {
+            return grown;
+        }
+        String wanted = which.get();
+        Optional<String> plants = state.plant(wanted).map(each -> each.plant().crop());
+        if (plants.isPresent()) {
+            return List.of(plants.get());
+        }
+        if (folder.crops().ids().contains(wanted)) {
+            return List.of(wanted);
+        }
+        List<String> known = new ArrayList<>(folder.crops().ids());
+        known.addAll(state.plants().keySet());
+        throw usage("there is no crop or plant \"" + wanted + "\". " + Nearest.hint(wanted, known));
+    }
+
+    private void tellOf(Crop crop, Season season, Stages stages) {
+        out().line(crop.name() + ", season " + season.label());
+        List<List<String>> rows = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            StageDate date = stages.date(crop, season, stage);
+            rows.add(List.of(
+                    stage.bbch(),
+                    date.date().toString(),
+                    date.plusMinusDays() == 0 ? "" : "± " + date.plusMinusDays() + " d",
+                    date.basis().words(),
+                    said(date, stages)));
+        }
+        out().columns(2, rows);
+        stages.chill(crop, season).map(ChillLines::of).ifPresent(this::note);
+        CropFrost.of(crop, season, stages).map(FrostLines::of).ifPresent(all -> all.forEach(this::note));
+        out().line();
+    }
+
+    /** The climate stands above the dates once, and need not stand beside each. */
+    private static String said(StageDate date, Stages stages) {
+        return stages.climate()
+                .map(each -> date.words()
+                        .replace(", on the climate of " + each.climate().name(), ""))
+                .orElse(date.words());
+    }
+
+    private void note(String line) {
+        out().hanging("  ", 4, line);
+    }
+
+    private static void write(JsonWriter json, List<Crop> crops, Season season, Stages stages) {
+        json.object().put("season", season.label());
+        stages.climate().ifPresent(climate -> {
+            json.put("climate", climate.climate().name());
+            FrostLines.write(json, new FrostYear(climate, season));
+        });
+        json.array("crops");
+        for (Crop crop : crops) {
+            json.object().put("crop", crop.id()).array("stages");
+            for (Stage stage : Stage.values()) {
+                StageDate date = stages.date(crop, season, stage);
+                json.object()
+                        .put("stage", stage.key())
+                        .put("bbch", stage.bbch())
+                        .put("date", date.date().toString())
+                        .put("plusMinusDays", (long) date.plusMinusDays())
+                        .put("basis", date.basis().words())
+                        .put("words", date.words())
+                        .put("sources", date.sources())
+                        .endObject();
+            }
+            json.endArray();
+            stages.chill(crop, season).ifPresent(chill -> ChillLines.write(json, chill));
+            CropFrost.of(crop, season, stages).ifPresent(frost -> FrostLines.write(json, frost));
+            json.endObject();
+        }
+        json.endArray().endObject();
+    }
+}

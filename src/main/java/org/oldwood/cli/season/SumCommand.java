@@ -1,0 +1,214 @@
+package org.oldwood.cli.season;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.Spelled;
+import org.oldwood.cli.season.SumReport.Line;
+import org.oldwood.cli.season.SumReport.Measure;
+import org.oldwood.facts.GardenStages;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
+import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.sums.HourlySeries;
+import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherImport;
+import org.oldwood.season.weather.WeatherReader;
+import org.oldwood.store.Documents;
+import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
+
+/** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
+abstract class SumCommand extends GardenCommand {
+    private Optional<Path> file = Optional.empty();
+    private Optional<Double> latitude = Optional.empty();
+    private Optional<LocalDate> from = Optional.empty();
+    private Optional<LocalDate> to = Optional.empty();
+
+    /** Adds the options that both have. */
+    final Spelled addTo(Spelled own) {
+        return own.value(
+                        "--weather",
+                        "FILE",
+                        "daily weather; the garden's weather.csv and climate otherwise",
+                        Path.class,
+                        given -> file = Optional.of(given))
+                .value(
+                        "--latitude",
+                        "DEGREES",
+                        "where, south negative; the garden's otherwise",
+                        Double.class,
+                        given -> latitude = Optional.of(given))
+                .value("--from", "DATE", "first day, included", LocalDate.class, given -> from = Optional.of(given))
+                .value("--to", "DATE", "last day, included", LocalDate.class, given -> to = Optional.of(given));
+    }
+
+    /** A stretch of days and what it is called. */
+    record Stretch(String label, Days days) {
+        Stretch(String label, LocalDate first, LocalDate last) {
+            this(label, new Days(first, last));
+        }
+
+        LocalDate first() {
+            return days.first();
+        }
+
+        LocalDate last() {
+            return days.last();
+        }
+    }
+
+    /** The usual stretch of a season. */
+    abstract Stretch usual(Season season, SeasonMethods methods);
+
+    /** What is asked for, one or more. */
+    abstract List<Measure> measures(Documents documents);
+
+    /** The totals by measure and stretch. */
+    abstract double[][] totals(HourlySeries series, List<Days> stretches, Documents documents);
+
+    /** Works out what is told of a garden's crops beside the sums. */
+    void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {}
+
+    /** Tells it. */
+    void tellBeside() {}
+
+    /** Writes it, as members of the answer. */
+    void writeBeside(JsonWriter json) {}
+
+    @Override
+    public int run() throws IOException {
+        Optional<GardenFolder> folder = folderIfAny();
+        Documents documents = folder.map(GardenFolder::documents).orElseGet(Documents::bundled);
+        List<Measure> measures = measures(documents);
+        double at = latitude(folder);
+        Weather weather = weather(folder);
+        Optional<GardenClimate> climate = folder.flatMap(each -> climate(each, weather));
+        SeasonMethods methods = SeasonMethods.read(documents);
+        List<Stretch> stretches = stretches(weather, climate.isPresent(), Hemisphere.of(at), methods);
+        List<Line> lines = new ArrayList<>();
+        if (!stretches.isEmpty()) {
+            HourlySeries series = series(at, weather, climate, stretches);
+            lines.addAll(lines(series, stretches, documents));
+            folder.ifPresent(each -> beside(series, lines, each));
+        }
+        SumReport report = new SumReport(measures, lines);
+        if (json) {
+            out().json(writer -> report.write(writer, this::writeBeside));
+        } else {
+            if (lines.isEmpty()) {
+                tell("No whole season lies in the record; give --from and --to.");
+            }
+            report.print(out());
+            tellBeside();
+        }
+        return 0;
+    }
+
+    private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {
+        Problems problems = new Problems();
+        Optional<GardenClimate> climate = GardenStages.climate(folder.garden(), weather, folder.documents(), problems);
+        if (!problems.isEmpty()) {
+            throw new RecordException(problems.list());
+        }
+        return climate;
+    }
+
+    private List<Line> lines(HourlySeries series, List<Stretch> stretches, Documents documents) {
+        double[][] totals = totals(series, stretches.stream().map(Stretch::days).toList(), documents);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            List<Double> ofOne = new ArrayList<>();
+            for (double[] byStretch : totals) {
+                ofOne.add(byStretch[i]);
+            }
+            Stretch stretch = stretches.get(i);
+            lines.add(new Line(stretch, ofOne, series.filled(stretch.days())));
+        }
+        return lines;
+    }
+
+    private HourlySeries series(
+            double latitude, Weather weather, Optional<GardenClimate> climate, List<Stretch> stretches) {
+        LocalDate first = stretches.get(0).first().minusDays(31);
+        LocalDate begin = weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
+        LocalDate end = stretches.get(stretches.size() - 1).last();
+        return HourlySeries.of(latitude, weather, climate, begin, end)
+                .orElseThrow(() -> usage("there is neither weather nor climate. Give --weather FILE,"
+                        + " or for a garden: "
+                        + GardenStages.lackingClimate()
+                        + "."));
+    }
+
+    /** True where the lines are whole seasons, not days that were asked for. */
+    final boolean wholeSeasons() {
+        return from.isEmpty();
+    }
+
+    private double latitude(Optional<GardenFolder> folder) {
+        double at = latitude.or(() -> folder.map(each -> each.garden().site().latitude()))
+                .orElseThrow(() -> usage("give --latitude, or --garden DIR"));
+        if (!(at >= -90 && at <= 90)) {
+            throw usage("--latitude must be from -90 to 90 degrees but is " + at);
+        }
+        return at;
+    }
+
+    private Weather weather(Optional<GardenFolder> folder) throws IOException {
+        if (file.isEmpty()) {
+            return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today());
+        }
+        Path path = path(file.get());
+        if (!Files.isReadable(path)) {
+            throw usage("cannot read " + file.get());
+        }
+        Problems problems = new Problems();
+        Optional<WeatherImport> read =
+                WeatherReader.read(Files.readAllBytes(path), file.get().toString(), today(), problems);
+        return read.orElseThrow(() -> new RecordException(problems.list())).weather();
+    }
+
+    private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {
+        if (from.isPresent() != to.isPresent()) {
+            throw usage("give --from and --to together");
+        }
+        if (from.isPresent() && to.isPresent()) {
+            if (from.get().isAfter(to.get())) {
+                throw usage("--from must not lie after --to");
+            }
+            return List.of(new Stretch(from.get() + " to " + to.get(), from.get(), to.get()));
+        }
+        List<Stretch> all = whole(weather, hemisphere, methods);
+        boolean byMeans = file.isEmpty() && (climate || weather.isEmpty());
+        if (all.isEmpty() && byMeans) {
+            return List.of(usual(Season.containing(today(), hemisphere), methods));
+        }
+        return all;
+    }
+
+    /** The seasons whose stretch lies wholly in the record. */
+    private List<Stretch> whole(Weather weather, Hemisphere hemisphere, SeasonMethods methods) {
+        List<Stretch> all = new ArrayList<>();
+        if (weather.isEmpty()) {
+            return all;
+        }
+        Season season = Season.containing(weather.first(), hemisphere);
+        for (Stretch one = usual(season, methods); !one.last().isAfter(weather.last()); one = usual(season, methods)) {
+            if (!one.first().isBefore(weather.first())) {
+                all.add(one);
+            }
+            season = season.plus(1);
+        }
+        return all;
+    }
+}

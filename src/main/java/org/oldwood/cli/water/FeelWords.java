@@ -1,0 +1,62 @@
+package org.oldwood.cli.water;
+
+import java.util.Optional;
+import org.oldwood.cli.command.Out;
+import org.oldwood.craft.water.Soil;
+import org.oldwood.craft.water.Soils;
+import org.oldwood.craft.water.WaterData;
+import org.oldwood.crop.Seen;
+import org.oldwood.facts.water.BedGround;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Documents;
+
+/** Shows how moist soil feels in the hand, class by class. */
+public final class FeelWords {
+    private static final String SOURCE = "Source: nrcs-feel (oldwood sources nrcs-feel)";
+
+    private FeelWords() {}
+
+    /** For every texture; needs no garden. */
+    static int all(Out out, Optional<GardenFolder> folder) {
+        Soils soils = Soils.read(folder.map(GardenFolder::documents).orElseGet(Documents::bundled));
+        how(out, "BED");
+        for (Soils.FeelGuide guide : soils.guides()) {
+            print(out, guide);
+        }
+        out.line();
+        out.line(SOURCE);
+        return 0;
+    }
+
+    /** For the texture of one bed. */
+    public static void of(Out out, BedState bed, GardenFolder folder) {
+        WaterData data = WaterData.read(folder.crops(), folder.documents());
+        BedGround ground = BedGround.of(bed.bed(), data);
+        how(out, bed.bed().id());
+        print(out, data.soils().guide(ground.soil()));
+        out.line();
+        ground.remarks().forEach(words -> out.paragraph(0, "Taken for granted: " + words + "."));
+        out.line(SOURCE);
+    }
+
+    private static void how(Out out, String bed) {
+        out.paragraph(
+                0,
+                "Take soil from the depth of the roots at three places or more, squeeze it in the"
+                        + " hand, and note the class: oldwood note moisture "
+                        + bed
+                        + " --feel moist");
+    }
+
+    private static void print(Out out, Soils.FeelGuide guide) {
+        out.line();
+        out.line("On " + guide.soils() + ":");
+        for (Soil.FeelClass one : guide.classes()) {
+            String mark = one.seen().equals(Seen.READ.key())
+                    ? ""
+                    : " (" + Seen.parse(one.seen()).words() + ")";
+            out.hanging("  " + one.word() + " (" + WaterWords.range(one) + "): ", 4, one.text() + mark);
+        }
+    }
+}

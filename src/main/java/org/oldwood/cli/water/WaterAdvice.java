@@ -1,0 +1,243 @@
+package org.oldwood.cli.water;
+
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.oldwood.cli.command.Out;
+import org.oldwood.craft.water.BedDemand;
+import org.oldwood.craft.water.CropWater;
+import org.oldwood.craft.water.Dose;
+import org.oldwood.craft.water.Drift;
+import org.oldwood.craft.water.Outlook;
+import org.oldwood.craft.water.WaterDays;
+import org.oldwood.craft.water.WaterFigures;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Seen;
+import org.oldwood.facts.water.BedAccount;
+import org.oldwood.facts.water.GardenWater;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Stages;
+
+/** Words what to do about a bed's water, and what its notes say. */
+final class WaterAdvice {
+    private final Out out;
+    private final GardenWater water;
+    private final GardenState state;
+    private final WaterFigures figures;
+    private final BedAccount account;
+
+    WaterAdvice(Out out, GardenWater water, BedAccount account) {
+        this.out = out;
+        this.water = water;
+        this.state = water.state();
+        this.figures = water.data().figures();
+        this.account = account;
+    }
+
+    void print() {
+        standing();
+        if (account.days().isShort(account.index(state.date()))) {
+            dose("Water now", account.refill(state.date()));
+        } else {
+            next();
+        }
+        critical();
+        notes();
+    }
+
+    private void standing() {
+        if (account.standingDays() <= figures.figure("wetThreshold").is()) {
+            return;
+        }
+        Set<String> how = new LinkedHashSet<>();
+        for (BedDemand.Planting one : account.soil().plantings()) {
+            how.add(one.crop().name() + " stands that "
+                    + one.water().standsWet().word());
+        }
+        say("Water stands: at the rate this soil drains it takes about "
+                + WaterWords.one(account.standingDays())
+                + " days to sink; "
+                + String.join(", ", how)
+                + ". Lead roof water elsewhere or open a channel.");
+    }
+
+    private void next() {
+        LocalDate until = state.season().plus(1).end();
+        Outlook outlook = account.outlook(until);
+        OptionalInt likely = outlook.likely();
+        if (likely.isPresent()) {
+            String spread = outlook.plusMinusDays().isPresent()
+                    ? ", give or take " + outlook.plusMinusDays().getAsInt() + " days"
+                    : "";
+            dose(
+                    "Next watering about " + after(likely.getAsInt()) + spread + " if nothing else changes",
+                    account.refillWhenShort());
+        } else {
+            say("In mean weather it does not run short before " + until + ".");
+        }
+        double spell = figures.figure("drySpell").is();
+        if (outlook.rainless().isPresent() && outlook.rainless().getAsInt() < spell) {
+            say("Without any rain it would be short by "
+                    + after(outlook.rainless().getAsInt())
+                    + ".");
+        }
+    }
+
+    private LocalDate after(int days) {
+        return state.date().plusDays(days + 1L);
+    }
+
+    private void dose(String when, Dose dose) {
+        say(when
+                + ": "
+                + WaterWords.whole(dose.litres())
+                + " l in all, "
+                + WaterWords.one(dose.litresEach())
+                + " l per "
+                + account.soil().each()
+                + " ("
+                + WaterWords.whole(dose.mm())
+                + " mm on the "
+                + WaterWords.one(account.soil().groundM2())
+                + " m² that roots hold)"
+                + tap(dose)
+                + ". More runs through below them.");
+        Figure intake = account.soil().soil().intake();
+        if (dose.hours(intake.low()) >= figures.figure("slowIntake").is()) {
+            say("This soil takes it in over about "
+                    + WaterWords.whole(dose.hours(intake.low()))
+                    + " h or more ("
+                    + mark(intake)
+                    + "): give it in turns.");
+        }
+        splits();
+    }
+
+    private String tap(Dose dose) {
+        return account.state().bed().tapLitresPerMinute().isPresent()
+                ? ", "
+                        + WaterWords.whole(dose.minutes(
+                                account.state().bed().tapLitresPerMinute().getAsDouble()))
+                        + " min of the tap"
+                : "";
+    }
+
+    private static String mark(Figure figure) {
+        return figure.seen() == Seen.READ
+                ? "source " + String.join(", ", figure.sources())
+                : figure.seen().words();
+    }
+
+    private void splits() {
+        for (BedDemand.Planting one : account.soil().plantings()) {
+            if (one.water().splits().isPresent() && during(one.water().splits().get(), one.crop())) {
+                say(one.water().splits().get().why()
+                        + " Give at most "
+                        + WaterWords.percent(figures.figure("ripeDose").is())
+                        + " of it at once, the rest "
+                        + WaterWords.whole(figures.figure("ripeWait").is())
+                        + " days later (our assumption).");
+                return;
+            }
+        }
+    }
+
+    private void critical() {
+        for (BedDemand.Planting planting : account.soil().plantings()) {
+            for (CropWater.Period period : planting.water().critical()) {
+                if (during(period, planting.crop())) {
+                    say("Do not let it run short now, "
+                            + planting.crop().name()
+                            + ": "
+                            + period.name()
+                            + ". "
+                            + period.why());
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean during(CropWater.Period period, Crop crop) {
+        Stages stages = water.stages();
+        LocalDate from = period.from().in(state.season(), crop, stages);
+        LocalDate to = period.to().in(state.season(), crop, stages);
+        return !state.date().isBefore(from) && !state.date().isAfter(to);
+    }
+
+    private void notes() {
+        List<WaterDays.Correction> corrections = account.days().corrections();
+        if (!corrections.isEmpty()) {
+            WaterDays.Correction last = corrections.get(corrections.size() - 1);
+            say("The moisture note of "
+                    + account.days().date(last.day())
+                    + " found it "
+                    + WaterWords.one(Math.abs(last.drierMm()))
+                    + (last.drierMm() >= 0 ? " mm drier" : " mm wetter")
+                    + " than the account; the account moved "
+                    + WaterWords.percent(last.weight())
+                    + " of the way.");
+        }
+        account.drift(figures).ifPresent(this::drift);
+    }
+
+    private void drift(Drift drift) {
+        say("Your last "
+                + drift.notes()
+                + " notes all found it "
+                + (drift.drier() ? "drier" : "wetter")
+                + " than the account: by about "
+                + WaterWords.one(Math.abs(drift.mmPerWeek()))
+                + " mm a week. "
+                + (drift.drier()
+                        ? "Look for thirsty roots nearby, a wall that keeps rain off, or"
+                                + " coarser soil than recorded."
+                        : "Look for water that runs in, more shade, or heavier soil than" + " recorded."));
+    }
+
+    /** Where sources differ, and what the account takes. */
+    void views() {
+        CropWater crop = account.soil().plantings().get(0).water();
+        String name = account.soil().plantings().get(0).crop().name();
+        Figure depletion = crop.group().depletion();
+        Figure cautious = crop.group().cautiousDepletion();
+        out.paragraph(0, "What this rests on, for " + name + ", and other views of it:");
+        item("short when "
+                + WaterWords.percent(depletion.is())
+                + " of the water is gone at a need of 5 mm a day ("
+                + mark(depletion)
+                + "); others water at "
+                + WaterWords.percent(cautious.is())
+                + " ("
+                + mark(cautious)
+                + ")");
+        item("full-grown roots "
+                + crop.rootDepth().inWords()
+                + " deep, where most of them are ("
+                + mark(crop.rootDepth())
+                + "); the deepest go to "
+                + crop.group().rootDepth().low()
+                + "-"
+                + crop.group().rootDepth().high()
+                + " m ("
+                + mark(crop.group().rootDepth())
+                + ")");
+        crop.trialDeficit()
+                .ifPresent(trial ->
+                        item("a trial watered when " + trial.inWords() + " were missing (" + mark(trial) + ")"));
+        Figure week = crop.weeklyNeed();
+        item("the common guide: " + week.inWords() + ", rain counted (" + mark(week) + ")");
+        out.paragraph(0, "Sources: " + String.join(", ", account.soil().sources()) + " (oldwood sources KEY)");
+    }
+
+    private void item(String words) {
+        out.hanging("  - ", 4, words);
+    }
+
+    private void say(String words) {
+        out.paragraph(2, words);
+    }
+}

@@ -1,0 +1,131 @@
+package org.oldwood.cli.water;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.Spelled;
+import org.oldwood.facts.water.GardenWater;
+import org.oldwood.facts.water.Summers;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.store.Nearest;
+
+/** Tells what the beds hold, when they run short and what to give; or sets them side by side. */
+public final class WaterCommand extends GardenCommand {
+    private Optional<String> bed = Optional.empty();
+    private boolean compare;
+    private Optional<String> crop = Optional.empty();
+    private boolean feel;
+
+    @Override
+    public Optional<Spelled> spelled() {
+        return Optional.of(Spelled.command(
+                        "water",
+                        "tell how much water the beds hold, when they run short and how much to give",
+                        "oldwood water --feel",
+                        "Past days come from weather.csv in the garden's folder where it has them, all others"
+                                + " from the climate's means. Moisture notes correct the account.")
+                .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
+                .flag(
+                        "--compare",
+                        "set the beds side by side in past summers, as if one crop stood in all of" + " them",
+                        given -> compare = given)
+                .value(
+                        "--crop",
+                        "CROP",
+                        "the crop to compare with; the garden's commonest otherwise",
+                        String.class,
+                        given -> crop = Optional.of(given))
+                .flag("--feel", "show how moist soil feels in the hand, by texture", given -> feel = given));
+    }
+
+    @Override
+    public int run() throws IOException {
+        if (feel) {
+            return FeelWords.all(out(), folderIfAny());
+        }
+        if (compare && bed.isPresent()) {
+            throw usage("--compare sets all beds side by side: leave out " + bed.get());
+        }
+        if (crop.isPresent() && !compare) {
+            throw usage("--crop goes with --compare");
+        }
+        GardenFolder folder = folder();
+        GardenState state = state();
+        bed.ifPresent(id -> known(id, state));
+        GardenWater water = Planning.water(folder, state);
+        stopOnProblems(folder);
+        List<BedState> beds = state.beds().values().stream()
+                .filter(one -> bed.isEmpty() || one.bed().id().equals(bed.get()))
+                .toList();
+        if (compare && water.lacking().isEmpty()) {
+            return compare(folder, water);
+        }
+        if (json) {
+            out().json(writer -> WaterJson.write(writer, state, water, beds));
+            return 0;
+        }
+        WaterWords words = new WaterWords(out(), state, water);
+        if (water.lacking().isPresent()) {
+            words.cannotSay(beds);
+        } else {
+            beds.forEach(words::bed);
+            bed.flatMap(state::bed).ifPresent(words::views);
+        }
+        return 0;
+    }
+
+    private int compare(GardenFolder folder, GardenWater water) {
+        String id = crop.orElseGet(() -> commonest(water.state()));
+        if (!folder.crops().ids().contains(id)) {
+            throw usage("there is no crop \"" + id + "\". "
+                    + Nearest.hint(id, folder.crops().ids()));
+        }
+        WaterCompare table = new WaterCompare(Summers.of(water, folder.crops().get(id))
+                .orElseThrow(
+                        () -> usage("nothing is known of how " + id + " draws water; name another with" + " --crop")));
+        stopOnProblems(folder);
+        if (json) {
+            out().json(table::json);
+        } else {
+            table.print(out());
+        }
+        return 0;
+    }
+
+    /** The crop of which most bushes, or metres of row, stand; of several the first planted. */
+    private String commonest(GardenState state) {
+        Map<String, Double> plants = new LinkedHashMap<>();
+        for (PlantState each : state.standing()) {
+            plants.merge(
+                    each.plant().crop(),
+                    each.plant().lengthM().orElse(each.plant().bushes()),
+                    Double::sum);
+        }
+        String most = "";
+        for (Map.Entry<String, Double> each : plants.entrySet()) {
+            if (most.isEmpty() || each.getValue() > plants.getOrDefault(most, 0.0)) {
+                most = each.getKey();
+            }
+        }
+        if (most.isEmpty()) {
+            throw usage("no plant stands in the garden: name a crop, --crop blackcurrant");
+        }
+        return most;
+    }
+
+    private void known(String id, GardenState state) {
+        if (state.bed(id).isEmpty()) {
+            throw usage("there is no bed \""
+                    + id
+                    + "\". "
+                    + Nearest.hint(id, List.copyOf(state.beds().keySet())));
+        }
+    }
+}

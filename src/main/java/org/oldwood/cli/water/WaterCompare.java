@@ -1,0 +1,169 @@
+package org.oldwood.cli.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.oldwood.cli.command.Out;
+import org.oldwood.facts.water.Summers;
+import org.oldwood.facts.water.Summers.BedSummers;
+import org.oldwood.facts.water.Summers.Fared;
+import org.oldwood.garden.Bed;
+import org.oldwood.store.JsonWriter;
+
+/** Sets the beds side by side, the one that would be short least first. */
+final class WaterCompare {
+    private final Summers summers;
+    private final List<BedSummers> beds;
+
+    WaterCompare(Summers summers) {
+        this.summers = summers;
+        this.beds = summers.beds();
+    }
+
+    void print(Out out) {
+        out.paragraph(
+                0,
+                "As if full-grown "
+                        + summers.crop().name()
+                        + " filled each bed, rooted as deep as the ground allows, nobody watered and"
+                        + " nothing lay on the soil; "
+                        + span()
+                        + ":");
+        out.line();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("bed", "holds", "held", "short", "worst", "roof", "roots", "light, wind"));
+        beds.forEach(one -> rows.add(row(one)));
+        out.columns(0, rows);
+        out.line();
+        out.paragraph(0, legend());
+        if (!summers.measured()) {
+            out.paragraph(
+                    0,
+                    "Mean rain is spread over each month, so this tells the beds apart but not how"
+                            + " dry a summer gets. Past summers tell that: oldwood weather add"
+                            + " FILE.");
+        }
+        verdict(out);
+        remarks().forEach(words -> out.paragraph(0, "Taken for granted: " + words + "."));
+    }
+
+    private String span() {
+        int count = summers.seasons().size();
+        if (!summers.measured()) {
+            return "in a summer of mean weather";
+        }
+        return count == 1
+                ? "in the measured summer " + summers.seasons().get(0).label()
+                : "means of "
+                        + count
+                        + " measured summers, "
+                        + summers.seasons().get(0).label()
+                        + " to "
+                        + summers.seasons().get(count - 1).label();
+    }
+
+    private String legend() {
+        return "holds: mm that the roots can draw from full ground; held: mean share of it; short:"
+                + " days without enough"
+                + (summers.measured() ? "; worst: the same in the bed's driest summer" : "")
+                + "; roof: litres that a roof sheds onto the bed in a summer; roots: share that"
+                + " neighbours' roots take. The damp place stands first; of two alike choose the"
+                + " airier.";
+    }
+
+    private List<String> row(BedSummers one) {
+        Bed bed = one.ground().bed();
+        Fared worst = one.worst();
+        return List.of(
+                bed.id(),
+                WaterWords.whole(one.water().totalAvailableMm()) + " mm",
+                WaterWords.percent(one.meanHeld()),
+                WaterWords.whole(one.meanDaysShort()) + " d",
+                summers.measured() && worst.daysShort() > 0
+                        ? worst.daysShort() + " d in " + worst.season().label()
+                        : "-",
+                bed.roof().isEmpty() ? "-" : WaterWords.whole(one.meanRoofLitres()) + " l",
+                WaterWords.percent(bed.competing()),
+                light(bed));
+    }
+
+    private static String light(Bed bed) {
+        return (bed.shade() == 0 ? "full sun" : WaterWords.percent(bed.shade()) + " shade")
+                + (bed.windy() ? ", windy" : "");
+    }
+
+    private void verdict(Out out) {
+        if (beds.size() < 2) {
+            return;
+        }
+        BedSummers best = beds.get(0);
+        BedSummers poorest = beds.get(beds.size() - 1);
+        double fewer = poorest.meanDaysShort() - best.meanDaysShort();
+        out.paragraph(
+                0,
+                fewer < 1
+                        ? "The beds hardly differ: choose by light and air."
+                        : "A bush is best off in "
+                                + best.ground().bed().name()
+                                + ": "
+                                + one(fewer)
+                                + " days a summer less short than in "
+                                + poorest.ground().bed().name()
+                                + ".");
+    }
+
+    private static String one(double value) {
+        return value < 10 ? String.format(Locale.ROOT, "%.1f", value) : WaterWords.whole(value);
+    }
+
+    private Set<String> remarks() {
+        Set<String> remarks = new TreeSet<>();
+        beds.forEach(one -> one.ground()
+                .remarks()
+                .forEach(words -> remarks.add("in " + one.ground().bed().name() + " " + words)));
+        return remarks;
+    }
+
+    void json(JsonWriter json) {
+        json.object().put("crop", summers.crop().id()).put("measured", summers.measured());
+        json.put(
+                "summers",
+                summers.seasons().stream().map(season -> season.label()).toList());
+        json.array("beds");
+        beds.forEach(one -> bed(json, one));
+        json.endArray().endObject();
+    }
+
+    private static void bed(JsonWriter json, BedSummers one) {
+        Bed bed = one.ground().bed();
+        json.object()
+                .put("bed", bed.id())
+                .put("texture", one.ground().soil().id())
+                .put("totalAvailableMm", round(one.water().totalAvailableMm()))
+                .put("meanHeldShare", round(one.meanHeld()))
+                .put("meanDaysShort", round(one.meanDaysShort()))
+                .put("meanRoofLitres", round(one.meanRoofLitres()))
+                .put("worstSummer", one.worst().season().label())
+                .put("competing", bed.competing())
+                .put("shade", bed.shade())
+                .put("windy", bed.windy())
+                .put("takenForGranted", one.ground().remarks());
+        json.array("summers");
+        for (Fared summer : one.summers()) {
+            json.object()
+                    .put("season", summer.season().label())
+                    .put("daysShort", summer.daysShort())
+                    .put("meanHeldShare", round(summer.meanHeld()))
+                    .put("roofLitres", round(summer.roofLitres()))
+                    .put("drainedMm", round(summer.drainedMm()))
+                    .endObject();
+        }
+        json.endArray().endObject();
+    }
+
+    private static double round(double value) {
+        return Math.rint(value * 1000) / 1000;
+    }
+}

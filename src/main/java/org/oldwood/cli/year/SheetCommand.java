@@ -1,0 +1,115 @@
+package org.oldwood.cli.year;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.crop.Sources;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.cuttings.LotBook;
+import org.oldwood.facts.record.AllCrafts;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Planner;
+import org.oldwood.season.Stages;
+import org.oldwood.sheet.Ground;
+import org.oldwood.sheet.Scope;
+import org.oldwood.sheet.SheetPage;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.TextFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes the year sheet: one page to look at and to pin up. */
+@Command(
+        name = "sheet",
+        description = {
+            "write the year as one page to look at, print and pin up",
+            "",
+            "An HTML file that opens in any browser and needs nothing else."
+        },
+        footer = {"", "Example:", "  oldwood sheet --garden demo-data/terrace-school --bed upper-terrace"})
+public final class SheetCommand extends GardenCommand {
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "the file to write; sheet.html in the garden's folder otherwise")
+    Optional<Path> file = Optional.empty();
+
+    @Option(names = "--bed", paramLabel = "BED", description = "a sheet for this bed alone")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--plant", paramLabel = "PLANT", description = "a sheet for this plant alone")
+    Optional<String> plant = Optional.empty();
+
+    @Option(
+            names = "--month",
+            paramLabel = "MONTH",
+            description = "the jobs of one month alone: 2027-02, or 2 for the next February")
+    Optional<String> month = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        bed.ifPresent(id -> known("bed", id, List.copyOf(state.beds().keySet())));
+        plant.ifPresent(id -> known("plant", id, List.copyOf(state.plants().keySet())));
+        Scope scope = new Scope(bed, plant, month.map(this::month));
+        String page = SheetPage.of(ground(folder, state), scope);
+        stopOnProblems(folder);
+        Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope)));
+        TextFile.write(out, page);
+        tell("Wrote " + out);
+        return 0;
+    }
+
+    private Ground ground(GardenFolder folder, GardenState state) {
+        Stages stages = Planning.stages(folder, state);
+        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), AllCrafts.advisors());
+        Plan plan = planner.plan();
+        stopOnProblems(folder);
+        return new Ground(
+                new Situation.World(state, stages, folder.crops(), folder.documents()),
+                plan,
+                planner.subjects(),
+                new LotBook(state, folder.crops(), stages),
+                Planning.water(folder, state),
+                Sources.read(folder.documents()));
+    }
+
+    private void known(String kind, String id, List<String> ids) {
+        if (!ids.contains(id)) {
+            throw usage("there is no " + kind + " \"" + id + "\". " + Nearest.hint(id, ids));
+        }
+    }
+
+    /** A month by year and number, or by number alone: the next such month, today's included. */
+    private YearMonth month(String text) {
+        try {
+            if (text.length() > 2) {
+                return YearMonth.parse(text);
+            }
+            LocalDate today = today();
+            YearMonth now = YearMonth.from(today);
+            YearMonth same = YearMonth.of(today.getYear(), Integer.parseInt(text));
+            return same.isBefore(now) ? same.plusYears(1) : same;
+        } catch (DateTimeException | NumberFormatException e) {
+            throw usage("--month must be a year and month, 2027-02, or a month's number, 2, but is \"" + text + "\"");
+        }
+    }
+
+    /** A smaller sheet does not take the place of the whole one. */
+    private static String name(Scope scope) {
+        StringBuilder name = new StringBuilder("sheet");
+        scope.bed().ifPresent(it -> name.append('-').append(it));
+        scope.plant().ifPresent(it -> name.append('-').append(it));
+        scope.month().ifPresent(it -> name.append('-').append(it));
+        return name + ".html";
+    }
+}

@@ -1,0 +1,111 @@
+package org.oldwood.cli.year;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.Spelled;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Task;
+import org.oldwood.report.TaskJson;
+import org.oldwood.report.TaskWords;
+import org.oldwood.words.Dates;
+
+/** Lists the year's tasks, grouped by month. */
+public final class TasksCommand extends GardenCommand {
+    private Optional<String> bed = Optional.empty();
+    private Optional<String> craft = Optional.empty();
+    private boolean finished;
+
+    @Override
+    public Optional<Spelled> spelled() {
+        return Optional.of(Spelled.command(
+                        "tasks",
+                        "list the year's tasks by month, with amounts",
+                        "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
+                .value("--bed", "BED", "only tasks in this bed", String.class, given -> bed = Optional.of(given))
+                .value(
+                        "--craft",
+                        "CRAFT",
+                        "only tasks of this craft, pruning for example",
+                        String.class,
+                        given -> craft = Optional.of(given))
+                .flag("--finished", "list what is done or skipped too", given -> finished = given));
+    }
+
+    @Override
+    public int run() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = state();
+        Plan whole = Planning.planner(folder, state).plan();
+        stopOnProblems(folder);
+        Plan plan = new Plan(
+                whole.from(),
+                whole.until(),
+                whole.tasks().stream().filter(this::chosen).toList(),
+                whole.notices());
+        if (json) {
+            out().json(writer -> TaskJson.write(writer, plan));
+            return 0;
+        }
+        list(plan);
+        state.questions().forEach(question -> tell("Question: " + question));
+        Planning.tellNotices(this, plan.notices());
+        return 0;
+    }
+
+    private boolean chosen(Task task) {
+        boolean here = bed.isEmpty()
+                || task.subject()
+                        .bed()
+                        .map(in -> in.bed().id().equals(bed.get()))
+                        .orElse(false);
+        boolean open = finished || json || task.state() == Task.State.OPEN;
+        return here && open && (craft.isEmpty() || task.rule().craft().equals(craft.get()));
+    }
+
+    private void list(Plan plan) {
+        if (plan.tasks().isEmpty()) {
+            out().paragraph(
+                            0,
+                            "Nothing is due from "
+                                    + Dates.shortDay(plan.from())
+                                    + " to "
+                                    + Dates.shortDay(plan.until())
+                                    + ".");
+        }
+        String month = "";
+        List<List<String>> rows = new ArrayList<>();
+        for (Task task : plan.tasks()) {
+            String now = Dates.month(task.day());
+            if (!now.equals(month)) {
+                flush(rows, month);
+                month = now;
+            }
+            rows.add(List.of(Dates.weekday(task.day()), state(task) + TaskWords.headline(task)));
+            rows.add(List.of("", TaskWords.window(task) + "  " + task.id()));
+        }
+        flush(rows, month);
+    }
+
+    private static String state(Task task) {
+        return switch (task.state()) {
+            case OPEN -> "";
+            case DONE -> "(done) ";
+            case SKIPPED -> "(skipped) ";
+        };
+    }
+
+    private void flush(List<List<String>> rows, String month) {
+        if (!rows.isEmpty()) {
+            out().line(month);
+            out().columns(2, rows);
+            out().line();
+            rows.clear();
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package org.oldwood.craft.cuttings;
+
+import java.util.List;
+import org.oldwood.season.Season;
+
+/**
+ * A step of a lot's life and when it comes.
+ *
+ * @param step what
+ * @param season the growing season that it belongs to
+ * @param from the day, or the first of several
+ * @param to the last day; the same as {@code from} for a single day
+ * @param sources source keys of the timing
+ */
+public record Milestone(Step step, Season season, Around from, Around to, List<String> sources) {
+    public Milestone {
+        sources = List.copyOf(sources);
+    }
+}

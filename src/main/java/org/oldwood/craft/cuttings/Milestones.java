@@ -1,0 +1,69 @@
+package org.oldwood.craft.cuttings;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
+import org.oldwood.season.Season;
+
+/** Lists the steps of a lot's life with their days. */
+public final class Milestones {
+    private Milestones() {}
+
+    /** All steps, in order of time as far as they are known to follow. */
+    public static List<Milestone> of(Timeline line, Course course) {
+        List<Milestone> steps = new ArrayList<>();
+        Method.Times times = course.method().times();
+        Season first = line.growth().first();
+        steps.add(day(Step.STRIKE, first, struck(line), times.window().sources()));
+        steps.add(new Milestone(Step.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
+        steps.add(day(Step.CHECK, first, line.rooted(), times.rooted().sources()));
+        if (!course.method().inPlace()) {
+            List<String> sources = times.lift().sources();
+            Season lifting = line.inPlace();
+            steps.add(new Milestone(Step.LIFT, lifting, line.liftFrom(), line.liftBy(), sources));
+            steps.add(day(Step.PLANT_OUT, lifting, line.plantOut(), sources));
+        }
+        steps.addAll(afterPlanting(line, course));
+        return List.copyOf(steps);
+    }
+
+    private static List<Milestone> afterPlanting(Timeline line, Course course) {
+        List<Milestone> steps = new ArrayList<>();
+        PlantingOut.Cut cut = course.cut();
+        Season inPlace = line.inPlace();
+        if (!cut.id().equals("none")) {
+            steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources()));
+        }
+        for (int season = 0; season < flowersOff(cut); season++) {
+            steps.add(new Milestone(
+                    Step.FLOWERS_OFF,
+                    inPlace.plus(season),
+                    stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
+                    stage(line, inPlace.plus(season), Stage.PETAL_FALL),
+                    cut.flowersOff().map(Figure::sources).orElse(List.of())));
+        }
+        List<String> sources = course.crop().sources();
+        steps.add(day(Step.FIRST_PICK, line.firstPick(), line.ripe(line.firstPick()), sources));
+        if (!line.fullCrop().equals(line.firstPick())) {
+            steps.add(day(Step.FULL_CROP, line.fullCrop(), line.ripe(line.fullCrop()), sources));
+        }
+        return steps;
+    }
+
+    private static int flowersOff(PlantingOut.Cut cut) {
+        return cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
+    }
+
+    private static Around struck(Timeline line) {
+        return new Around(line.struckOn(), 0, "struck");
+    }
+
+    private static Around stage(Timeline line, Season season, Stage stage) {
+        return Around.of(line.growth().stages().date(season, stage));
+    }
+
+    private static Milestone day(Step step, Season season, Around day, List<String> sources) {
+        return new Milestone(step, season, day, day, sources);
+    }
+}

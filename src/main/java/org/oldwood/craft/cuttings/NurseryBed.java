@@ -1,0 +1,25 @@
+package org.oldwood.craft.cuttings;
+
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+
+/**
+ * The room that cuttings take.
+ *
+ * @param rowM length of row, m
+ * @param areaM2 ground, m², where the distance of the rows is known
+ */
+public record NurseryBed(double rowM, Optional<Double> areaM2) {
+
+    /** The room for {@code number} cuttings; empty where the method has no distance. */
+    public static Optional<NurseryBed> of(int number, Method.Measures measures) {
+        return measures.spacingCm().map(spacing -> {
+            double rowM = number * spacing.is() / 100;
+            return new NurseryBed(rowM, measures.rowGapCm().map(gap -> area(rowM, gap)));
+        });
+    }
+
+    private static double area(double rowM, Figure rowGap) {
+        return rowM * rowGap.is() / 100;
+    }
+}

@@ -1,0 +1,154 @@
+package org.oldwood.craft.cuttings;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.oldwood.crop.Stage;
+import org.oldwood.season.Season;
+
+/**
+ * The days of one lot, told by stages of growth: they move with the place, the half of the earth
+ * and what was seen in the garden.
+ *
+ * @param growth its growing seasons
+ * @param struckOn when it was struck
+ * @param opens when the window for striking opens
+ * @param closes when it closes
+ * @param tells from when losses show
+ * @param rooted when rooting is over
+ * @param liftFrom from when it may be lifted; the day itself, ± 0, once it was
+ * @param liftBy until when it may be lifted
+ * @param plantOut when it is planted out; the day itself, ± 0, once it was
+ * @param inPlace the first season that the plants grow where they are to stay
+ * @param firstPick the first season that bears
+ * @param fullCrop the first season that bears a full crop
+ */
+public record Timeline(
+        Growth growth,
+        LocalDate struckOn,
+        Around opens,
+        Around closes,
+        Around tells,
+        Around rooted,
+        Around liftFrom,
+        Around liftBy,
+        Around plantOut,
+        Season inPlace,
+        Season firstPick,
+        Season fullCrop) {
+
+    public static Timeline of(LotCounts lot, Course course, Setting setting) {
+        CropStages stages = setting.stages();
+        Growth growth = growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
+        Method.Times times = course.method().times();
+        Days days = new Days(lot.struckOn(), growth);
+        int later = seasonsLater(lot, course, days, setting.asOf());
+        Around liftFrom = noted(lot.liftedOn(), "lifted")
+                .orElseGet(() -> days.of(times.lift().value().from(), later));
+        Around plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
+        Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
+        return new Timeline(
+                growth,
+                lot.struckOn(),
+                days.of(times.window().value().from(), 0),
+                days.of(times.window().value().to(), 0),
+                days.of(times.tells(), 0),
+                days.of(times.rooted().value(), 0),
+                liftFrom,
+                days.of(times.lift().value().to(), later),
+                plantOut,
+                inPlace,
+                inPlace.plus(course.firstPick() - 1),
+                inPlace.plus(course.fullCrop() - 1));
+    }
+
+    /** A lot that was not lifted when its time came waits for the next. */
+    private static int seasonsLater(LotCounts lot, Course course, Days days, LocalDate asOf) {
+        int later = course.seasonsLater();
+        Anchor by = course.method().times().lift().value().to();
+        boolean waits = lot.liftedOn().isEmpty() && !course.method().inPlace();
+        while (waits && days.of(by, later).date().isBefore(asOf)) {
+            later++;
+        }
+        return later;
+    }
+
+    private record Days(LocalDate struck, Growth growth) {
+        Around of(Anchor anchor, int later) {
+            return anchor.day(struck, growth, later);
+        }
+    }
+
+    private static Optional<Around> noted(Optional<LocalDate> day, String what) {
+        return day.map(it -> new Around(it, 0, what));
+    }
+
+    /**
+     * The season whose window lies nearest to the strike, among those in which the lot can still
+     * root after it.
+     */
+    private static Growth growth(LocalDate struck, Method method, Season around, CropStages stages) {
+        Growth best = new Growth(around.plus(2), stages);
+        for (int season = 1; season >= -1; season--) {
+            Growth growth = new Growth(around.plus(season), stages);
+            Around rooted = method.times().rooted().value().day(struck, growth, 0);
+            if (rooted.date().isAfter(struck) && outside(struck, method, growth) <= outside(struck, method, best)) {
+                best = growth;
+            }
+        }
+        return best;
+    }
+
+    /** Days from the strike to the window; 0 inside it. */
+    private static long outside(LocalDate struck, Method method, Growth growth) {
+        Method.Window window = method.times().window().value();
+        LocalDate opens = window.from().day(struck, growth, 0).date();
+        LocalDate closes = window.to().day(struck, growth, 0).date();
+        return Math.max(0, Math.max(ChronoUnit.DAYS.between(struck, opens), ChronoUnit.DAYS.between(closes, struck)));
+    }
+
+    /** The first season whose buds burst after the day. */
+    private static Season firstSeasonAfter(LocalDate day, Season from, CropStages stages) {
+        Season season = from;
+        while (!stages.date(season, Stage.BUD_BURST).date().isAfter(day)) {
+            season = season.plus(1);
+        }
+        return season;
+    }
+
+    /** Days that the strike lies outside its window, beyond the window's ±: below 0 too early. */
+    public long daysOutside() {
+        LocalDate earliest = opens.date().minusDays(opens.plusMinusDays());
+        LocalDate latest = closes.date().plusDays(closes.plusMinusDays());
+        if (struckOn.isBefore(earliest)) {
+            return -ChronoUnit.DAYS.between(struckOn, opens.date());
+        }
+        return struckOn.isAfter(latest) ? ChronoUnit.DAYS.between(closes.date(), struckOn) : 0;
+    }
+
+    /** From when the cuttings must not dry out: since their buds burst, or since the strike. */
+    public Around moistFrom() {
+        return tells.date().isBefore(struckOn) ? new Around(struckOn, 0, "the day of striking") : tells;
+    }
+
+    /** Until when: the leaf fall of their first season, or until they have rooted. */
+    public Around moistTo() {
+        Around fall = Around.of(growth.date(0, Stage.LEAF_FALL_BEGINS));
+        return fall.date().isAfter(struckOn) ? fall : rooted;
+    }
+
+    /** The season in which it first grows leaves of its own. */
+    public Season firstSeason() {
+        return growth.first();
+    }
+
+    /** The fruit's first ripe day in a season. */
+    public Around ripe(Season season) {
+        return Around.of(growth.stages().date(season, Stage.RIPE));
+    }
+
+    /** The seasons since planting in {@code season}: 1 in the first. */
+    public int seasonInPlace(Season season) {
+        return season.year() - inPlace.year() + 1;
+    }
+}

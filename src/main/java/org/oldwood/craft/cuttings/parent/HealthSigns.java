@@ -1,0 +1,32 @@
+package org.oldwood.craft.cuttings.parent;
+
+import java.util.List;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Seen;
+
+/**
+ * What bars a bush from being a parent.
+ *
+ * @param uninspectedYears age from which a bush that was never inspected calls for a warning, years
+ * @param signs what an inspection may have found
+ * @param local what local rules to check, one line each
+ */
+public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String> local) {
+    public HealthSigns {
+        signs = List.copyOf(signs);
+        local = List.copyOf(local);
+    }
+
+    /**
+     * A finding and what follows from it.
+     *
+     * @param finding as the journal says it: {@code big-bud}
+     * @param bars whether no cutting should be taken at all; otherwise it is a warning
+     * @param words why
+     */
+    public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {
+        public Sign {
+            sources = List.copyOf(sources);
+        }
+    }
+}

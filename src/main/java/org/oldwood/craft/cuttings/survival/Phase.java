@@ -1,0 +1,34 @@
+package org.oldwood.craft.cuttings.survival;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** A part of a cutting's life in which it may be lost, in order. */
+public enum Phase {
+    /** From striking until it has roots and grows. */
+    ROOTING("rooting"),
+    /** From rooted until it is lifted: the summer and what follows in the nursery bed. */
+    NURSERY("nursery bed"),
+    /** From planting out until it has stood one growing season in its place. */
+    PLANTING_OUT("planting out");
+
+    private final String words;
+
+    Phase(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** As it stands in the data: {@code planting-out}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static List<String> keys() {
+        return Stream.of(values()).map(Phase::key).toList();
+    }
+}

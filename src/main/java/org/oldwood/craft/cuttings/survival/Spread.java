@@ -1,0 +1,53 @@
+package org.oldwood.craft.cuttings.survival;
+
+/**
+ * A number of plants that is not known for sure: the chance of each number from 0 to {@link
+ * #most()}. Immutable.
+ */
+public final class Spread {
+    private final double[] chances;
+
+    Spread(double[] chances) {
+        this.chances = chances.clone();
+    }
+
+    /** The greatest number that can be. */
+    public int most() {
+        return chances.length - 1;
+    }
+
+    /** The chance of exactly {@code number}. */
+    public double chance(int number) {
+        return number < 0 || number > most() ? 0 : chances[number];
+    }
+
+    /** The expected number. */
+    public double mean() {
+        double sum = 0;
+        for (int k = 1; k < chances.length; k++) {
+            sum += k * chances[k];
+        }
+        return Math.min(sum, most());
+    }
+
+    /** The chance of {@code number} or more. */
+    public double atLeast(int number) {
+        double sum = 0;
+        for (int k = most(); k >= Math.max(0, number); k--) {
+            sum += chances[k];
+        }
+        return Math.min(1, sum);
+    }
+
+    /** The least number that is not exceeded with a chance of {@code share} or more. */
+    public int quantile(double share) {
+        double sum = 0;
+        for (int k = 0; k < most(); k++) {
+            sum += chances[k];
+            if (sum >= share) {
+                return k;
+            }
+        }
+        return most();
+    }
+}

@@ -1,0 +1,64 @@
+package org.oldwood.craft.feeding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.words.Words;
+
+/**
+ * Which of the grower's feeds a crop may get, and why not the others.
+ *
+ * @param allowed the feeds that may be given, in the order in which they are kept
+ * @param refused why each of the others may not
+ */
+public record Choice(List<Feed> allowed, List<String> refused) {
+    /**
+     * Chooses.
+     *
+     * @param needK2o the crop's need of potash, g/m²: above a limit, chloride is refused
+     * @param ph the soil's pH, where known
+     */
+    public static Choice of(List<Feed> kept, FeedingProfile profile, double needK2o, OptionalDouble ph) {
+        List<Feed> allowed = new ArrayList<>();
+        List<String> refused = new ArrayList<>();
+        for (Feed feed : kept) {
+            Optional<String> why = profile.excludes(feed.tags())
+                    .map(FeedingProfile.Excluded::reason)
+                    .or(() -> chloride(feed, profile, needK2o))
+                    .or(() -> otherAmmonium(feed, profile, kept, ph));
+            if (why.isPresent()) {
+                refused.add("Not " + feed.name() + ": " + why.get());
+            } else {
+                allowed.add(feed);
+            }
+        }
+        return new Choice(List.copyOf(allowed), List.copyOf(refused));
+    }
+
+    private static Optional<String> chloride(Feed feed, FeedingProfile profile, double needK2o) {
+        return feed.is("chloride")
+                        && profile.chlorideFreeAbove().isPresent()
+                        && needK2o > profile.chlorideFreeAbove().get().is()
+                ? Optional.of("above "
+                        + Words.amount(profile.chlorideFreeAbove().get().is())
+                        + " g/m² K2O this crop wants potash without chloride.")
+                : Optional.empty();
+    }
+
+    /** Where both are kept, the pH decides between urea and ammonium sulphate. */
+    private static Optional<String> otherAmmonium(
+            Feed feed, FeedingProfile profile, List<Feed> kept, OptionalDouble ph) {
+        if (profile.ureaBelowPh().isEmpty() || ph.isEmpty() || !feed.is("ammonium")) {
+            return Optional.empty();
+        }
+        boolean ureaWanted = ph.getAsDouble() < profile.ureaBelowPh().get().is();
+        boolean wrong = feed.is("urea") != ureaWanted;
+        boolean otherKept = kept.stream().anyMatch(other -> other.is("ammonium") && other.is("urea") == ureaWanted);
+        return wrong && otherKept
+                ? Optional.of("at pH "
+                        + Words.amount(ph.getAsDouble())
+                        + (ureaWanted ? " urea acidifies less." : " ammonium sulphate keeps the soil acid."))
+                : Optional.empty();
+    }
+}

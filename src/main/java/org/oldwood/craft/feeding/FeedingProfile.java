@@ -1,0 +1,118 @@
+package org.oldwood.craft.feeding;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * What a crop asks of its soil and food: the section {@code feeding} of its profile.
+ *
+ * @param targetPh the pH to hold, with the range that is allowed
+ * @param acidSoil true of a crop of acid soils, which is never limed unless a test says so
+ * @param limeOnlyBelow the measured pH below which such a crop may be limed
+ * @param ureaBelowPh the pH below which urea replaces ammonium sulphate, where that is told
+ * @param schools published ways to reckon its need; the first is the default
+ * @param cultivars tables for cultivars whose names start with given words
+ * @param planting tables for the ground before planting
+ * @param timing the id of its timing
+ * @param chlorideFreeAbove K2O in g/m² above which potash must be free of chloride
+ * @param exclude tags of materials that it must not get, with the reason
+ */
+public record FeedingProfile(
+        Figure targetPh,
+        boolean acidSoil,
+        Optional<Figure> limeOnlyBelow,
+        Optional<Figure> ureaBelowPh,
+        List<School> schools,
+        List<Cultivars> cultivars,
+        Map<Nutrient, String> planting,
+        String timing,
+        Optional<Figure> chlorideFreeAbove,
+        List<Excluded> exclude) {
+
+    /**
+     * One published way to reckon the need.
+     *
+     * @param tables the table's id by nutrient; a nutrient that is not named has no published need
+     */
+    public record School(String id, String name, Map<Nutrient, String> tables) {}
+
+    /** Cultivars whose names start with one of {@code starts} take nitrogen by another table. */
+    public record Cultivars(List<String> starts, String nitrogenTable) {}
+
+    /** Materials with {@code tag} are not given, because of {@code reason}. */
+    public record Excluded(String tag, String reason, List<String> sources) {}
+
+    /** The crop's section; empty where neither the crop nor the one it is like has one. */
+    public static Optional<FeedingProfile> of(Crop crop) {
+        return crop.section("feeding", FeedingProfile.class, FeedingProfile::read);
+    }
+
+    static FeedingProfile read(Fields fields) {
+        fields.count("format", 1, 1);
+        fields.optionalText("note");
+        fields.flag("perAge", false);
+        FeedingProfile profile = new FeedingProfile(
+                Figure.read(fields, "targetPh"),
+                fields.flag("acidSoil", false),
+                Figure.optional(fields, "limeOnlyBelow"),
+                Figure.optional(fields, "ureaBelowPh"),
+                fields.objects("schools").stream().map(FeedingProfile::school).toList(),
+                fields.objects("cultivars").stream()
+                        .map(FeedingProfile::cultivar)
+                        .toList(),
+                fields.object("planting").map(FeedingProfile::tables).orElse(Map.of()),
+                fields.text("timing"),
+                Figure.optional(fields, "chlorideFreeAbove"),
+                fields.objects("exclude").stream().map(FeedingProfile::excluded).toList());
+        fields.done();
+        return profile;
+    }
+
+    private static School school(Fields fields) {
+        return new School(fields.text("id"), fields.text("name"), tables(fields));
+    }
+
+    private static Cultivars cultivar(Fields fields) {
+        return new Cultivars(fields.texts("starts"), fields.text("N"));
+    }
+
+    private static Excluded excluded(Fields fields) {
+        fields.text("seen");
+        return new Excluded(fields.text("tag"), fields.text("reason"), fields.texts("source"));
+    }
+
+    private static Map<Nutrient, String> tables(Fields fields) {
+        Map<Nutrient, String> tables = new EnumMap<>(Nutrient.class);
+        for (Nutrient nutrient : Nutrient.values()) {
+            fields.optionalText(nutrient.symbol()).ifPresent(id -> tables.put(nutrient, id));
+        }
+        return tables;
+    }
+
+    /** The school of that id. */
+    public Optional<School> school(String id) {
+        return schools.stream().filter(school -> school.id().equals(id)).findFirst();
+    }
+
+    /** Why a material with these tags must not be given; empty where nothing speaks against it. */
+    public Optional<Excluded> excludes(List<String> tags) {
+        return exclude.stream().filter(each -> tags.contains(each.tag())).findFirst();
+    }
+
+    /** The table of nitrogen for a cultivar of its own kind. */
+    Optional<String> nitrogenTableFor(String cultivar) {
+        List<String> found = new ArrayList<>();
+        for (Cultivars group : cultivars) {
+            if (group.starts().stream().anyMatch(cultivar::startsWith)) {
+                found.add(group.nitrogenTable());
+            }
+        }
+        return found.stream().findFirst();
+    }
+}

@@ -1,0 +1,80 @@
+package org.oldwood.craft.feeding;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The feeds, limes and acidifiers that are known: those of the bundled {@code materials} documents,
+ * then the garden's own, which may replace one of the same id.
+ */
+public final class Materials {
+    private final Map<String, Feed> feeds = new LinkedHashMap<>();
+    private final Map<String, Lime> limes = new LinkedHashMap<>();
+    private final Map<String, Acidifier> acidifiers = new LinkedHashMap<>();
+
+    private Materials() {}
+
+    public static Materials read(Documents documents) {
+        Materials all = new Materials();
+        for (String name : documents.names("materials")) {
+            all.add(documents.fields("materials/" + name + ".json"));
+        }
+        return all;
+    }
+
+    private void add(Fields document) {
+        for (Fields fields : document.objects("feeds")) {
+            Feed feed = Feed.read(fields);
+            feeds.put(feed.id(), feed);
+        }
+        for (Fields fields : document.objects("limes")) {
+            Lime lime = Lime.read(fields);
+            limes.put(lime.id(), lime);
+        }
+        for (Fields fields : document.objects("acidifiers")) {
+            Acidifier acidifier = Acidifier.read(fields);
+            acidifiers.put(acidifier.id(), acidifier);
+        }
+    }
+
+    public Optional<Feed> feed(String id) {
+        return Optional.ofNullable(feeds.get(id));
+    }
+
+    public Optional<Lime> lime(String id) {
+        return Optional.ofNullable(limes.get(id));
+    }
+
+    public Optional<Acidifier> acidifier(String id) {
+        return Optional.ofNullable(acidifiers.get(id));
+    }
+
+    public List<Feed> feeds() {
+        return List.copyOf(feeds.values());
+    }
+
+    public List<Lime> limes() {
+        return List.copyOf(limes.values());
+    }
+
+    public List<Acidifier> acidifiers() {
+        return List.copyOf(acidifiers.values());
+    }
+
+    /** The tags of a material by any of its ids; empty for one that is not known here. */
+    public List<String> tags(String id) {
+        if (feeds.containsKey(id)) {
+            return feeds.get(id).tags();
+        }
+        if (limes.containsKey(id)) {
+            return limes.get(id).tags();
+        }
+        return acidifiers.containsKey(id) ? acidifiers.get(id).tags() : List.of();
+    }
+}

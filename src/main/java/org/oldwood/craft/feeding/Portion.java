@@ -1,0 +1,33 @@
+package org.oldwood.craft.feeding;
+
+/** Rounds grams to what a kitchen scale and a steady hand can do. */
+public final class Portion {
+    private static final double[] UP_TO = {20, 100, 500, 1000, 10_000, 100_000};
+    private static final double[] STEP = {1, 5, 10, 50, 100, 500};
+    private static final double LARGEST_STEP = 5000;
+
+    private Portion() {}
+
+    /** The nearest sensible amount; something never becomes nothing. */
+    public static double rounded(double grams) {
+        double step = step(grams);
+        double near = Math.rint(grams / step) * step;
+        return near == 0 && grams > 0 ? Math.max(grams, 0) : near;
+    }
+
+    /** The sensible amount at or below, for what must not pass a limit. */
+    public static double roundedDown(double grams) {
+        double step = step(grams);
+        double below = Math.floor(grams / step + 1e-9) * step;
+        return below == 0 ? grams : below;
+    }
+
+    private static double step(double grams) {
+        for (int i = 0; i < UP_TO.length; i++) {
+            if (grams < UP_TO[i]) {
+                return STEP[i];
+            }
+        }
+        return LARGEST_STEP;
+    }
+}

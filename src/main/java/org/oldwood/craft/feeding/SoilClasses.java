@@ -1,0 +1,43 @@
+package org.oldwood.craft.feeding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.store.Fields;
+
+/** In which class of each published table a soil texture falls. */
+public final class SoilClasses {
+    private final Map<String, Row> rows = new LinkedHashMap<>();
+
+    /**
+     * One texture.
+     *
+     * @param nitrogen class of the British nitrogen tables
+     * @param lime class of the British lime table
+     * @param sulphur class of the sulphur table
+     * @param gardenLime class of the American garden table of lime
+     */
+    public record Row(String nitrogen, String lime, String sulphur, String gardenLime) {}
+
+    static SoilClasses read(Fields fields) {
+        SoilClasses all = new SoilClasses();
+        for (Fields soil : fields.objects("soils")) {
+            all.rows.put(
+                    soil.text("texture"),
+                    new Row(soil.text("nitrogen"), soil.text("lime"), soil.text("sulphur"), soil.text("gardenLime")));
+            soil.done();
+        }
+        return all;
+    }
+
+    public Optional<Row> of(String texture) {
+        return Optional.ofNullable(rows.get(texture));
+    }
+
+    /** The textures that are known, light to heavy. */
+    public List<String> textures() {
+        return new ArrayList<>(rows.keySet());
+    }
+}

@@ -1,0 +1,27 @@
+package org.oldwood.craft.feeding;
+
+/**
+ * What an application gives to a season. In its own season the share that plants can use counts; in
+ * the next one, of organic materials, a small share of their nitrogen.
+ *
+ * <p>Source: RB209 section 2 (AHDB), Tables 2.2 to 2.7 and 2.17 for the shares, page 9 for the
+ * second year. Checked against {@code reference/organic-supply.csv}. The rest of phosphate and
+ * potash stays in the soil and shows in the next soil test.
+ */
+public final class Supply {
+    private Supply() {}
+
+    /** g/m² that count in the season of the application. */
+    public static Nutrients inItsSeason(Feed feed, double grams, double areaM2) {
+        return feed.gives(grams).times(1 / areaM2);
+    }
+
+    /**
+     * g/m² that count in the season after.
+     *
+     * @param residualShare share of the total nitrogen that comes in the second year
+     */
+    public static Nutrients inTheNextSeason(Feed feed, double grams, double areaM2, double residualShare) {
+        return feed.organic() ? Nutrients.NONE.withN(feed.holds(grams).n() * residualShare / areaM2) : Nutrients.NONE;
+    }
+}

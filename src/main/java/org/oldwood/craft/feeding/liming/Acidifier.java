@@ -1,0 +1,39 @@
+package org.oldwood.craft.feeding.liming;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * A material that lowers the pH of a soil.
+ *
+ * @param id {@code sulphur}
+ * @param name for people
+ * @param tags what keep-apart pairs and exclusions look at
+ * @param timesSulphur its weight that does the work of one weight of elemental sulphur
+ * @param density kg per litre, where it was read
+ * @param pack kg in a usual pack
+ * @param cautions ids of cautions to show
+ */
+public record Acidifier(
+        String id,
+        String name,
+        List<String> tags,
+        Figure timesSulphur,
+        Optional<Figure> density,
+        Optional<Figure> pack,
+        List<String> cautions) {
+    public static Acidifier read(Fields fields) {
+        Acidifier acidifier = new Acidifier(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "timesSulphur"),
+                Figure.optional(fields, "density"),
+                Figure.optional(fields, "pack"),
+                fields.texts("cautions"));
+        fields.done();
+        return acidifier;
+    }
+}

@@ -1,0 +1,105 @@
+package org.oldwood.craft.feeding.liming;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+import org.oldwood.words.Words;
+
+/**
+ * A liming material.
+ *
+ * @param id {@code ground-limestone}
+ * @param name for people
+ * @param tags what keep-apart pairs and exclusions look at
+ * @param neutralising its neutralising value
+ * @param magnesium magnesium (the element), % by weight
+ * @param density kg per litre, where it was read
+ * @param pack kg in a usual pack
+ * @param yearlyMost the most in a year, g/m², where there is a limit
+ * @param avoid why not to use it; absent where nothing speaks against it
+ * @param cautions ids of cautions to show
+ */
+public record Lime(
+        String id,
+        String name,
+        List<String> tags,
+        Figure neutralising,
+        Figure magnesium,
+        Optional<Figure> density,
+        Optional<Figure> pack,
+        Optional<Figure> yearlyMost,
+        Optional<String> avoid,
+        List<String> cautions) {
+
+    public static Lime read(Fields fields) {
+        Lime lime = new Lime(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "neutralising"),
+                Figure.read(fields, "magnesium"),
+                Figure.optional(fields, "density"),
+                Figure.optional(fields, "pack"),
+                Figure.optional(fields, "yearlyMostGPerM2"),
+                fields.optionalText("avoid"),
+                fields.texts("cautions"));
+        fields.done();
+        return lime;
+    }
+
+    public boolean is(String tag) {
+        return tags.contains(tag);
+    }
+
+    public NeutralisingValue value() {
+        return NeutralisingValue.of(neutralising.is(), neutralising.unit());
+    }
+
+    /** Magnesia (MgO) in so many grams of it, g. */
+    public double mgoIn(double grams) {
+        return MolarMass.mgoFromMg(grams * magnesium.is() / 100);
+    }
+
+    /** The same material with the neutralising value that stands on the bag. */
+    public Lime withValue(NeutralisingValue value) {
+        Figure own = new Figure(
+                value.percentCaCO3(),
+                value.percentCaCO3(),
+                value.percentCaCO3(),
+                "% CaCO3",
+                List.of(),
+                neutralising.seen(),
+                "from the bag");
+        return new Lime(id, name, tags, own, magnesium, density, pack, yearlyMost, avoid, cautions);
+    }
+
+    /**
+     * A question where this value lies so far from the usual one of such a lime that the bag's
+     * figure was probably read on the other scale; empty where it is likely.
+     */
+    public Optional<String> doubtAgainst(Lime usual) {
+        double times = value().percentCaCO3() / usual.value().percentCaCO3();
+        double other = NeutralisingValue.ofCaO(1).percentCaCO3();
+        boolean doubtful = times > Math.sqrt(other) || times < 1 / Math.sqrt(other);
+        return doubtful
+                ? Optional.of("Question: "
+                        + name
+                        + " has about "
+                        + Words.amount(usual.value().percentCaO())
+                        + " % CaO = "
+                        + Words.amount(usual.value().percentCaCO3())
+                        + " % CaCO3, this one "
+                        + Words.amount(value().percentCaO())
+                        + " % CaO = "
+                        + Words.amount(value().percentCaCO3())
+                        + " % CaCO3. Does the bag use the other scale?")
+                : Optional.empty();
+    }
+
+    /** Grams in a litre, where the density was read. */
+    public OptionalDouble gramsPerLitre() {
+        return density.isPresent() ? OptionalDouble.of(density.get().is() * 1000) : OptionalDouble.empty();
+    }
+}

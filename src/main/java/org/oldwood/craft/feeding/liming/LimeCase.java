@@ -1,0 +1,73 @@
+package org.oldwood.craft.feeding.liming;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
+
+/**
+ * A piece of ground whose pH is to change.
+ *
+ * @param texture its texture by name, where known
+ * @param measuredPh the pH of the last test, 3 to 10; absent where there is none
+ * @param targetPh the pH wanted, 3 to 10
+ * @param layer how deep to work, and how stony it is
+ * @param areaM2 area, m²
+ * @param standing whether bushes stand on it, so that nothing can be dug in
+ * @param givenSinceTest g/m² given since the test, as ground limestone, or as sulphur
+ */
+public record LimeCase(
+        Optional<String> texture,
+        OptionalDouble measuredPh,
+        double targetPh,
+        Layer layer,
+        double areaM2,
+        boolean standing,
+        double givenSinceTest) {
+    private static final double LEAST_PH = 3;
+    private static final double MOST_PH = 10;
+
+    /**
+     * The layer of soil to put right.
+     *
+     * @param depthCm depth, cm
+     * @param stonesPercent stones by volume, %
+     */
+    public record Layer(double depthCm, double stonesPercent) {}
+
+    public LimeCase {
+        measuredPh.ifPresent(ph -> checkPh(ph, "measured pH"));
+        checkPh(targetPh, "target pH");
+        if (!(areaM2 > 0)) {
+            throw wrong("area-not-positive", "area", "must be more than 0 m² but is " + areaM2, "");
+        }
+        if (!(layer.depthCm > 0 && layer.stonesPercent >= 0 && layer.stonesPercent < 100)) {
+            throw wrong(
+                    "layer-out-of-range",
+                    "depth",
+                    "must be more than 0 cm, with 0 to 99 % stones, but is "
+                            + layer.depthCm
+                            + " cm with "
+                            + layer.stonesPercent
+                            + " %",
+                    "");
+        }
+    }
+
+    /** Refuses a pH that no soil has. */
+    public static void checkPh(double ph, String what) {
+        if (!(ph >= LEAST_PH && ph <= MOST_PH)) {
+            throw wrong(
+                    "ph-out-of-range",
+                    what,
+                    "must be from 3 to 10, as that of soils is, but is " + Words.fixed(ph, 2),
+                    "Read the test again; a soil's pH is mostly between 4.5 and 8.");
+        }
+    }
+
+    private static RecordException wrong(String name, String what, String words, String remedy) {
+        return new RecordException(new Problem(name, Place.of(what), words, remedy));
+    }
+}

@@ -1,0 +1,276 @@
+package org.oldwood.craft.feeding.liming;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.craft.feeding.Doses;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.FieldUnits;
+import org.oldwood.craft.feeding.Need;
+import org.oldwood.craft.feeding.SoilClasses;
+import org.oldwood.crop.Figure;
+import org.oldwood.words.Words;
+
+/**
+ * How much of a liming material a piece of ground needs, split into doses that do no harm.
+ *
+ * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test,
+ * the neutralising value of the material, and the largest single dose. Ground is never limed
+ * without a test, nor from pH 7; a crop of acid soils only below its floor.
+ */
+public final class LimePlan {
+    private static final String NOT_FOR_GARDENS = "not-for-gardens";
+
+    private final Liming tables;
+    private final SoilClasses soils;
+    private final LimeCase asked;
+    private final Lime lime;
+    private final List<String> lines = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private final Set<String> sources = new LinkedHashSet<>();
+
+    private LimePlan(Liming tables, SoilClasses soils, LimeCase asked, Lime lime) {
+        this.tables = tables;
+        this.soils = soils;
+        this.asked = asked;
+        this.lime = lime;
+    }
+
+    /** The plan for ground without a crop of acid soils. */
+    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime) {
+        return new LimePlan(tables, soils, asked, lime).plan();
+    }
+
+    /** The plan for ground with that crop on it. */
+    public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
+        return acidRefusal(asked, lime, profile).orElseGet(() -> new LimePlan(tables, soils, asked, lime).plan());
+    }
+
+    private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
+        if (!profile.acidSoil() || profile.limeOnlyBelow().isEmpty()) {
+            return Optional.empty();
+        }
+        double floor = profile.limeOnlyBelow().get().is();
+        if (asked.measuredPh().isPresent() && asked.measuredPh().getAsDouble() < floor) {
+            return Optional.empty();
+        }
+        return Optional.of(PhPlan.refused(
+                lime.id(),
+                "This crop wants acid soil: no lime unless a test shows a pH below "
+                        + Words.amount(floor)
+                        + (asked.measuredPh().isPresent()
+                                ? "; yours showed "
+                                        + Words.amount(asked.measuredPh().getAsDouble())
+                                : "; there is no test")
+                        + ".",
+                profile.limeOnlyBelow().get().sources()));
+    }
+
+    private PhPlan plan() {
+        Optional<PhPlan> refusal = refusal();
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
+        double limestone = Math.max(0, requirement() - asked.givenSinceTest());
+        if (asked.givenSinceTest() > 0) {
+            lines.add("less "
+                    + Words.amount(asked.givenSinceTest())
+                    + " g/m² given since the test = "
+                    + Words.amount(limestone)
+                    + " g/m²");
+        }
+        if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {
+            notes.add("That little is within the error of a test: leave it, and test again.");
+            limestone = 0;
+        }
+        return doses(ofMaterial(limestone));
+    }
+
+    private Optional<PhPlan> refusal() {
+        if (lime.is(NOT_FOR_GARDENS)) {
+            return Optional.of(refused(lime.avoid().orElse("Not for gardens.")));
+        }
+        if (asked.measuredPh().isEmpty()) {
+            return Optional.of(refused("No lime without a test: measure the pH and note it as a soil test."));
+        }
+        double never = tables.figure("neverLimeFrom").is();
+        if (asked.measuredPh().getAsDouble() >= never) {
+            sources.addAll(tables.figure("neverLimeFrom").sources());
+            return Optional.of(refused("No lime at pH " + Words.amount(never) + " or above."));
+        }
+        return Optional.empty();
+    }
+
+    private PhPlan refused(String why) {
+        return PhPlan.refused(lime.id(), why, List.copyOf(sources));
+    }
+
+    /** g/m² of ground limestone for the layer, stones taken off. */
+    private double requirement() {
+        double ph = asked.measuredPh().getAsDouble();
+        double factor = factor();
+        sources.addAll(tables.factorSources());
+        double tonnes = LimeRequirement.tonnesPerHectare(factor, asked.targetPh(), ph);
+        double gPerM2 = FieldUnits.gPerM2FromTonnesPerHectare(tonnes);
+        lines.add(Words.amount(factor)
+                + " t/ha per pH unit × ("
+                + Words.amount(asked.targetPh())
+                + " − "
+                + Words.amount(ph)
+                + ") = "
+                + Words.amount(tonnes)
+                + " t/ha = "
+                + Words.amount(gPerM2)
+                + " g/m² of ground limestone");
+        otherTable(ph, gPerM2);
+        double stones = asked.layer().stonesPercent();
+        if (stones <= 0 || gPerM2 <= 0) {
+            return gPerM2;
+        }
+        double less = LimeRequirement.lessStones(gPerM2, stones);
+        lines.add("less " + Words.amount(stones) + " % stones = " + Words.amount(less) + " g/m²");
+        return less;
+    }
+
+    private double factor() {
+        double top = textureFactor();
+        double depth =
+                Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
+        double tableDepth = tables.figure("tableDepth").is();
+        double factor = LimeRequirement.factorForDepth(
+                top, tables.figure("subsoilFactor").is(), tableDepth, depth);
+        if (depth != tableDepth) {
+            lines.add("factor for "
+                    + Words.amount(depth)
+                    + " cm: "
+                    + Words.amount(factor)
+                    + " (for "
+                    + Words.amount(tableDepth)
+                    + " cm: "
+                    + Words.amount(top)
+                    + ")");
+        }
+        return factor;
+    }
+
+    private double textureFactor() {
+        if (asked.texture().isEmpty()) {
+            notes.add("Texture not known: reckoned as sand, which needs least. Note the texture.");
+            return tables.factor("sands");
+        }
+        return tables.factor(row(asked.texture().get()).lime());
+    }
+
+    private SoilClasses.Row row(String texture) {
+        return soils.of(texture).orElseThrow(() -> Need.unknownTexture(soils, texture));
+    }
+
+    private void otherTable(double ph, double gPerM2) {
+        if (gPerM2 <= 0 || asked.texture().isEmpty()) {
+            return;
+        }
+        String texture = asked.texture().get();
+        if (asked.targetPh() == tables.gardenTarget()) {
+            tables.gardenTableGPerM2(row(texture).gardenLime(), ph)
+                    .ifPresent(other -> disagrees("an American garden table", other));
+        }
+        tables.southAfrica()
+                .gPerM2(texture, ph, asked.targetPh())
+                .ifPresent(other -> disagrees("a South African table", other));
+    }
+
+    private void disagrees(String who, double gPerM2) {
+        notes.add("Print disagrees: " + who + " asks " + Words.amount(gPerM2) + " g/m² here, for a shallower layer.");
+    }
+
+    private double ofMaterial(double limestone) {
+        double grams = lime.value().inPlaceOf(limestone, tables.reference());
+        if (limestone > 0) {
+            lines.add("as "
+                    + lime.name()
+                    + " (neutralising value "
+                    + Words.amount(lime.value().percentCaO())
+                    + " % CaO = "
+                    + Words.amount(lime.value().percentCaCO3())
+                    + " % CaCO3): × "
+                    + Words.amount(tables.reference().percentCaO())
+                    + " / "
+                    + Words.amount(lime.value().percentCaO())
+                    + " = "
+                    + Words.amount(grams)
+                    + " g/m²");
+            sources.addAll(lime.neutralising().sources());
+        }
+        return grams;
+    }
+
+    private PhPlan doses(double gPerM2) {
+        double most = mostAtOnce();
+        List<Double> doses = Doses.equal(gPerM2, most).stream()
+                .map(each -> each * asked.areaM2())
+                .toList();
+        if (doses.size() > 1) {
+            lines.add("at most "
+                    + Words.amount(most)
+                    + " g/m² at once, so "
+                    + doses.size()
+                    + " doses of "
+                    + Words.amount(gPerM2 / doses.size())
+                    + " g/m²");
+            notes.add("Test again before each further dose; it may not be needed.");
+        }
+        remarks(gPerM2);
+        harm();
+        return new PhPlan(
+                Optional.empty(),
+                lime.id(),
+                gPerM2,
+                doses,
+                tables.figure("monthsBetweenDoses").is(),
+                List.copyOf(lines),
+                List.copyOf(notes),
+                List.copyOf(sources));
+    }
+
+    private double mostAtOnce() {
+        String name = asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
+        sources.addAll(tables.figure(name).sources());
+        double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
+        return lime.yearlyMost().isPresent()
+                ? Math.min(most, lime.yearlyMost().get().is())
+                : most;
+    }
+
+    private void harm() {
+        double ph = asked.measuredPh().orElse(0);
+        Figure harmful = tables.figure("harmfulBelow");
+        Figure over = tables.figure("overLimedAbove");
+        if (ph < harmful.is() && asked.targetPh() >= harmful.is()) {
+            notes.add("Below pH " + Words.amount(harmful.is()) + " manganese in the soil may harm some fruit.");
+            sources.addAll(harmful.sources());
+        }
+        if (asked.targetPh() > over.is()) {
+            notes.add("Above pH " + Words.amount(over.is()) + " iron and manganese fall short: aim lower.");
+            sources.addAll(over.sources());
+        }
+    }
+
+    private void remarks(double gPerM2) {
+        if (gPerM2 <= 0) {
+            return;
+        }
+        double mgo = lime.mgoIn(gPerM2);
+        if (mgo > 0) {
+            notes.add("It brings " + Words.amount(mgo) + " g/m² of magnesia (MgO) as well.");
+        }
+        lime.avoid().ifPresent(notes::add);
+        if (!asked.standing() && gPerM2 > tables.figure("deepHalfAbove").is()) {
+            notes.add("Dig half in deep, and work the other half into the top afterwards.");
+        }
+        if (asked.standing()) {
+            notes.add("Lime on the surface takes a year or more to work downwards.");
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.oldwood.craft.feeding.liming;
+
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
+
+/**
+ * How much acid a liming material neutralises. Two scales are in print and are easily mixed up:
+ * British bags give the percent of calcium oxide that does the same work (good limestone about 50
+ * to 55), American bags the percent of calcium carbonate (about 100). Kept on the second; made from
+ * either.
+ *
+ * @param percentCaCO3 percent of calcium carbonate that does the same work, more than 0, at most
+ *     that of pure calcium oxide
+ */
+public record NeutralisingValue(double percentCaCO3) {
+    private static final double PURE_OXIDE = 100 * MolarMass.CACO3 / MolarMass.CAO;
+    private static final double ROUNDED = 0.5;
+
+    public NeutralisingValue {
+        if (!(percentCaCO3 > 0 && percentCaCO3 <= PURE_OXIDE + ROUNDED)) {
+            throw new RecordException(new Problem(
+                    "neutralising-value-out-of-range",
+                    Place.of("neutralising value"),
+                    "must be more than 0 and no more than pure quicklime has (100 % CaO = 178 %"
+                            + " CaCO3) but comes to "
+                            + Math.round(percentCaCO3)
+                            + " % CaCO3",
+                    "Look at the bag again, and say which scale it uses: % CaO (limestone"
+                            + " about 50) or % CaCO3 (limestone about 100)."));
+        }
+    }
+
+    /** From percent CaO, the British scale. */
+    public static NeutralisingValue ofCaO(double percent) {
+        return new NeutralisingValue(percent * MolarMass.CACO3 / MolarMass.CAO);
+    }
+
+    /** From percent CaCO3, the American scale. */
+    public static NeutralisingValue ofCaCO3(double percent) {
+        return new NeutralisingValue(percent);
+    }
+
+    /** From a figure of the data, whose unit tells the scale. */
+    static NeutralisingValue of(double percent, String unit) {
+        return switch (unit) {
+            case "% CaO" -> ofCaO(percent);
+            case "% CaCO3" -> ofCaCO3(percent);
+            default -> throw new IllegalArgumentException("no scale of neutralising value: " + unit);
+        };
+    }
+
+    public double percentCaO() {
+        return percentCaCO3 * MolarMass.CAO / MolarMass.CACO3;
+    }
+
+    /** How many grams of this do the work of {@code grams} of {@code other}. */
+    public double inPlaceOf(double grams, NeutralisingValue other) {
+        return grams * other.percentCaCO3 / percentCaCO3;
+    }
+
+    /**
+     * What one percent of CaO costs in a tonne, in the money of the price: the way to compare limes
+     * of different strength.
+     */
+    public double pricePerUnit(double pricePerTonne) {
+        return pricePerTonne / percentCaO();
+    }
+}

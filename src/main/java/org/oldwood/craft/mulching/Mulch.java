@@ -1,0 +1,121 @@
+package org.oldwood.craft.mulching;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Seen;
+import org.oldwood.store.Fields;
+
+/**
+ * A mulching material.
+ *
+ * @param id {@code straw}
+ * @param name for people
+ * @param tags what keep-apart pairs and exclusions look at
+ * @param depth the depth to hold once settled, cm
+ * @param density kg/m³ as laid
+ * @param layFactor how much deeper than the settled depth it is laid
+ * @param decayCmPerYear how fast the layer shrinks
+ * @param bale the bale in which it comes, for straw
+ * @param asFeed the feed whose nutrients it brings, for compost and manure
+ * @param nitrogenDrawdown true where it takes nitrogen from the soil that it touches
+ * @param acidSoil true where it suits crops of acid soils
+ * @param warning what to know of it; absent where nothing
+ * @param poison what in it harms animals; absent for most
+ * @param cautions ids of cautions to show
+ */
+public record Mulch(
+        String id,
+        String name,
+        List<String> tags,
+        Figure depth,
+        Figure density,
+        Figure layFactor,
+        Figure decayCmPerYear,
+        Optional<Bale> bale,
+        Optional<String> asFeed,
+        boolean nitrogenDrawdown,
+        boolean acidSoil,
+        Optional<String> warning,
+        Optional<Poison> poison,
+        List<String> cautions) {
+
+    /**
+     * A bale.
+     *
+     * @param kg its weight, kg
+     * @param volume its volume, m³
+     * @param flakes the layers into which it comes apart by hand
+     */
+    public record Bale(Figure kg, Figure volume, Figure flakes) {
+        static Bale read(Fields fields) {
+            Bale bale =
+                    new Bale(Figure.read(fields, "kg"), Figure.read(fields, "volume"), Figure.read(fields, "flakes"));
+            fields.done();
+            return bale;
+        }
+
+        /** What one flake of a bale of so many kilograms weighs, kg. */
+        public double flakeKg(double baleKg) {
+            return baleKg / flakes.is();
+        }
+    }
+
+    /**
+     * A poison that it holds.
+     *
+     * @param percent its share by weight, %, as it varies
+     * @param mgPerKg from how much of it for each kilogram of body weight an animal shows signs, mg
+     */
+    public record Poison(Figure percent, Figure mgPerKg) {
+        static Poison read(Fields fields) {
+            Poison poison = new Poison(Figure.read(fields, "percent"), Figure.read(fields, "mgPerKg"));
+            fields.done();
+            return poison;
+        }
+
+        /** From how much of the mulch an animal shows signs, g, where it holds so many percent. */
+        public double gramsForSigns(double animalKg, double percentOfWeight) {
+            return animalKg * mgPerKg.is() / 1000 / (percentOfWeight / 100);
+        }
+    }
+
+    static Mulch read(Fields fields) {
+        fields.flag("barrow", false);
+        Mulch mulch = new Mulch(
+                fields.text("id"),
+                fields.text("name"),
+                fields.texts("tags"),
+                Figure.read(fields, "depth"),
+                Figure.read(fields, "density"),
+                Figure.read(fields, "layFactor"),
+                Figure.read(fields, "decayCmPerYear"),
+                fields.object("bale").map(Bale::read),
+                fields.optionalText("asFeed"),
+                fields.flag("nitrogenDrawdown", false),
+                fields.flag("acidSoil", false),
+                fields.optionalText("ph"),
+                fields.object("poison").map(Poison::read),
+                fields.texts("cautions"));
+        fields.done();
+        return mulch;
+    }
+
+    /**
+     * Which of its figures were never read in print, each with its mark: {@code weighs 50 kg/m3
+     * (from memory)}. Empty where all were.
+     */
+    public List<String> notRead() {
+        List<String> words = new ArrayList<>();
+        mark("weighs ", density, words);
+        mark("rots ", decayCmPerYear, words);
+        return words;
+    }
+
+    private static void mark(String what, Figure figure, List<String> words) {
+        if (figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED) {
+            words.add(what + figure.inWords() + " (" + figure.seen().words() + ")");
+        }
+    }
+}

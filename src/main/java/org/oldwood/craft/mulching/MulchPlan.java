@@ -1,0 +1,152 @@
+package org.oldwood.craft.mulching;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
+
+/**
+ * How much mulch a bed needs now.
+ *
+ * @param mulch the material
+ * @param coveredM2 the area to cover: the bed less the bare collars, m²
+ * @param depthNowCm the depth that lies there, cm
+ * @param depthWantedCm the depth wanted once settled, cm
+ * @param layCm how deep to lay the new mulch, before it settles, cm
+ * @param cubicMetres its volume as laid, m³
+ * @param lines the arithmetic, a line for each step
+ */
+public record MulchPlan(
+        Mulch mulch,
+        double coveredM2,
+        double depthNowCm,
+        double depthWantedCm,
+        double layCm,
+        double cubicMetres,
+        List<String> lines) {
+    private static final double MOST_DEPTH_CM = 60;
+    private static final double LITRES_PER_M3 = 1000;
+
+    /** Nobody measures a heap to the litre. */
+    private static final long STEP = 10;
+
+    /** A twentieth of a load is not worth another walk. */
+    private static final double TRACE = 0.05;
+
+    /**
+     * What is asked.
+     *
+     * @param areaM2 area of the bed, m²
+     * @param bushes bushes that stand in it
+     * @param gapCm bare ring round each stem, cm
+     * @param depthNowCm depth that lies there, cm
+     * @param depthWantedCm depth wanted once settled, cm
+     */
+    public record Asked(double areaM2, int bushes, double gapCm, double depthNowCm, double depthWantedCm) {
+        public Asked {
+            if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) {
+                throw wrong(
+                        "area-not-positive",
+                        "area",
+                        "must be more than 0 m² but is " + areaM2,
+                        "Measure the bed: length times width in metres.");
+            }
+            if (!(depthWantedCm > 0 && depthWantedCm <= MOST_DEPTH_CM && depthNowCm >= 0)) {
+                throw wrong(
+                        "depth-out-of-range",
+                        "depth",
+                        "must be more than 0 and at most 60 cm but is " + depthWantedCm,
+                        "Most mulches lie 5 to 10 cm deep; the depth is in centimetres.");
+            }
+        }
+
+        private static RecordException wrong(String name, String at, String words, String remedy) {
+            return new RecordException(new Problem(name, Place.of(at), words, remedy));
+        }
+    }
+
+    public static MulchPlan of(Mulch mulch, Asked asked) {
+        double covered = MulchVolume.lessCollars(asked.areaM2, asked.bushes, asked.gapCm);
+        double missing = Math.max(0, asked.depthWantedCm - asked.depthNowCm);
+        double lay = missing * mulch.layFactor().is();
+        double volume = MulchVolume.cubicMetres(covered, lay);
+        List<String> lines = new ArrayList<>();
+        lines.add(coveredLine(asked, covered));
+        lines.add(number(asked.depthWantedCm)
+                + " cm wanted − "
+                + number(asked.depthNowCm)
+                + " cm there now = "
+                + number(missing)
+                + " cm"
+                + (mulch.layFactor().is() > 1 ? ", laid " + number(lay) + " cm deep because it settles" : ""));
+        lines.add(number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
+        return new MulchPlan(mulch, covered, asked.depthNowCm, asked.depthWantedCm, lay, volume, List.copyOf(lines));
+    }
+
+    private static String coveredLine(Asked asked, double covered) {
+        return asked.bushes == 0 || asked.gapCm == 0
+                ? number(asked.areaM2) + " m² to cover"
+                : number(asked.areaM2)
+                        + " m² − "
+                        + asked.bushes
+                        + (asked.bushes == 1 ? " collar of " : " collars of ")
+                        + number(asked.gapCm)
+                        + " cm round the stems = "
+                        + number(covered)
+                        + " m² to cover";
+    }
+
+    /** Its weight as laid, kg. */
+    public double kg() {
+        return cubicMetres * mulch.density().is();
+    }
+
+    public double litres() {
+        return cubicMetres * LITRES_PER_M3;
+    }
+
+    /** {@code 850 l}, {@code 2.3 m³}. */
+    public String volumeWords() {
+        return litres() < LITRES_PER_M3
+                ? Math.round(litres() / STEP) * STEP + " l"
+                : number(Math.round(cubicMetres * 10) / 10.0) + " m³";
+    }
+
+    /** Barrows or bags of so many litres, not rounded. */
+    public double loads(double litresEach) {
+        return litres() / litresEach;
+    }
+
+    /** Bales by weight, not rounded; empty where it does not come in bales. */
+    public Optional<Double> bales() {
+        return mulch.bale().map(bale -> kg() / bale.kg().is());
+    }
+
+    /** Whole barrows or bags of so many litres; a trace beyond the last goes on top of it. */
+    public long wholeLoads(double litresEach) {
+        return whole(loads(litresEach));
+    }
+
+    /** Whole bales by weight; empty where it does not come in bales. */
+    public Optional<Long> wholeBales() {
+        return bales().map(MulchPlan::whole);
+    }
+
+    private static long whole(double loads) {
+        return (long) Math.ceil(loads - TRACE);
+    }
+
+    /** Sheets of paper or card under it, rounded up. */
+    public long sheets(Underlay underlay) {
+        return (long) Math.ceil(coveredM2 * underlay.sheetsPerM2() - 1e-9);
+    }
+
+    private static String number(double value) {
+        double size = Math.abs(value);
+        double scale = size >= 100 ? 1 : size >= 10 ? 10 : 100;
+        double rounded = Math.round(value * scale) / scale;
+        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+    }
+}

@@ -1,0 +1,55 @@
+package org.oldwood.craft.pruning;
+
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * Cane work: canes grow one summer (primocanes), fruit the next (floricanes), and go. In the count,
+ * age 1 are canes of last summer, older ones have fruited.
+ *
+ * @param keep new canes that stay, on a metre of row or on a plant; empty where all go
+ * @param all true where every cane goes to the ground each winter
+ */
+public record CaneSchool(Teaching teaching, Optional<Figure> keep, boolean all) implements School {
+    static final String PER_METRE = "canes/m";
+    static final String PER_PLANT = "canes/plant";
+
+    static CaneSchool read(Fields fields) {
+        CaneSchool school =
+                new CaneSchool(Teaching.read(fields), Figure.optional(fields, "keep"), fields.flag("all", false));
+        if (school.keep.isPresent() == school.all) {
+            fields.wrong("keep", "canes-unclear", "must be given, or else \"all\": true", "");
+        }
+        if (!school.keep.map(Figure::unit).orElse(PER_METRE).startsWith("canes/")) {
+            fields.wrong("keep", "canes-unit", "must be in canes/m or canes/plant", "");
+        }
+        fields.done();
+        return school;
+    }
+
+    @Override
+    public Cut winter(Bush bush) {
+        return CaneCut.cut(bush, this);
+    }
+
+    /** New canes to keep on this plant or row. */
+    int canes(Bush bush) {
+        return keep.map(it -> CaneCut.canes(it.is(), it.unit(), bush.metres())).orElse(0);
+    }
+
+    @Override
+    public Stems target(Bush bush) {
+        return Stems.of(canes(bush));
+    }
+
+    @Override
+    public int bearing(Stems stems) {
+        return all ? stems.total() : stems.at(1);
+    }
+
+    @Override
+    public int fold() {
+        return 2;
+    }
+}

@@ -1,0 +1,161 @@
+package org.oldwood.craft.pruning;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What comes out of a bush this winter, and what stays.
+ *
+ * @param life where the bush stands, seen from its wood
+ * @param before the stems as counted
+ * @param taken what comes out, in the order of taking it
+ * @param after the stems that stay
+ * @param heldBack spent stems that stay for a later winter
+ * @param youngToLeave how many stems of age 1 to leave at most; what the thinning aims at, also
+ *     where they were not counted
+ * @param remarks what else was decided
+ * @param staged this winter's part, where a crowded plant is brought back over some winters
+ */
+public record Cut(
+        StageOfLife life,
+        Stems before,
+        List<Taken> taken,
+        Stems after,
+        int heldBack,
+        int youngToLeave,
+        Set<Remark> remarks,
+        Optional<StagedRenovation.Part> staged) {
+
+    /** A cut without a renovation of a crowded plant. */
+    public Cut(
+            StageOfLife life,
+            Stems before,
+            List<Taken> taken,
+            Stems after,
+            int heldBack,
+            int youngToLeave,
+            Set<Remark> remarks) {
+        this(life, before, taken, after, heldBack, youngToLeave, remarks, Optional.empty());
+    }
+
+    /** Something to tell with the cut list. */
+    public enum Remark {
+        /** The limit of a season kept back wood that would otherwise come out. */
+        LIMITED,
+        /** Old wood stays because it is the last that bears. */
+        LAST_BEARING_WOOD,
+        /** More new shoots are kept than usual, since the bush is short of stems. */
+        FILLED_UP,
+        /** Some ages were not counted; they were taken as none. */
+        NOT_ALL_COUNTED,
+        /** The oldest class holds stems of several ages; the thickest of them come out. */
+        OPEN_CLASS,
+        /** Too early for pruning; dead and diseased wood only. */
+        TOO_YOUNG,
+        /** The school's own hard way: the limit of a season is not kept. */
+        HARD,
+        /** A branch past its age stays until a young low shoot can follow it. */
+        NO_SUCCESSOR
+    }
+
+    /** Nothing comes out. */
+    static Cut nothing(StageOfLife life, Stems stems) {
+        return new Cut(life, stems, List.of(), stems, 0, stems.at(1), EnumSet.noneOf(Remark.class));
+    }
+
+    /** How many stems come out. */
+    public int number() {
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.number();
+        }
+        return all;
+    }
+
+    /** How many stems of a class come out. */
+    public int of(int age) {
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.age() == age ? one.number() : 0;
+        }
+        return all;
+    }
+
+    /** How many stems come out for a reason. */
+    public int of(Why why) {
+        int all = 0;
+        for (Taken one : taken) {
+            all += one.why() == why ? one.number() : 0;
+        }
+        return all;
+    }
+
+    /** Sound stems of two years and more that come out: those that a limit of a season counts. */
+    public int older() {
+        return taken.stream()
+                .filter(one -> one.age() >= 2 && one.why() != Why.SICK)
+                .mapToInt(Taken::number)
+                .sum();
+    }
+
+    /**
+     * Which winter of bringing it back the next one is, after this one was the {@code winter}-th; 1
+     * where nothing is left to do.
+     *
+     * @param school the way by which this cut was decided
+     */
+    int nextRenovationWinter(School school, int winter) {
+        if (staged.isPresent()) {
+            return staged.get().next();
+        }
+        boolean goesOn = life == StageOfLife.NEGLECTED && heldBack > 0;
+        return goesOn && school.staged().isEmpty() ? winter + 1 : 1;
+    }
+
+    /** Gathers what comes out while it is being decided. */
+    static final class Builder {
+        private final Stems before;
+        private final List<Taken> taken = new ArrayList<>();
+        private final Set<Remark> remarks = EnumSet.noneOf(Remark.class);
+        private Stems left;
+
+        Builder(Stems before) {
+            this.before = before;
+            this.left = before;
+        }
+
+        List<Taken> taken() {
+            return List.copyOf(taken);
+        }
+
+        Stems left() {
+            return left;
+        }
+
+        /** Takes up to {@code most} of a class, as many as there are; returns how many. */
+        int take(int age, int most, Why why) {
+            int number = Math.min(Math.max(0, most), left.at(age));
+            if (number > 0) {
+                left = left.without(age, number);
+                taken.add(new Taken(age, number, why));
+            }
+            return number;
+        }
+
+        void remark(Remark remark) {
+            remarks.add(remark);
+        }
+
+        Cut build(StageOfLife life, int heldBack, int youngToLeave) {
+            return build(life, heldBack, youngToLeave, Optional.empty());
+        }
+
+        Cut build(StageOfLife life, int heldBack, int youngToLeave, Optional<StagedRenovation.Part> staged) {
+            List<Taken> all = List.copyOf(taken);
+            return new Cut(life, before, all, left, heldBack, youngToLeave, remarks, staged);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.oldwood.craft.pruning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * How a crop is pruned in one form.
+ *
+ * @param form {@code stool}, {@code leg}, {@code cordon}, {@code cane-row}, {@code trained}
+ * @param craft {@code renewal}, {@code spur} or {@code canes}
+ * @param schools the published ways, the default first
+ * @param why why the first is the default
+ * @param steps the work in words that all the ways share
+ * @param newShoots new stems from the base in a year; on a metre for rows
+ * @param labour minutes that the work takes
+ */
+public record FormPruning(
+        String form,
+        String craft,
+        List<School> schools,
+        String why,
+        List<Step> steps,
+        Optional<Figure> newShoots,
+        Labour labour) {
+
+    private static final List<String> CRAFTS = List.of("renewal", "spur", "canes");
+
+    static FormPruning read(String form, Fields fields) {
+        String craft = fields.oneOf("craft", CRAFTS);
+        List<School> schools = new ArrayList<>();
+        for (Fields school : fields.objects("schools")) {
+            schools.add(
+                    switch (craft) {
+                        case "spur" -> SpurSchool.read(school);
+                        case "canes" -> CaneSchool.read(school);
+                        default -> RenewalSchool.read(school);
+                    });
+        }
+        if (schools.isEmpty()) {
+            fields.wrong("schools", "no-school", "must hold at least one way of pruning", "");
+        }
+        FormPruning pruning = new FormPruning(
+                form,
+                craft,
+                List.copyOf(schools),
+                fields.text("why"),
+                fields.objects("steps").stream().map(Step::read).toList(),
+                Figure.optional(fields, "newShoots"),
+                fields.object("labour").map(Labour::read).orElse(Labour.NONE));
+        fields.done();
+        return pruning;
+    }
+
+    /**
+     * The work in words for a time of year and a stage of life: the school's own first. Where all
+     * canes go in winter there is no cane work after picking.
+     */
+    public List<Step> steps(School school, String time, StageOfLife life) {
+        List<Step> all = new ArrayList<>(school.teaching().steps(time, life));
+        boolean none = time.equals("canes") && school instanceof CaneSchool canes && canes.all();
+        for (Step step : steps) {
+            if (step.suits(time, life) && !none) {
+                all.add(step);
+            }
+        }
+        return all;
+    }
+
+    /** What is counted: {@code stems}, {@code branches} or {@code canes}. */
+    public String counted() {
+        return switch (craft) {
+            case "canes" -> "canes";
+            case "spur" -> "branches";
+            default -> "stems";
+        };
+    }
+
+    /** The default way. */
+    public School school() {
+        return schools.get(0);
+    }
+
+    public Optional<School> school(String id) {
+        return schools.stream().filter(school -> school.id().equals(id)).findFirst();
+    }
+
+    public List<String> schoolIds() {
+        return schools.stream().map(School::id).toList();
+    }
+}

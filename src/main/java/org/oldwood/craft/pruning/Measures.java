@@ -1,0 +1,46 @@
+package org.oldwood.craft.pruning;
+
+import org.oldwood.crop.Figure;
+
+/** Words for figures. */
+public final class Measures {
+    private Measures() {}
+
+    /** {@code 2 buds (1 to 3)}; shares as {@code a quarter}. */
+    public static String inWords(Figure figure) {
+        if (figure.unit().equals("share")) {
+            return share(figure.is()) + range(figure, true);
+        }
+        boolean one = figure.is() == 1 && figure.unit().endsWith("s");
+        String words = figure.inWords();
+        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, false);
+    }
+
+    private static String range(Figure figure, boolean shares) {
+        if (figure.low() == figure.high()) {
+            return "";
+        }
+        return " ("
+                + (shares ? share(figure.low()) : number(figure.low()))
+                + " to "
+                + (shares ? share(figure.high()) : number(figure.high()))
+                + ")";
+    }
+
+    /** A number without a needless decimal point. */
+    static String number(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+
+    /** A share as people say it: {@code a third}, {@code 20 %}. */
+    public static String share(double share) {
+        for (int parts = 2; parts < NAMES.length; parts++) {
+            if (Math.abs(share - 1.0 / parts) < 0.004) {
+                return NAMES[parts];
+            }
+        }
+        return Math.round(share * 100) + " %";
+    }
+
+    private static final String[] NAMES = {"", "", "half", "a third", "a quarter", "a fifth", "a sixth"};
+}

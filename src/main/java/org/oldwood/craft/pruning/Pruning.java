@@ -1,0 +1,48 @@
+package org.oldwood.craft.pruning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.store.Fields;
+
+/**
+ * How a crop is pruned, from its {@code pruning} section.
+ *
+ * @param looks how to tell spent, bearing and new wood
+ * @param forms by form
+ */
+public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
+
+    /** The pruning section of a crop, if it has one. */
+    public static Optional<Pruning> read(Crop crop) {
+        return crop.section("pruning", Pruning.class, Pruning::of);
+    }
+
+    private static Pruning of(Fields fields) {
+        List<Look> looks = new ArrayList<>();
+        for (Fields look : fields.objects("looks")) {
+            looks.add(Look.read(look));
+        }
+        Map<String, FormPruning> forms = new LinkedHashMap<>();
+        fields.object("forms").ifPresent(all -> {
+            for (String form : all.keys()) {
+                all.object(form).map(one -> FormPruning.read(form, one)).ifPresent(one -> forms.put(form, one));
+            }
+        });
+        fields.count("format", 1, 1);
+        fields.done();
+        return new Pruning(List.copyOf(looks), forms);
+    }
+
+    public Optional<FormPruning> form(String form) {
+        return Optional.ofNullable(forms.get(form));
+    }
+
+    /** How wood of that kind looks: {@code spent}, {@code bearing} or {@code new}. */
+    public List<Look> looks(String of) {
+        return looks.stream().filter(look -> look.of().equals(of)).toList();
+    }
+}

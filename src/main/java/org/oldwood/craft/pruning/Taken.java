@@ -1,0 +1,10 @@
+package org.oldwood.craft.pruning;
+
+/**
+ * Stems of one age that come out for one reason.
+ *
+ * @param age the class, as in the count
+ * @param number at least 1
+ * @param why the reason
+ */
+public record Taken(int age, int number, Why why) {}

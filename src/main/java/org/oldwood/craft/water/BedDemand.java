@@ -1,0 +1,81 @@
+package org.oldwood.craft.water;
+
+import java.util.List;
+import org.oldwood.crop.Crop;
+
+/** A bed's coefficient on the reference evapotranspiration, day by day. */
+public final class BedDemand {
+    private BedDemand() {}
+
+    /**
+     * Plants of a kind and age in the bed.
+     *
+     * @param crop the crop
+     * @param water what it needs
+     * @param weight its part of the bed; only the ratio to the others counts; more than 0
+     * @param firstSeason the year that names its first season in the bed
+     */
+    public record Planting(Crop crop, CropWater water, double weight, int firstSeason) {
+        /** Together with more plants of the same kind and age. */
+        public Planting with(Planting more) {
+            return new Planting(crop, water, weight + more.weight, firstSeason);
+        }
+    }
+
+    /**
+     * Mulch that was laid.
+     *
+     * @param day days after the first day of the weather; may lie before it
+     */
+    public record Laid(int day, double depthCm) {}
+
+    /**
+     * The coefficient on each day. A bed without plants is bare soil of the group of the crops.
+     *
+     * @param curves the crops' coefficients
+     * @param plantings what stands in the bed, at least one
+     * @param mulch what mulch does
+     * @param laid when it was laid, oldest first
+     * @param shadeFactor share of the demand that the bed's light leaves
+     */
+    public static double[] series(
+            CropCurves curves, List<Planting> plantings, Mulch mulch, List<Laid> laid, double shadeFactor) {
+        double[] sum = new double[curves.weather().days()];
+        double[] open = open(sum.length, mulch, laid);
+        double weights = plantings.stream().mapToDouble(Planting::weight).sum();
+        for (Planting one : plantings) {
+            add(sum, curves, one, open, shadeFactor * one.weight() / weights);
+        }
+        return sum;
+    }
+
+    private static void add(double[] sum, CropCurves curves, Planting one, double[] open, double share) {
+        CropCurves.Curve curve = curves.of(one.crop(), one.water());
+        int season = Integer.MIN_VALUE;
+        double cover = 1;
+        for (int day = 0; day < sum.length; day++) {
+            if (curves.seasonYear(day) != season) {
+                season = curves.seasonYear(day);
+                cover = season < one.firstSeason() ? 0 : cover(one, season);
+            }
+            sum[day] += share * Demand.coefficient(cover, open[day], curve.single[day], curve.basal[day], curve.bare);
+        }
+    }
+
+    private static double cover(Planting one, int season) {
+        return one.water().cover(season - one.firstSeason() + 1);
+    }
+
+    private static double[] open(int days, Mulch mulch, List<Laid> laid) {
+        double[] open = new double[days];
+        int next = 0;
+        for (int day = 0; day < days; day++) {
+            while (next < laid.size() && laid.get(next).day() <= day) {
+                next++;
+            }
+            Laid last = next == 0 ? null : laid.get(next - 1);
+            open[day] = last == null ? 1 : mulch.factor(last.depthCm(), day - last.day());
+        }
+        return open;
+    }
+}

@@ -1,0 +1,71 @@
+package org.oldwood.craft.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
+
+/**
+ * A soil texture and what it does with water.
+ *
+ * @param id {@code sandy-loam}
+ * @param name {@code sandy loam}
+ * @param feel key of its group in the feel-and-appearance guide
+ * @param fieldCapacity water held after draining, m³/m³
+ * @param wiltingPoint water held that no root gets, m³/m³
+ * @param intake what it takes in when wet, mm an hour
+ */
+public record Soil(String id, String name, String feel, Figure fieldCapacity, Figure wiltingPoint, Figure intake) {
+
+    static Soil read(String id, Fields fields) {
+        Soil soil = new Soil(
+                id,
+                fields.text("name"),
+                fields.text("feel"),
+                Figure.read(fields, "fieldCapacity"),
+                Figure.read(fields, "wiltingPoint"),
+                Figure.read(fields, "intake"));
+        fields.done();
+        return soil;
+    }
+
+    /** Share of the available water that a volumetric water content means; may leave 0 to 1. */
+    public double heldShare(double waterContent) {
+        return (waterContent - wiltingPoint.is()) / availableShare();
+    }
+
+    /** Available water, m³/m³. */
+    public double availableShare() {
+        return fieldCapacity.is() - wiltingPoint.is();
+    }
+
+    /**
+     * What the root zone can hold, mm.
+     *
+     * @param depthM depth of the roots, m
+     * @param stones stones by volume, 0 to 1: they hold nothing
+     */
+    public double totalAvailableMm(double depthM, double stones) {
+        return RootZone.totalAvailable(fieldCapacity.is(), wiltingPoint.is(), depthM) * (1 - stones);
+    }
+
+    /** The source keys of what the account uses. */
+    public List<String> sources() {
+        List<String> keys = new ArrayList<>(fieldCapacity.sources());
+        wiltingPoint.sources().stream().filter(key -> !keys.contains(key)).forEach(keys::add);
+        return keys;
+    }
+
+    /** A class of the feel-and-appearance guide. */
+    public record FeelClass(String word, double low, double high, String text, String source, String seen) {
+        /** The middle of the class, share of the available water. */
+        public double middle() {
+            return (low + high) / 2;
+        }
+    }
+
+    static Optional<FeelClass> find(List<FeelClass> classes, String word) {
+        return classes.stream().filter(one -> one.word().equals(word)).findFirst();
+    }
+}

@@ -1,0 +1,84 @@
+package org.oldwood.craft.water;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/** Figures that hold for every crop and bed; from {@code water.json}. */
+public final class WaterFigures {
+    private final Fields root;
+    private final Fields coefficients;
+    private final Map<String, Figure> read = new HashMap<>();
+
+    private WaterFigures(Fields root) {
+        this.root = root;
+        root.count("format", 1, 1);
+        coefficients = Parts.must(root, "coefficients");
+    }
+
+    /** Opens the document. Problems go to the documents'. */
+    public static WaterFigures read(Documents documents) {
+        return new WaterFigures(documents.fields("water.json"));
+    }
+
+    /** The figure under a key, {@code mulchCut} for example. */
+    public Figure figure(String key) {
+        Figure known = read.get(key);
+        if (known == null) {
+            known = Figure.read(root, key);
+            read.put(key, known);
+        }
+        return known;
+    }
+
+    /**
+     * A group of crops that FAO-56's tables treat alike.
+     *
+     * @param name as the tables name it
+     * @param single single crop coefficients
+     * @param basal basal crop coefficients: transpiration alone
+     * @param heightM height of the full-grown plants
+     * @param depletion depletion fraction at a demand of 5 mm a day
+     * @param cautiousDepletion another view of it
+     * @param rootDepth greatest depth of the roots, another view beside the crop's own
+     * @param sources source keys of the coefficients
+     */
+    public record Group(
+            String name,
+            CropCoefficient single,
+            CropCoefficient basal,
+            Figure heightM,
+            Figure depletion,
+            Figure cautiousDepletion,
+            Figure rootDepth,
+            List<String> sources) {
+        public Group {
+            sources = List.copyOf(sources);
+        }
+    }
+
+    /** The group of a name. */
+    public Group group(String id) {
+        Fields group = Parts.must(coefficients, id);
+        Fields single = Parts.must(group, "single");
+        return new Group(
+                group.text("name"),
+                coefficient(single),
+                coefficient(Parts.must(group, "basal")),
+                Figure.read(group, "height"),
+                Figure.read(group, "depletion"),
+                Figure.read(group, "cautiousDepletion"),
+                Figure.read(group, "rootDepth"),
+                single.texts("source"));
+    }
+
+    private static CropCoefficient coefficient(Fields fields) {
+        CropCoefficient coefficient = new CropCoefficient(
+                fields.number("initial", 0, 2), fields.number("mid", 0, 2), fields.number("end", 0, 2));
+        Parts.grounds(fields);
+        return coefficient;
+    }
+}

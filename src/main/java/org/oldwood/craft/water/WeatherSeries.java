@@ -1,0 +1,94 @@
+package org.oldwood.craft.water;
+
+import java.time.LocalDate;
+
+/**
+ * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the
+ * arrays it is given; nobody may change them afterwards.
+ */
+public final class WeatherSeries {
+    private final LocalDate first;
+    private final double[] et0;
+    private final double[] rain;
+    private final double[] soaked;
+
+    /**
+     * Days in a row.
+     *
+     * @param first the first day
+     * @param et0 reference evapotranspiration, mm a day
+     * @param rain rain, mm a day, as many; what falls on roofs
+     * @param soaked of the rain, what gets past leaves and litter to the roots, mm a day, as many
+     */
+    public WeatherSeries(LocalDate first, double[] et0, double[] rain, double[] soaked) {
+        if (rain.length != et0.length || soaked.length != et0.length) {
+            throw new IllegalArgumentException(
+                    "evapotranspiration and rain must be given for the same days, but are for "
+                            + et0.length
+                            + ", "
+                            + rain.length
+                            + " and "
+                            + soaked.length);
+        }
+        this.first = first;
+        this.et0 = et0;
+        this.rain = rain;
+        this.soaked = soaked;
+    }
+
+    /** Measured days: a rain of less than a fifth of the evapotranspiration counts as none. */
+    public static WeatherSeries measured(LocalDate first, double[] et0, double[] rain) {
+        double[] soaked = new double[rain.length];
+        for (int i = 0; i < rain.length; i++) {
+            soaked[i] = EffectiveRain.daily(rain[i], et0[i]);
+        }
+        return new WeatherSeries(first, et0, rain, soaked);
+    }
+
+    /** The same days with the rain times a factor, 0 for none. */
+    WeatherSeries withRainTimes(double factor) {
+        if (factor == 1) {
+            return this;
+        }
+        double[] fell = rain.clone();
+        double[] in = soaked.clone();
+        for (int i = 0; i < fell.length; i++) {
+            fell[i] *= factor;
+            in[i] *= factor;
+        }
+        return new WeatherSeries(first, et0, fell, in);
+    }
+
+    public LocalDate first() {
+        return first;
+    }
+
+    /** Reference evapotranspiration of a day, mm. */
+    public double et0(int day) {
+        return et0[day];
+    }
+
+    /** Rain of a day, mm. */
+    public double rain(int day) {
+        return rain[day];
+    }
+
+    /** Rain of a day that soaked in, mm. */
+    public double soaked(int day) {
+        return soaked[day];
+    }
+
+    public int days() {
+        return et0.length;
+    }
+
+    /** The last day. */
+    public LocalDate last() {
+        return first.plusDays(et0.length - 1L);
+    }
+
+    /** How many days after the first a day comes; below 0 before it. */
+    public int index(LocalDate day) {
+        return Math.toIntExact(day.toEpochDay() - first.toEpochDay());
+    }
+}

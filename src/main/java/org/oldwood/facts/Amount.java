@@ -1,0 +1,103 @@
+package org.oldwood.facts;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much of a task to do.
+ *
+ * @param value the amount
+ * @param unit its unit: {@code stems}, {@code g}, {@code l}, {@code cuttings}
+ * @param words the amount for people, {@code 3 of the 4+ class and 1 weak one}
+ * @param lines further lines for the task's text; may be empty
+ * @param arithmetic how it was worked out, step by step
+ * @param sources source keys
+ * @param cautions caution ids beyond the rule's own
+ * @param tags of the material, for keep-apart
+ * @param minutes how long it should take, where figures say
+ * @param buys the materials that it takes; may hold those of a later dressing too
+ * @param lacks what it wants that no material at hand brings
+ */
+public record Amount(
+        double value,
+        String unit,
+        String words,
+        List<String> lines,
+        List<String> arithmetic,
+        List<String> sources,
+        List<String> cautions,
+        List<String> tags,
+        Optional<Double> minutes,
+        List<Purchase> buys,
+        List<String> lacks) {
+
+    public Amount {
+        lines = List.copyOf(lines);
+        arithmetic = List.copyOf(arithmetic);
+        sources = List.copyOf(sources);
+        cautions = List.copyOf(cautions);
+        tags = List.copyOf(tags);
+        buys = List.copyOf(buys);
+        lacks = List.copyOf(lacks);
+    }
+
+    /** An amount with its words, arithmetic and sources only. */
+    public static Amount of(double value, String unit, String words, List<String> arithmetic, List<String> sources) {
+        return new Amount(
+                value,
+                unit,
+                words,
+                List.of(),
+                arithmetic,
+                sources,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of());
+    }
+
+    public Amount withLines(List<String> more) {
+        return with(more, cautions, tags, minutes, buys);
+    }
+
+    public Amount withCautions(List<String> more) {
+        return with(lines, more, tags, minutes, buys);
+    }
+
+    public Amount withTags(List<String> more) {
+        return with(lines, cautions, more, minutes, buys);
+    }
+
+    public Amount withMinutes(double each) {
+        return with(lines, cautions, tags, Optional.of(each), buys);
+    }
+
+    public Amount withBuys(List<Purchase> more) {
+        return with(lines, cautions, tags, minutes, more);
+    }
+
+    public Amount withLacks(List<String> more) {
+        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more);
+    }
+
+    private Amount with(
+            List<String> otherLines,
+            List<String> otherCautions,
+            List<String> otherTags,
+            Optional<Double> otherMinutes,
+            List<Purchase> otherBuys) {
+        return new Amount(
+                value,
+                unit,
+                words,
+                otherLines,
+                arithmetic,
+                sources,
+                otherCautions,
+                otherTags,
+                otherMinutes,
+                otherBuys,
+                lacks);
+    }
+}

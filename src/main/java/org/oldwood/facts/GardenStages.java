@@ -1,0 +1,102 @@
+package org.oldwood.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.Garden;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Climate;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.ModelledStages;
+import org.oldwood.season.Season;
+import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.Sighting;
+import org.oldwood.season.Sightings;
+import org.oldwood.season.Stages;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherMeans;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Json;
+import org.oldwood.store.Problems;
+
+/** Makes a garden's stage dates from its record: climate, weather, and the stages noted as seen. */
+public final class GardenStages {
+    private GardenStages() {}
+
+    /** What to give so that the garden's climate becomes known, without a full stop. */
+    public static String lackingClimate() {
+        return "give garden.json a \"climate\", the name of a bundled one near by or twelve monthly"
+                + " means, or add some years of daily weather with oldwood weather add";
+    }
+
+    /**
+     * The garden's stages: modelled where it declares a climate, else by the calendar; moved by
+     * what was seen in both cases. A climate that cannot be read is told in {@code problems} and
+     * left out.
+     */
+    public static Stages of(GardenState state, Weather weather, Documents documents, Problems problems) {
+        return new ModelledStages(climate(state.garden(), weather, documents, problems), sightings(state), documents);
+    }
+
+    /**
+     * The garden's climate: the one it declares, else the means of its own measured days where
+     * these are of enough years.
+     */
+    public static Optional<GardenClimate> climate(
+            Garden garden, Weather weather, Documents documents, Problems problems) {
+        Json declared = garden.climate().orElse(null);
+        double latitude = garden.site().latitude();
+        if (declared == null) {
+            return measured(weather, documents).map(means -> new GardenClimate(latitude, means, weather, documents));
+        }
+        Optional<Climate> climate = Climate.of(declared, documents, problems);
+        if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
+            problems.add(
+                    "climate-of-the-other-half",
+                    declared.place(),
+                    "is a climate of the other half of the earth: "
+                            + climate.get().name()
+                            + ", but the garden lies at latitude "
+                            + latitude,
+                    "Look at the sign of the latitude: south is negative.");
+            return Optional.empty();
+        }
+        return climate.map(each -> new GardenClimate(latitude, each, weather, documents));
+    }
+
+    private static Optional<Climate> measured(Weather weather, Documents documents) {
+        return weather.isEmpty()
+                ? Optional.empty()
+                : WeatherMeans.of(weather, SeasonMethods.read(documents)).climate();
+    }
+
+    private static boolean otherHalf(Climate climate, double latitude) {
+        return climate.latitude().isPresent() && climate.latitude().get() * latitude < 0;
+    }
+
+    /** The stages that the journal says were seen. */
+    static Sightings sightings(GardenState state) {
+        List<Sighting> seen = new ArrayList<>();
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.SEEN) {
+                sighting(state, entry).ifPresent(seen::add);
+            }
+        }
+        return Sightings.of(seen);
+    }
+
+    private static Optional<Sighting> sighting(GardenState state, Entry entry) {
+        Optional<Stage> stage = entry.text("stage").flatMap(Stage::find);
+        Optional<String> crop = entry.text("crop")
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant()
+                        .crop()));
+        if (stage.isEmpty() || crop.isEmpty()) {
+            return Optional.empty();
+        }
+        Season season = Season.containing(entry.date(), state.garden().hemisphere());
+        return Optional.of(Sighting.on(entry.date(), crop.get(), stage.get(), season));
+    }
+}

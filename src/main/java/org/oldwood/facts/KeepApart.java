@@ -1,0 +1,148 @@
+package org.oldwood.facts;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.crop.Figure;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * Pairs of materials that must lie some days apart on one bed, and what was given or is planned
+ * where.
+ */
+public final class KeepApart {
+    private static final List<String> LISTS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
+
+    private final List<Pair> pairs = new ArrayList<>();
+    private final Map<String, Set<String>> tagsOfMaterial = new HashMap<>();
+    private final Map<String, List<Given>> byBed = new HashMap<>();
+
+    /** A pair: after {@code first}, so many days until {@code then}. */
+    public record Pair(String id, String first, String then, Figure days, String reason) {}
+
+    /** Something given, or planned, on a bed. */
+    private record Given(LocalDate day, Set<String> tags, String words) {}
+
+    /**
+     * Two things that come too close.
+     *
+     * @param pair the pair that is broken
+     * @param other what lies too near, for people
+     * @param from the next day on which nothing stands in the way
+     */
+    public record Clash(Pair pair, String other, LocalDate from) {}
+
+    public static KeepApart read(Documents documents, GardenState state) {
+        KeepApart apart = new KeepApart();
+        documents.optionalFields("keep-apart.json").ifPresent(fields -> fields.objects("apart")
+                .forEach(apart::readPair));
+        for (String kind : documents.names("materials")) {
+            Fields file = documents.fields("materials/" + kind + ".json");
+            for (String list : LISTS) {
+                file.objects(list).forEach(material -> apart.tagsOfMaterial
+                        .computeIfAbsent(material.text("id"), id -> new HashSet<>())
+                        .addAll(material.texts("tags")));
+            }
+        }
+        state.beds().values().forEach(apart::readBed);
+        return apart;
+    }
+
+    private void readPair(Fields fields) {
+        pairs.add(new Pair(
+                fields.text("id"),
+                fields.text("first"),
+                fields.text("then"),
+                Figure.read(fields, "days"),
+                fields.text("reason")));
+    }
+
+    private void readBed(BedState bed) {
+        readEntries(bed.entries(), bed);
+        for (PlantState plant : bed.plants()) {
+            readEntries(plant.entries(), bed);
+        }
+    }
+
+    private void readEntries(List<Entry> entries, BedState bed) {
+        for (Entry entry : entries) {
+            Optional<String> material = entry.text("material");
+            if (material.isPresent()) {
+                given(
+                        bed.bed().id(),
+                        entry.date(),
+                        tags(entry, material.get()),
+                        entry.kind().key() + " " + material.get() + " on " + entry.date());
+            }
+        }
+    }
+
+    private Set<String> tags(Entry entry, String material) {
+        Set<String> known = tagsOfMaterial.getOrDefault(material, Set.of());
+        return known.isEmpty() && entry.kind() == EntryKind.LIMED ? Set.of("lime") : known;
+    }
+
+    /** Says that something with these tags is given on a bed. */
+    public void given(String bed, LocalDate day, Set<String> tags, String words) {
+        byBed.computeIfAbsent(bed, key -> new ArrayList<>()).add(new Given(day, tags, words));
+    }
+
+    /** Everything that an entry of this kind and material stands too close to. */
+    public Optional<Clash> clash(String bed, Entry entry) {
+        return entry.text("material").flatMap(material -> clash(bed, entry.date(), tags(entry, material)));
+    }
+
+    /** What stands in the way of giving something with these tags on that day. */
+    public Optional<Clash> clash(String bed, LocalDate day, Set<String> tags) {
+        Optional<Clash> found = first(bed, day, tags);
+        Optional<Clash> next = found;
+        LocalDate free = day;
+        // behind one pair another may begin: past a feed that lime must precede, the days after it
+        while (next.isPresent()) {
+            free = next.get().from;
+            next = first(bed, free, tags);
+        }
+        LocalDate from = free;
+        return found.map(clash -> new Clash(clash.pair, clash.other, from));
+    }
+
+    /** The first pair that is broken; its day is the next on which that pair is not. */
+    private Optional<Clash> first(String bed, LocalDate day, Set<String> tags) {
+        for (Given given : byBed.getOrDefault(bed, List.of())) {
+            for (Pair pair : pairs) {
+                Optional<Clash> clash = clash(pair, given, day, tags);
+                if (clash.isPresent()) {
+                    return clash;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Clash> clash(Pair pair, Given given, LocalDate day, Set<String> tags) {
+        boolean hadFirst = given.tags.contains(pair.first) && tags.contains(pair.then);
+        boolean hadThen = given.tags.contains(pair.then) && tags.contains(pair.first);
+        if (!hadFirst && !hadThen) {
+            return Optional.empty();
+        }
+        int days = (int) Math.ceil(pair.days().is());
+        long after = ChronoUnit.DAYS.between(given.day, day);
+        boolean later = hadFirst && after >= 0 && after < days;
+        boolean earlier = hadThen && after <= 0 && -after < days;
+        return later || earlier
+                ? Optional.of(new Clash(pair, given.words, given.day.plusDays(later ? days : 1)))
+                : Optional.empty();
+    }
+}

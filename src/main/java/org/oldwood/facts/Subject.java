@@ -1,0 +1,222 @@
+package org.oldwood.facts;
+
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+
+/** What a task is done to. */
+public sealed interface Subject {
+    /** Unique in the garden, and stable. */
+    String id();
+
+    /** For people: {@code blackcurrant bc-1}. */
+    String words();
+
+    /** {@code plant}, {@code stand}, {@code bed}, {@code lot} or {@code garden}. */
+    String kind();
+
+    /** The crop whose stages its windows follow. */
+    Optional<Crop> crop();
+
+    /** The bed it lies in. */
+    Optional<BedState> bed();
+
+    /** The plants it is made of. */
+    List<PlantState> plants();
+
+    /** What was noted of it, oldest first. */
+    List<Entry> entries();
+
+    /** One plant. */
+    record OnePlant(PlantState state, Crop of, BedState in) implements Subject {
+        @Override
+        public String id() {
+            return state.plant().id();
+        }
+
+        @Override
+        public String words() {
+            return id().startsWith(of.id()) ? id() : of.name() + " " + id();
+        }
+
+        @Override
+        public String kind() {
+            return "plant";
+        }
+
+        @Override
+        public Optional<Crop> crop() {
+            return Optional.of(of);
+        }
+
+        @Override
+        public Optional<BedState> bed() {
+            return Optional.of(in);
+        }
+
+        @Override
+        public List<PlantState> plants() {
+            return List.of(state);
+        }
+
+        @Override
+        public List<Entry> entries() {
+            return state.entries();
+        }
+    }
+
+    /**
+     * Which other stands of the same crop the garden has, so that a title can tell them apart.
+     *
+     * @param form another form of the crop stands in the same bed
+     * @param bed the crop stands in another bed as well
+     */
+    record Beside(boolean form, boolean bed) {}
+
+    /** All plants of one crop and form in one bed. */
+    record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants, List<Entry> entries)
+            implements Subject {
+        /**
+         * The crop's plural, with its form and bed where the crop alone would not tell which stand
+         * is meant: {@code red currants (cordon)}, {@code blueberries in gate bed}.
+         *
+         * @param formKnown the words around it already tell the form
+         */
+        public String crops(boolean formKnown) {
+            String which = beside.form() && !formKnown ? " (" + form + ")" : "";
+            return of.plural() + which + (beside.bed() ? " in " + in.bed().name() : "");
+        }
+
+        @Override
+        public String id() {
+            return in.bed().id() + "." + of.id() + "." + form;
+        }
+
+        @Override
+        public String words() {
+            String what = of.inRows() || plants.size() != 1 ? of.plural() : of.name();
+            return what + " in " + in.bed().name();
+        }
+
+        @Override
+        public String kind() {
+            return "stand";
+        }
+
+        @Override
+        public Optional<Crop> crop() {
+            return Optional.of(of);
+        }
+
+        @Override
+        public Optional<BedState> bed() {
+            return Optional.of(in);
+        }
+    }
+
+    /** A whole bed; its windows follow the crop that has most plants in it. */
+    record WholeBed(BedState in, Optional<Crop> crop) implements Subject {
+        @Override
+        public String id() {
+            return in.bed().id();
+        }
+
+        @Override
+        public String words() {
+            return in.bed().name();
+        }
+
+        @Override
+        public String kind() {
+            return "bed";
+        }
+
+        @Override
+        public Optional<BedState> bed() {
+            return Optional.of(in);
+        }
+
+        @Override
+        public List<PlantState> plants() {
+            return in.plants();
+        }
+
+        @Override
+        public List<Entry> entries() {
+            return in.entries();
+        }
+    }
+
+    /** A lot of cuttings. */
+    record Lot(LotState state, Crop of, Optional<BedState> bed) implements Subject {
+        @Override
+        public String id() {
+            return state.id();
+        }
+
+        @Override
+        public String words() {
+            return of.name() + " " + made() + " " + id();
+        }
+
+        /** What the plants of the lot are until they are planted out. */
+        private String made() {
+            return switch (state.method()) {
+                case "tip-layer" -> "tip layers";
+                case "layer" -> "layers";
+                case "sucker" -> "suckers";
+                case "root" -> "root cuttings";
+                case "division" -> "divisions";
+                default -> "cuttings";
+            };
+        }
+
+        @Override
+        public String kind() {
+            return "lot";
+        }
+
+        @Override
+        public Optional<Crop> crop() {
+            return Optional.of(of);
+        }
+
+        @Override
+        public List<PlantState> plants() {
+            return List.of();
+        }
+
+        @Override
+        public List<Entry> entries() {
+            return state.entries();
+        }
+    }
+
+    /** The garden as a whole; its windows follow its most numerous crop. */
+    record WholeGarden(String name, Optional<Crop> crop, List<PlantState> plants, List<Entry> entries)
+            implements Subject {
+        @Override
+        public String id() {
+            return "garden";
+        }
+
+        @Override
+        public String words() {
+            return name;
+        }
+
+        @Override
+        public String kind() {
+            return "garden";
+        }
+
+        @Override
+        public Optional<BedState> bed() {
+            return Optional.empty();
+        }
+    }
+}

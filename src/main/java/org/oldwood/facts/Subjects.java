@@ -1,0 +1,140 @@
+package org.oldwood.facts;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+
+/** All subjects of a garden on a day, by kind, in the order of the record. Linear in plants. */
+public final class Subjects {
+    private final Map<String, List<Subject>> byKind = new LinkedHashMap<>();
+    private final List<Subject> bedByBed = new ArrayList<>();
+
+    public Subjects(GardenState state, Crops crops) {
+        List<Subject> plants = new ArrayList<>();
+        List<Subject> stands = new ArrayList<>();
+        List<Subject> beds = new ArrayList<>();
+        Map<String, Integer> bedsOf = bedsByCrop(state);
+        for (BedState bed : state.beds().values()) {
+            Subject whole = new Subject.WholeBed(bed, mainCrop(bed.plants(), crops));
+            List<Subject> standsHere = stands(bed, crops, bedsOf);
+            List<Subject> plantsHere = plants(bed, crops);
+            beds.add(whole);
+            stands.addAll(standsHere);
+            plants.addAll(plantsHere);
+            bedByBed.add(whole);
+            bedByBed.addAll(standsHere);
+            bedByBed.addAll(plantsHere);
+        }
+        List<Subject> lots = new ArrayList<>();
+        for (LotState lot : state.lots().values()) {
+            lots.add(new Subject.Lot(lot, crops.get(lot.crop()), lot.bed().flatMap(state::bed)));
+        }
+        List<PlantState> standing = List.copyOf(state.standing());
+        Subject garden =
+                new Subject.WholeGarden(state.garden().name(), mainCrop(standing, crops), standing, state.entries());
+        bedByBed.addAll(lots);
+        bedByBed.add(garden);
+        byKind.put("garden", List.of(garden));
+        byKind.put("bed", beds);
+        byKind.put("stand", stands);
+        byKind.put("plant", plants);
+        byKind.put("lot", lots);
+    }
+
+    public List<Subject> ofKind(String kind) {
+        return byKind.getOrDefault(kind, List.of());
+    }
+
+    /** All of them, those of one bed together: the bed, its stands, its plants. */
+    public List<Subject> bedByBed() {
+        return bedByBed;
+    }
+
+    /** The subject of an id among those of a kind. */
+    public Optional<Subject> find(String id, String kind) {
+        return ofKind(kind).stream().filter(subject -> subject.id().equals(id)).findFirst();
+    }
+
+    private static List<Subject> plants(BedState bed, Crops crops) {
+        List<Subject> plants = new ArrayList<>();
+        for (PlantState plant : bed.plants()) {
+            plants.add(new Subject.OnePlant(plant, crops.get(plant.plant().crop()), bed));
+        }
+        return plants;
+    }
+
+    /** In how many beds each crop stands. */
+    private static Map<String, Integer> bedsByCrop(GardenState state) {
+        Map<String, Integer> beds = new HashMap<>();
+        for (BedState bed : state.beds().values()) {
+            Set<String> here = new HashSet<>();
+            for (PlantState plant : bed.plants()) {
+                if (here.add(plant.plant().crop())) {
+                    beds.merge(plant.plant().crop(), 1, Integer::sum);
+                }
+            }
+        }
+        return beds;
+    }
+
+    private static List<Subject> stands(BedState bed, Crops crops, Map<String, Integer> bedsOf) {
+        Map<String, Integer> forms = new HashMap<>();
+        Map<String, List<PlantState>> groups = new LinkedHashMap<>();
+        for (PlantState plant : bed.plants()) {
+            groups.computeIfAbsent(plant.plant().crop() + "." + plant.plant().form(), key -> new ArrayList<>())
+                    .add(plant);
+        }
+        List<Subject> stands = new ArrayList<>();
+        for (List<PlantState> group : groups.values()) {
+            forms.merge(group.get(0).plant().crop(), 1, Integer::sum);
+        }
+        for (List<PlantState> group : groups.values()) {
+            PlantState first = group.get(0);
+            String crop = first.plant().crop();
+            stands.add(new Subject.Stand(
+                    bed,
+                    crops.get(crop),
+                    first.plant().form(),
+                    new Subject.Beside(forms.getOrDefault(crop, 0) > 1, bedsOf.getOrDefault(crop, 0) > 1),
+                    group,
+                    together(bed, group)));
+        }
+        return stands;
+    }
+
+    /** What was noted of the bed and of each of the plants, by date. */
+    private static List<Entry> together(BedState bed, List<PlantState> plants) {
+        List<Entry> all = new ArrayList<>(bed.entries());
+        plants.forEach(plant -> all.addAll(plant.entries()));
+        all.sort((a, b) -> a.date().compareTo(b.date()));
+        return all;
+    }
+
+    /** The crop with the most bushes; the first by its id where several have as many. */
+    private static Optional<Crop> mainCrop(List<PlantState> plants, Crops crops) {
+        Map<String, Integer> counts = new TreeMap<>();
+        plants.forEach(plant -> counts.merge(plant.plant().crop(), plant.plant().bushes(), Integer::sum));
+        String main = "";
+        int most = Integer.MIN_VALUE;
+        for (Map.Entry<String, Integer> crop : counts.entrySet()) {
+            if (crop.getValue() > most) {
+                main = crop.getKey();
+                most = crop.getValue();
+            }
+        }
+        return counts.isEmpty() ? Optional.empty() : Optional.of(crops.get(main));
+    }
+}

@@ -1,0 +1,226 @@
+package org.oldwood.facts.cuttings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.oldwood.craft.cuttings.Course;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.MeasureWords;
+import org.oldwood.craft.cuttings.Method;
+import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.craft.water.CropWater;
+import org.oldwood.craft.water.RootZone;
+import org.oldwood.craft.water.WaterFigures;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.pruning.PruningCases;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.Plant;
+import org.oldwood.season.Season;
+
+/** How many cuttings to take, to expect, to lift; and how much water a lot needs. */
+final class CuttingsAmounts {
+    private static final double SURE = 0.9;
+    private static final List<Integer> WANTED = List.of(1, 3, 10);
+    private static final String LAYERS = "layers-to-take";
+    static final List<String> NAMES =
+            List.of("cuttings-to-take", LAYERS, "lot-expected", "lot-water", "lift", "plant-out");
+
+    private final LotBook book;
+    private final CuttingsFacts facts;
+    private final PruningCases cases;
+
+    CuttingsAmounts(LotBook book, CuttingsFacts facts, PruningCases cases) {
+        this.book = book;
+        this.facts = facts;
+        this.cases = cases;
+    }
+
+    Optional<Amount> of(String name, Situation s) {
+        return switch (name) {
+            case "cuttings-to-take" -> take(s, Optional.empty());
+            case LAYERS -> take(s, Optional.of("layer"));
+            case "lot-expected" -> lot(s, this::expected);
+            case "lot-water" -> lot(s, (lot, forecast) -> water(s, forecast));
+            default -> lot(s, this::standing);
+        };
+    }
+
+    /** Nothing is to be done for a lot of which none is alive. */
+    private Optional<Amount> lot(Situation s, BiFunction<LotState, Forecast, Amount> amount) {
+        if (!(s.subject() instanceof Subject.Lot lot)
+                || book.counts(lot.state()).alive() == 0) {
+            return Optional.empty();
+        }
+        return book.forecast(lot.state()).map(forecast -> amount.apply(lot.state(), forecast));
+    }
+
+    private Optional<Amount> take(Situation s, Optional<String> method) {
+        if (s.subject().crop().isEmpty() || facts.fitParents(s).isEmpty()) {
+            return Optional.empty();
+        }
+        Plant plant = s.subject().plants().get(0).plant();
+        return book.course(plant.crop(), plant.form(), method, Optional.empty())
+                .flatMap(course ->
+                        take(course, book.survival(plant.crop(), course), lines(course, s, facts.warnings(s))));
+    }
+
+    private Optional<Amount> take(Course course, Survival survival, List<String> more) {
+        List<String> each = new ArrayList<>();
+        for (int wanted : WANTED) {
+            book.fewest(wanted, survival).ifPresent(number -> each.add(number + " for " + wanted));
+        }
+        if (each.isEmpty()) {
+            return Optional.empty();
+        }
+        int first = book.fewest(1, survival).orElse(1);
+        List<String> lines = new ArrayList<>();
+        lines.add("Numbers to take for 1, 3 or 10 new plants, nine times in ten: " + String.join(", ", each) + ".");
+        lines.addAll(more);
+        return Optional.of(Amount.of(
+                        first,
+                        first == 1 ? "cutting" : "cuttings",
+                        "for each plant you want, fewer for several: " + String.join(", ", each),
+                        arithmetic(course, survival),
+                        List.of(CuttingsFacts.sources(course)))
+                .withLines(lines));
+    }
+
+    /** What the parents' wood gives, and what speaks against them. */
+    private List<String> lines(Course course, Situation s, List<String> warnings) {
+        Crop crop = s.subject().crop().orElseThrow();
+        Season winter = book.strikeWindow(
+                        crop.id(),
+                        s.subject().plants().get(0).plant().form(),
+                        course.method().id(),
+                        s.season())
+                .orElseThrow()
+                .first();
+        ParentStock stock = ParentStock.of(
+                s.subject().plants(),
+                plant -> cases.of(plant, crop, winter, s.world().state()),
+                book,
+                course,
+                winter);
+        List<String> lines = new ArrayList<>();
+        MeasureWords.known(course.method()).ifPresent(words -> lines.add("Measures: " + words + "."));
+        if (stock.bushes().stream().anyMatch(bush -> bush.cuttings().isPresent())) {
+            lines.add("Cuttings that the wood to spare gives: " + stock.each() + ".");
+            stock.forTwo().ifPresent(lines::add);
+        }
+        lines.addAll(warnings);
+        return lines;
+    }
+
+    /** The rate of each phase from the sources, and where the garden's own lots have moved it. */
+    private static List<String> arithmetic(Course course, Survival survival) {
+        List<String> lines = new ArrayList<>();
+        for (Method.PhaseFigures pair : course.method().phases().figures()) {
+            long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
+            lines.add(pair.phase().words()
+                    + ": "
+                    + pair.percent().inWords()
+                    + " ("
+                    + pair.percent().seen().words()
+                    + "), worth "
+                    + pair.weight().inWords()
+                    + (learnt == Math.round(pair.percent().is())
+                            ? ""
+                            : "; with this garden's own lots " + learnt + " %"));
+        }
+        return lines;
+    }
+
+    private List<String> chain(LotState lot, Forecast forecast) {
+        List<String> lines =
+                new ArrayList<>(arithmetic(forecast.course(), book.survival(lot.crop(), forecast.course())));
+        lines.add(forecast.alive()
+                + " alive, of whom "
+                + CuttingsFacts.one(forecast.rooted().mean())
+                + " should root and "
+                + CuttingsFacts.one(forecast.plants().mean())
+                + " become plants");
+        return lines;
+    }
+
+    private Amount expected(LotState lot, Forecast forecast) {
+        return Amount.of(
+                        forecast.alive(),
+                        "cuttings",
+                        lot.struck()
+                                + " struck, "
+                                + (book.counts(lot).wasCounted()
+                                        ? forecast.alive() + " alive at the last count"
+                                        : "none counted yet")
+                                + "; about "
+                                + CuttingsFacts.one(forecast.rooted().mean())
+                                + " should root",
+                        chain(lot, forecast),
+                        List.of(CuttingsFacts.sources(forecast.course())))
+                .withLines(outlook(forecast));
+    }
+
+    private Amount standing(LotState lot, Forecast forecast) {
+        LotCounts counts = book.counts(lot);
+        String number = counts.alive() + (counts.alive() == 1 ? " plant" : " plants");
+        return Amount.of(
+                        counts.alive(),
+                        "plants",
+                        number + (counts.wasCounted() ? ", counted " + counts.countedOn() : " at most; never counted"),
+                        chain(lot, forecast),
+                        List.of(CuttingsFacts.sources(forecast.course())))
+                .withLines(outlook(forecast));
+    }
+
+    private Amount water(Situation s, Forecast forecast) {
+        Optional<Figure> week = s.subject()
+                .crop()
+                .flatMap(crop -> CropWater.of(crop, WaterFigures.read(s.world().documents())))
+                .map(CropWater::weeklyNeed);
+        Optional<Double> area = NurseryBed.of(
+                        forecast.alive(), forecast.course().method().measures())
+                .flatMap(NurseryBed::areaM2);
+        if (week.isEmpty() || area.isEmpty()) {
+            return Amount.of(
+                    0,
+                    "l",
+                    "as much as wets the soil to the foot of the cuttings",
+                    List.of("the room that this lot takes, or the crop's need, is not known"),
+                    List.of());
+        }
+        double litres = RootZone.litres(week.get().is(), area.get());
+        return Amount.of(
+                Math.max(1, Math.rint(litres)),
+                "l",
+                "about " + Math.max(1, Math.round(litres)) + " l in a week without rain",
+                List.of(forecast.alive()
+                        + " cuttings on "
+                        + CuttingsFacts.one(area.get())
+                        + " m² × "
+                        + week.get().inWords()
+                        + " = "
+                        + CuttingsFacts.one(litres)
+                        + " l a week"),
+                week.get().sources());
+    }
+
+    private static List<String> outlook(Forecast forecast) {
+        return List.of("Expected in the end: "
+                + CuttingsFacts.one(forecast.plants().mean())
+                + " plants (nine times in ten "
+                + forecast.plants().quantile(1 - SURE)
+                + " or more); first pick in season "
+                + forecast.line().firstPick().label()
+                + ", full crop in "
+                + forecast.line().fullCrop().label()
+                + ", if "
+                + forecast.course().cut().words()
+                + ".");
+    }
+}

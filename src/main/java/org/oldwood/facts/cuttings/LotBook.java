@@ -1,0 +1,210 @@
+package org.oldwood.facts.cuttings;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.oldwood.craft.cuttings.Course;
+import org.oldwood.craft.cuttings.CropStages;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.PastLot;
+import org.oldwood.craft.cuttings.Propagation;
+import org.oldwood.craft.cuttings.Setting;
+import org.oldwood.craft.cuttings.StrikePlan;
+import org.oldwood.craft.cuttings.StrikeWindow;
+import org.oldwood.craft.cuttings.Timeline;
+import org.oldwood.craft.cuttings.parent.HealthSigns;
+import org.oldwood.craft.cuttings.parent.ParentHealth;
+import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Stage;
+import org.oldwood.garden.ByPlant;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.season.Season;
+import org.oldwood.season.StageDate;
+import org.oldwood.season.Stages;
+
+/**
+ * All lots of a garden on a day: their counts, forecasts, and what they teach. Reads each crop
+ * once; linear in lots.
+ */
+public final class LotBook {
+    private static final double NINE_IN_TEN = 0.9;
+
+    private final GardenState state;
+    private final Crops crops;
+    private final Stages stages;
+    private final Map<String, Optional<Propagation>> sections = new HashMap<>();
+    private final Map<CourseOf, Optional<Course>> courses = new HashMap<>();
+    private final Map<String, Setting> settings = new HashMap<>();
+    private final Map<String, Survival> survivals = new HashMap<>();
+    private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
+    private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
+    private final IdentityHashMap<Course, Map<Season, StrikeWindow>> strikeWindows = new IdentityHashMap<>();
+    private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
+    private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers = new IdentityHashMap<>();
+
+    private record CourseOf(String crop, String form, Optional<String> method, Optional<String> cut) {}
+
+    public LotBook(GardenState state, Crops crops, Stages stages) {
+        this.state = state;
+        this.crops = crops;
+        this.stages = stages;
+    }
+
+    /** How a crop is raised; empty where it has no section for it. */
+    public Optional<Propagation> propagation(String crop) {
+        Optional<Propagation> known = sections.get(crop);
+        if (known == null) {
+            known = Propagation.of(crops.get(crop));
+            sections.put(crop, known);
+        }
+        return known;
+    }
+
+    /** The stage dates of a crop here, and the day. */
+    public Setting setting(String cropId) {
+        return settings.computeIfAbsent(cropId, id -> {
+            Crop crop = crops.get(id);
+            Map<Season, Map<Stage, StageDate>> known = new HashMap<>();
+            CropStages dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
+                    .computeIfAbsent(stage, any -> stages.date(crop, season, stage));
+            return new Setting(state.garden().hemisphere(), dates, state.date());
+        });
+    }
+
+    /**
+     * The form that a lot's plants will have: as noted at the strike; else the parent's, where the
+     * method makes such plants; else the one that the method makes; else the crop's default.
+     */
+    public String form(LotState lot) {
+        Crop crop = crops.get(lot.crop());
+        List<String> made =
+                propagation(lot.crop()).map(all -> all.formsOf(lot.method())).orElse(List.of());
+        return lot.form()
+                .or(() -> lot.parent()
+                        .flatMap(state::plant)
+                        .map(parent -> parent.plant().form())
+                        .filter(form -> made.isEmpty() || made.contains(form)))
+                .or(() -> made.stream().findFirst())
+                .filter(crop.forms()::contains)
+                .orElseGet(crop::form);
+    }
+
+    /**
+     * The course of a crop, by method and cut; empty where the crop, the method or its yields are
+     * not known.
+     *
+     * @param method the method's id; empty for the default of the form
+     * @param cut the cut's id; empty for the default of the form
+     */
+    public Optional<Course> course(String crop, String form, Optional<String> method, Optional<String> cut) {
+        CourseOf key = new CourseOf(crop, form, method, cut);
+        Optional<Course> known = courses.get(key);
+        if (known == null) {
+            known = Course.of(crops.get(crop), form, method, cut);
+            courses.put(key, known);
+        }
+        return known;
+    }
+
+    /** The course that a lot is on. A cut that its form does not know leaves the default. */
+    public Optional<Course> course(LotState lot) {
+        String form = form(lot);
+        Optional<String> method = Optional.of(lot.method());
+        Optional<Course> noted = course(lot.crop(), form, method, lot.cut());
+        return noted.isPresent() ? noted : course(lot.crop(), form, method, Optional.empty());
+    }
+
+    /** The rates of a crop and method, after what all lots of the garden taught. */
+    public Survival survival(String crop, Course course) {
+        return survivals.computeIfAbsent(crop + " " + course.method().id(), key -> taught(crop, course));
+    }
+
+    private Survival taught(String crop, Course course) {
+        List<PastLot> past = new ArrayList<>();
+        for (LotState lot : state.lots().values()) {
+            if (lot.crop().equals(crop) && lot.method().equals(course.method().id())) {
+                Timeline line = Timeline.of(LotRecord.counts(lot, state), course, setting(crop));
+                past.add(LotRecord.past(lot, line, state));
+            }
+        }
+        return course.method().phases().survival().learning(past);
+    }
+
+    public LotCounts counts(LotState lot) {
+        return LotRecord.counts(lot, state);
+    }
+
+    /** What will become of a lot; empty where nothing is known of its crop and method. */
+    public Optional<Forecast> forecast(LotState lot) {
+        Optional<Forecast> found = forecasts.get(lot);
+        if (found == null) {
+            found = course(lot).map(course -> forecast(lot, course));
+            forecasts.put(lot, found);
+        }
+        return found;
+    }
+
+    private Forecast forecast(LotState lot, Course course) {
+        return Forecast.of(counts(lot), course, survival(lot.crop(), course), setting(lot.crop()));
+    }
+
+    /**
+     * The fewest cuttings to strike for so many plants, nine times in ten; empty where more than
+     * {@link StrikePlan#MOST}.
+     */
+    public OptionalInt fewest(int wanted, Survival survival) {
+        return numbers.computeIfAbsent(survival, any -> new HashMap<>())
+                .computeIfAbsent(wanted, number -> StrikePlan.fewest(number, NINE_IN_TEN, survival));
+    }
+
+    /** Whether a lot's parent is fit to be one; empty where the parent is not the garden's own. */
+    public Optional<ParentHealth> parentHealth(LotState lot) {
+        return lot.parent().flatMap(state::plant).flatMap(this::health);
+    }
+
+    /**
+     * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a
+     * bush bars the same crop beside it in the bed: a disease is there before it shows.
+     */
+    public Optional<ParentHealth> health(PlantState plant) {
+        return health.get(plant, this::judged);
+    }
+
+    private Optional<ParentHealth> judged(PlantState plant) {
+        Optional<Propagation> raised = propagation(plant.plant().crop());
+        if (raised.isEmpty()) {
+            return Optional.empty();
+        }
+        ParentHealth own = HealthRecord.of(plant, raised.get().health(), state.date());
+        return Optional.of(own.fit() ? own.beside(sickNeighbours(plant)) : own);
+    }
+
+    private List<ParentHealth.Sick> sickNeighbours(PlantState plant) {
+        return sick.computeIfAbsent(plant.plant().bed() + " " + plant.plant().crop(), key -> sickIn(plant));
+    }
+
+    private List<ParentHealth.Sick> sickIn(PlantState one) {
+        HealthSigns signs = propagation(one.plant().crop()).orElseThrow().health();
+        return state.bed(one.plant().bed()).stream()
+                .flatMap(bed -> bed.plants().stream())
+                .filter(plant -> plant.plant().crop().equals(one.plant().crop()))
+                .flatMap(plant -> HealthRecord.barring(plant, signs).stream())
+                .toList();
+    }
+
+    /** When cuttings are struck, in the window that opens in a season; empty as for a course. */
+    public Optional<StrikeWindow> strikeWindow(String crop, String form, String method, Season season) {
+        return course(crop, form, Optional.of(method), Optional.empty()).map(course -> strikeWindows
+                .computeIfAbsent(course, any -> new HashMap<>())
+                .computeIfAbsent(season, in -> StrikeWindow.opensIn(in, course, setting(crop))));
+    }
+}

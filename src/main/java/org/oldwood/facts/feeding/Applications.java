@@ -1,0 +1,225 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.feeding.Feed;
+import org.oldwood.craft.feeding.FeedPlan;
+import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.craft.feeding.Supply;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.craft.mulching.MulchLayer;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.season.Season;
+import org.oldwood.words.Words;
+
+/**
+ * What was given to a bed, or to plants in it, turned into nutrients per square metre: feeds, the
+ * magnesia of dolomitic lime, and what a mulch of compost or manure brings in its first season.
+ */
+public final class Applications {
+    private static final double KG_TO_G = 1000;
+    private static final double CM_PER_M = 100;
+
+    private final FeedingBooks books;
+
+    public Applications(FeedingBooks books) {
+        this.books = books;
+    }
+
+    /**
+     * One thing given.
+     *
+     * @param date the day
+     * @param kind what kind of entry it is
+     * @param material the material's id
+     * @param name the material's name; its id where it is not known
+     * @param amount how much, in words
+     * @param gPerM2 grams a square metre; for mulch the new layer's weight
+     * @param areaM2 the ground it was spread on, m²
+     * @param plant the plant that alone got it; empty where the whole bed did
+     * @param now nutrients that count in its own season, g/m²
+     * @param next nutrients that count in the season after, g/m²
+     * @param known whether the material is known, so that its nutrients count
+     * @param notRead which figures of the material were never read, each with its mark
+     */
+    public record Given(
+            LocalDate date,
+            EntryKind kind,
+            String material,
+            String name,
+            String amount,
+            double gPerM2,
+            double areaM2,
+            Optional<String> plant,
+            Nutrients now,
+            Nutrients next,
+            boolean known,
+            List<String> notRead) {
+        String inWords() {
+            return date
+                    + " "
+                    + name
+                    + ", "
+                    + amount
+                    + (known ? ": " + FeedPlan.inWords(now) + " g/m²" : ": not known, not counted");
+        }
+    }
+
+    /** All that was given to the whole bed, oldest first. */
+    public List<Given> toBed(BedState bed) {
+        List<Given> all = new ArrayList<>();
+        for (Entry entry : bed.entries()) {
+            given(entry, bed.bed().areaM2(), bed).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** What was given to plants alone that share so much ground, oldest first. */
+    public List<Given> toPlants(BedState bed, List<Entry> entries, double areaM2) {
+        List<Given> all = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (entry.kind() == EntryKind.FED && entry.text("plant").isPresent()) {
+                given(entry, areaM2, bed).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    private Optional<Given> given(Entry entry, double areaM2, BedState bed) {
+        Optional<String> material = entry.text("material");
+        if (material.isEmpty()) {
+            return Optional.empty();
+        }
+        double grams = entry.number("grams").orElse(0);
+        return switch (entry.kind()) {
+            case FED -> Optional.of(fed(entry, material.get(), grams, areaM2));
+            case LIMED -> Optional.of(limed(entry, material.get(), grams, areaM2));
+            case ACIDIFIED ->
+                Optional.of(plain(
+                        entry,
+                        material.get(),
+                        books.materials().acidifier(material.get()).map(each -> each.name()),
+                        grams,
+                        areaM2));
+            case MULCHED -> Optional.of(mulched(entry, material.get(), bed));
+            default -> Optional.empty();
+        };
+    }
+
+    private Given fed(Entry entry, String material, double grams, double areaM2) {
+        Optional<Feed> feed = books.materials().feed(material);
+        double residual = books.tables().limits().residualShare().is();
+        return new Given(
+                entry.date(),
+                entry.kind(),
+                material,
+                feed.map(Feed::name).orElse(material),
+                Words.weight(grams),
+                grams / areaM2,
+                areaM2,
+                entry.text("plant"),
+                feed.map(each -> Supply.inItsSeason(each, grams, areaM2)).orElse(Nutrients.NONE),
+                feed.map(each -> Supply.inTheNextSeason(each, grams, areaM2, residual))
+                        .orElse(Nutrients.NONE),
+                feed.isPresent(),
+                feed.map(Feed::notRead).orElse(List.of()));
+    }
+
+    private Given limed(Entry entry, String material, double grams, double areaM2) {
+        var lime = books.materials().lime(material);
+        Nutrients magnesia = lime.map(each -> new Nutrients(0, 0, 0, each.mgoIn(grams / areaM2)))
+                .orElse(Nutrients.NONE);
+        Given plain = plain(entry, material, lime.map(each -> each.name()), grams, areaM2);
+        return new Given(
+                plain.date,
+                plain.kind,
+                material,
+                plain.name,
+                plain.amount,
+                plain.gPerM2,
+                areaM2,
+                plain.plant,
+                magnesia,
+                Nutrients.NONE,
+                plain.known,
+                List.of());
+    }
+
+    private static Given plain(Entry entry, String material, Optional<String> name, double grams, double areaM2) {
+        return new Given(
+                entry.date(),
+                entry.kind(),
+                material,
+                name.orElse(material),
+                Words.weight(grams),
+                grams / areaM2,
+                areaM2,
+                Optional.empty(),
+                Nutrients.NONE,
+                Nutrients.NONE,
+                name.isPresent(),
+                List.of());
+    }
+
+    /** The new layer is what lies there now less what was left of the layer before. */
+    private Given mulched(Entry entry, String material, BedState bed) {
+        Optional<Mulch> mulch = books.mulches().mulch(material);
+        double depth = entry.number("depthCm").orElse(0);
+        double fresh = Math.max(0, depth - depthBefore(entry, bed));
+        double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G)
+                .orElse(0.0);
+        Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
+        double residual = books.tables().limits().residualShare().is();
+        return new Given(
+                entry.date(),
+                entry.kind(),
+                material,
+                mulch.map(Mulch::name).orElse(material),
+                Words.amount(depth) + " cm deep",
+                grams,
+                bed.bed().areaM2(),
+                Optional.empty(),
+                feed.map(each -> Supply.inItsSeason(each, grams, 1)).orElse(Nutrients.NONE),
+                feed.map(each -> Supply.inTheNextSeason(each, grams, 1, residual))
+                        .orElse(Nutrients.NONE),
+                mulch.isPresent(),
+                feed.map(Feed::notRead).orElse(List.of()));
+    }
+
+    private double depthBefore(Entry entry, BedState bed) {
+        double before = 0;
+        for (Entry earlier : bed.entries()) {
+            if (earlier.id().equals(entry.id())) {
+                break;
+            }
+            if (earlier.kind() == EntryKind.MULCHED) {
+                before = layer(earlier).map(each -> each.depthOn(entry.date())).orElse(0.0);
+            }
+        }
+        return before;
+    }
+
+    /** The layer that an entry tells of; empty where its material is not known. */
+    public Optional<MulchLayer> layer(Entry mulched) {
+        return mulched.text("material")
+                .flatMap(books.mulches()::mulch)
+                .map(mulch -> new MulchLayer(mulch, mulched.number("depthCm").orElse(0), mulched.date()));
+    }
+
+    /** What counts in a season of all that was given. */
+    public static Nutrients counting(List<Given> given, Season season) {
+        Nutrients sum = Nutrients.NONE;
+        for (Given each : given) {
+            if (season.contains(each.date)) {
+                sum = sum.plus(each.now);
+            } else if (season.plus(-1).contains(each.date)) {
+                sum = sum.plus(each.next);
+            }
+        }
+        return sum;
+    }
+}

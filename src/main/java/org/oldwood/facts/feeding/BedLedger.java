@@ -1,0 +1,149 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.season.Season;
+
+/**
+ * All that was ever given to one bed: feeds, lime, acidifiers and mulch, with the nutrients that
+ * they bring, and the sums by season. A plain record for commands and sheets to show.
+ *
+ * @param bed the bed
+ * @param lines what was given, oldest first
+ * @param seasons the sums, oldest first; only seasons in which something counts
+ */
+public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
+
+    /**
+     * One application.
+     *
+     * @param date the day
+     * @param season the season it belongs to
+     * @param kind fed, limed, acidified or mulched
+     * @param material the material's id
+     * @param name the material's name; its id where it is not known
+     * @param plant the plant that alone got it; empty where the whole bed did
+     * @param amount how much, in words: a weight, or a depth for mulch
+     * @param gPerM2 grams a square metre of the ground it was spread on
+     * @param gives nutrients that count in its own season, g/m² of that ground
+     * @param leaves nutrients that count in the season after, g/m² of that ground
+     * @param known whether the material is known; the nutrients of one that is not do not count
+     * @param notRead which figures of the material were never read in print, each with its mark
+     */
+    public record Line(
+            LocalDate date,
+            Season season,
+            EntryKind kind,
+            String material,
+            String name,
+            Optional<String> plant,
+            String amount,
+            double gPerM2,
+            Nutrients gives,
+            Nutrients leaves,
+            boolean known,
+            List<String> notRead) {}
+
+    /**
+     * What counts in one season, on the whole area of the bed; what one plant got is spread over
+     * it.
+     *
+     * @param season the season
+     * @param given nutrients of what was given in it, g/m²
+     * @param left nutrients that the season before left, g/m²
+     * @param limestone lime given, as ground limestone, g/m²
+     * @param sulphur acidifiers given, as elemental sulphur, g/m²
+     */
+    public record Sum(Season season, Nutrients given, Nutrients left, double limestone, double sulphur) {
+        private static Sum empty(Season season) {
+            return new Sum(season, Nutrients.NONE, Nutrients.NONE, 0, 0);
+        }
+
+        /** Given and left together: all that counts in the season, g/m². */
+        public Nutrients counting() {
+            return given.plus(left);
+        }
+    }
+
+    /** The ledgers of all beds, in the order of the garden. */
+    public static List<BedLedger> all(FeedingBooks books, GardenState state, Crops crops) {
+        return state.beds().values().stream()
+                .map(bed -> of(books, state, crops, bed))
+                .toList();
+    }
+
+    /** The ledger of one bed; without lines where nothing was ever given. */
+    public static BedLedger of(FeedingBooks books, GardenState state, Crops crops, BedState bed) {
+        Applications applications = new Applications(books);
+        List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
+        for (PlantState plant : state.plants().values()) {
+            if (plant.plant().bed().equals(bed.bed().id())) {
+                double areaM2 = Grounds.ofOne(bed, plant, crops);
+                given.addAll(applications.toPlants(bed, plant.entries(), areaM2));
+            }
+        }
+        given.sort(Comparator.comparing(Applications.Given::date));
+        Map<Season, Sum> sums = new TreeMap<>();
+        List<Line> lines = new ArrayList<>();
+        for (Applications.Given each : given) {
+            Season season = Season.containing(each.date(), state.garden().hemisphere());
+            lines.add(line(season, each));
+            sums.merge(season, of(books, season, each, bed), BedLedger::plus);
+            if (each.next().sum() > 0) {
+                sums.merge(season.plus(1), left(season.plus(1), each, bed), BedLedger::plus);
+            }
+        }
+        return new BedLedger(bed.bed(), List.copyOf(lines), List.copyOf(sums.values()));
+    }
+
+    private static Line line(Season season, Applications.Given each) {
+        return new Line(
+                each.date(),
+                season,
+                each.kind(),
+                each.material(),
+                each.name(),
+                each.plant(),
+                each.amount(),
+                each.gPerM2(),
+                each.now(),
+                each.next(),
+                each.known(),
+                each.notRead());
+    }
+
+    private static Sum of(FeedingBooks books, Season season, Applications.Given each, BedState bed) {
+        return new Sum(
+                season,
+                each.now().times(share(each, bed)),
+                Nutrients.NONE,
+                each.kind() == EntryKind.LIMED ? books.asLimestone(each.material(), each.gPerM2()) : 0,
+                each.kind() == EntryKind.ACIDIFIED ? books.asSulphur(each.material(), each.gPerM2()) : 0);
+    }
+
+    private static Sum left(Season season, Applications.Given each, BedState bed) {
+        Sum empty = Sum.empty(season);
+        return new Sum(season, empty.given, each.next().times(share(each, bed)), empty.limestone, empty.sulphur);
+    }
+
+    private static double share(Applications.Given each, BedState bed) {
+        return each.areaM2() / bed.bed().areaM2();
+    }
+
+    private static Sum plus(Sum a, Sum b) {
+        return new Sum(
+                a.season, a.given.plus(b.given), a.left.plus(b.left), a.limestone + b.limestone, a.sulphur + b.sulphur);
+    }
+}

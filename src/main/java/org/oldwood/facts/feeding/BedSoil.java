@@ -1,0 +1,136 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.craft.feeding.liming.LimeCase;
+import org.oldwood.craft.feeding.liming.LimePlan;
+import org.oldwood.craft.feeding.liming.PhPlan;
+import org.oldwood.craft.feeding.liming.SulphurPlan;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+
+/**
+ * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where
+ * a crop of acid soils stands in the bed its own guard holds for all of it.
+ *
+ * @param profile what that crop asks for; absent in an empty bed
+ * @param tested the day of the last test of its pH; absent where there was none
+ * @param asked the bed as the plan for lime sees it, with what was given since the test
+ * @param acidified sulphur given since the test, g/m²
+ * @param material the lime that the grower keeps, or the usual one
+ * @param acidifier the acidifier that the grower keeps, or the usual one
+ * @param lime the plan for lime
+ * @param sulphur the plan for the acidifier
+ */
+public record BedSoil(
+        Optional<FeedingProfile> profile,
+        Optional<LocalDate> tested,
+        LimeCase asked,
+        double acidified,
+        Lime material,
+        Acidifier acidifier,
+        PhPlan lime,
+        PhPlan sulphur) {
+    private static final double NEUTRAL_ENOUGH = 6.5;
+
+    public static BedSoil of(FeedingBooks books, Situation s) {
+        BedState bed = s.subject().bed().orElseThrow();
+        Optional<FeedingProfile> profile = mostAcid(books, s, bed);
+        List<String> kept = s.world().state().garden().materials();
+        Lime lime = FeedingBooks.kept(kept, books.materials()::lime).materials().stream()
+                .filter(each -> !each.is("ash"))
+                .findFirst()
+                .orElseGet(
+                        () -> books.materials().lime(books.liming().usualLime()).orElseThrow());
+        Acidifier acidifier = FeedingBooks.kept(kept, books.materials()::acidifier).materials().stream()
+                .findFirst()
+                .orElseGet(() -> books.materials()
+                        .acidifier(books.liming().usualAcidifier())
+                        .orElseThrow());
+        Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
+        LimeCase forLime = asked(books, bed, profile, ph, limeSince(books, bed, ph));
+        LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
+        return new BedSoil(
+                profile,
+                ph.map(SoilRecord.Ph::date),
+                forLime,
+                forSulphur.givenSinceTest(),
+                lime,
+                acidifier,
+                profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
+                        .orElseGet(
+                                () -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime)),
+                SulphurPlan.of(
+                        books.sulphur(),
+                        books.tables().soils(),
+                        forSulphur,
+                        acidifier,
+                        ph.map(SoilRecord.Ph::freeLime).orElse(false)));
+    }
+
+    public static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {
+        return bed.plants().stream()
+                .map(plant -> plant.plant().crop())
+                .distinct()
+                .map(s.world().crops()::get)
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .min((a, b) -> Double.compare(a.targetPh().is(), b.targetPh().is()));
+    }
+
+    private static LimeCase asked(
+            FeedingBooks books,
+            BedState bed,
+            Optional<FeedingProfile> profile,
+            Optional<SoilRecord.Ph> ph,
+            double given) {
+        return new LimeCase(
+                bed.bed()
+                        .texture()
+                        .filter(each -> books.tables().soils().of(each).isPresent()),
+                ph.map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty()),
+                profile.map(each -> each.targetPh().is()).orElse(NEUTRAL_ENOUGH),
+                new LimeCase.Layer(
+                        books.liming().figure("tableDepth").is(), bed.bed().stonesPercent()),
+                bed.bed().areaM2(),
+                !bed.plants().isEmpty(),
+                given);
+    }
+
+    /** g/m² given since the test, as ground limestone. */
+    private static double limeSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+        return since(bed, EntryKind.LIMED, ph).stream()
+                .mapToDouble(each -> books.asLimestone(material(each), gPerM2(each, bed)))
+                .sum();
+    }
+
+    /** g/m² given since the test, as elemental sulphur. */
+    private static double sulphurSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
+        return since(bed, EntryKind.ACIDIFIED, ph).stream()
+                .mapToDouble(each -> books.asSulphur(material(each), gPerM2(each, bed)))
+                .sum();
+    }
+
+    private static String material(Entry entry) {
+        return entry.text("material").orElse("");
+    }
+
+    private static double gPerM2(Entry entry, BedState bed) {
+        return entry.number("grams").orElse(0) / bed.bed().areaM2();
+    }
+
+    private static List<Entry> since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
+        return bed.entries().stream()
+                .filter(entry -> entry.kind() == kind
+                        && ph.isPresent()
+                        && !entry.date().isBefore(ph.get().date()))
+                .toList();
+    }
+}

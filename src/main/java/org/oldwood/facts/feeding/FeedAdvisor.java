@@ -1,0 +1,192 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.feeding.FeedPlan;
+import org.oldwood.craft.feeding.FeedYear;
+import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.craft.feeding.Recipe;
+import org.oldwood.crop.Stage;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Purchase;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.season.Season;
+import org.oldwood.words.Words;
+
+/**
+ * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
+ * Facts: {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code
+ * latest-feed}, the last good day for the nitrogen of the next dressing. Amounts: {@code
+ * feed-first} and {@code feed-second}.
+ */
+public final class FeedAdvisor implements Advisor {
+    private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
+
+    private final SharedBooks books;
+    private @Nullable Subject asked;
+    private final Map<Season, Optional<Found>> found = new HashMap<>();
+
+    /** The food of a stand in a season, and its dressings, each worked out when asked for. */
+    private record Found(StandFeed stand, FeedingBooks books, Map<Integer, FeedPlan> known) {
+        FeedPlan dressing(int which) {
+            return known.computeIfAbsent(which, number -> stand.dressing(books, number));
+        }
+    }
+
+    /**
+     * The rules ask several things of one stand, one after the other: the very same stand, since
+     * comparing whole records would take longer than the asking.
+     */
+    @SuppressWarnings("ReferenceEquality")
+    private Optional<Found> stand(Situation s) {
+        if (asked != s.subject()) {
+            asked = s.subject();
+            found.clear();
+        }
+        return found.computeIfAbsent(s.season(), season -> StandFeed.of(books(s), s)
+                .map(stand -> new Found(stand, books(s), new HashMap<>())));
+    }
+
+    public FeedAdvisor(SharedBooks books) {
+        this.books = books;
+    }
+
+    @Override
+    public List<String> facts() {
+        return List.of("feed-due", "nitrogen-due", "latest-feed");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return DRESSINGS;
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        Optional<Found> stand = stand(s);
+        if (stand.isEmpty()) {
+            return Fact.unknown(name, "no figures of its food are known");
+        }
+        return name.equals("latest-feed")
+                ? latest(name, s, stand.get())
+                : due(name, s, stand.get().stand());
+    }
+
+    private static Fact due(String name, Situation s, StandFeed stand) {
+        Nutrients due = stand.balance().due();
+        return new Fact(
+                name,
+                OptionalDouble.of(name.equals("nitrogen-due") ? due.n() : due.sum()),
+                Optional.empty(),
+                Optional.empty(),
+                "needs "
+                        + FeedPlan.inWords(stand.balance().need())
+                        + " g/m² in season "
+                        + s.season().label()
+                        + "; given "
+                        + FeedPlan.inWords(stand.balance().given())
+                        + "; due "
+                        + FeedPlan.inWords(due),
+                stand.need().sources());
+    }
+
+    private Fact latest(String name, Situation s, Found of) {
+        StandFeed stand = of.stand();
+        FeedYear year = stand.year();
+        FeedPlan plan = of.dressing(year.begun() ? 1 : 0);
+        Optional<LocalDate> byNitrogen =
+                year.latest(plan).map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
+        Optional<LocalDate> byManure = byManure(s, stand, plan);
+        if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
+            return Fact.day(
+                    name,
+                    byManure.get(),
+                    "the last day for raw manure before picking, " + byManure.get(),
+                    books(s).tables().limits().manure().hanging().sources().toArray(String[]::new));
+        }
+        return byNitrogen
+                .map(day -> Fact.day(
+                        name,
+                        day,
+                        "the last good day for the nitrogen in it, " + day,
+                        year.timing().sources().toArray(String[]::new)))
+                .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
+    }
+
+    /**
+     * Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil.
+     */
+    private Optional<LocalDate> byManure(Situation s, StandFeed stand, FeedPlan plan) {
+        if (plan.parts().stream().noneMatch(part -> part.feed().is("manure"))) {
+            return Optional.empty();
+        }
+        LocalDate picking = s.world().stages().day(stand.crop(), s.season(), Stage.RIPE);
+        return Optional.of(books(s).tables().limits().manure().latest(picking, false));
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        int which = DRESSINGS.indexOf(name);
+        return stand(s).flatMap(of ->
+                amount(s, of.stand(), of.dressing(which)).map(amount -> amount.withBuys(buys(of, which))));
+    }
+
+    private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
+        if (plan.nothingToDo()) {
+            return Optional.empty();
+        }
+        List<String> lines = new ArrayList<>(plan.measures());
+        lines.addAll(plan.notes());
+        plan.parts().forEach(part -> part.feed()
+                .notRead()
+                .forEach(mark -> lines.add(part.feed().name() + ": " + mark + ".")));
+        lines.addAll(stand.assumed());
+        List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
+        arithmetic.add("this dressing: " + FeedPlan.inWords(plan.due()) + " g/m²");
+        arithmetic.addAll(plan.lines());
+        String words = plan.parts().isEmpty()
+                ? FeedPlan.inWords(plan.due())
+                        + " g/m² on "
+                        + Words.amount(plan.ground().areaM2())
+                        + " m², of a material that you do not keep yet"
+                : plan.words();
+        return Optional.of(Amount.of(
+                        plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
+                .withLines(lines)
+                .withCautions(plan.cautions())
+                .withTags(plan.tags())
+                .withLacks(plan.lacks()));
+    }
+
+    /** What this dressing and those after it take. */
+    private static List<Purchase> buys(Found of, int from) {
+        List<Purchase> all = new ArrayList<>();
+        for (int which = from; which < DRESSINGS.size(); which++) {
+            of.dressing(which).parts().forEach(part -> all.add(purchase(part)));
+        }
+        return all;
+    }
+
+    private static Purchase purchase(Recipe.Part part) {
+        return new Purchase(
+                part.feed().id(),
+                part.feed().name(),
+                part.amount(),
+                "g",
+                part.feed().pack().map(Purchase.Pack::ofKilograms),
+                part.feed().notRead());
+    }
+
+    private FeedingBooks books(Situation s) {
+        return books.of(s.world().documents());
+    }
+}

@@ -1,0 +1,230 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.craft.feeding.Doubts;
+import org.oldwood.craft.feeding.Feed;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.KeepApart;
+import org.oldwood.facts.cuttings.LotBook;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.season.CalendarStages;
+import org.oldwood.season.Season;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Nearest;
+
+/**
+ * What to say at once when somebody notes that something was given: that it came too soon after
+ * what it must be kept apart from, that a crop in the bed does not bear it, that cuttings came from
+ * a bush in doubtful health, that the amount looks like kilograms written as grams, or that the
+ * material is not known. The entry is recorded all the same.
+ */
+public final class NoteWarnings {
+    private static final List<EntryKind> GIVING =
+            List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED, EntryKind.MULCHED);
+
+    private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
+
+    private final GardenState before;
+    private final Crops crops;
+    private final Documents documents;
+    private final FeedingBooks books;
+
+    /**
+     * @param before the garden without the new entries
+     */
+    public NoteWarnings(GardenState before, Crops crops, Documents documents) {
+        this.before = before;
+        this.crops = crops;
+        this.documents = documents;
+        this.books = new FeedingBooks(documents);
+    }
+
+    /** True where an entry of this kind can be warned about; asking costs little. */
+    public static boolean concerns(Entry entry) {
+        return GIVING.contains(entry.kind()) || entry.kind() == EntryKind.SOIL_TEST || entry.kind() == EntryKind.STRUCK;
+    }
+
+    /** The warnings about one entry; none where all is well. */
+    public List<String> about(Entry entry) {
+        if (entry.kind() == EntryKind.STRUCK) {
+            return parent(entry);
+        }
+        Optional<BedState> bed = bed(entry);
+        Optional<String> material = entry.text("material");
+        if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
+            return tooSoon(entry, bed.get()).map(List::of).orElse(List.of());
+        }
+        if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) {
+            return List.of();
+        }
+        List<String> warnings = new ArrayList<>();
+        tooClose(entry, bed.get()).ifPresent(warnings::add);
+        late(entry, material.get(), bed.get()).ifPresent(warnings::add);
+        notBorne(material.get(), bed.get()).ifPresent(warnings::add);
+        doubt(entry, material.get(), bed.get()).ifPresent(warnings::add);
+        unknown(entry, material.get()).ifPresent(warnings::add);
+        warnings.addAll(wants(material.get()));
+        return warnings;
+    }
+
+    /** What speaks against the bush that cuttings came from; its health asks for no dates. */
+    private List<String> parent(Entry entry) {
+        LotBook book = new LotBook(before, crops, new CalendarStages());
+        return entry.text("parent").flatMap(before::plant).flatMap(book::health).stream()
+                .flatMap(health -> health.warnings().stream())
+                .map(warning -> entry.needed("parent") + ": " + warning.words())
+                .toList();
+    }
+
+    /** A soil test that lime, sulphur, feed or manure still falsifies. */
+    private Optional<String> tooSoon(Entry entry, BedState bed) {
+        Figure after = books.tables().limits().retestAfter();
+        LocalDate from = entry.date().minusDays((long) after.is());
+        return bed.entries().stream()
+                .filter(each -> FALSIFYING.contains(each.kind()))
+                .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
+                .reduce((first, second) -> second)
+                .map(last -> bed.bed().name()
+                        + " was "
+                        + last.kind().key()
+                        + " on "
+                        + last.date()
+                        + ": a test reads wrong within "
+                        + after.inWords()
+                        + " of lime, sulphur, feed or manure. It is noted all the"
+                        + " same; test again from "
+                        + last.date().plusDays((long) after.is())
+                        + ".");
+    }
+
+    private Optional<BedState> bed(Entry entry) {
+        return entry.text("bed")
+                .or(() -> entry.text("plant").flatMap(before::plant).map(plant -> plant.plant()
+                        .bed()))
+                .flatMap(before::bed);
+    }
+
+    private Optional<String> tooClose(Entry entry, BedState bed) {
+        return KeepApart.read(documents, before)
+                .clash(bed.bed().id(), entry)
+                .map(clash -> "Too close on "
+                        + bed.bed().name()
+                        + " to \""
+                        + clash.other()
+                        + "\": keep "
+                        + clash.pair().days().inWords()
+                        + " between. "
+                        + clash.pair().reason()
+                        + " It is noted all the same. If it is not yet done, wait until "
+                        + clash.from()
+                        + ".");
+    }
+
+    /** Nitrogen after the last good day of all crops that got it. */
+    private Optional<String> late(Entry entry, String material, BedState bed) {
+        Optional<Feed> feed =
+                books.materials().feed(material).filter(it -> it.gives(1).n() > 0);
+        if (entry.kind() != EntryKind.FED || feed.isEmpty()) {
+            return Optional.empty();
+        }
+        Season season = Season.containing(entry.date(), before.garden().hemisphere());
+        return bed.plants().stream()
+                .map(plant -> crops.get(plant.plant().crop()))
+                .distinct()
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .map(profile -> books.tables().timing(profile.timing()))
+                .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick())
+                .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
+                .max(Comparator.naturalOrder())
+                .filter(latest -> entry.date().isAfter(latest))
+                .map(latest -> "Late: the last good day for the nitrogen of "
+                        + feed.get().name()
+                        + " here is "
+                        + latest
+                        + ". Later nitrogen makes soft shoots that winter harms, or"
+                        + " rain takes it. It is noted all the same.");
+    }
+
+    private Optional<String> notBorne(String material, BedState bed) {
+        List<String> tags = new ArrayList<>(books.materials().tags(material));
+        books.mulches().mulch(material).ifPresent(mulch -> tags.addAll(mulch.tags()));
+        for (PlantState plant : bed.plants()) {
+            Optional<FeedingProfile.Excluded> excluded =
+                    books.profile(crops.get(plant.plant().crop())).flatMap(profile -> profile.excludes(tags));
+            if (excluded.isPresent()) {
+                return Optional.of(crops.get(plant.plant().crop()).plural()
+                        + " stand in "
+                        + bed.bed().name()
+                        + ". "
+                        + excluded.get().reason());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> doubt(Entry entry, String material, BedState bed) {
+        double grams = entry.number("grams").orElse(0);
+        if (grams <= 0) {
+            return Optional.empty();
+        }
+        Doubts doubts = books.tables().doubts();
+        double areaM2 = area(entry, bed);
+        return entry.kind() == EntryKind.LIMED
+                ? books.materials().lime(material).flatMap(it -> doubts.about(it, grams, areaM2))
+                : books.materials().feed(material).flatMap(it -> doubts.about(it, grams, areaM2));
+    }
+
+    private double area(Entry entry, BedState bed) {
+        return entry.text("plant")
+                .flatMap(before::plant)
+                .map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
+                .orElse(bed.bed().areaM2());
+    }
+
+    /** What a mulch of this material asks for beside it. */
+    private List<String> wants(String material) {
+        return books.mulches()
+                .mulch(material)
+                .map(mulch -> Together.about(books.together(), Set.copyOf(mulch.tags())))
+                .orElse(List.of());
+    }
+
+    private Optional<String> unknown(Entry entry, String material) {
+        List<String> known =
+                switch (entry.kind()) {
+                    case LIMED ->
+                        books.materials().limes().stream().map(it -> it.id()).toList();
+                    case ACIDIFIED ->
+                        books.materials().acidifiers().stream()
+                                .map(it -> it.id())
+                                .toList();
+                    case MULCHED ->
+                        books.mulches().mulches().stream().map(it -> it.id()).toList();
+                    default ->
+                        books.materials().feeds().stream().map(it -> it.id()).toList();
+                };
+        return known.contains(material)
+                ? Optional.empty()
+                : Optional.of("\""
+                        + material
+                        + "\" is not a material that is known, so it does not count in the"
+                        + " reckoning. "
+                        + Nearest.to(material, known)
+                                .map(near -> "Did you mean \"" + near + "\"?")
+                                .orElse("Known: "
+                                        + String.join(", ", known)
+                                        + ". You may add your own in materials/mine.json."));
+    }
+}

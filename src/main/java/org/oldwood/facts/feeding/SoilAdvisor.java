@@ -1,0 +1,163 @@
+package org.oldwood.facts.feeding;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.Household;
+import org.oldwood.craft.feeding.Portion;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.craft.feeding.liming.PhPlan;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Purchase;
+import org.oldwood.facts.Situation;
+import org.oldwood.words.Words;
+
+/**
+ * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur
+ * the next dose takes. Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts:
+ * {@code lime} and {@code acidify}.
+ */
+public final class SoilAdvisor implements Advisor {
+    private static final double DAYS_PER_YEAR = 365.25;
+
+    private final SharedBooks books;
+
+    public SoilAdvisor(SharedBooks books) {
+        this.books = books;
+    }
+
+    @Override
+    public List<String> facts() {
+        return List.of("target-ph", "ph-gap");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of("lime", "acidify");
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        Optional<Figure> target = s.subject()
+                .bed()
+                .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
+                .map(FeedingProfile::targetPh);
+        if (target.isEmpty()) {
+            return Fact.unknown(name, "the pH that these crops want is not known");
+        }
+        if (name.equals("target-ph")) {
+            return Fact.number(
+                    name,
+                    target.get().is(),
+                    "these crops want pH " + Words.amount(target.get().is()));
+        }
+        Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
+        if (ph.isEmpty()) {
+            return Fact.unknown(name, "the pH was never measured; note soil-test with its pH");
+        }
+        double gap = Math.round((target.get().is() - ph.get().ph()) * 100) / 100.0;
+        return new Fact(
+                name,
+                OptionalDouble.of(gap),
+                Optional.empty(),
+                Optional.empty(),
+                "pH "
+                        + Words.amount(ph.get().ph())
+                        + " on "
+                        + ph.get().date()
+                        + ", wanted "
+                        + Words.amount(target.get().is())
+                        + ": "
+                        + Words.amount(Math.abs(gap))
+                        + (gap >= 0 ? " too low" : " too high"),
+                target.get().sources());
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Optional.empty();
+        }
+        FeedingBooks read = books(s);
+        BedSoil soil = BedSoil.of(read, s);
+        return name.equals("lime")
+                ? amount(s, soil.lime(), Stuff.of(soil.material()))
+                : amount(s, soil.sulphur(), Stuff.of(soil.acidifier()));
+    }
+
+    /** What is told of a lime and of an acidifier alike. */
+    private record Stuff(
+            String id,
+            String name,
+            Optional<Figure> density,
+            Optional<Figure> pack,
+            List<String> tags,
+            List<String> cautions) {
+        static Stuff of(Lime lime) {
+            return new Stuff(lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
+        }
+
+        static Stuff of(Acidifier acidifier) {
+            return new Stuff(
+                    acidifier.id(),
+                    acidifier.name(),
+                    acidifier.density(),
+                    acidifier.pack(),
+                    acidifier.tags(),
+                    acidifier.cautions());
+        }
+
+        Purchase purchase(double grams) {
+            return new Purchase(id, name, grams, "g", pack.map(Purchase.Pack::ofKilograms), List.of());
+        }
+    }
+
+    private Optional<Amount> amount(Situation s, PhPlan plan, Stuff stuff) {
+        if (plan.nothingToDo()) {
+            return Optional.empty();
+        }
+        double grams = Portion.roundedDown(plan.dosesGrams().get(0));
+        List<String> lines = new ArrayList<>();
+        Household.inWords(grams, stuff.density).ifPresent(lines::add);
+        if (plan.dosesGrams().size() > 1) {
+            lines.add("The first of "
+                    + plan.dosesGrams().size()
+                    + " doses, "
+                    + Words.amount(plan.monthsBetween())
+                    + " months apart or more; "
+                    + Words.weight(plan.totalGrams())
+                    + " in all.");
+        }
+        lines.addAll(plan.notes());
+        staleTest(s).ifPresent(lines::add);
+        String words = Words.weight(grams) + " of " + stuff.name + " (" + Words.amount(grams / area(s)) + " g/m²)";
+        return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources())
+                .withLines(lines)
+                .withCautions(stuff.cautions)
+                .withTags(stuff.tags)
+                .withBuys(List.of(stuff.purchase(grams))));
+    }
+
+    private static double area(Situation s) {
+        return s.subject().bed().orElseThrow().bed().areaM2();
+    }
+
+    private Optional<String> staleTest(Situation s) {
+        Figure every = books(s).tables().limits().soilTestEvery();
+        Optional<LocalDate> tested = s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
+        return tested.filter(day -> ChronoUnit.DAYS.between(day, s.day()) > every.is() * DAYS_PER_YEAR)
+                .map(day -> "The test of " + day + " is older than " + every.inWords() + ": test again first.");
+    }
+
+    private FeedingBooks books(Situation s) {
+        return books.of(s.world().documents());
+    }
+}

@@ -1,0 +1,165 @@
+package org.oldwood.facts.feeding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.DoubleToIntFunction;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.Need;
+import org.oldwood.craft.feeding.NeedCase;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Seen;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.PlantState;
+import org.oldwood.words.Words;
+
+/** Gathers what the need depends on, and remembers what it had to assume. */
+final class StandAsking {
+    private static final int SEASONS_OF_GROWTH = 1;
+
+    private final FeedingBooks books;
+    private final Situation s;
+    private final BedState bed;
+    private final Set<String> assumed = new LinkedHashSet<>();
+
+    public StandAsking(FeedingBooks books, Situation s, BedState bed) {
+        this.books = books;
+        this.s = s;
+        this.bed = bed;
+    }
+
+    public NeedCase about(List<PlantState> plants, NeedCase.Ground ground) {
+        OptionalInt age = plants.stream()
+                .mapToInt(each -> each.plant().seasonsOld(s.season()))
+                .max();
+        return new NeedCase(soil(), age, cultivar(plants), growth(), ground);
+    }
+
+    private NeedCase.Soil soil() {
+        Optional<Entry> test = Entries.last(bed.entries(), EntryKind.SOIL_TEST);
+        Optional<String> texture = bed.bed().texture();
+        if (texture.isEmpty()) {
+            assumed.add("The soil's texture is not known; add \"texture\" to the bed.");
+        }
+        if (texture.isPresent() && books.tables().soils().of(texture.get()).isEmpty()) {
+            assumed.add("The texture " + texture.get() + " is in no table; a middle is taken.");
+            texture = Optional.empty();
+        }
+        if (test.isEmpty()) {
+            assumed.add("No soil test yet: phosphate, potash and magnesia as for index "
+                    + Words.amount(books.tables().targetIndex().is())
+                    + ".");
+        }
+        test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
+        var index = books.tables().index();
+        return new NeedCase.Soil(
+                texture,
+                index(test, "phosphorus", index::ofPhosphorus),
+                index(test, "potassium", index::ofPotassium),
+                index(test, "magnesium", index::ofMagnesium));
+    }
+
+    /** Too much potassium in the soil keeps magnesium from the plants. */
+    private Optional<String> potashAgainstMagnesium(Entry test) {
+        double most = books.tables().limits().potashToMagnesiumMost().is();
+        double k = test.number("potassium").orElse(0);
+        double mg = test.number("magnesium").orElse(0);
+        return mg > 0 && k / mg > most
+                ? Optional.of("Soil K to Mg is "
+                        + Words.amount(k / mg)
+                        + " to 1, wanted is at most "
+                        + Words.amount(most)
+                        + " to 1: give magnesia, and hold back potash.")
+                : Optional.empty();
+    }
+
+    private static OptionalInt index(Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {
+        if (test.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        OptionalInt told = test.get().count(element + "Index");
+        OptionalDouble measured = test.get().number(element);
+        return told.isPresent() || measured.isEmpty()
+                ? told
+                : OptionalInt.of(ofMgPerLitre.applyAsInt(measured.getAsDouble()));
+    }
+
+    public OptionalDouble ph() {
+        return SoilRecord.ph(bed).map(each -> OptionalDouble.of(each.ph())).orElse(OptionalDouble.empty());
+    }
+
+    private static Optional<String> cultivar(List<PlantState> plants) {
+        List<Optional<String>> all =
+                plants.stream().map(each -> each.plant().cultivar()).distinct().toList();
+        return all.size() == 1 ? all.get(0) : Optional.empty();
+    }
+
+    /** The last note of growth, this season's or the last one's. */
+    private String growth() {
+        return Entries.last(s.subject().entries(), EntryKind.VIGOUR)
+                .filter(entry -> !entry.date()
+                        .isBefore(s.season().plus(-SEASONS_OF_GROWTH).start()))
+                .flatMap(entry -> entry.text("growth"))
+                .orElse("normal");
+    }
+
+    /** Fresh wood and straw take nitrogen for some seasons; it is added to the need. */
+    public Need withMulch(Need need, NeedCase.Ground ground, Crop crop) {
+        Optional<Mulch> mulch = Entries.last(bed.entries(), EntryKind.MULCHED)
+                .filter(entry -> !entry.date()
+                        .isBefore(s.season().plus(-seasonsOfDrawdown()).start()))
+                .flatMap(entry -> entry.text("material"))
+                .flatMap(books.mulches()::mulch)
+                .filter(Mulch::nitrogenDrawdown);
+        if (mulch.isEmpty()) {
+            return need;
+        }
+        double extra = extraN(ground, acid(crop));
+        List<String> lines = new ArrayList<>(need.lines());
+        lines.add("nitrogen + "
+                + Words.amount(extra)
+                + " g/m², which "
+                + mulch.get().name()
+                + " takes where it touches the soil"
+                + remembered(acid(crop)));
+        return new Need(
+                need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines, need.sources());
+    }
+
+    private int seasonsOfDrawdown() {
+        return (int) books.mulches().figure("extraNitrogenSeasons").is() - 1;
+    }
+
+    private boolean acid(Crop crop) {
+        return books.profile(crop).map(FeedingProfile::acidSoil).orElse(false);
+    }
+
+    private String remembered(boolean acid) {
+        Seen seen = books.mulches()
+                .figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen")
+                .seen();
+        return seen == Seen.READ ? "" : " (" + seen.words() + ")";
+    }
+
+    private double extraN(NeedCase.Ground ground, boolean acid) {
+        return acid && ground.bushes() > 0
+                ? books.mulches().figure("extraNitrogenBlueberry").is() * ground.bushes() / ground.areaM2()
+                : books.mulches().figure("extraNitrogen").is();
+    }
+
+    public List<String> assumed(boolean named) {
+        if (!named) {
+            assumed.add("No feed is named under \"materials\" in garden.json; usual ones are taken.");
+        }
+        return List.copyOf(assumed);
+    }
+}

@@ -1,0 +1,155 @@
+package org.oldwood.facts.mulching;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.craft.mulching.MulchLayer;
+import org.oldwood.craft.mulching.MulchPlan;
+import org.oldwood.craft.mulching.Underlay;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.feeding.Applications;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.EntryKind;
+
+/**
+ * The mulch of one bed: what lies there, and what a new layer takes.
+ *
+ * @param layer the layer of the last note; absent where none was noted
+ * @param depthNow its depth on the situation's day, cm
+ * @param plan the new layer
+ * @param underlay what to lay under it
+ * @param barrowLitres what a barrow holds, l
+ * @param topUpAt share of the wanted depth at which to top up
+ * @param day the day for which it was reckoned
+ * @param notes what to know
+ */
+public record BedMulch(
+        Optional<MulchLayer> layer,
+        double depthNow,
+        MulchPlan plan,
+        Underlay underlay,
+        double barrowLitres,
+        double topUpAt,
+        LocalDate day,
+        List<String> notes) {
+    private static final double BARE_BELOW_CM = 1;
+
+    public static BedMulch of(FeedingBooks books, Situation s) {
+        BedState bed = s.subject().bed().orElseThrow();
+        Optional<MulchLayer> layer =
+                Entries.last(bed.entries(), EntryKind.MULCHED).flatMap(new Applications(books)::layer);
+        double now = layer.map(each -> each.depthOn(s.day())).orElse(0.0);
+        List<String> notes = new ArrayList<>();
+        Mulch mulch = chosen(books, s, bed, notes);
+        MulchPlan plan = MulchPlan.of(
+                mulch,
+                new MulchPlan.Asked(
+                        bed.bed().areaM2(),
+                        bushes(bed),
+                        gap(books, s, bed),
+                        now,
+                        mulch.depth().is()));
+        return new BedMulch(
+                layer,
+                now,
+                plan,
+                books.mulches().underlay(books.mulches().usual("underlay")).orElseThrow(),
+                books.mulches().figure("barrow").is(),
+                books.mulches().figure("topUpAt").is(),
+                s.day(),
+                List.copyOf(notes));
+    }
+
+    private static List<Crop> crops(Situation s, BedState bed) {
+        return bed.plants().stream()
+                .map(plant -> plant.plant().crop())
+                .distinct()
+                .map(s.world().crops()::get)
+                .toList();
+    }
+
+    /** What lies there is topped up with the same, where it is still kept. */
+    private static List<String> lastFirst(BedState bed, List<String> kept) {
+        Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED)
+                .flatMap(entry -> entry.text("material"))
+                .filter(kept::contains);
+        List<String> ordered = new ArrayList<>(kept);
+        last.ifPresent(id -> {
+            ordered.remove(id);
+            ordered.add(0, id);
+        });
+        return ordered;
+    }
+
+    /** The first mulch kept that no crop in the bed forbids; else the usual one. */
+    private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
+        List<FeedingProfile> profiles = crops(s, bed).stream()
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .toList();
+        List<String> kept = lastFirst(bed, s.world().state().garden().materials());
+        for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
+            Optional<FeedingProfile.Excluded> why = profiles.stream()
+                    .map(profile -> profile.excludes(mulch.tags()))
+                    .flatMap(Optional::stream)
+                    .findFirst();
+            if (why.isEmpty()) {
+                mulch.warning().ifPresent(words -> acidWarning(profiles, mulch, words, notes));
+                return mulch;
+            }
+            notes.add("Not " + mulch.name() + ": " + why.get().reason());
+        }
+        boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
+        notes.add("No mulch that fits is named under \"materials\"; a usual one is taken.");
+        return books.mulches()
+                .mulch(books.mulches().usual(acid ? "acidSoilMulch" : "mulch"))
+                .orElseThrow();
+    }
+
+    private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
+        if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) {
+            notes.add(mulch.name() + ": pH " + words + ".");
+        }
+    }
+
+    private static int bushes(BedState bed) {
+        return bed.plants().stream()
+                .filter(plant -> plant.plant().lengthM().isEmpty())
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
+    }
+
+    private static double gap(FeedingBooks books, Situation s, BedState bed) {
+        return crops(s, bed).stream()
+                .mapToDouble(crop -> books.mulches().collarGap(crop.group()).is())
+                .max()
+                .orElse(0);
+    }
+
+    /** Sheets of paper under the new layer; none where mulch still lies there. */
+    public long sheets() {
+        return depthNow >= BARE_BELOW_CM ? 0 : plan.sheets(underlay);
+    }
+
+    /** True where the layer has shrunk so far that it should be topped up. */
+    public boolean topUpDue() {
+        return depthNow <= plan.depthWantedCm() * topUpAt;
+    }
+
+    /** About when the new layer will want topping up. */
+    public Optional<LocalDate> nextTopUp() {
+        double laid = plan.depthWantedCm() * plan.mulch().layFactor().is();
+        return new MulchLayer(plan.mulch(), laid, day).reaches(plan.depthWantedCm() * topUpAt);
+    }
+
+    /** Source keys. */
+    public List<String> sources() {
+        return plan.mulch().depth().sources();
+    }
+}

@@ -1,0 +1,184 @@
+package org.oldwood.facts.mulching;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Purchase;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.SharedBooks;
+import org.oldwood.words.Words;
+
+/**
+ * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code
+ * mulch-depth} (cm, by the last note less settling and decay), {@code mulch-due} (yes where the
+ * layer has shrunk enough to be topped up). Amount: {@code mulch}.
+ */
+public final class MulchAdvisor implements Advisor {
+
+    private final SharedBooks books;
+
+    public MulchAdvisor(SharedBooks books) {
+        this.books = books;
+    }
+
+    @Override
+    public List<String> facts() {
+        return List.of("mulch-depth", "mulch-due");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of("mulch");
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Fact.unknown(name, "it lies in no bed");
+        }
+        BedMulch mulch = BedMulch.of(books(s), s);
+        if (mulch.layer().isEmpty()) {
+            return Fact.unknown(name, "no mulch was noted; note mulched with its depth");
+        }
+        String words = "about "
+                + Words.fixed(mulch.depthNow(), 1)
+                + " cm of mulch by "
+                + s.day()
+                + " ("
+                + mulch.layer().get().mulch().name()
+                + ", "
+                + Words.amount(mulch.layer().get().laidCm())
+                + " cm on "
+                + mulch.layer().get().laid()
+                + ")";
+        return name.equals("mulch-depth")
+                ? Fact.number(name, mulch.depthNow(), words)
+                : Fact.yes(name, mulch.topUpDue(), words);
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        if (s.subject().bed().isEmpty()) {
+            return Optional.empty();
+        }
+        BedMulch mulch = BedMulch.of(books(s), s);
+        if (mulch.plan().cubicMetres() <= 0) {
+            return Optional.empty();
+        }
+        List<String> lines = new ArrayList<>();
+        loads(mulch).ifPresent(lines::add);
+        if (mulch.sheets() > 0) {
+            lines.add(paper(mulch));
+        }
+        mulch.nextTopUp()
+                .ifPresent(day -> lines.add("By about " + day + " it will have shrunk to two thirds; look then."));
+        lines.addAll(mulch.notes());
+        Mulch material = mulch.plan().mulch();
+        lines.addAll(books(s).mulches().remarks(mulch.plan()));
+        material.notRead().forEach(mark -> lines.add(material.name() + " " + mark + "."));
+        return Optional.of(
+                Amount.of(mulch.plan().litres(), "l", words(mulch), mulch.plan().lines(), mulch.sources())
+                        .withLines(lines)
+                        .withCautions(cautions(mulch))
+                        .withTags(material.tags())
+                        .withBuys(buys(books(s), mulch)));
+    }
+
+    private static List<String> cautions(BedMulch mulch) {
+        List<String> all = new ArrayList<>(mulch.plan().mulch().cautions());
+        if (mulch.sheets() > 0) {
+            all.addAll(mulch.underlay().cautions());
+        }
+        return all;
+    }
+
+    private static String paper(BedMulch mulch) {
+        return "Paper under it: "
+                + Words.count(mulch.sheets(), "sheet", "sheets")
+                + " of "
+                + mulch.underlay().name()
+                + " ("
+                + Words.amount(mulch.underlay().layers().is())
+                + " on one another), overlapping "
+                + Words.amount(mulch.underlay().overlap().is())
+                + " cm, wetted.";
+    }
+
+    private static String words(BedMulch mulch) {
+        return mulch.plan().volumeWords()
+                + " of "
+                + mulch.plan().mulch().name()
+                + ", laid "
+                + Words.fixed(mulch.plan().layCm(), 0)
+                + " cm deep on "
+                + Words.amount(mulch.plan().coveredM2())
+                + " m²";
+    }
+
+    private Optional<String> loads(BedMulch mulch) {
+        Optional<Long> bales = mulch.plan().wholeBales();
+        if (bales.isPresent()) {
+            return Optional.of("About "
+                    + Words.count(bales.get(), "bale", "bales")
+                    + " of "
+                    + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
+                    + ", "
+                    + Words.amount(mulch.plan().kg())
+                    + " kg.");
+        }
+        double litres = mulch.barrowLitres();
+        return Optional.of("About "
+                + Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows")
+                + " of "
+                + Words.amount(litres)
+                + " l, "
+                + Words.amount(mulch.plan().kg())
+                + " kg.");
+    }
+
+    /** What a new layer takes, with the paper under it. */
+    private static List<Purchase> buys(FeedingBooks books, BedMulch mulch) {
+        Mulch material = mulch.plan().mulch();
+        List<Purchase> all = new ArrayList<>();
+        all.add(new Purchase(
+                material.id(),
+                material.name(),
+                mulch.plan().litres(),
+                "l",
+                Optional.of(pack(books, mulch)),
+                material.notRead()));
+        if (mulch.sheets() > 0) {
+            all.add(new Purchase(
+                    mulch.underlay().id(),
+                    mulch.underlay().name(),
+                    mulch.sheets(),
+                    "sheets",
+                    Optional.empty(),
+                    List.of()));
+        }
+        return all;
+    }
+
+    /** A bale, told by the room that its straw takes once loosened; else a bag. */
+    private static Purchase.Pack pack(FeedingBooks books, BedMulch mulch) {
+        Figure bag = books.mulches().figure("bag");
+        return mulch.plan()
+                .bales()
+                .map(bales -> new Purchase.Pack(
+                        mulch.plan().litres() / bales,
+                        "bale",
+                        "bales",
+                        mulch.plan().mulch().bale().orElseThrow().kg()))
+                .orElseGet(() -> new Purchase.Pack(bag.is(), "bag", "bags", bag));
+    }
+
+    private FeedingBooks books(Situation s) {
+        return books.of(s.world().documents());
+    }
+}

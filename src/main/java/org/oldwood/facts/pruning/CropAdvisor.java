@@ -1,0 +1,190 @@
+package org.oldwood.facts.pruning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.WoodCrop;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Range;
+import org.oldwood.crop.Yield;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.PlantState;
+import org.oldwood.season.Season;
+import org.oldwood.words.Words;
+
+/**
+ * What a stand should bear in a season: the crop of a mature plant, times the share of its age,
+ * times that of its wood where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
+ */
+public final class CropAdvisor implements Advisor {
+    private final PruningCases cases;
+
+    public CropAdvisor(PruningCases cases) {
+        this.cases = cases;
+    }
+
+    @Override
+    public List<String> facts() {
+        return List.of();
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of("crop");
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation situation) {
+        return Fact.unknown(name, "nothing here tells \"" + name + "\"");
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation s) {
+        Optional<Crop> crop = s.subject().crop();
+        Optional<Yield> yield = crop.flatMap(Yield::read);
+        if (crop.isEmpty() || yield.isEmpty()) {
+            return Optional.empty();
+        }
+        double low = 0;
+        double is = 0;
+        double high = 0;
+        Map<Alike, Borne> known = new HashMap<>();
+        Set<String> forms = new LinkedHashSet<>();
+        List<String> arithmetic = new ArrayList<>(s.subject().plants().size());
+        for (PlantState plant : s.subject().plants()) {
+            Optional<Borne> borne = borne(plant, crop.get(), yield.get(), s, known);
+            if (borne.isEmpty()) {
+                return Optional.empty();
+            }
+            low += borne.get().kg().low();
+            is += borne.get().kg().is();
+            high += borne.get().kg().high();
+            arithmetic.add(plant.plant().id() + borne.get().arithmetic());
+            forms.add(plant.plant().form());
+        }
+        Set<String> sources = new LinkedHashSet<>();
+        for (String form : forms) {
+            sources.addAll(sources(form, yield.get()));
+        }
+        return Optional.of(Amount.of(is, "kg", words(low, is, high), arithmetic, List.copyOf(sources))
+                .withLines(lines(s)));
+    }
+
+    private static String words(double low, double is, double high) {
+        return is == 0
+                ? "no crop to speak of yet"
+                : kg(is) + " kg expected over the season (" + kg(low) + " to " + kg(high) + ")";
+    }
+
+    private static Set<String> sources(String form, Yield yield) {
+        Set<String> sources = new LinkedHashSet<>();
+        Optional.ofNullable(yield.mature().get(form)).ifPresent(figure -> sources.addAll(figure.sources()));
+        yield.series(form).ifPresent(series -> sources.addAll(series.sources()));
+        return sources;
+    }
+
+    /** What alike plants of a stand have alike. */
+    private record Alike(String form, int year, double parts, Range wood) {}
+
+    /**
+     * What a plant bears.
+     *
+     * @param arithmetic how that was worked out, to follow the plant's id
+     */
+    private record Borne(Range kg, String arithmetic) {}
+
+    /** What a plant bears: worked out once for all that are alike. */
+    private Optional<Borne> borne(PlantState plant, Crop crop, Yield yield, Situation s, Map<Alike, Borne> known) {
+        String form = plant.plant().form();
+        Figure mature = yield.mature().get(form);
+        if (mature == null) {
+            return Optional.empty();
+        }
+        Alike alike = new Alike(
+                form, plant.plant().seasonsOld(s.season()), parts(plant, crop, mature), wood(plant, crop, yield, s));
+        Borne found = known.get(alike);
+        if (found != null) {
+            return Optional.of(found);
+        }
+        Optional<Borne> made = yield.expected(form, alike.year())
+                .map(each -> each.times(alike.wood()).times(alike.parts()))
+                .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
+        made.ifPresent(borne -> known.put(alike, borne));
+        return made;
+    }
+
+    private static String arithmetic(Alike alike, Figure mature, Yield yield) {
+        double share =
+                yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
+        return ": "
+                + mature.inWords()
+                + " when mature ("
+                + kg(mature.low())
+                + " to "
+                + kg(mature.high())
+                + ") x "
+                + Math.round(100 * share)
+                + " % in its season "
+                + alike.year()
+                + " x "
+                + Math.round(100 * alike.wood().is())
+                + " % for its wood x "
+                + kg(alike.parts());
+    }
+
+    /** Bushes, or metres of row where the crop is told by the metre. */
+    private static double parts(PlantState plant, Crop crop, Figure mature) {
+        int bushes = Math.max(1, plant.plant().bushes());
+        if (!mature.unit().equals("kg/m")) {
+            return bushes;
+        }
+        return plant.plant()
+                .lengthM()
+                .orElseGet(() -> bushes
+                        * crop.spacing(plant.plant().form())
+                                .map(spacing -> spacing.inRow().is())
+                                .orElse(1.0));
+    }
+
+    /** Share of the full crop that the wood after this winter's cut bears; 1 where not counted. */
+    private Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
+        Optional<PruningCase> one = cases.of(plant, crop, s.season(), s.world().state());
+        Optional<Bush> bush = one.flatMap(PruningCase::bush);
+        return bush.isPresent() && bush.get().stems().isComplete() ? wood(one.get(), bush.get(), yield) : WHOLE;
+    }
+
+    private static final Range WHOLE = new Range(1, 1, 1);
+
+    private static Range wood(PruningCase one, Bush bush, Yield yield) {
+        return WoodCrop.factor(one.cut().after(), one.aim().target(bush), yield.wood());
+    }
+
+    private static List<String> lines(Situation s) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Printed crops differ widely: note what you pick, and go by that.");
+        Season before = s.season().plus(-1);
+        double picked = s.subject().entries().stream()
+                .filter(entry -> entry.kind() == EntryKind.PICKED)
+                .filter(entry -> before.contains(entry.date()))
+                .mapToDouble(entry -> entry.number("kg").orElse(0))
+                .sum();
+        if (picked > 0) {
+            lines.add("Picked the season before: " + kg(picked) + " kg.");
+        }
+        return lines;
+    }
+
+    private static String kg(double value) {
+        return value >= 10 || value == Math.rint(value) ? Long.toString(Math.round(value)) : Words.one(value);
+    }
+}

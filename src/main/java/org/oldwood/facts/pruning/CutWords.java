@@ -1,0 +1,121 @@
+package org.oldwood.facts.pruning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.Outlook;
+import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.Taken;
+import org.oldwood.craft.pruning.Why;
+
+/** A cut in words. */
+public final class CutWords {
+    private CutWords() {}
+
+    /**
+     * {@code take out 5 of 17 stems: 3 of age 4+ (spent), 2 of age 1 (more than its age needs)}.
+     *
+     * @param what stems, canes or branches
+     */
+    public static String taken(Cut cut, String what) {
+        if (cut.taken().isEmpty()) {
+            return "take none of the " + cut.before().total() + " " + what + " out";
+        }
+        List<String> parts = new ArrayList<>();
+        for (Taken one : cut.taken()) {
+            parts.add(one.number()
+                    + " of age "
+                    + cut.before().label(one.age())
+                    + " ("
+                    + one.why().words()
+                    + ")");
+        }
+        return "take out "
+                + cut.number()
+                + " of "
+                + cut.before().total()
+                + " "
+                + what
+                + ": "
+                + String.join(", ", parts);
+    }
+
+    /** What stands before and after: {@code 1=9,4+=3 → 1=5,4+=0}. */
+    public static String beforeAndAfter(Cut cut) {
+        return cut.before() + " before, " + cut.after() + " after";
+    }
+
+    /** What else was decided, a sentence each. */
+    public static List<String> remarks(Cut cut) {
+        List<String> all = new ArrayList<>();
+        for (Cut.Remark remark : cut.remarks()) {
+            all.add(remark(remark, cut));
+        }
+        cut.staged().ifPresent(part -> all.addAll(StagedWords.of(part)));
+        return all;
+    }
+
+    private static String remark(Cut.Remark remark, Cut cut) {
+        return switch (remark) {
+            case LIMITED ->
+                cut.heldBack() > 0
+                        ? cut.heldBack()
+                                + " more are spent but wait for a later winter: too much at"
+                                + " once costs the next crop."
+                        : "More could go, but not in one winter.";
+            case LAST_BEARING_WOOD ->
+                "Old wood stays because it is the last that bears; it goes when young stems" + " have grown.";
+            case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";
+            case NOT_ALL_COUNTED ->
+                "Not every age was counted; what was not counted is taken as none."
+                        + (cut.before().knows(1) || cut.youngToLeave() == 0
+                                ? ""
+                                : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
+            case OPEN_CLASS ->
+                "Stems of "
+                        + cut.before().label(cut.before().oldest())
+                        + " are of several ages: take the thickest and darkest of them.";
+            case TOO_YOUNG -> "Too young for pruning: only dead, damaged and diseased wood goes.";
+            case HARD -> "This is a hard cut: expect little or no crop next summer.";
+            case NO_SUCCESSOR -> "An old branch stays until a young low shoot can follow it; leave one to grow.";
+        };
+    }
+
+    /** The parts of a neglected bush's spent wood, winter by winter: {@code 4, then 3, then 3}. */
+    public static String parts(Outlook outlook) {
+        List<String> parts = new ArrayList<>();
+        for (Outlook.Winter winter : outlook.winters()) {
+            int spent = winter.cut().of(Why.SPENT);
+            if (winter.cut().life() != StageOfLife.NEGLECTED && !parts.isEmpty()) {
+                if (spent > 0 && parts.size() < outlook.winters().size()) {
+                    parts.add(Integer.toString(spent));
+                }
+                break;
+            }
+            parts.add(Integer.toString(spent));
+        }
+        return String.join(", then ", parts);
+    }
+
+    /**
+     * One line a class: {@code 4+ ███}, the stems that go as {@code x}, those that stay as {@code
+     * |}.
+     */
+    public static List<String> bars(Cut cut) {
+        List<String> all = new ArrayList<>();
+        for (int age = 1; age <= cut.before().oldest(); age++) {
+            int goes = cut.of(age);
+            int stays = cut.after().at(age);
+            String count = cut.before().knows(age) ? cut.before().at(age) + " -> " + stays : "not counted";
+            all.add(String.format(
+                    Locale.ROOT,
+                    "%4s  %-11s %s%s",
+                    cut.before().label(age),
+                    count,
+                    "|".repeat(Math.min(50, stays)),
+                    "x".repeat(Math.min(50, goes))));
+        }
+        return all;
+    }
+}

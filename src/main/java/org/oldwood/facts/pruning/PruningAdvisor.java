@@ -1,0 +1,247 @@
+package org.oldwood.facts.pruning;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.pruning.CaneSchool;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.Why;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.words.Words;
+
+/** What the pruning craft tells the rules. */
+public final class PruningAdvisor implements Advisor {
+    private static final String COUNT = "the stems were not counted; note counted with the stems by age";
+    private static final String GRUB = "grub";
+    private static final Map<String, String> TIMES = new HashMap<>();
+
+    static {
+        TIMES.put("winter-cut", "winter");
+        TIMES.put("renovation-cut", "renovation");
+        TIMES.put("leader-cut", "winter");
+        TIMES.put("spur-cut-winter", "winter");
+        TIMES.put("spur-cut-summer", "summer");
+        TIMES.put("planting-cut", "planting");
+        TIMES.put("canes-out", "canes");
+        TIMES.put("canes-kept", "canes");
+        TIMES.put("canes-thin", "winter");
+        TIMES.put("canes-down", "winter");
+    }
+
+    private final PruningCases cases;
+    private final AlikeBushes alike = new AlikeBushes();
+
+    /** Facts that are the same for many plants, by the very way and figure that they rest on. */
+    private final IdentityHashMap<School, Map<StageOfLife, Fact>> lives = new IdentityHashMap<>();
+
+    private final IdentityHashMap<Figure, Map<Integer, Fact>> pastLives = new IdentityHashMap<>();
+    private @Nullable PruningMinutes minutes;
+    private @Nullable GardenState minutesOf;
+
+    public PruningAdvisor(PruningCases cases) {
+        this.cases = cases;
+    }
+
+    @Override
+    public List<String> facts() {
+        return List.of("spent-stems", "life-stage", "past-life", "surplus-canes");
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of(
+                "winter-cut",
+                "renovation-cut",
+                "leader-cut",
+                "spur-cut-winter",
+                "spur-cut-summer",
+                "planting-cut",
+                "canes-out",
+                "canes-kept",
+                "canes-thin",
+                "canes-down",
+                GRUB);
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation situation) {
+        Optional<PruningCase> one = first(situation);
+        if (one.isEmpty()) {
+            return Fact.unknown(name, "no pruning figures are known for this crop in this form");
+        }
+        return switch (name) {
+            case "spent-stems" -> spent(one.get());
+            case "life-stage" -> lifeStage(one.get());
+            case "past-life" -> pastLife(one.get());
+            default -> surplus(one.get());
+        };
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation situation) {
+        if (name.equals(GRUB)) {
+            return Optional.of(grub(situation));
+        }
+        String time = TIMES.getOrDefault(name, "winter");
+        return first(situation).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, situation));
+    }
+
+    private Amount amount(String name, String time, PruningCase one, Situation situation) {
+        List<PlantState> plants = situation.subject().plants();
+        int bushes = bushes(plants);
+        Optional<Double> together = minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
+        return alike.amount(
+                name, one, bushes, together, () -> new PruningAmounts(one, bushes, together).of(name, time));
+    }
+
+    /**
+     * Where all canes go in winter none is thinned, tied in or cut out after picking; else none.
+     */
+    private static boolean isDoneBy(PruningCase one, String name) {
+        boolean all = one.school() instanceof CaneSchool canes && canes.all();
+        return switch (name) {
+            case "canes-down" -> all;
+            case "canes-out", "canes-kept", "canes-thin" -> !all;
+            default -> true;
+        };
+    }
+
+    private static Amount grub(Situation situation) {
+        List<PlantState> plants = situation.subject().plants();
+        int bushes = bushes(plants);
+        double metres = plants.stream()
+                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+                .sum();
+        String words = metres > 0 ? Words.one(metres) + " m of row" : bushes + (bushes == 1 ? " plant" : " plants");
+        return Amount.of(metres > 0 ? metres : bushes, "plants", words, List.of(), List.of());
+    }
+
+    /** What the journal tells of minutes, read once for a garden's state. */
+    @SuppressWarnings("ReferenceEquality") // the very same state, not an equal one
+    private PruningMinutes minutes(GardenState state) {
+        if (minutes == null || minutesOf != state) {
+            minutes = new PruningMinutes(state);
+            minutesOf = state;
+        }
+        return minutes;
+    }
+
+    private static int bushes(List<PlantState> plants) {
+        int bushes = 0;
+        for (PlantState plant : plants) {
+            bushes += plant.plant().bushes();
+        }
+        return bushes;
+    }
+
+    /** The case of the subject's plant; of the first of several. */
+    private Optional<PruningCase> first(Situation situation) {
+        List<PlantState> plants = situation.subject().plants();
+        if (plants.isEmpty()) {
+            return Optional.empty();
+        }
+        PlantState state = plants.get(0);
+        Optional<Crop> crop = situation.world().crops().find(state.plant().crop());
+        return crop.isEmpty()
+                ? Optional.empty()
+                : cases.of(
+                        state, crop.get(), situation.season(), situation.world().state());
+    }
+
+    private static Fact spent(PruningCase one) {
+        if (one.bush().isEmpty()) {
+            return Fact.unknown("spent-stems", COUNT);
+        }
+        Cut cut = one.cut();
+        int spent = cut.of(Why.SPENT) + cut.of(Why.OLDEST) + cut.heldBack();
+        return Fact.number(
+                "spent-stems",
+                spent,
+                spent + " spent stems among " + one.bush().get().stems(),
+                sources(one));
+    }
+
+    private static String[] sources(PruningCase one) {
+        return one.school().teaching().sources().toArray(String[]::new);
+    }
+
+    private Fact lifeStage(PruningCase one) {
+        Cut cut = one.cut();
+        StageOfLife life = cut.life();
+        boolean bearing = life == StageOfLife.BEARING;
+        if (bearing && one.pastLife()) {
+            life = StageOfLife.AGEING;
+        } else if (bearing && one.bush().isEmpty()) {
+            return Fact.unknown("life-stage", COUNT);
+        }
+        if (life == StageOfLife.NEGLECTED) {
+            String words = cut.staged().map(StagedWords::inShort).orElse("more spent wood than can go in one winter");
+            return Fact.text("life-stage", life.words(), words, sources(one));
+        }
+        Map<StageOfLife, Fact> ofSchool = lives.get(one.school());
+        if (ofSchool == null) {
+            ofSchool = new EnumMap<>(StageOfLife.class);
+            lives.put(one.school(), ofSchool);
+        }
+        Fact known = ofSchool.get(life);
+        if (known == null) {
+            String words = "by its age and wood it is " + life.words();
+            known = Fact.text("life-stage", life.words(), words, sources(one));
+            ofSchool.put(life, known);
+        }
+        return known;
+    }
+
+    private Fact pastLife(PruningCase one) {
+        Optional<Figure> life = one.life();
+        if (life.isEmpty()) {
+            return Fact.unknown("past-life", "no figure for the crop's productive life is known");
+        }
+        int seasons = one.blank().seasons().orElse(0);
+        Map<Integer, Fact> bySeasons = pastLives.get(life.get());
+        if (bySeasons == null) {
+            bySeasons = new HashMap<>();
+            pastLives.put(life.get(), bySeasons);
+        }
+        Fact known = bySeasons.get(seasons);
+        if (known == null) {
+            known = pastLife(one.pastLife(), seasons, life.get());
+            bySeasons.put(seasons, known);
+        }
+        return known;
+    }
+
+    private static Fact pastLife(boolean past, int seasons, Figure life) {
+        return Fact.yes(
+                "past-life",
+                past,
+                seasons + " seasons completed; a productive life is about " + life.inWords(),
+                life.sources().toArray(String[]::new));
+    }
+
+    private static Fact surplus(PruningCase one) {
+        if (one.bush().isEmpty() || !one.bush().get().stems().knows(1)) {
+            return Fact.unknown("surplus-canes", "the canes were not counted; note canes");
+        }
+        Cut cut = one.cut();
+        int surplus = cut.of(Why.CROWDED) + cut.of(Why.WEAK);
+        return Fact.number(
+                "surplus-canes",
+                surplus,
+                cut.before().at(1) + " new canes, " + cut.youngToLeave() + " may stand",
+                sources(one));
+    }
+}

@@ -1,0 +1,126 @@
+package org.oldwood.facts.pruning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.Habit;
+import org.oldwood.craft.pruning.Look;
+import org.oldwood.craft.pruning.Outlook;
+import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.Step;
+import org.oldwood.facts.Amount;
+
+/** Words a plant's cut as the amount of a task. */
+final class PruningAmounts {
+    private final PruningCase one;
+    private final School school;
+    private final int bushes;
+    private final Optional<Double> minutes;
+
+    /**
+     * @param bushes how many bushes the task is for
+     * @param minutes how long they take together
+     */
+    PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
+        this.one = one;
+        this.school = one.school();
+        this.bushes = bushes;
+        this.minutes = minutes;
+    }
+
+    Amount of(String name, String time) {
+        Cut cut = one.cut();
+        return switch (name) {
+            case "winter-cut", "renovation-cut", "canes-thin", "canes-down" ->
+                one.bush().isPresent() ? counted(cut, time) : uncounted(cut, time);
+            case "canes-out" -> work(cut, time, "canes", "all fruited canes");
+            case "canes-kept" -> kept(cut, time);
+            default -> work(cut, time, "plants", bushes + (bushes == 1 ? " plant" : " plants"));
+        };
+    }
+
+    private Amount counted(Cut cut, String time) {
+        String words = CutWords.taken(cut, one.form().counted());
+        List<String> lines = new ArrayList<>(CutWords.remarks(cut));
+        lines.addAll(one.faults().inWords());
+        boolean told = cut.staged().isPresent();
+        if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0 && !told) {
+            schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);
+        }
+        lines.addAll(looks());
+        return amount(cut, time, cut.number(), one.form().counted(), words, lines)
+                .withLines(lines(lines, cut, time));
+    }
+
+    private Optional<String> schedule(Bush bush) {
+        return one.basis()
+                .map(basis -> "Over the winters: "
+                        + CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))
+                        + " of the oldest stems.");
+    }
+
+    private static final int WINTERS = 20;
+
+    private Amount uncounted(Cut cut, String time) {
+        List<String> lines = new ArrayList<>();
+        if (one.toLeave() > 0) {
+            lines.add("Not counted yet: note the count, and the cut list says how many go.");
+        }
+        lines.addAll(looks());
+        return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
+                .withLines(lines(lines, cut, time));
+    }
+
+    private Amount kept(Cut cut, String time) {
+        int keep = school.target(one.blank()).total();
+        String words = "keep the " + keep + " strongest new canes";
+        return amount(cut, time, keep, "canes", words, List.of()).withLines(lines(List.of(), cut, time));
+    }
+
+    private Amount work(Cut cut, String time, String unit, String words) {
+        boolean canes = unit.equals("canes");
+        double value = canes ? cut.before().from(2) : bushes;
+        String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
+        return amount(cut, time, value, unit, said, List.of()).withLines(lines(List.of(), cut, time));
+    }
+
+    private List<String> looks() {
+        List<String> all = new ArrayList<>();
+        for (Look look : one.pruning().looks("spent")) {
+            all.add("Spent wood: " + look.words());
+        }
+        return all;
+    }
+
+    private List<String> lines(List<String> first, Cut cut, String time) {
+        List<String> all = new ArrayList<>(first);
+        for (Step step : one.form().steps(school, time, cut.life())) {
+            all.add(step.inWords());
+        }
+        return all;
+    }
+
+    private Amount amount(Cut cut, String time, double value, String unit, String words, List<String> lines) {
+        Set<String> sources = new LinkedHashSet<>(school.teaching().sources());
+        cut.staged().ifPresent(part -> sources.addAll(part.renovation().sources()));
+        for (Step step : one.form().steps(school, time, cut.life())) {
+            sources.addAll(step.sources());
+        }
+        if (!lines.isEmpty()) {
+            one.pruning().looks("spent").forEach(look -> sources.addAll(look.sources()));
+        }
+        List<String> arithmetic = new ArrayList<>();
+        arithmetic.add(
+                "way of pruning: " + school.id() + ". " + school.teaching().words());
+        if (cut.before().oldest() > 0) {
+            arithmetic.add("stems by age: " + CutWords.beforeAndAfter(cut));
+        }
+        Amount amount = Amount.of(value, unit, words, arithmetic, List.copyOf(sources));
+        return minutes.map(amount::withMinutes).orElse(amount);
+    }
+}

@@ -1,0 +1,234 @@
+package org.oldwood.facts.pruning;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.CaneSchool;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.FormPruning;
+import org.oldwood.craft.pruning.Outlook;
+import org.oldwood.craft.pruning.Pruning;
+import org.oldwood.craft.pruning.School;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Yield;
+import org.oldwood.facts.record.Choices;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LeafFalls;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.StemAges;
+import org.oldwood.season.Season;
+
+/**
+ * One plant as the pruning craft sees it in a season: its stems as the record has them, its age,
+ * its way of pruning.
+ *
+ * @param bush its stems at the winter that opens the season; empty where they were never counted
+ * @param cut what comes out in that winter; of a plant without stems where they were not counted
+ * @param faults what was noted of sick, weak, damaged and low stems
+ * @param plant the plant
+ * @param falls when leaves were seen to fall
+ */
+public record PruningCase(
+        Crop crop,
+        Pruning pruning,
+        FormPruning form,
+        School school,
+        Optional<Bush> bush,
+        Bush blank,
+        Cut cut,
+        StemFaults faults,
+        PlantState plant,
+        LeafFalls falls) {
+
+    /** The case of a plant; empty where the crop has no pruning figures for its form. */
+    public static Optional<PruningCase> of(PlantState state, Crop crop, Season season, GardenState garden) {
+        return Pruning.read(crop).flatMap(pruning -> of(state, crop, pruning, season, garden));
+    }
+
+    static Optional<PruningCase> of(PlantState state, Crop crop, Pruning pruning, Season season, GardenState garden) {
+        FormPruning form = pruning.forms().get(state.plant().form());
+        if (form == null) {
+            return Optional.empty();
+        }
+        School school = chosen(state, form, garden.garden().choices());
+        Bush blank = blank(state, crop, season, renovations(state, school, season, garden));
+        boolean canes = form.craft().equals("canes");
+        Stems stems = canes ? canes(state, season) : stems(state, season);
+        StemFaults faults = canes
+                ? StemFaults.ofCanes(state, stems)
+                : StemFaults.of(state, crop, season, garden.leafFalls(), stems);
+        Optional<Bush> bush = stems.oldest() == 0 ? Optional.empty() : Optional.of(withStems(blank, stems, faults));
+        return Optional.of(new PruningCase(
+                crop,
+                pruning,
+                form,
+                school,
+                bush,
+                blank,
+                school.winter(bush.orElse(blank)),
+                faults,
+                state,
+                garden.leafFalls()));
+    }
+
+    /** What the grower did to it before: worked out when asked for, which few plans do. */
+    public PastPruning past() {
+        return PastPruning.of(plant, crop, falls);
+    }
+
+    private static School chosen(PlantState state, FormPruning form, Map<String, String> choices) {
+        for (String key : choices.isEmpty() ? List.<String>of() : Choices.renewalKeys(state)) {
+            Optional<School> school = form.school(choices.getOrDefault(key, ""));
+            if (school.isPresent()) {
+                return school.get();
+            }
+        }
+        return form.school();
+    }
+
+    /** The plant with its age and room, and no stems. */
+    private static Bush blank(PlantState state, Crop crop, Season season, int renovations) {
+        double metres = state.plant().lengthM().orElseGet(() -> crop.spacing(
+                        state.plant().form())
+                .map(spacing -> spacing.inRow().is())
+                .orElse(1.0));
+        return new Bush(
+                Stems.NONE,
+                Stems.NONE,
+                Stems.NONE,
+                OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
+                1 + renovations,
+                metres);
+    }
+
+    private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {
+        return new Bush(stems, faults.sick(), faults.weak(), blank.seasons(), blank.renovationWinter(), blank.metres());
+    }
+
+    /** None where they were never counted. */
+    private static Stems stems(PlantState state, Season season) {
+        if (!state.stems().known()) {
+            return Stems.NONE;
+        }
+        StemAges ages = state.stems().ages(season.year());
+        int oldest = Math.min(oldest(ages), Stems.OLDEST_CLASS);
+        return Stems.from(ages.counts().subMap(1, oldest + 1), ages.openFrom().orElse(0) == oldest);
+    }
+
+    /** The oldest age that any stem has; beyond it there is nothing to show. */
+    private static int oldest(StemAges ages) {
+        int oldest = 1;
+        for (Map.Entry<Integer, Integer> each : ages.counts().entrySet()) {
+            oldest = each.getValue() > 0 ? Math.max(oldest, each.getKey()) : oldest;
+        }
+        return oldest;
+    }
+
+    /** Canes as last counted, if that was since the summer before; else none. */
+    private static Stems canes(PlantState state, Season season) {
+        SortedMap<Integer, Integer> counts = new TreeMap<>();
+        Optional<Entry> last = Entries.last(state.entries(), EntryKind.CANES);
+        if (last.isPresent() && last.get().date().isAfter(season.start().minusDays(SINCE))) {
+            last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
+            last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
+        }
+        return Stems.from(counts, false);
+    }
+
+    /** Days before a season's start in which a count of canes still tells of that season. */
+    private static final int SINCE = 150;
+
+    /**
+     * How many winters before this one in a row a bush was being brought back. Where the way has a
+     * renovation for crowded plants they count from the winter in which it was so crowded.
+     */
+    private static int renovations(PlantState state, School school, Season season, GardenState garden) {
+        int inRow = 0;
+        for (Season before = season.plus(-1); renovation(state, before).isPresent(); before = before.plus(-1)) {
+            inRow++;
+        }
+        if (school.staged().isEmpty()) {
+            return inRow;
+        }
+        int staged = 0;
+        for (int ago = inRow; ago >= 1; ago--) {
+            Season then = season.plus(-ago);
+            Bush bush = then(state, renovation(state, then).orElseThrow(), then, garden);
+            boolean goesOn =
+                    school.winter(bush.inRenovationWinter(1 + staged)).staged().isPresent();
+            staged = goesOn ? staged + 1 : 0;
+        }
+        return staged;
+    }
+
+    /** The stems just before a cut, as the record then had them. */
+    private static Bush then(PlantState state, Entry cut, Season season, GardenState garden) {
+        return Bush.of(stems(state.before(cut, garden.leafFalls()), season));
+    }
+
+    /** The first cut of a renovation in a season. */
+    private static Optional<Entry> renovation(PlantState state, Season season) {
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.PRUNED
+                    && season.contains(entry.date())
+                    && entry.text("cut").filter("renovation"::equals).isPresent()) {
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The productive life of the crop in this form. */
+    Optional<Figure> life() {
+        return crop.life(form.form());
+    }
+
+    /** True where the plant has stood for its productive life. */
+    public boolean pastLife() {
+        return life().map(figure -> blank.seasons().orElse(0) >= figure.is()).orElse(false);
+    }
+
+    /** The way that a bush which is cut down is built anew by; else its own. */
+    public School aim() {
+        return school.target(blank).total() == 0 && form.craft().equals("renewal") ? form.school() : school;
+    }
+
+    /** How many stems, canes or branches are to stay; 0 where all go, or no number is aimed at. */
+    int toLeave() {
+        return school.target(blank).total();
+    }
+
+    /** What to do with a plant whose stems or canes were not counted. */
+    public String toDo() {
+        if (school instanceof CaneSchool canes && canes.all()) {
+            return "cut all canes to the ground";
+        }
+        String what = form.counted();
+        return switch (form.craft()) {
+            case "canes" -> "leave the " + toLeave() + " strongest new canes, take the fruited ones";
+            case "spur" ->
+                toLeave() == 1
+                        ? "keep its one stem; cut the side shoots"
+                        : "keep about " + toLeave() + " main branches; cut their side shoots";
+            default ->
+                toLeave() == 0
+                        ? "see how many " + what + " are spent"
+                        : "leave " + toLeave() + " (by age " + school.target(blank) + "), oldest out first";
+        };
+    }
+
+    /** What an outlook rests on; empty where no figure of new shoots is known. */
+    public Optional<Outlook.Basis> basis() {
+        return form.newShoots()
+                .map(shoots -> new Outlook.Basis(aim(), form.form(), Yield.read(crop), past().shoots(shoots)));
+    }
+}

@@ -1,0 +1,40 @@
+package org.oldwood.facts.pruning;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.craft.pruning.Pruning;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.ByPlant;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.season.Season;
+
+/**
+ * Plants as the pruning craft sees them, each made once while its bed is planned: its own rules and
+ * those of its stand ask for it.
+ */
+public final class PruningCases {
+    private final ByPlant<Map<Season, Optional<PruningCase>>> known = new ByPlant<>();
+    private final Map<String, Optional<Pruning>> crops = new HashMap<>();
+
+    /** The case of a plant; empty where the crop has no pruning figures for its form. */
+    public Optional<PruningCase> of(PlantState plant, Crop crop, Season season, GardenState garden) {
+        Map<Season, Optional<PruningCase>> seasons = known.get(plant, any -> new HashMap<>(4));
+        Optional<PruningCase> one = seasons.get(season);
+        if (one == null) {
+            one = pruning(crop).flatMap(it -> PruningCase.of(plant, crop, it, season, garden));
+            seasons.put(season, one);
+        }
+        return one;
+    }
+
+    private Optional<Pruning> pruning(Crop crop) {
+        Optional<Pruning> read = crops.get(crop.id());
+        if (read == null) {
+            read = Pruning.read(crop);
+            crops.put(crop.id(), read);
+        }
+        return read;
+    }
+}

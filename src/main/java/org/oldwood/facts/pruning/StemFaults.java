@@ -1,0 +1,121 @@
+package org.oldwood.facts.pruning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.LeafFalls;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.StemAges;
+import org.oldwood.season.Season;
+
+/**
+ * What was noted of dead, diseased, weak, damaged and low stems at the last count, so long as
+ * nothing was cut since.
+ *
+ * @param sick dead or diseased stems by age
+ * @param weak weak, damaged or low stems by age, sick ones not among them
+ * @param sickInAll dead or diseased stems noted without their ages
+ * @param weakInAll weak, damaged and low stems noted without their ages
+ */
+public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
+    static final StemFaults NONE = new StemFaults(Stems.NONE, Stems.NONE, 0, 0);
+    private static final List<String> WEAK = List.of("weak", "damaged", "low");
+
+    /** What was noted without ages, which cannot be counted off by age: a sentence each. */
+    public List<String> inWords() {
+        List<String> lines = new ArrayList<>();
+        if (sickInAll > 0) {
+            lines.add("Noted without their age: "
+                    + sickInAll
+                    + " dead or diseased. They come out first, all of them; what they are of"
+                    + " these numbers is done with them.");
+        }
+        if (weakInAll > 0) {
+            lines.add("Noted without their age: "
+                    + weakInAll
+                    + " weak, damaged or low. Take them first of these numbers.");
+        }
+        return lines;
+    }
+
+    /** Those of a bush, aged to the season, of {@code stems} that stand there. */
+    static StemFaults of(PlantState state, Crop crop, Season season, LeafFalls falls, Stems stems) {
+        int counted = lastUncut(state, EntryKind.COUNTED);
+        if (counted < 0) {
+            return NONE;
+        }
+        Entry entry = state.entries().get(counted);
+        int older = season.year() - falls.seasonYear(crop.id(), entry.date());
+        Stems sick = within(sum(entry, List.of("dead"), older), stems, Stems.NONE);
+        return new StemFaults(
+                sick,
+                within(sum(entry, WEAK, older), stems, sick),
+                entry.count("dead").orElse(0),
+                weakInAll(entry));
+    }
+
+    private static int weakInAll(Entry entry) {
+        int all = 0;
+        for (String key : WEAK) {
+            all += entry.count(key).orElse(0);
+        }
+        return all;
+    }
+
+    /** Those of the new canes of a row, of {@code canes} that stand there. */
+    static StemFaults ofCanes(PlantState state, Stems canes) {
+        int counted = lastUncut(state, EntryKind.CANES);
+        if (counted < 0) {
+            return NONE;
+        }
+        Entry entry = state.entries().get(counted);
+        Stems sick = within(ofAgeOne(entry, "dead"), canes, Stems.NONE);
+        return new StemFaults(sick, within(ofAgeOne(entry, "weak"), canes, sick), 0, 0);
+    }
+
+    private static Map<Integer, Integer> ofAgeOne(Entry entry, String key) {
+        return Map.of(1, entry.count(key).orElse(0));
+    }
+
+    /** Where the last count stands among the entries; -1 where there is none, or a cut followed. */
+    private static int lastUncut(PlantState state, EntryKind kind) {
+        for (int at = state.entries().size() - 1; at >= 0; at--) {
+            EntryKind last = state.entries().get(at).kind();
+            if (last == kind || last == EntryKind.PRUNED) {
+                return last == kind ? at : -1;
+            }
+        }
+        return -1;
+    }
+
+    private static Map<Integer, Integer> sum(Entry entry, List<String> keys, int older) {
+        Map<Integer, Integer> sum = Map.of();
+        for (String key : keys) {
+            StemAges ages = entry.stems(key);
+            if (!ages.isEmpty()) {
+                Map<Integer, Integer> all = sum.isEmpty() ? new TreeMap<>() : sum;
+                ages.counts().forEach((age, count) -> all.merge(age + older, count, Integer::sum));
+                sum = all;
+            }
+        }
+        return sum;
+    }
+
+    /** As many of each age as stand there and are not in {@code taken}. */
+    private static Stems within(Map<Integer, Integer> faults, Stems stems, Stems taken) {
+        if (faults.isEmpty()) {
+            return Stems.NONE;
+        }
+        int[] counts = new int[stems.oldest()];
+        for (int age = 1; age <= counts.length; age++) {
+            int there = stems.at(age) - taken.at(age);
+            counts[age - 1] = Math.max(0, Math.min(there, faults.getOrDefault(age, 0)));
+        }
+        return Stems.of(counts);
+    }
+}

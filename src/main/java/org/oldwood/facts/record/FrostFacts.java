@@ -1,0 +1,179 @@
+package org.oldwood.facts.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
+import org.oldwood.facts.Advisor;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.GardenStages;
+import org.oldwood.facts.Situation;
+import org.oldwood.season.CropFrost;
+import org.oldwood.season.FrostYear;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.StageDate;
+
+/**
+ * What the season engine knows of frost: its mean dates, and how often it harms a crop in flower.
+ */
+public final class FrostFacts implements Advisor {
+    private static final String LAST = "last-frost-date";
+    private static final String FIRST = "first-frost-date";
+    private static final String BLOOM = "bloom-frost";
+    private static final String ENDS = "bloom-frost-ends-date";
+
+    private final Map<String, Optional<CropFrost>> frosts = new HashMap<>();
+    private OptionalLong tenderDays = OptionalLong.empty();
+
+    @Override
+    public List<String> facts() {
+        return List.of(LAST, FIRST, BLOOM, ENDS);
+    }
+
+    @Override
+    public List<String> amounts() {
+        return List.of();
+    }
+
+    @Override
+    public Fact fact(String name, Optional<String> of, Situation situation) {
+        return switch (name) {
+            case BLOOM -> bloom(situation);
+            case ENDS -> ends(situation);
+            default -> mean(name, situation);
+        };
+    }
+
+    @Override
+    public Optional<Amount> amount(String name, Situation situation) {
+        return Optional.empty();
+    }
+
+    private static Fact mean(String name, Situation situation) {
+        boolean last = name.equals(LAST);
+        Optional<GardenClimate> climate = situation.world().stages().climate();
+        if (climate.isEmpty()) {
+            return Fact.unknown(
+                    name,
+                    "the time of the "
+                            + (last ? "last" : "first")
+                            + " frost is not known: "
+                            + GardenStages.lackingClimate());
+        }
+        FrostYear year = new FrostYear(climate.get(), situation.season());
+        Optional<LocalDate> day = last ? year.last() : year.first();
+        return day.map(date -> Fact.day(name, date, half(last, date)))
+                .orElseGet(() -> Fact.unknown(name, "by the climate's means frost is rare here, or comes all summer"));
+    }
+
+    private static String half(boolean last, LocalDate day) {
+        return last
+                ? "half the years have their last frost of spring after " + day
+                : "half the years have their first frost of autumn before " + day;
+    }
+
+    /** In how many years of 100 a night harms the flowers. */
+    private Fact bloom(Situation situation) {
+        Optional<Crop> crop = situation.subject().crop();
+        if (crop.isEmpty()) {
+            return Fact.unknown(BLOOM, "frost in flower can be told of one crop only");
+        }
+        Optional<CropFrost> frost = frost(crop.get(), situation);
+        if (frost.isEmpty()) {
+            return Fact.unknown(
+                    BLOOM,
+                    "how often frost harms "
+                            + crop.get().plural()
+                            + " in flower here is not known: "
+                            + GardenStages.lackingClimate());
+        }
+        return frost.get()
+                .bloomRisk()
+                .map(risk -> Fact.number(BLOOM, 100 * risk, words(crop.get(), frost.get(), risk), sources(frost.get())))
+                .orElseGet(() -> Fact.unknown(
+                        BLOOM,
+                        "what cold the flowers of "
+                                + crop.get().plural()
+                                + " stand is not known; note the least temperature of a night"
+                                + " that harmed them"));
+    }
+
+    private static String words(Crop crop, CropFrost frost, double risk) {
+        return "a night that harms "
+                + crop.plural()
+                + " in flower comes in "
+                + (100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk))
+                + " of 100 years by the climate's means; "
+                + harm(frost.inFlower())
+                + frost.year().last().map(day -> "; " + half(true, day)).orElse("");
+    }
+
+    /** Stages that stand the same are told together. */
+    private static String harm(List<CropFrost.AtStage> stages) {
+        Map<String, List<String>> byCold = new LinkedHashMap<>();
+        for (CropFrost.AtStage each : stages) {
+            Figure harm = each.harm();
+            byCold.computeIfAbsent(harm.inWords() + " (" + harm.seen().words() + ")", cold -> new ArrayList<>())
+                    .add(each.stage().words());
+        }
+        List<String> all = new ArrayList<>();
+        byCold.forEach((cold, names) -> all.add(cold + " at " + String.join(" and ", names)));
+        return "harm begins at " + String.join(", ", all);
+    }
+
+    private static String[] sources(CropFrost frost) {
+        return frost.inFlower().stream()
+                .flatMap(each -> each.harm().sources().stream())
+                .distinct()
+                .toArray(String[]::new);
+    }
+
+    /**
+     * The last day to watch for frost: as long as young fruit is tender, or until harm has become
+     * rare. Without a climate the plant's time alone decides.
+     */
+    private Fact ends(Situation situation) {
+        Optional<Crop> crop = situation.subject().crop();
+        if (crop.isEmpty()) {
+            return Fact.unknown(ENDS, "frost in flower can be told of one crop only");
+        }
+        StageDate petalFall = situation.world().stages().date(crop.get(), situation.season(), Stage.PETAL_FALL);
+        long tender = tenderDays(situation.world());
+        LocalDate latest = petalFall.date().plusDays(tender);
+        Optional<LocalDate> rare = frost(crop.get(), situation).flatMap(CropFrost::lastToWatch);
+        if (rare.isPresent() && rare.get().isBefore(latest)) {
+            return Fact.day(ENDS, rare.get(), "on " + rare.get() + ", after which harm by frost is rare here");
+        }
+        return Fact.day(
+                ENDS,
+                latest,
+                tender + " days after " + crop.get().name() + ": " + petalFall.inWords(),
+                petalFall.sources().toArray(String[]::new));
+    }
+
+    private Optional<CropFrost> frost(Crop crop, Situation situation) {
+        return frosts.computeIfAbsent(
+                crop.id() + " " + situation.season().label(),
+                key -> CropFrost.of(crop, situation.season(), situation.world().stages()));
+    }
+
+    private long tenderDays(Situation.World world) {
+        if (tenderDays.isEmpty()) {
+            SeasonMethods methods = world.stages()
+                    .climate()
+                    .map(GardenClimate::methods)
+                    .orElseGet(() -> SeasonMethods.read(world.documents()));
+            tenderDays = OptionalLong.of((long) methods.afterPetalFall().is());
+        }
+        return tenderDays.getAsLong();
+    }
+}

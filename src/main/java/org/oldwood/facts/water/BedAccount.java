@@ -1,0 +1,183 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.water.BedDemand;
+import org.oldwood.craft.water.BedEvents;
+import org.oldwood.craft.water.CropCurves;
+import org.oldwood.craft.water.Demand;
+import org.oldwood.craft.water.Dose;
+import org.oldwood.craft.water.Drift;
+import org.oldwood.craft.water.MoistureNote;
+import org.oldwood.craft.water.Mulch;
+import org.oldwood.craft.water.Outlook;
+import org.oldwood.craft.water.RootZone;
+import org.oldwood.craft.water.StandingWater;
+import org.oldwood.craft.water.WaterAccount;
+import org.oldwood.craft.water.WaterData;
+import org.oldwood.craft.water.WaterDays;
+import org.oldwood.craft.water.WaterFigures;
+import org.oldwood.craft.water.WeatherSeries;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+
+/**
+ * One bed's account over the days that {@link GardenWater} looks at.
+ *
+ * @param soil its ground and plants
+ * @param days the account; past days on what was noted, the days ahead on means and without
+ *     watering
+ * @param today the day up to which things were noted
+ * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
+ * @param remarks what was taken for granted, for people
+ */
+public record BedAccount(
+        BedState state, BedSoil soil, WaterDays days, LocalDate today, double rainSpread, List<String> remarks) {
+    public BedAccount {
+        remarks = List.copyOf(remarks);
+    }
+
+    public static BedAccount of(BedState state, BedSoil soil, CropCurves curves, WaterData data, LocalDate today) {
+        WeatherSeries weather = curves.weather();
+        WaterFigures figures = data.figures();
+        double shade = Demand.shadeFactor(
+                state.bed().shade(), figures.figure("shadeCut").is());
+        double[] coefficient =
+                BedDemand.series(curves, soil.plantings(), Mulch.of(figures), laid(state, weather), shade);
+        BedEvents events = new BedEvents();
+        List<String> remarks = new ArrayList<>(soil.remarks());
+        Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
+        notes(state, soil, weather, data, events);
+        WaterDays days = new WaterAccount(soil.water()).run(weather, coefficient, events, 0);
+        double spread = figures.figure("rainSpread").is();
+        return new BedAccount(state, soil, days, today, spread, remarks);
+    }
+
+    private static List<BedDemand.Laid> laid(BedState state, WeatherSeries weather) {
+        List<BedDemand.Laid> laid = new ArrayList<>();
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.MULCHED) {
+                laid.add(new BedDemand.Laid(
+                        weather.index(entry.date()), entry.number("depthCm").orElse(0)));
+            }
+        }
+        return laid;
+    }
+
+    private static void notes(BedState state, BedSoil soil, WeatherSeries weather, WaterData data, BedEvents events) {
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.MOISTURE) {
+                note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note));
+            }
+        }
+    }
+
+    /** What a moisture entry tells the account; empty where it says nothing that it understands. */
+    public static Optional<MoistureNote> note(Entry entry, BedSoil soil, WaterData data) {
+        double spread = data.figures().figure("accountSpread").is();
+        if (entry.number("percent").isPresent()) {
+            double held = soil.soil().heldShare(entry.number("percent").getAsDouble() / 100);
+            double probe =
+                    data.figures().figure("probeSpread").is() / soil.soil().availableShare();
+            return Optional.of(MoistureNote.weighed(held, probe, spread));
+        }
+        double hand = data.figures().figure("feelSpread").is();
+        return entry.text("feel")
+                .flatMap(word -> data.soils().guide(soil.soil()).find(word))
+                .map(one -> {
+                    double width = MoistureNote.spreadOfClass(one.high() - one.low());
+                    return MoistureNote.weighed(one.middle(), Math.hypot(hand, width), spread);
+                });
+    }
+
+    /** The day's place in the account, held to the days it covers. */
+    public int index(LocalDate day) {
+        return Math.max(0, Math.min(days.days() - 1, days.index(day)));
+    }
+
+    /** The first day from {@code from} to {@code to}, both included, on which the bed is short. */
+    public Optional<LocalDate> firstShort(LocalDate from, LocalDate to) {
+        int last = index(to);
+        for (int day = index(from); day <= last; day++) {
+            if (days.isShort(day)) {
+                return Optional.of(days.date(day));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The last day from {@code from} to {@code to}, both included, on which the bed is short. */
+    public Optional<LocalDate> lastShort(LocalDate from, LocalDate to) {
+        int first = index(from);
+        for (int day = index(to); day >= first; day--) {
+            if (days.isShort(day)) {
+                return Optional.of(days.date(day));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How many days from {@code from} to {@code to}, both included, it is short. */
+    public int daysShort(LocalDate from, LocalDate to) {
+        int count = 0;
+        for (int day = index(from); day <= index(to); day++) {
+            count += days.isShort(day) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Mean share held from {@code from} to {@code to}, both included. */
+    public double meanHeld(LocalDate from, LocalDate to) {
+        double sum = 0;
+        for (int day = index(from); day <= index(to); day++) {
+            sum += days.heldShare(day);
+        }
+        return sum / (index(to) - index(from) + 1);
+    }
+
+    /** What refills the bed on a day. */
+    public Dose refill(LocalDate day) {
+        return Dose.toRefill(days.depletion(index(day)), soil.groundM2(), soil.plants());
+    }
+
+    /** What refills it once the water that is drawn easily is gone, at a demand of 5 mm a day. */
+    public Dose refillWhenShort() {
+        double ready = RootZone.readilyAvailable(
+                soil.water().totalAvailableMm(), soil.water().fraction());
+        return Dose.toRefill(ready, soil.groundM2(), soil.plants());
+    }
+
+    /** When it will run short from tomorrow on. Roof water is in what the days gain. */
+    public Outlook outlook(LocalDate until) {
+        int from = index(today) + 1;
+        int count = Math.max(1, Math.min(index(until), days.days() - 1) - from + 1);
+        double[] demand = new double[count];
+        double[] gain = new double[count];
+        double[] ones = new double[count];
+        for (int i = 0; i < count; i++) {
+            demand[i] = days.demand(from + i);
+            gain[i] = days.gain(from + i);
+            ones[i] = 1;
+        }
+        return Outlook.of(
+                soil.water().withoutRoof(),
+                new WeatherSeries(days.date(from), demand, gain, gain),
+                ones,
+                days.depletion(from - 1),
+                rainSpread);
+    }
+
+    /** What the notes say of the account. */
+    public Optional<Drift> drift(WaterFigures figures) {
+        double noise = figures.figure("feelSpread").is() * soil.water().totalAvailableMm();
+        return Drift.of(days.corrections(), (int) figures.figure("driftNotes").is(), noise);
+    }
+
+    /** Days until standing water is gone; 0 where none stands. */
+    public double standingDays() {
+        return StandingWater.days(days, index(today), 14, soil.soil().intake().low());
+    }
+}

@@ -1,0 +1,93 @@
+package org.oldwood.facts.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.craft.water.BedWater;
+import org.oldwood.craft.water.RoofWater;
+import org.oldwood.craft.water.Soil;
+import org.oldwood.craft.water.Soils;
+import org.oldwood.craft.water.Surfaces;
+import org.oldwood.craft.water.WaterData;
+import org.oldwood.garden.Bed;
+
+/**
+ * What is known of a bed's ground, whatever stands in it.
+ *
+ * @param bed the bed
+ * @param soil its texture; the one that {@code soils.json} names where none is recorded
+ * @param roof the roof that sheds onto it
+ * @param remarks what was taken for granted, for people
+ */
+public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks) {
+    public BedGround {
+        remarks = List.copyOf(remarks);
+    }
+
+    /** A bed's ground. */
+    public static BedGround of(Bed bed, WaterData data) {
+        List<String> remarks = new ArrayList<>();
+        Soil soil = soil(bed, data.soils(), remarks);
+        return new BedGround(bed, soil, roof(bed, data.surfaces(), remarks), remarks);
+    }
+
+    /** How deep roots go here, m: as deep as they would, or to the bottom of the ground. */
+    public double rootDepthM(double wantedM) {
+        return isShallowerThan(wantedM) ? bed.rootableDepthCm().getAsDouble() / 100 : wantedM;
+    }
+
+    /** Whether the ground ends before the roots would. */
+    public boolean isShallowerThan(double wantedM) {
+        return bed.rootableDepthCm().isPresent() && bed.rootableDepthCm().getAsDouble() / 100 < wantedM;
+    }
+
+    /**
+     * What an account needs.
+     *
+     * @param rootDepthM depth of the roots, m
+     * @param fraction depletion fraction at a demand of 5 mm a day
+     */
+    public BedWater water(double rootDepthM, double fraction) {
+        return new BedWater(
+                soil.totalAvailableMm(rootDepthM, bed.stonesPercent() / 100),
+                fraction,
+                bed.areaM2(),
+                roof,
+                bed.competing());
+    }
+
+    private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
+        Soil otherwise = soils.whenNotKnown();
+        if (bed.texture().isEmpty()) {
+            remarks.add("the texture of the soil is not recorded, so "
+                    + otherwise.name()
+                    + " is taken: add \"texture\" to the bed in garden.json");
+            return otherwise;
+        }
+        Soil found = soils.find(bed.texture().get()).orElse(otherwise);
+        if (!found.id().equals(bed.texture().get())) {
+            remarks.add("no water figures are known for texture \""
+                    + bed.texture().get()
+                    + "\", so "
+                    + otherwise.name()
+                    + " is taken; known are "
+                    + String.join(", ", soils.ids()));
+        }
+        return found;
+    }
+
+    private static RoofWater roof(Bed bed, Surfaces surfaces, List<String> remarks) {
+        if (bed.roof().isEmpty()) {
+            return RoofWater.NONE;
+        }
+        Bed.Roof roof = bed.roof().get();
+        Surfaces.Surface surface = surfaces.find(roof.surface()).orElse(null);
+        if (surface == null) {
+            remarks.add("no run-off is known for a roof of \""
+                    + roof.surface()
+                    + "\", so it is left out; known are "
+                    + String.join(", ", surfaces.ids()));
+            return RoofWater.NONE;
+        }
+        return surfaces.roof(surface, roof.areaM2());
+    }
+}

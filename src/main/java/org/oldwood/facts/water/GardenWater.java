@@ -1,0 +1,183 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.water.BedDemand;
+import org.oldwood.craft.water.CropCurves;
+import org.oldwood.craft.water.WaterData;
+import org.oldwood.craft.water.evapotranspiration.DayWeather;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Climate;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.Months;
+import org.oldwood.season.Season;
+import org.oldwood.season.Stages;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.store.Documents;
+
+/**
+ * The water of a garden's beds: one weather series for all that lie alike, an account for each bed
+ * when it is asked for. Covers the season before today's, in which the account settles from full
+ * ground, to the end of the season after it.
+ */
+public final class GardenWater {
+    private final GardenState state;
+    private final Stages stages;
+    private final WaterData data;
+    private final Weather measured;
+    private final Optional<MeanWeather> weather;
+    private final String lacking;
+    private final Map<String, BedAccount> accounts = new HashMap<>();
+    private @Nullable CropCurves sheltered;
+    private @Nullable CropCurves windy;
+
+    /** Prepares a garden with the climate and the weather that its stage dates rest on. */
+    public static GardenWater of(GardenState state, Stages stages, Crops crops, Documents documents) {
+        return new GardenWater(
+                state,
+                stages.climate().map(GardenClimate::climate),
+                stages.climate().map(GardenClimate::weather).orElse(Weather.none()),
+                stages,
+                crops,
+                documents);
+    }
+
+    /**
+     * Prepares a garden.
+     *
+     * @param climate its climate, if it is known
+     * @param measured measured days; may be none
+     */
+    public GardenWater(
+            GardenState state,
+            Optional<Climate> climate,
+            Weather measured,
+            Stages stages,
+            Crops crops,
+            Documents documents) {
+        this.state = state;
+        this.stages = stages;
+        this.measured = measured;
+        data = WaterData.read(crops, documents);
+        Optional<Months> rain = climate.flatMap(Climate::rainMm);
+        lacking = lacking(climate, rain);
+        weather = lacking.isEmpty()
+                ? Optional.of(new MeanWeather(state.garden().site(), climate.orElseThrow(), rain.orElseThrow()))
+                : Optional.empty();
+    }
+
+    private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
+        if (climate.isEmpty()) {
+            return "the garden's climate is not known: give garden.json a \"climate\", the name of"
+                    + " a bundled one or twelve monthly means of meanMinC, meanMaxC and rainMm; or"
+                    + " some years of your own daily weather, oldwood weather add FILE";
+        }
+        return rain.isPresent()
+                ? ""
+                : "the rain of this climate is not known: give garden.json twelve monthly means of" + " rainMm";
+    }
+
+    /** What must be given before an account can be kept; empty where nothing is lacking. */
+    public Optional<String> lacking() {
+        return lacking.isEmpty() ? Optional.empty() : Optional.of(lacking);
+    }
+
+    public GardenState state() {
+        return state;
+    }
+
+    /** The garden's stage dates. */
+    public Stages stages() {
+        return stages;
+    }
+
+    public WaterData data() {
+        return data;
+    }
+
+    /** The days that were measured. */
+    public Weather measured() {
+        return measured;
+    }
+
+    /**
+     * The crops' curves on the weather of some days; nothing must be {@link #lacking()}.
+     *
+     * @param days the measured ones among them
+     * @param windy for beds that lie open to the wind
+     */
+    public CropCurves curves(LocalDate first, LocalDate last, Weather days, boolean windy) {
+        double wind = windy ? data.figures().figure("windyWind").is() : DayWeather.WIND_NOT_KNOWN;
+        return new CropCurves(
+                weather.orElseThrow().days(first, last, days, wind),
+                state.garden().hemisphere(),
+                stages,
+                wind);
+    }
+
+    private CropCurves curves(boolean open) {
+        CropCurves known = open ? windy : sheltered;
+        if (known == null) {
+            Season season = state.season();
+            known = curves(season.plus(-1).start(), season.plus(1).end(), measured, open);
+            windy = open ? known : windy;
+            sheltered = open ? sheltered : known;
+        }
+        return known;
+    }
+
+    /** A bed's ground and plants in a season; empty where no plant stands in it. */
+    public Optional<BedSoil> soil(BedState bed, Season season) {
+        return BedSoil.of(bed, season, data);
+    }
+
+    /**
+     * The days of a season in which a bed's plants grow and draw.
+     *
+     * @param from the first day on which growth raises the need of any of them
+     * @param to the last day before the leaves of the last of them decline
+     */
+    public record Growing(LocalDate from, LocalDate to) {}
+
+    /** When a bed's plants grow in a season. */
+    public Growing growing(BedSoil soil, Season season) {
+        LocalDate from = season.end();
+        LocalDate to = season.start();
+        for (BedDemand.Planting one : soil.plantings()) {
+            LocalDate begins = one.water().begins().in(season, one.crop(), stages);
+            LocalDate declines = one.water().declines().in(season, one.crop(), stages);
+            from = begins.isBefore(from) ? begins : from;
+            to = declines.isAfter(to) ? declines : to;
+        }
+        return new Growing(from, to);
+    }
+
+    /** A bed's account; empty where no plant stands in it or something is {@link #lacking()}. */
+    public Optional<BedAccount> account(BedState bed) {
+        if (weather.isEmpty()) {
+            return Optional.empty();
+        }
+        BedAccount known = accounts.get(bed.bed().id());
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Optional<BedAccount> made = soil(bed, state.season())
+                .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, state.date()));
+        made.ifPresent(account -> accounts.put(bed.bed().id(), account));
+        return made;
+    }
+
+    /** All beds' accounts, in the order of the record. */
+    public List<BedAccount> accounts() {
+        return state.beds().values().stream()
+                .map(this::account)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

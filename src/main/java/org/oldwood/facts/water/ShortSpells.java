@@ -1,0 +1,94 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.oldwood.facts.Fact;
+import org.oldwood.facts.Situation;
+
+/**
+ * When one bed runs short of water in the weeks of a season in which its plants grow: past days as
+ * they were, days to come in mean weather and without watering.
+ */
+final class ShortSpells {
+    private final BedAccount account;
+    private final GardenWater.Growing growing;
+    private final Situation situation;
+
+    public ShortSpells(GardenWater water, BedAccount account, Situation situation) {
+        this.account = account;
+        this.situation = situation;
+        this.growing = water.growing(account.soil(), situation.season());
+    }
+
+    /** The first day short. */
+    public Optional<LocalDate> first() {
+        return account.firstShort(growing.from(), growing.to());
+    }
+
+    /** The last day short. */
+    public Optional<LocalDate> last() {
+        return account.lastShort(growing.from(), growing.to());
+    }
+
+    /** The next day short, today included. */
+    public Optional<LocalDate> next() {
+        LocalDate today = situation.world().today();
+        return !situation.season().contains(today) || today.isAfter(growing.to())
+                ? Optional.empty()
+                : account.firstShort(latest(today, growing.from()), growing.to());
+    }
+
+    /** Days short from the day asked about on. */
+    public int daysShort() {
+        return from().isAfter(growing.to()) ? 0 : account.daysShort(from(), growing.to());
+    }
+
+    private LocalDate from() {
+        return latest(situation.day(), growing.from());
+    }
+
+    private static LocalDate latest(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    /** One of these days as a fact. */
+    public Fact day(String name, Optional<LocalDate> day, String verb) {
+        return day.map(date ->
+                        Fact.day(name, date, bed() + verb + date + " in mean weather, if nobody waters", sources()))
+                .orElseGet(() -> never(name));
+    }
+
+    private Fact never(String name) {
+        return Fact.unknown(name, "in mean weather " + bed() + " does not run short while its plants grow");
+    }
+
+    /** How far ahead of today one of these days lies; below 0 where it is past. */
+    public Fact ahead(String name, Optional<LocalDate> day, String verb) {
+        LocalDate today = situation.world().today();
+        return day.map(date -> Fact.number(
+                        name, (double) (date.toEpochDay() - today.toEpochDay()), bed() + verb + date, sources()))
+                .orElseGet(() -> never(name));
+    }
+
+    public Fact runsShort(String name) {
+        Optional<LocalDate> first =
+                from().isAfter(growing.to()) ? Optional.empty() : account.firstShort(from(), growing.to());
+        String words = first.map(date -> " runs short about "
+                        + date
+                        + " and is short on "
+                        + daysShort()
+                        + " days until "
+                        + growing.to()
+                        + " if nobody waters")
+                .orElse(" does not run short from " + from());
+        return Fact.yes(name, first.isPresent(), "in mean weather " + bed() + words, sources());
+    }
+
+    private String bed() {
+        return account.state().bed().name();
+    }
+
+    private String[] sources() {
+        return account.soil().sources().toArray(String[]::new);
+    }
+}

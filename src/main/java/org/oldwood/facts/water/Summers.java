@@ -1,0 +1,217 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.water.BedWater;
+import org.oldwood.craft.water.CropCurves;
+import org.oldwood.craft.water.CropWater;
+import org.oldwood.craft.water.Demand;
+import org.oldwood.craft.water.DryDays;
+import org.oldwood.craft.water.SummerTally;
+import org.oldwood.craft.water.WaterAccount;
+import org.oldwood.craft.water.WeatherSeries;
+import org.oldwood.crop.Crop;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.BedState;
+import org.oldwood.season.Season;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherDay;
+
+/**
+ * How the beds would fare with one and the same full-grown crop in them, without watering and
+ * without mulch: in each past summer whose rain was measured, or in a mean summer where none was.
+ * So beds can be set side by side, whatever stands in them now. A summer runs from the day on which
+ * the crop's growth begins to raise its need to the day on which its leaves decline.
+ */
+public final class Summers {
+    private final GardenWater water;
+    private final Crop crop;
+    private final CropWater needs;
+    private final boolean measured;
+    private final List<Season> seasons;
+
+    /**
+     * A bed over the summers.
+     *
+     * @param ground its ground
+     * @param water what it holds for the crop's roots
+     * @param summers how it fared, in the order of the summers
+     */
+    public record BedSummers(BedGround ground, BedWater water, List<Fared> summers) {
+        public BedSummers {
+            summers = List.copyOf(summers);
+        }
+
+        /** Mean of the days short. */
+        public double meanDaysShort() {
+            return summers.stream().mapToInt(Fared::daysShort).average().orElse(0);
+        }
+
+        /** Mean share of the available water held. */
+        public double meanHeld() {
+            return summers.stream().mapToDouble(Fared::meanHeld).average().orElse(0);
+        }
+
+        /** Mean of the litres that a roof shed onto it in a summer. */
+        public double meanRoofLitres() {
+            return summers.stream().mapToDouble(Fared::roofLitres).average().orElse(0);
+        }
+
+        /** The summer in which it was short longest; of several the last. */
+        public Fared worst() {
+            return summers.stream()
+                    .reduce((one, other) -> other.daysShort() >= one.daysShort() ? other : one)
+                    .orElseThrow();
+        }
+    }
+
+    /**
+     * One bed's summer.
+     *
+     * @param season which
+     * @param daysShort days on which the plants lacked water
+     * @param meanHeld mean share of the available water held
+     * @param roofLitres litres that a roof shed onto the bed
+     * @param drainedMm what ran through below the roots, mm
+     */
+    public record Fared(Season season, int daysShort, double meanHeld, double roofLitres, double drainedMm) {}
+
+    private Summers(GardenWater water, Crop crop, CropWater needs) {
+        this.water = water;
+        this.crop = crop;
+        this.needs = needs;
+        List<Season> past = pastSummers();
+        measured = !past.isEmpty();
+        seasons = measured ? past : List.of(water.state().season().plus(1));
+    }
+
+    /** Prepares the summers; empty where it is not known how the crop draws water. */
+    public static Optional<Summers> of(GardenWater water, Crop crop) {
+        return water.data().water(crop.id()).map(needs -> new Summers(water, crop, needs));
+    }
+
+    public Crop crop() {
+        return crop;
+    }
+
+    /** Whether the summers were measured; else there is one, in mean weather. */
+    public boolean measured() {
+        return measured;
+    }
+
+    /** The summers, oldest first. */
+    public List<Season> seasons() {
+        return seasons;
+    }
+
+    private List<Season> pastSummers() {
+        Weather days = water.measured();
+        List<Season> past = new ArrayList<>();
+        if (days.isEmpty()) {
+            return past;
+        }
+        double least = water.data().figures().figure("fullSummer").is();
+        Season last = Season.containing(days.last(), water.state().garden().hemisphere());
+        Season season = Season.containing(days.first(), water.state().garden().hemisphere());
+        for (; season.compareTo(last) <= 0; season = season.plus(1)) {
+            if (rainDays(days, season) >= least * length(season)) {
+                past.add(season);
+            }
+        }
+        return past;
+    }
+
+    private int rainDays(Weather days, Season season) {
+        int count = 0;
+        for (WeatherDay day : days.between(from(season), to(season))) {
+            count += day.rainMm().isPresent() ? 1 : 0;
+        }
+        return count;
+    }
+
+    private LocalDate from(Season season) {
+        return needs.begins().in(season, crop, water.stages());
+    }
+
+    private LocalDate to(Season season) {
+        return needs.declines().in(season, crop, water.stages());
+    }
+
+    private long length(Season season) {
+        return Math.max(1, to(season).toEpochDay() - from(season).toEpochDay() + 1);
+    }
+
+    /** All beds, the one that is short least first. */
+    public List<BedSummers> beds() {
+        List<BedSummers> beds = new ArrayList<>();
+        List<BedState> all = List.copyOf(water.state().beds().values());
+        for (boolean windy : List.of(false, true)) {
+            List<Bed> alike = all.stream()
+                    .map(BedState::bed)
+                    .filter(bed -> bed.windy() == windy)
+                    .toList();
+            if (!alike.isEmpty()) {
+                fared(alike, curves(windy), beds);
+            }
+        }
+        beds.sort(Comparator.comparingDouble(BedSummers::meanDaysShort)
+                .thenComparing(Comparator.comparingDouble(BedSummers::meanHeld).reversed())
+                .thenComparing(one -> one.ground().bed().id()));
+        return beds;
+    }
+
+    /** The ground is taken to be full at the start, which is a leaf fall. */
+    private CropCurves curves(boolean windy) {
+        Weather days = measured ? water.measured() : Weather.none();
+        Season last = seasons.get(seasons.size() - 1);
+        return water.curves(seasons.get(0).start(), to(last), days, windy);
+    }
+
+    private void fared(List<Bed> beds, CropCurves curves, List<BedSummers> into) {
+        WeatherSeries weather = curves.weather();
+        int[] from = new int[seasons.size()];
+        int[] to = new int[seasons.size()];
+        for (int i = 0; i < from.length; i++) {
+            from[i] = weather.index(from(seasons.get(i)));
+            to[i] = weather.index(to(seasons.get(i)));
+        }
+        double flush = water.data().surfaces().firstFlush().is();
+        DryDays days = new DryDays(weather, curves.of(crop, needs).single, flush);
+        double[] shed = new double[from.length];
+        for (int i = 0; i < from.length; i++) {
+            shed[i] = days.shed(from[i], to[i]);
+        }
+        double cut = water.data().figures().figure("shadeCut").is();
+        for (Bed bed : beds) {
+            BedGround ground = BedGround.of(bed, water.data());
+            BedWater holds = holds(ground);
+            SummerTally tally = new SummerTally(from, to);
+            new WaterAccount(holds).tally(days, Demand.shadeFactor(bed.shade(), cut), 0, tally);
+            into.add(new BedSummers(ground, holds, fared(tally, holds, shed)));
+        }
+    }
+
+    /**
+     * As deep as the deep roots go: in dry weeks without watering they count (table 22, note 1).
+     */
+    private BedWater holds(BedGround ground) {
+        double depth = ground.rootDepthM(needs.group().rootDepth().is());
+        return ground.water(depth, needs.group().depletion().is());
+    }
+
+    private List<Fared> fared(SummerTally tally, BedWater holds, double[] shed) {
+        List<Fared> fared = new ArrayList<>();
+        for (int i = 0; i < shed.length; i++) {
+            fared.add(new Fared(
+                    seasons.get(i),
+                    tally.daysShort(i),
+                    holds.heldShare(tally.meanDepletion(i)),
+                    holds.roof().areaM2() * holds.roof().coefficient() * shed[i],
+                    tally.drained(i)));
+        }
+        return fared;
+    }
+}

@@ -1,0 +1,163 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.craft.water.CropWater;
+import org.oldwood.craft.water.Dose;
+import org.oldwood.craft.water.RootZone;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.BedState;
+import org.oldwood.words.Words;
+
+/** Words how much to water: what refills a bed, and what new plants want in a dry week. */
+final class WaterDoses {
+    private WaterDoses() {}
+
+    public static Amount refill(BedState bed, BedSoil soil, GardenWater water, Situation situation) {
+        Optional<BedAccount> account = water.account(bed);
+        double ready = RootZone.readilyAvailable(
+                soil.water().totalAvailableMm(), soil.water().fraction());
+        double missing = account.map(known -> known.days().depletion(known.index(situation.day())))
+                .orElse(ready);
+        boolean dryNow = missing >= ready;
+        Dose dose = Dose.toRefill(dryNow ? missing : ready, soil.groundM2(), soil.plants());
+        List<String> lines = new ArrayList<>();
+        lines.add(litres(dose.litresEach())
+                + " l per "
+                + soil.each()
+                + "; more than "
+                + litres(dose.litres())
+                + " l at once runs through below the roots.");
+        minutes(bed, dose, lines);
+        hours(soil, dose, water, lines);
+        splits(soil, situation, water, lines);
+        soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
+        return Amount.of(
+                        Math.rint(dose.litres()),
+                        "l",
+                        "about " + litres(dose.litres()) + " l on the ground that the roots hold",
+                        arithmetic(soil, dose, dryNow),
+                        soil.sources())
+                .withLines(lines);
+    }
+
+    private static List<String> arithmetic(BedSoil soil, Dose dose, boolean dryNow) {
+        double total = soil.water().totalAvailableMm();
+        return List.of(
+                soil.soil().name()
+                        + " holds "
+                        + one(1000 * soil.soil().availableShare())
+                        + " mm a metre for roots, which are "
+                        + one(100 * soil.rootDepthM())
+                        + " cm deep here: "
+                        + one(total)
+                        + " mm",
+                dryNow
+                        ? one(dose.mm()) + " mm of it are missing by the account"
+                        : "plants draw "
+                                + one(100 * soil.water().fraction())
+                                + " % of it without stress: "
+                                + one(dose.mm())
+                                + " mm to give when that is gone",
+                one(dose.mm())
+                        + " mm × "
+                        + one(soil.groundM2())
+                        + " m² = "
+                        + litres(dose.litres())
+                        + " l (1 mm on 1 m² is 1 l)");
+    }
+
+    private static void minutes(BedState bed, Dose dose, List<String> lines) {
+        bed.bed()
+                .tapLitresPerMinute()
+                .ifPresent(tap -> lines.add("That is "
+                        + Math.round(dose.minutes(tap))
+                        + " min with a tap of "
+                        + one(tap)
+                        + " l a minute."));
+    }
+
+    private static void hours(BedSoil soil, Dose dose, GardenWater water, List<String> lines) {
+        Figure intake = soil.soil().intake();
+        double hours = dose.hours(intake.low());
+        if (hours >= water.data().figures().figure("slowIntake").is()) {
+            lines.add("This soil takes it in over "
+                    + Math.round(hours)
+                    + " h or more ("
+                    + intake.seen().words()
+                    + "); give it in turns if it stands.");
+        }
+    }
+
+    private static void splits(BedSoil soil, Situation situation, GardenWater water, List<String> lines) {
+        Figure share = water.data().figures().figure("ripeDose");
+        Figure wait = water.data().figures().figure("ripeWait");
+        for (var planting : soil.plantings()) {
+            Optional<CropWater.Period> splits = planting.water().splits();
+            if (splits.isPresent() && within(splits.get(), planting.crop(), situation)) {
+                lines.add(splits.get().why()
+                        + " Give at most "
+                        + Math.round(100 * share.is())
+                        + " % at once, the rest "
+                        + Math.round(wait.is())
+                        + " days later ("
+                        + share.seen().words()
+                        + ").");
+                return;
+            }
+        }
+    }
+
+    private static boolean within(CropWater.Period period, Crop crop, Situation situation) {
+        LocalDate from =
+                period.from().in(situation.season(), crop, situation.world().stages());
+        LocalDate to =
+                period.to().in(situation.season(), crop, situation.world().stages());
+        return !situation.day().isBefore(from) && !situation.day().isAfter(to);
+    }
+
+    public static Amount newPlants(GardenWater water, Situation situation) {
+        int bushes = situation.subject().plants().stream()
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
+        Figure radius = water.data().figures().figure("newRootRadius");
+        Figure week = situation
+                .subject()
+                .crop()
+                .flatMap(crop -> CropWater.of(crop, water.data().figures()))
+                .map(CropWater::weeklyNeed)
+                .orElseThrow();
+        double metres = situation.subject().plants().stream()
+                .mapToDouble(plant -> plant.plant().lengthM().orElse(0))
+                .sum();
+        double ground = metres > 0 ? metres * 2 * radius.is() : bushes * Math.PI * radius.is() * radius.is();
+        double litres = RootZone.litres(week.is(), ground);
+        List<String> sources = new ArrayList<>(week.sources());
+        sources.addAll(radius.sources());
+        return Amount.of(
+                Math.rint(litres),
+                "l",
+                "about " + Math.round(litres) + " l in a week without rain",
+                List.of(one(week.is())
+                        + " mm a week × "
+                        + one(ground)
+                        + " m² of young roots = "
+                        + litres(litres)
+                        + " l"),
+                sources);
+    }
+
+    private static String litres(double litres) {
+        return litres < 10 ? one(litres) : Long.toString(Math.round(litres));
+    }
+
+    private static String one(double value) {
+        String text = Words.one(value);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+}

@@ -1,0 +1,92 @@
+package org.oldwood.facts.water;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.craft.water.BedEvents;
+import org.oldwood.craft.water.RootZone;
+import org.oldwood.craft.water.WaterData;
+import org.oldwood.craft.water.WeatherSeries;
+import org.oldwood.garden.Bed;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.PlantState;
+
+/**
+ * What a bed was watered, by the bed's entries and its plants'. The account is one for the whole
+ * bed, so what one plant got counts by its share of the ground that roots hold; of it, no more than
+ * that share can hold, for the rest ran through under that plant and helps no other.
+ */
+final class Waterings {
+    private final Bed bed;
+    private final double groundM2;
+    private final WeatherSeries weather;
+    private final BedEvents events;
+    private final List<LocalDate> notCounted = new ArrayList<>();
+
+    private Waterings(Bed bed, double groundM2, WeatherSeries weather, BedEvents events) {
+        this.bed = bed;
+        this.groundM2 = groundM2;
+        this.weather = weather;
+        this.events = events;
+    }
+
+    /**
+     * Adds them to the events.
+     *
+     * @return what could not be counted, for people
+     */
+    public static Optional<String> add(
+            BedState state, BedSoil soil, WaterData data, WeatherSeries weather, BedEvents events) {
+        Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
+        for (Entry entry : state.entries()) {
+            all.add(entry, Double.POSITIVE_INFINITY);
+        }
+        for (PlantState plant : state.plants()) {
+            double share = BedSoil.groundM2(plant, data.figures());
+            double most = RootZone.litres(soil.water().totalAvailableMm(), share);
+            for (Entry entry : plant.entries()) {
+                all.add(entry, most);
+            }
+        }
+        return all.remark();
+    }
+
+    private void add(Entry entry, double mostLitres) {
+        if (entry.kind() != EntryKind.WATERED || entry.date().isBefore(weather.first())) {
+            return;
+        }
+        OptionalDouble litres = litres(entry);
+        if (litres.isEmpty()) {
+            notCounted.add(entry.date());
+            return;
+        }
+        double counted = Math.min(mostLitres, litres.getAsDouble());
+        events.water(weather.index(entry.date()), RootZone.millimetres(counted, groundM2));
+    }
+
+    private OptionalDouble litres(Entry entry) {
+        OptionalDouble litres = entry.number("litres");
+        OptionalDouble minutes = entry.number("minutes");
+        if (litres.isPresent() || minutes.isEmpty() || bed.tapLitresPerMinute().isEmpty()) {
+            return litres;
+        }
+        return OptionalDouble.of(bed.tapLitresPerMinute().getAsDouble() * minutes.getAsDouble());
+    }
+
+    private Optional<String> remark() {
+        if (notCounted.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of("waterings noted in minutes are left out, "
+                + notCounted.size()
+                + " of them, the last on "
+                + Collections.max(notCounted)
+                + ", because the flow is not known: add \"tapLitresPerMinute\" to the bed in"
+                + " garden.json, or note litres");
+    }
+}

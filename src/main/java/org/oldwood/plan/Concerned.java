@@ -1,0 +1,51 @@
+package org.oldwood.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Subject;
+
+/**
+ * Which rules concern a subject. The same for all plants, and for all stands, of one crop and form:
+ * found once for them.
+ */
+final class Concerned {
+    private final List<Rule> rules;
+    private final Map<Alike, List<Rule>> known = new HashMap<>();
+
+    /** What plants, or stands, have in common that the same rules concern. */
+    private record Alike(String kind, String crop, String form) {}
+
+    Concerned(List<Rule> rules) {
+        this.rules = rules;
+    }
+
+    /** In their own order. */
+    List<Rule> rules(Subject subject) {
+        if (!(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
+            return concerning(subject);
+        }
+        Alike alike = new Alike(
+                subject.kind(),
+                subject.crop().map(Crop::id).orElse(""),
+                subject.plants().get(0).plant().form());
+        List<Rule> found = known.get(alike);
+        if (found == null) {
+            found = concerning(subject);
+            known.put(alike, found);
+        }
+        return found;
+    }
+
+    private List<Rule> concerning(Subject subject) {
+        List<Rule> all = new ArrayList<>();
+        for (Rule rule : rules) {
+            if (rule.concerns(subject)) {
+                all.add(rule);
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,54 @@
+package org.oldwood.plan;
+
+import java.util.List;
+import org.oldwood.facts.Subject;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.LeafFalls;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.PlantState;
+
+/**
+ * Subjects as they were before an entry. A bush whose old wood was cut this winter has none left to
+ * cut; only the bush before the cut tells which task the cut was.
+ */
+final class Earlier {
+    private Earlier() {}
+
+    static Subject before(Subject subject, Entry entry, LeafFalls falls) {
+        if (subject instanceof Subject.OnePlant one) {
+            return new Subject.OnePlant(one.state().before(entry, falls), one.of(), one.in());
+        }
+        if (subject instanceof Subject.Stand stand) {
+            List<PlantState> plants = stand.plants().stream()
+                    .map(plant -> plant.before(entry, falls))
+                    .toList();
+            return new Subject.Stand(
+                    stand.in(),
+                    stand.of(),
+                    stand.form(),
+                    stand.beside(),
+                    plants,
+                    Entries.before(stand.entries(), entry));
+        }
+        if (subject instanceof Subject.WholeBed bed) {
+            BedState then = new BedState(bed.in().bed(), bed.in().plants(), Entries.before(bed.entries(), entry));
+            return new Subject.WholeBed(then, bed.crop());
+        }
+        if (subject instanceof Subject.Lot lot) {
+            LotState now = lot.state();
+            LotState then = new LotState(
+                    now.id(),
+                    now.crop(),
+                    now.parent(),
+                    now.method(),
+                    now.struck(),
+                    now.struckOn(),
+                    now.bed(),
+                    Entries.before(now.entries(), entry));
+            return new Subject.Lot(then, lot.of(), lot.bed());
+        }
+        return subject;
+    }
+}

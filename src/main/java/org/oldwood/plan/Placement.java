@@ -1,0 +1,260 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.KeepApart;
+import org.oldwood.facts.Situation;
+import org.oldwood.garden.Garden;
+
+/**
+ * Gives each task its day: inside its window, not before today, after the tasks that come first,
+ * far enough from what must be kept apart, on a day one works, and where the day still has time.
+ * What cannot be placed becomes a notice.
+ */
+final class Placement {
+    private final Situation.World world;
+    private final Garden garden;
+    private final KeepApart apart;
+    private final Map<LocalDate, Double> minutes = new HashMap<>();
+
+    /** The days of tasks that others wait for: by rule, subject or bed, and season. */
+    private final Map<Placed, LocalDate> placed = new HashMap<>();
+
+    private record Placed(String rule, String where, int season) {}
+
+    /** The rules that some other rule comes after. */
+    private final Set<String> first = new HashSet<>();
+
+    Placement(Situation.World world, KeepApart apart) {
+        this.world = world;
+        this.garden = world.state().garden();
+        this.apart = apart;
+    }
+
+    Plan place(List<Task> tasks, LocalDate until, List<String> notices) {
+        List<Task> done = new ArrayList<>(tasks.size());
+        for (List<Task> together : byDepth(tasks)) {
+            together.sort(BY_WINDOW);
+            for (Task task : together) {
+                if (task.state() == Task.State.OPEN) {
+                    one(task, notices).ifPresent(done::add);
+                } else {
+                    remember(task, task.day());
+                    done.add(task);
+                }
+            }
+        }
+        done.sort(BY_DAY);
+        return new Plan(world.today(), until, done, notices);
+    }
+
+    private static final Comparator<Task> BY_WINDOW = (a, b) -> {
+        int byFirst = a.window().first().compareTo(b.window().first());
+        return byFirst != 0 ? byFirst : a.id().compareTo(b.id());
+    };
+
+    private static final Comparator<Task> BY_DAY = (a, b) -> {
+        int byDay = a.day().compareTo(b.day());
+        return byDay != 0 ? byDay : a.id().compareTo(b.id());
+    };
+
+    /** Tasks of rules that come after none, after one of these, and so on. */
+    private Collection<List<Task>> byDepth(List<Task> tasks) {
+        Map<String, Rule> rules = new HashMap<>();
+        for (Task task : tasks) {
+            if (rules.putIfAbsent(task.rule().id(), task.rule()) == null) {
+                first.addAll(task.rule().after());
+            }
+        }
+        Map<String, Integer> depth = depths(rules);
+        SortedMap<Integer, List<Task>> all = new TreeMap<>();
+        for (Task task : tasks) {
+            int deep = depth.getOrDefault(task.rule().id(), 0);
+            List<Task> together = all.get(deep);
+            if (together == null) {
+                together = new ArrayList<>();
+                all.put(deep, together);
+            }
+            together.add(task);
+        }
+        return all.values();
+    }
+
+    /** How many rules come before each, along {@code after}. A ring of rules ends at ten. */
+    private static Map<String, Integer> depths(Map<String, Rule> rules) {
+        Map<String, Integer> depth = new HashMap<>();
+        for (int round = 0; round < 10; round++) {
+            boolean deeper = false;
+            for (Rule rule : rules.values()) {
+                int most = depth.getOrDefault(rule.id(), 0);
+                for (String id : rule.after()) {
+                    most = Math.max(most, depth.getOrDefault(id, -1) + 1);
+                }
+                Integer before = depth.put(rule.id(), most);
+                deeper |= before == null || before < most;
+            }
+            if (!deeper) {
+                break;
+            }
+        }
+        return depth;
+    }
+
+    private Optional<Task> one(Task task, List<String> notices) {
+        LocalDate earliest = earliest(task);
+        LocalDate wanted = latest(task.day(), earliest);
+        LocalDate day = earliest.isAfter(task.window().last()) ? task.window().last() : dayFor(task, wanted, earliest);
+        Optional<LocalDate> apartDay = awayFromOthers(task, day);
+        if (apartDay.isEmpty()) {
+            notices.add(clashNotice(task, day));
+            return Optional.empty();
+        }
+        if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
+            notices.add(task.title()
+                    + ": no day that you work lies between "
+                    + task.window().first()
+                    + " and "
+                    + task.window().last()
+                    + "; it stands on "
+                    + apartDay.get()
+                    + ".");
+        }
+        remember(task, apartDay.get());
+        return Optional.of(task.on(apartDay.get()));
+    }
+
+    /** Not before the window, today, or the tasks that come first on the same subject or bed. */
+    private LocalDate earliest(Task task) {
+        LocalDate earliest = latest(task.window().first(), world.today());
+        if (task.rule().after().isEmpty()) {
+            return earliest;
+        }
+        List<String> places = places(task);
+        for (String rule : task.rule().after()) {
+            for (String where : places) {
+                LocalDate before =
+                        placed.get(new Placed(rule, where, task.season().year()));
+                earliest = before == null ? earliest : latest(earliest, before);
+            }
+        }
+        return earliest;
+    }
+
+    private static List<String> places(Task task) {
+        String own = task.subject().id();
+        return task.subject().bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
+    }
+
+    private void remember(Task task, LocalDate day) {
+        if (first.contains(task.rule().id())) {
+            for (String where : places(task)) {
+                placed.merge(new Placed(task.rule().id(), where, task.season().year()), day, Placement::latest);
+            }
+        }
+        if (garden.minutesPerDay() != 0) {
+            minutes.merge(day, task.minutes().orElse(0.0), Double::sum);
+        }
+        Set<String> tags = tags(task);
+        if (!tags.isEmpty()) {
+            task.subject()
+                    .bed()
+                    .ifPresent(bed -> apart.given(bed.bed().id(), day, tags, task.title() + ", planned for " + day));
+        }
+    }
+
+    private static LocalDate latest(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    /**
+     * The first fitting day from the wanted one on; else the last fitting one before it; else the
+     * wanted one.
+     */
+    private LocalDate dayFor(Task task, LocalDate wanted, LocalDate earliest) {
+        LocalDate last = task.window().last();
+        for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
+            if (fits(task, day)) {
+                return day;
+            }
+        }
+        for (LocalDate day = wanted.minusDays(1); !day.isBefore(earliest); day = day.minusDays(1)) {
+            if (fits(task, day)) {
+                return day;
+            }
+        }
+        return wanted.isAfter(last) ? last : wanted;
+    }
+
+    private boolean fits(Task task, LocalDate day) {
+        if (!garden.workDays().contains(day.getDayOfWeek())) {
+            return false;
+        }
+        if (garden.minutesPerDay() == 0) {
+            return true;
+        }
+        double taken = minutes.getOrDefault(day, 0.0);
+        return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
+    }
+
+    private static Set<String> tags(Task task) {
+        List<String> ofAmount = task.amount().map(Amount::tags).orElse(List.of());
+        if (ofAmount.isEmpty() && task.rule().tags().isEmpty()) {
+            return Set.of();
+        }
+        Set<String> tags = new HashSet<>(task.rule().tags());
+        tags.addAll(ofAmount);
+        return tags;
+    }
+
+    private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {
+        Set<String> tags = tags(task);
+        if (tags.isEmpty() || task.subject().bed().isEmpty()) {
+            return Optional.of(wanted);
+        }
+        String bed = task.subject().bed().get().bed().id();
+        LocalDate day = wanted;
+        while (!day.isAfter(task.window().last())) {
+            Optional<KeepApart.Clash> clash = apart.clash(bed, day, tags);
+            if (clash.isEmpty()) {
+                return Optional.of(day);
+            }
+            LocalDate next = latest(clash.get().from(), day.plusDays(1));
+            day = next.isAfter(task.window().last()) ? next : dayFor(task, next, next);
+        }
+        return Optional.empty();
+    }
+
+    private String clashNotice(Task task, LocalDate day) {
+        String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
+        return apart.clash(bed, day, tags(task))
+                .map(clash -> task.title()
+                        + ": not planned, because of \""
+                        + clash.other()
+                        + "\": keep "
+                        + clash.pair().days().inWords()
+                        + " between. "
+                        + clash.pair().reason()
+                        + " From "
+                        + clash.from()
+                        + " it could be done, but its time ends on "
+                        + task.window().last()
+                        + ".")
+                .orElse(task.title()
+                        + ": no day was found between "
+                        + task.window().first()
+                        + " and "
+                        + task.window().last()
+                        + ".");
+    }
+}

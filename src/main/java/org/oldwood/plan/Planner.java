@@ -1,0 +1,218 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Crops;
+import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.KeepApart;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.Subjects;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.Season;
+import org.oldwood.season.Stages;
+import org.oldwood.store.Documents;
+
+/**
+ * Makes a year's plan: holds every rule against every subject it concerns, in the season of the day
+ * asked for and in the next one as far as a year reaches, and places what is due. The same record
+ * and day give the same plan. Linear in subjects.
+ */
+public final class Planner {
+    /** A plan reaches a year ahead: windows that open later belong to the next plan. */
+    private static final int HORIZON_MONTHS = 12;
+
+    private final Situation.World world;
+    private final Advisors advisors;
+    private final Rules rules;
+    private final Subjects subjects;
+    private final Judge judge;
+    private final Finished finished;
+    private final TaskMaker maker;
+    private final List<Season> thisAndNext;
+    private final List<Season> lastToNext;
+
+    /** What was found so far; notices by rule, to be told in the order of the rules. */
+    private record Gathered(LocalDate until, List<Task> tasks, Map<String, List<String>> notices) {
+        void tell(Rule rule, String notice) {
+            notices.computeIfAbsent(rule.id(), id -> new ArrayList<>()).add(notice);
+        }
+    }
+
+    public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
+        this.world = new Situation.World(state, stages, crops, documents);
+        this.advisors = advisors;
+        this.rules = Rules.read(documents);
+        this.subjects = new Subjects(state, crops);
+        this.judge = new Judge(world, advisors);
+        this.finished = new Finished(state);
+        this.maker = new TaskMaker(world);
+        Season now = state.season();
+        this.thisAndNext = List.of(now, now.plus(1));
+        this.lastToNext = List.of(now.plus(-1), now, now.plus(1));
+    }
+
+    public Rules rules() {
+        return rules;
+    }
+
+    public Subjects subjects() {
+        return subjects;
+    }
+
+    /**
+     * The year's plan from the state's own day on. All rules are held against one subject before
+     * the next, bed by bed, so that what the crafts found of it serves them all.
+     */
+    public Plan plan() {
+        LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
+        Gathered gathered = new Gathered(until, new ArrayList<>(), new HashMap<>());
+        Concerned concerned = new Concerned(rules.all());
+        for (Subject subject : subjects.bedByBed()) {
+            for (Rule rule : concerned.rules(subject)) {
+                tasks(rule, subject, gathered);
+            }
+        }
+        List<String> notices = new ArrayList<>();
+        for (String id : rules.ids()) {
+            notices.addAll(gathered.notices.getOrDefault(id, List.of()));
+        }
+        return new Placement(world, KeepApart.read(world.documents(), world.state()))
+                .place(gathered.tasks, until, notices);
+    }
+
+    /**
+     * The answers of this season and the next, the one that plans a task first, for {@code why}.
+     */
+    public List<Verdict> explain(Rule rule, Subject subject) {
+        Season now = world.state().season();
+        return List.of(judge.explain(rule, subject, now), judge.explain(rule, subject, now.plus(1)));
+    }
+
+    /**
+     * This season's task, or where it is past or done the next one's, as far as the plan reaches.
+     */
+    private void tasks(Rule rule, Subject subject, Gathered gathered) {
+        int before = gathered.tasks.size();
+        for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
+            Verdict verdict = verdict(rule, subject, season);
+            if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
+                repeats(rule, verdict, gathered);
+            }
+            boolean found = gathered.tasks.size() > before;
+            boolean settled = found
+                    ? !bySeason(rule) || isPlanned(gathered.tasks, before)
+                    : verdict.window().isEmpty() && rule.hangsOnEntries();
+            if (settled) {
+                break;
+            }
+        }
+    }
+
+    private static boolean isPlanned(List<Task> tasks, int from) {
+        for (int i = from; i < tasks.size(); i++) {
+            if (tasks.get(i).state() == Task.State.OPEN) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * On the subject as it is; where an entry this season may have done the work, as it was before
+     * it.
+     */
+    private Verdict verdict(Rule rule, Subject subject, Season season) {
+        Verdict now = judge.judge(rule, subject, season);
+        if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
+            return now;
+        }
+        return finished.of(rule, now.situation(), now.window().get(), 1)
+                .map(done -> judge.judge(
+                        rule, Earlier.before(subject, done, world.state().leafFalls()), season))
+                .filter(then -> then.due() && wasIn(then, rule, now.situation()))
+                .map(then -> new Verdict(
+                        rule,
+                        new Situation(world, subject, season, then.situation().day()),
+                        then.window(),
+                        then.reasons(),
+                        ""))
+                .orElse(now);
+    }
+
+    /** Whether what was done lies in the window that the subject had before it. */
+    private boolean wasIn(Verdict then, Rule rule, Situation now) {
+        return finished.of(rule, now, then.window().orElseThrow(), 1).isPresent();
+    }
+
+    /**
+     * A window made of entries or of a craft's days is the same in every season: it belongs to the
+     * one it opens in.
+     */
+    static boolean bySeason(Rule rule) {
+        return rule.opens().by().equals("stage") || rule.opens().by().equals("day");
+    }
+
+    private boolean belongs(Rule rule, Verdict verdict, Season season, LocalDate until) {
+        Window window = verdict.window().orElseThrow();
+        boolean inPast = season.compareTo(world.state().season()) < 0;
+        return !window.first().isAfter(until)
+                && (bySeason(rule) || season.contains(window.first()))
+                && !(inPast && window.last().isBefore(world.today()));
+    }
+
+    private void repeats(Rule rule, Verdict verdict, Gathered gathered) {
+        Window whole = verdict.window().orElseThrow();
+        if (rule.repeatDays() == 0) {
+            one(rule, verdict, whole, 1, gathered);
+            return;
+        }
+        int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
+        LocalDate last;
+        for (LocalDate first = whole.first(); !first.isAfter(whole.last()); first = last.plusDays(1)) {
+            last = lastOfRepeat(first, whole, rule.repeatDays());
+            Window part = whole.part(first, last);
+            if (!part.last().isBefore(world.today()) && !first.isAfter(gathered.until)) {
+                one(rule, verdict, part, ordinal, gathered);
+            }
+            ordinal++;
+        }
+    }
+
+    /** A rest of half a repeat or less is no job of its own: it goes with the one before it. */
+    private static LocalDate lastOfRepeat(LocalDate first, Window whole, int days) {
+        LocalDate last = first.plusDays(days - 1L);
+        return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();
+    }
+
+    private void one(Rule rule, Verdict verdict, Window window, int ordinal, Gathered gathered) {
+        Situation situation = verdict.situation();
+        Optional<Entry> finished = this.finished.of(rule, situation, window, ordinal);
+        if (finished.isEmpty() && window.last().isBefore(world.today())) {
+            if (!rule.doneBy().isEmpty()) {
+                gathered.tell(
+                        rule,
+                        Titles.of(rule, situation)
+                                + ": its time ended on "
+                                + window.last()
+                                + ", and it is not noted as done. If it was done, note it with"
+                                + " that date.");
+            }
+            return;
+        }
+        Optional<Amount> amount = finished.isPresent()
+                ? Optional.empty()
+                : rule.amount().flatMap(name -> advisors.amount(name, situation));
+        if (finished.isPresent()
+                || amount.isPresent()
+                || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
+            gathered.tasks.add(maker.task(verdict, window, ordinal, amount, finished));
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package org.oldwood.plan;
+
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Seen;
+import org.oldwood.facts.Subject;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.season.Season;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Nearest;
+
+/**
+ * One rule: which task, for which subject, in which window, under which conditions, how much, and
+ * why. Data; the format is described in {@code docs/record.md}.
+ */
+public record Rule(
+        String id,
+        String craft,
+        String title,
+        String subject,
+        List<String> crops,
+        List<String> groups,
+        List<String> forms,
+        Anchor opens,
+        Anchor closes,
+        Optional<Anchor> noLaterThan,
+        double best,
+        List<Condition> when,
+        Optional<String> amount,
+        List<String> doneBy,
+        Map<String, String> doneFields,
+        List<String> after,
+        int repeatDays,
+        OptionalDouble minutes,
+        List<String> tags,
+        String reason,
+        String text,
+        List<String> cautions,
+        List<String> sources,
+        Seen seen) {
+
+    private static final List<String> SUBJECTS = List.of("plant", "stand", "bed", "lot", "garden");
+
+    static Rule read(Fields fields) {
+        Rule rule = new Rule(
+                fields.text("id"),
+                fields.text("craft"),
+                fields.text("title"),
+                fields.oneOf("subject", SUBJECTS),
+                fields.texts("crops"),
+                fields.texts("groups"),
+                fields.texts("forms"),
+                Anchor.read(fields, "opens"),
+                Anchor.read(fields, "closes"),
+                fields.has("noLaterThan") ? Optional.of(Anchor.read(fields, "noLaterThan")) : Optional.empty(),
+                fields.number("best", 0, 1, 0),
+                fields.objects("when").stream().map(Condition::read).toList(),
+                fields.optionalText("amount"),
+                doneBy(fields),
+                doneFields(fields),
+                fields.texts("after"),
+                fields.count("repeatDays", 0, 366, 0),
+                fields.optionalNumber("minutes", 0, 10_000),
+                fields.texts("tags"),
+                fields.text("reason"),
+                fields.text("text", ""),
+                fields.texts("cautions"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())));
+        if (rule.sources.isEmpty()) {
+            fields.wrong("source", "missing-source", "is missing; every rule names its source", "");
+        }
+        fields.optionalText("note");
+        fields.done();
+        return rule;
+    }
+
+    private static List<String> doneBy(Fields fields) {
+        List<String> kinds = fields.texts("doneBy");
+        for (String kind : kinds) {
+            if (EntryKind.find(kind).isEmpty()) {
+                fields.wrong(
+                        "doneBy",
+                        "unknown-entry",
+                        "is no kind of entry: \"" + kind + "\"",
+                        Nearest.hint(kind, EntryKind.keys()));
+            }
+        }
+        return kinds;
+    }
+
+    private static Map<String, String> doneFields(Fields fields) {
+        Map<String, String> wanted = new HashMap<>();
+        fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
+        return wanted;
+    }
+
+    /** Whether the rule speaks of such a subject at all; its conditions are another matter. */
+    public boolean concerns(Subject of) {
+        return subject.equals(of.kind()) && cropFits(of.crop()) && formFits(of);
+    }
+
+    /** Whether its window hangs on entries alone: then it is the same in every season. */
+    boolean hangsOnEntries() {
+        return opens.by().equals("entry") && closes.by().equals("entry") && noLaterThan.isEmpty();
+    }
+
+    private boolean cropFits(Optional<Crop> crop) {
+        if (crops.isEmpty() && groups.isEmpty()) {
+            return true;
+        }
+        return crop.isPresent()
+                && (crops.contains(crop.get().id())
+                        || groups.contains(crop.get().group()));
+    }
+
+    private boolean formFits(Subject of) {
+        return forms.isEmpty()
+                || of.plants().stream()
+                        .anyMatch(plant -> forms.contains(plant.plant().form()));
+    }
+
+    /**
+     * The number of the first repeat in a window. Repeats are numbered from 1; where a craft works
+     * out the window anew each day, by their week of the season, so that a repeat that was done is
+     * not taken for the next one.
+     */
+    int firstOrdinal(Season season, Window window) {
+        return opens.by().equals("fact") ? (int) (1 + ChronoUnit.WEEKS.between(season.start(), window.first())) : 1;
+    }
+}

@@ -1,0 +1,113 @@
+package org.oldwood.season.sums;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.crop.Seen;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The chill models by key, from {@code season/chill-models.json}: tables of steps and counts of
+ * hours are data, equations are classes. A new table of steps needs no code.
+ */
+public final class ChillModels {
+    private static final List<String> KINDS =
+            List.of("hours", "steps", "modified-utah", "dynamic", "dynamic-hour-before");
+
+    private final Map<String, ChillModel> byKey = new LinkedHashMap<>();
+
+    /** One model. */
+    public record ChillModel(
+            String key, String name, String unit, List<String> sources, Seen seen, String note, Maker maker) {
+        /** A new sum, at its beginning. */
+        public HourlySum begin() {
+            return maker.begin();
+        }
+    }
+
+    /** Makes a sum at its beginning. */
+    public interface Maker {
+        HourlySum begin();
+    }
+
+    private ChillModels() {}
+
+    public static ChillModels read(Documents documents) {
+        ChillModels models = new ChillModels();
+        Fields fields = documents.fields("season/chill-models.json");
+        fields.count("format", 1, 1);
+        for (Fields each : fields.objects("models")) {
+            ChillModel model = model(each);
+            models.byKey.put(model.key(), model);
+        }
+        fields.done();
+        return models;
+    }
+
+    private static ChillModel model(Fields fields) {
+        ChillModel model = new ChillModel(
+                fields.text("key"),
+                fields.text("name"),
+                fields.text("unit"),
+                fields.texts("source"),
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.text("note", ""),
+                maker(fields));
+        fields.done();
+        return model;
+    }
+
+    private static Maker maker(Fields fields) {
+        return switch (fields.oneOf("kind", KINDS)) {
+            case "hours" -> hours(fields);
+            case "steps" -> steps(fields);
+            case "modified-utah" -> ModifiedUtah::new;
+            case "dynamic-hour-before" -> DynamicModel::hourBefore;
+            default -> DynamicModel::sameHour;
+        };
+    }
+
+    private static Maker hours(Fields fields) {
+        double from = fields.optionalNumber("fromC", -50, 50).orElse(Double.NEGATIVE_INFINITY);
+        ChillHours hours = new ChillHours(from, fields.number("toC", -50, 50), fields.flag("toCounts", true));
+        return () -> hours;
+    }
+
+    private static Maker steps(Fields fields) {
+        double[] ends = array(fields.numbers("upToC"));
+        double[] weights = array(fields.numbers("weights"));
+        if (weights.length != ends.length + 1) {
+            fields.wrong(
+                    "weights",
+                    "weights-and-steps",
+                    "must be one more than the ends of the steps: "
+                            + weights.length
+                            + " weights, "
+                            + ends.length
+                            + " ends",
+                    "");
+            return () -> celsius -> 0;
+        }
+        ChillUnits units = new ChillUnits(ends, weights);
+        return () -> units;
+    }
+
+    private static double[] array(List<Double> numbers) {
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    public Optional<ChillModel> find(String key) {
+        return Optional.ofNullable(byKey.get(key));
+    }
+
+    /** The model of a key that must be known. */
+    public ChillModel get(String key) {
+        return find(key).orElseThrow(() -> new IllegalArgumentException("no chill model " + key + " in " + keys()));
+    }
+
+    public List<String> keys() {
+        return List.copyOf(byKey.keySet());
+    }
+}

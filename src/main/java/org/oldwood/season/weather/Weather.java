@@ -1,0 +1,79 @@
+package org.oldwood.season.weather;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The days' weather at one place, in the order of the days, each day at most once. */
+public final class Weather {
+    private static final Weather NONE = new Weather(List.of());
+
+    private final List<WeatherDay> days;
+    private final long[] epochDays;
+
+    private Weather(List<WeatherDay> days) {
+        this.days = days;
+        epochDays = new long[days.size()];
+        for (int i = 0; i < epochDays.length; i++) {
+            epochDays[i] = days.get(i).date().toEpochDay();
+        }
+    }
+
+    public static Weather none() {
+        return NONE;
+    }
+
+    /** Of two entries for a day the later one counts. */
+    public static Weather of(Collection<WeatherDay> days) {
+        SortedMap<LocalDate, WeatherDay> sorted = new TreeMap<>();
+        days.forEach(day -> sorted.put(day.date(), day));
+        return new Weather(List.copyOf(sorted.values()));
+    }
+
+    /** Days that are in their order already, each once. */
+    static Weather ofSorted(List<WeatherDay> days) {
+        return new Weather(List.copyOf(days));
+    }
+
+    public Optional<WeatherDay> on(LocalDate date) {
+        int at = Arrays.binarySearch(epochDays, date.toEpochDay());
+        return at < 0 ? Optional.empty() : Optional.of(days.get(at));
+    }
+
+    public List<WeatherDay> days() {
+        return days;
+    }
+
+    /** The days from {@code first} to {@code last}, both included. */
+    public List<WeatherDay> between(LocalDate first, LocalDate last) {
+        int from = from(first);
+        return days.subList(from, Math.max(from, from(last.plusDays(1))));
+    }
+
+    private int from(LocalDate date) {
+        int at = Arrays.binarySearch(epochDays, date.toEpochDay());
+        return at < 0 ? -at - 1 : at;
+    }
+
+    public boolean isEmpty() {
+        return days.isEmpty();
+    }
+
+    public int count() {
+        return days.size();
+    }
+
+    /** The first day; there must be one. */
+    public LocalDate first() {
+        return days.get(0).date();
+    }
+
+    /** The last day; there must be one. */
+    public LocalDate last() {
+        return days.get(days.size() - 1).date();
+    }
+}

@@ -1,0 +1,125 @@
+package org.oldwood.season.weather;
+
+import java.time.YearMonth;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.oldwood.season.Climate;
+import org.oldwood.season.Months;
+import org.oldwood.season.SeasonMethods;
+
+/**
+ * Monthly means out of a garden's own measured days. A month of a year counts where few of its days
+ * are missing; the means hold where every month of the year was measured often enough. How many
+ * days and years: {@code weatherMeans} in {@code season/methods.json}.
+ */
+public final class WeatherMeans {
+    private final SeasonMethods.Means rules;
+    private final Column max = new Column();
+    private final Column min = new Column();
+    private final Column rain = new Column();
+
+    private WeatherMeans(SeasonMethods.Means rules) {
+        this.rules = rules;
+    }
+
+    public static WeatherMeans of(Weather weather, SeasonMethods methods) {
+        WeatherMeans means = new WeatherMeans(methods.means());
+        Map<YearMonth, Month> months = new TreeMap<>();
+        for (WeatherDay day : weather.days()) {
+            months.computeIfAbsent(YearMonth.from(day.date()), each -> new Month())
+                    .add(day);
+        }
+        months.forEach(means::count);
+        return means;
+    }
+
+    private void count(YearMonth of, Month month) {
+        int least = of.lengthOfMonth() - (int) rules.mostMissingDays().is();
+        int at = of.getMonthValue() - 1;
+        if (month.temperatures >= least) {
+            max.add(at, month.max / month.temperatures);
+            min.add(at, month.min / month.temperatures);
+        }
+        if (month.rains >= least) {
+            rain.add(at, month.rain / month.rains * of.lengthOfMonth());
+        }
+    }
+
+    /** How many years every month of the year was measured in, temperatures only. */
+    public int years() {
+        return min.years();
+    }
+
+    /** The mean year, where there are enough years. */
+    public Optional<Climate> climate() {
+        int least = (int) rules.leastYears().is();
+        if (years() < least) {
+            return Optional.empty();
+        }
+        return Optional.of(new Climate(
+                "the garden's own weather.csv (" + inWords() + ")",
+                Optional.empty(),
+                max.means(),
+                min.means(),
+                rain.years() < least ? Optional.empty() : Optional.of(rain.means()),
+                List.of(),
+                ""));
+    }
+
+    private String inWords() {
+        int trusted = (int) rules.trustedYears().is();
+        return "means of "
+                + years()
+                + " years"
+                + (years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
+    }
+
+    /** One month of one year. */
+    private static final class Month {
+        private double max;
+        private double min;
+        private double rain;
+        private int temperatures;
+        private int rains;
+
+        void add(WeatherDay day) {
+            if (day.minC().isPresent() && day.maxC().isPresent()) {
+                max += day.maxC().getAsDouble();
+                min += day.minC().getAsDouble();
+                temperatures++;
+            }
+            OptionalDouble fell = day.rainMm();
+            if (fell.isPresent()) {
+                rain += fell.getAsDouble();
+                rains++;
+            }
+        }
+    }
+
+    /** Twelve months, each over the years in which it counts. */
+    private static final class Column {
+        private final double[] sums = new double[12];
+        private final int[] counts = new int[12];
+
+        void add(int month, double value) {
+            sums[month] += value;
+            counts[month]++;
+        }
+
+        int years() {
+            return Arrays.stream(counts).min().orElse(0);
+        }
+
+        Months means() {
+            double[] means = new double[12];
+            for (int i = 0; i < 12; i++) {
+                means[i] = sums[i] / counts[i];
+            }
+            return Months.of(means);
+        }
+    }
+}

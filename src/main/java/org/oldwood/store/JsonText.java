@@ -1,0 +1,84 @@
+package org.oldwood.store;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.Locale;
+
+/**
+ * Writes records as JSON, by Jackson: a record's components in their order under their own names, days as ISO dates, enums in
+ * lower case with hyphens, whole numbers without a point, what is absent left out. This is how every command answers
+ * {@code --json}.
+ */
+public final class JsonText {
+    private static final DefaultIndenter LINES = new DefaultIndenter("  ", "\n");
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .addModule(new SimpleModule()
+                    .addSerializer(new Plain<>(LocalDate.class, (value, out) -> out.writeString(value.toString())))
+                    .addSerializer(new Plain<>(Double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
+                    .addSerializer(new Plain<>(double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
+                    .addSerializer(new Plain<>(Enum.class, (value, out) -> out.writeString(word(value))))
+                    .addSerializer(new Plain<>(Json.class, (value, out) -> out.writeRawValue(JsonWriter.line(value)))))
+            .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, null))
+            .build();
+
+    private interface Writing<T> {
+        void write(T value, JsonGenerator out) throws IOException;
+    }
+
+    private static final class Plain<T> extends StdSerializer<T> {
+        private static final long serialVersionUID = 1;
+        private final transient Writing<T> writing;
+
+        Plain(Class<T> kind, Writing<T> writing) {
+            super(kind);
+            this.writing = writing;
+        }
+
+        @Override
+        public void serialize(T value, JsonGenerator out, SerializerProvider provider) throws IOException {
+            writing.write(value, out);
+        }
+    }
+
+    private JsonText() {}
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Indented by two spaces, with {@code \n} and without one at the end. */
+    public static String indented(Object value) {
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter()
+                .withSeparators(
+                        Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
+                .withObjectIndenter(LINES)
+                .withArrayIndenter(LINES);
+        try {
+            return MAPPER.writer(printer).writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** On one line. */
+    public static String line(Object value) {
+        try {
+            return MAPPER.writeValueAsString(value);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

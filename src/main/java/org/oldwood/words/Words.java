@@ -1,0 +1,82 @@
+package org.oldwood.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/**
+ * The one way in which numbers, amounts and lists are put in words, as a gardener writes them. The same in every locale, and
+ * without the locale data of the JDK, which a short run would spend more on than on its plan.
+ */
+public final class Words {
+    private Words() {}
+
+    /**
+     * At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}.
+     */
+    public static String amount(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        double size = Math.abs(value);
+        int decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        return fixed(value, decimals);
+    }
+
+    /** With so many decimals at most; zeros at the end are left off. */
+    public static String fixed(double value, int decimals) {
+        long scale = 1;
+        for (int i = 0; i < decimals; i++) {
+            scale *= 10;
+        }
+        long scaled = Math.round(Math.abs(value) * scale);
+        String whole = Long.toString(scaled / scale);
+        long rest = scaled % scale;
+        String sign = value < 0 && scaled > 0 ? "-" : "";
+        if (rest == 0) {
+            return sign + whole;
+        }
+        StringBuilder digits = new StringBuilder(Long.toString(rest));
+        while (digits.length() < decimals) {
+            digits.insert(0, '0');
+        }
+        while (digits.charAt(digits.length() - 1) == '0') {
+            digits.setLength(digits.length() - 1);
+        }
+        return sign + whole + "." + digits;
+    }
+
+    /** Grams below a kilogram, kilograms above: {@code 350 g}, {@code 1.46 kg}. */
+    public static String weight(double grams) {
+        return Math.abs(grams) < 1000 ? amount(grams) + " g" : amount(grams / 1000) + " kg";
+    }
+
+    /** One of a thing, or several: {@code 1 bag}, {@code 3 bags}. */
+    public static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+
+    /** With one decimal, halves rounded up: {@code 2.5}. */
+    public static String one(double value) {
+        return rounded(value, 1);
+    }
+
+    /** Without decimals, halves rounded up: {@code 3}. */
+    public static String whole(double value) {
+        return rounded(value, 0);
+    }
+
+    private static String rounded(double value, int decimals) {
+        return new BigDecimal(Double.toString(value))
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    public static String list(List<String> items) {
+        int last = items.size() - 1;
+        return last < 1
+                ? String.join("", items)
+                : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+}

@@ -1,0 +1,141 @@
+package org.oldwood.craft.feeding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.craft.feeding.liming.Acidifier;
+import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.store.Problem;
+
+class FeedArithmeticTest {
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/feed-arithmetic.csv", useHeadersInDisplayName = true)
+    void one_and_two_materials_as_in_print(ArgumentsAccessor row) {
+        List<Feed> feeds = new ArrayList<>();
+        feeds.add(Data.plain("first", row.getDouble(1), row.getDouble(2), row.getDouble(3)));
+        if (row.get(4) != null) {
+            feeds.add(Data.plain("second", row.getDouble(4), row.getDouble(5), row.getDouble(6)));
+        }
+        Nutrients wanted = new Nutrients(row.getDouble(7), row.getDouble(8), row.getDouble(9), 0);
+        List<Nutrient> exactly =
+                Stream.of(row.getString(10).split("\\+")).map(Nutrient::valueOf).toList();
+
+        double[] amounts = Mix.exact(feeds, exactly, wanted).orElseThrow();
+
+        assertThat(amounts[0]).as(row.getString(14)).isCloseTo(row.getDouble(11), within(row.getDouble(13)));
+        if (feeds.size() > 1) {
+            assertThat(amounts[1]).isCloseTo(row.getDouble(12), within(row.getDouble(13)));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/organic-supply.csv", useHeadersInDisplayName = true)
+    void organic_materials_as_in_print(ArgumentsAccessor row) {
+        double amount = row.getDouble(2);
+        Feed feed = Data.shared(
+                "heap",
+                row.getDouble(3),
+                row.getDouble(4),
+                row.getDouble(5),
+                row.getDouble(6),
+                row.getDouble(7),
+                row.getDouble(8));
+        Nutrients need = new Nutrients(row.getDouble(9), row.getDouble(10), row.getDouble(11), 0);
+
+        Nutrients computed =
+                switch (row.getString(1)) {
+                    case "holds" -> feed.holds(amount);
+                    case "gives" -> feed.gives(amount);
+                    case "due of total" -> Balance.of(need, feed.gives(amount)).due();
+                    case "surplus of total" ->
+                        Balance.of(need, feed.gives(amount)).surplus();
+                    default -> throw new AssertionError(row.getString(1));
+                };
+
+        double tolerance = row.getDouble(15);
+        assertThat(computed.n()).as(row.getString(16)).isCloseTo(row.getDouble(12), within(tolerance));
+        assertThat(computed.p2o5()).isCloseTo(row.getDouble(13), within(tolerance));
+        assertThat(computed.k2o()).isCloseTo(row.getDouble(14), within(tolerance));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/household.csv", useHeadersInDisplayName = true)
+    void household_measures_as_in_print(
+            String id, String material, double grams, String vessel, double expected, double printedTo, String source) {
+        double kgPerLitre = density(material);
+        double computed =
+                switch (vessel) {
+                    case "ML" -> Household.millilitres(grams, kgPerLitre);
+                    case "LITRE" -> Household.millilitres(grams, kgPerLitre) / 1000;
+                    case "small-open", "large-open" ->
+                        Household.handfuls(
+                                grams,
+                                Data.feed(material).handfuls().get(vessel).is());
+                    default -> Household.count(grams, kgPerLitre, Household.Vessel.valueOf(vessel));
+                };
+
+        assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));
+    }
+
+    private static double density(String material) {
+        if (material.startsWith("density ")) {
+            return Double.parseDouble(material.substring("density ".length()));
+        }
+        return Data.MATERIALS
+                .feed(material)
+                .flatMap(Feed::density)
+                .or(() -> Data.MATERIALS.lime(material).flatMap(Lime::density))
+                .or(() -> Data.MATERIALS.acidifier(material).flatMap(Acidifier::density))
+                .orElseThrow()
+                .is();
+    }
+
+    @Test
+    void dolomite_by_the_cup_of_limestone_would_be_half_as_much_again() {
+        double cups = Household.count(1000, density("ground-limestone"), Household.Vessel.CUP);
+        double asDolomite = 1000 * cups / Household.count(1000, density("dolomitic-limestone"), Household.Vessel.CUP);
+
+        assertThat(asDolomite).isCloseTo(1520, within(5.0));
+    }
+
+    @Test
+    void a_material_of_unknown_density_is_told_in_grams_only() {
+        assertThat(Household.inWords(100, Data.feed("hoof-and-horn").density())).isEmpty();
+    }
+
+    @Test
+    void spoons_are_told_in_halves_and_cups_in_quarters() {
+        assertThat(Household.inWords(120, Data.feed("sulphate-of-potash").density()))
+                .contains("about 9 level 10 ml spoons");
+        assertThat(Household.inWords(400, Data.feed("bone-meal").density())).contains("about 2 US cups");
+    }
+
+    @Test
+    void an_analysis_that_adds_to_130_percent_is_refused() {
+        List<Problem> problems = new ArrayList<>();
+
+        Data.read(
+                """
+                {"id": "wonder", "name": "wonder", "tags": [],
+                 "analysis": {"N": 50, "P2O5": 40, "K2O": 40}}
+                """,
+                problems);
+
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0).inWords()).contains("130 %").contains("100 %");
+    }
+
+    @Test
+    void packs_are_whole() {
+        assertThat(Household.packs(3000, 1.5)).isEqualTo(2);
+        assertThat(Household.packs(3001, 1.5)).isEqualTo(3);
+        assertThat(Household.packs(0, 1.5)).isZero();
+    }
+}

@@ -1,0 +1,218 @@
+package org.oldwood.craft.pruning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Each bound of the winter cut at its last stem on this side and the first beyond. */
+class StoolRenewalBoundsTest {
+    private final RenewalSchool halfYoung = Schools.stool("blackcurrant", "half-young");
+    private final RenewalSchool sixAges = Schools.stool("blueberry", "six-ages");
+    private final RenewalSchool twoOldest = Schools.stool("blueberry", "two-oldest");
+    private final RenewalSchool oneToFour = Schools.stool("blueberry", "one-to-four");
+
+    private static Cut cut(RenewalSchool school, String stems) {
+        return school.winter(Bush.of(StemClass.parse(stems)));
+    }
+
+    @Test
+    void a_bush_too_young_for_pruning_keeps_all_its_shoots_and_says_so() {
+        Cut young = sixAges.winter(Bush.of(Stems.of(7, 5)).after(2));
+
+        assertThat(young.taken()).isEmpty();
+        assertThat(young.life()).isEqualTo(StageOfLife.YOUNG);
+        assertThat(young.remarks()).containsExactly(Cut.Remark.TOO_YOUNG);
+        assertThat(young.youngToLeave()).isEqualTo(7);
+        assertThat(young.heldBack()).isZero();
+        assertThat(sixAges.winter(Bush.of(Stems.of(7, 5)).after(3)).taken()).isNotEmpty();
+    }
+
+    @Test
+    void of_a_bush_cut_down_nothing_waits_and_nothing_is_to_be_left() {
+        Cut down = cut(Schools.stool("blackcurrant", "cut-down"), "1=4,2=3,4+=5");
+
+        assertThat(down.heldBack()).isZero();
+        assertThat(down.youngToLeave()).isZero();
+    }
+
+    @Test
+    void of_an_open_class_that_has_room_none_is_spent_and_it_is_not_remarked_on() {
+        // two each of 4, 5 and 6 years have room in 4+
+        assertThat(cut(sixAges, "1=2,2=2,3=2,4+=6").taken()).isEmpty();
+        assertThat(cut(sixAges, "1=2,2=2,3=2,4+=6").remarks()).isEmpty();
+        assertThat(cut(sixAges, "1=2,2=2,3=2,4=2,5=2,6=2,7=2").remarks()).isEmpty();
+        Cut one = cut(sixAges, "1=20,2=2,3=2,4+=7");
+        assertThat(one.of(4)).isEqualTo(1);
+        assertThat(one.of(Why.SPENT)).isEqualTo(1);
+        assertThat(one.remarks()).containsExactly(Cut.Remark.OPEN_CLASS);
+        assertThat(one.life()).isEqualTo(StageOfLife.BEARING);
+    }
+
+    @Test
+    void a_hard_way_leaves_one_older_stem_and_no_more() {
+        Cut hard = cut(Schools.stool("blackcurrant", "two-year-wood"), "1=5,2=0,3=4");
+
+        assertThat(hard.of(3)).isEqualTo(3);
+        assertThat(hard.heldBack()).isEqualTo(1);
+        assertThat(hard.remarks()).containsExactly(Cut.Remark.LAST_BEARING_WOOD);
+    }
+
+    @Test
+    void a_bush_in_order_is_not_called_neglected() {
+        // fruit-handbook-blueberry: the two oldest each year
+        Cut inOrder = cut(twoOldest, "1=5,2=2,3=2,4=2,5=2,6=2,7=2,8=2");
+
+        assertThat(inOrder.life()).isEqualTo(StageOfLife.BEARING);
+        assertThat(inOrder.of(8)).isEqualTo(2);
+        // many new shoots alone make no neglected bush
+        assertThat(cut(oneToFour, "1=20,2=2,3=2,4=2,5=2").life()).isEqualTo(StageOfLife.BEARING);
+        // the printed share is no more than the usual limit: nothing to bring back by
+        assertThat(cut(sixAges, "1=2,2=2,3=2,4=2,5=2,6=2,7=4").life()).isEqualTo(StageOfLife.BEARING);
+    }
+
+    @Test
+    void a_bush_that_fell_behind_loses_the_printed_share() {
+        // fruit-handbook-blueberry: up to a fifth on a neglected bush; 19 and 20 canes
+        Cut three = cut(twoOldest, "1=2,2=2,3=2,4=2,5=2,6=2,7=2,8+=5");
+        Cut four = cut(twoOldest, "1=2,2=2,3=2,4=2,5=2,6=2,7=2,8+=6");
+
+        assertThat(three.of(Why.SPENT)).isEqualTo(3);
+        assertThat(three.heldBack()).isEqualTo(2);
+        assertThat(three.life()).isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(three.remarks()).containsExactly(Cut.Remark.LIMITED);
+        assertThat(four.of(Why.SPENT)).isEqualTo(4);
+    }
+
+    @Test
+    void a_surplus_of_any_older_age_counts_as_fallen_behind() {
+        // 28 canes: a fifth is five, one more than one-to-four
+        Cut young = cut(oneToFour, "1=2,2=20,3=2,4=2,5=2");
+        Cut old = cut(oneToFour, "1=2,2=2,3=2,4=2,5=20");
+
+        assertThat(young.of(Why.CROWDED)).isEqualTo(5);
+        assertThat(old.of(Why.CROWDED)).isEqualTo(5);
+        assertThat(young.life()).isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(young.remarks()).containsExactly(Cut.Remark.LIMITED);
+    }
+
+    @Test
+    void what_waits_is_told_as_limited_or_as_the_last_that_bears() {
+        assertThat(cut(halfYoung, "1=5,2=3,3=3,4=3").remarks()).isEmpty();
+        assertThat(cut(halfYoung, "1=5,2=2,3=0,4=5").remarks()).containsExactly(Cut.Remark.LIMITED);
+        assertThat(cut(halfYoung, "1=8,4=1").remarks())
+                .contains(Cut.Remark.LAST_BEARING_WOOD)
+                .doesNotContain(Cut.Remark.LIMITED);
+        // ten old ones and none that bears: a third goes, the rest may go later
+        assertThat(cut(halfYoung, "1=8,4=10").remarks())
+                .contains(Cut.Remark.LIMITED)
+                .doesNotContain(Cut.Remark.LAST_BEARING_WOOD);
+    }
+
+    @Test
+    void a_share_of_the_bush_is_taken_to_the_nearest_whole_stem() {
+        RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
+
+        assertThat(cut(third, "1=4,2=3,3=3").of(Why.OLDEST)).isEqualTo(3);
+        assertThat(cut(third, "1=4,2=4,3=3").of(Why.OLDEST)).isEqualTo(4);
+        assertThat(cut(third, "1=4,2=4,3=3").of(3)).isEqualTo(3);
+        assertThat(cut(third, "1=4,2=4,3=3").remarks()).isEmpty();
+        Cut one = cut(third, "1=9,2=1");
+        assertThat(one.taken()).isEmpty();
+        assertThat(one.remarks()).containsExactly(Cut.Remark.LIMITED);
+    }
+
+    @Test
+    void weak_older_stems_go_within_the_limit_the_oldest_of_them_first() {
+        Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).withFaults(Stems.NONE, Stems.of(0, 2, 2, 0, 0, 0));
+
+        Cut cut = sixAges.winter(bush);
+
+        // a fifth of twelve
+        assertThat(cut.taken()).containsExactly(new Taken(3, 2, Why.WEAK));
+    }
+
+    @Test
+    void a_weak_spent_stem_goes_as_spent() {
+        Bush bush = Bush.of(Stems.of(5, 3, 3, 2)).withFaults(Stems.NONE, Stems.of(0, 0, 0, 2));
+
+        Cut cut = halfYoung.winter(bush);
+
+        assertThat(cut.taken()).containsExactly(new Taken(4, 2, Why.SPENT));
+    }
+
+    @Test
+    void while_spent_wood_waits_no_sound_bearing_wood_is_thinned() {
+        Cut cut = cut(halfYoung, "1=5,2=5,3=0,4=7");
+
+        assertThat(cut.heldBack()).isPositive();
+        assertThat(cut.of(2)).isZero();
+        assertThat(cut(halfYoung, "1=5,2=5,3=0,4=2").of(2)).isEqualTo(2);
+    }
+
+    @Test
+    void thinning_of_older_wood_keeps_to_the_limit_and_says_so() {
+        // half of ten is five; the surplus is six
+        Cut cut = cut(halfYoung, "1=1,2=9");
+
+        assertThat(cut.of(2)).isEqualTo(5);
+        assertThat(cut.remarks()).contains(Cut.Remark.LIMITED);
+        assertThat(cut(halfYoung, "1=2,2=8").of(2)).isEqualTo(5);
+        assertThat(cut(halfYoung, "1=2,2=8").remarks()).doesNotContain(Cut.Remark.LIMITED);
+    }
+
+    @Test
+    void as_many_new_shoots_fill_up_as_are_missing() {
+        assertThat(cut(halfYoung, "1=9,2=2,3=2").after().at(1)).isEqualTo(6);
+        assertThat(cut(halfYoung, "1=9,2=2,3=2").remarks()).containsExactly(Cut.Remark.FILLED_UP);
+        assertThat(cut(halfYoung, "1=9,2=3,3=2").after().at(1)).isEqualTo(5);
+        assertThat(cut(halfYoung, "1=9,2=3,3=2").remarks()).isEmpty();
+        assertThat(cut(halfYoung, "1=5,2=1,3=1").remarks()).isEmpty();
+        assertThat(cut(halfYoung, "1=5,2=1,3=1").youngToLeave()).isEqualTo(8);
+    }
+
+    @Test
+    void a_blueberry_without_older_canes_keeps_the_printed_eight_to_ten() {
+        // oregon-reduced-pruning: the best 8-10 canes after cutting down
+        assertThat(cut(sixAges, "1=14").after().at(1)).isBetween(8, 10);
+        assertThat(cut(sixAges, "1=14,2=1").after().at(1)).isEqualTo(2);
+        // fruit-handbook-blueberry: only the two strongest from the first year on
+        assertThat(cut(twoOldest, "1=14").after().at(1)).isEqualTo(2);
+    }
+
+    @Test
+    void a_renovation_is_under_way_until_nothing_waits() {
+        Bush second = Bush.of(Stems.of(8, 5, 5, 4)).inRenovationWinter(2);
+        Bush last = Bush.of(Stems.of(8, 5, 5, 4)).inRenovationWinter(3);
+
+        assertThat(halfYoung.winter(second).of(Why.SPENT)).isEqualTo(2);
+        assertThat(halfYoung.winter(second).life()).isEqualTo(StageOfLife.NEGLECTED);
+        assertThat(halfYoung.winter(last).of(Why.SPENT)).isEqualTo(4);
+        assertThat(halfYoung.winter(last).life()).isEqualTo(StageOfLife.BEARING);
+    }
+
+    @Test
+    void the_limit_of_a_season_is_at_least_one_stem_and_at_most_the_printed_number() {
+        assertThat(sixAges.limit().of(4)).isEqualTo(1);
+        assertThat(sixAges.limit().of(10)).isEqualTo(2);
+        assertThat(sixAges.limit().of(14)).isEqualTo(2);
+        assertThat(sixAges.limit().of(15)).isEqualTo(3);
+        assertThat(sixAges.limit().of(60)).isEqualTo(4);
+        assertThat(sixAges.renovation().orElseThrow().limit(60)).isEqualTo(12);
+        assertThat(sixAges.renovation().orElseThrow().limit(3)).isEqualTo(1);
+        assertThat(halfYoung.renovation().orElseThrow().limit(60)).isZero();
+    }
+
+    @Test
+    void a_winters_part_of_a_renovation_is_equal_over_the_winters_that_remain() {
+        Renovation three = halfYoung.renovation().orElseThrow();
+
+        assertThat(three.part(10, 20, 1)).isEqualTo(4);
+        assertThat(three.part(6, 20, 2)).isEqualTo(3);
+        assertThat(three.part(3, 20, 3)).isEqualTo(3);
+        assertThat(three.part(5, 20, 9)).isEqualTo(5);
+        // forum-redcurrant-neglected, american-fruit-culturist: two or three at once
+        Renovation red = Schools.stool("redcurrant", "equal-ages").renovation().orElseThrow();
+        assertThat(red.part(4, 12, 1)).isEqualTo(2);
+        assertThat(red.part(12, 12, 1)).isEqualTo(3);
+    }
+}

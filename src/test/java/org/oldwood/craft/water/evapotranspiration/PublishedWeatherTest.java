@@ -1,0 +1,128 @@
+package org.oldwood.craft.water.evapotranspiration;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.craft.water.Published;
+import org.oldwood.season.DayLength;
+
+/** The weather calculators against FAO-56's worked examples and other published values. */
+class PublishedWeatherTest {
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/air-pressure.csv", numLinesToSkip = 1)
+    void air_pressure(ArgumentsAccessor row) {
+        Published.check(
+                row,
+                Map.of(
+                        "pressure",
+                        in -> AirPressure.kilopascals(in[0]),
+                        "gamma",
+                        in -> AirPressure.psychrometric(AirPressure.kilopascals(in[0]))));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/vapour.csv", numLinesToSkip = 1)
+    void vapour(ArgumentsAccessor row) {
+        Published.check(
+                row,
+                Map.of(
+                        "saturation", in -> Vapour.saturation(in[0]),
+                        "mean-saturation", in -> Vapour.meanSaturation(in[0], in[1]),
+                        "wet-bulb", in -> Vapour.fromWetBulb(in[0], in[1], in[2]),
+                        "extremes", in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]),
+                        "highest", in -> Vapour.fromHighest(in[0], in[1]),
+                        "mean", in -> Vapour.fromMean(in[0], in[1], in[2]),
+                        "dew-point", in -> Vapour.fromDewPoint(in[0]),
+                        "slope", in -> Vapour.slope(in[0])));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/radiation.csv", numLinesToSkip = 1)
+    void radiation(ArgumentsAccessor row) {
+        Published.check(
+                row,
+                Map.of(
+                        "sunshine", in -> Radiation.solarFromSunshine(in[0], in[1], in[2]),
+                        "sunshine-at", PublishedWeatherTest::sunshineAt,
+                        "range", in -> Radiation.solarFromRange(in[0], in[1], in[2], in[3]),
+                        "clear", in -> Radiation.clearSky(in[0], in[1]),
+                        "kept", in -> Radiation.netSolar(in[0]),
+                        "lost", PublishedWeatherTest::lost,
+                        "net", in -> Radiation.netSolar(in[3]) - lost(in),
+                        "soil", in -> Radiation.monthlySoilHeat(in[0], in[1]),
+                        "soil-mm",
+                                in -> Radiation.monthlySoilHeat(in[0], in[1])
+                                        * ReferenceEvapotranspiration.MM_PER_MEGAJOULE,
+                        "soil-so-far", in -> Radiation.monthlySoilHeatSoFar(in[0], in[1])));
+    }
+
+    private static double sunshineAt(double[] in) {
+        int day = (int) in[2];
+        return Radiation.solarFromSunshine(in[0], DayLength.hours(in[1], day), DayLength.radiationMj(in[1], day));
+    }
+
+    private static double lost(double[] in) {
+        return Radiation.netLongwave(in[0], in[1], in[2], in[3], in[4]);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/wind-speed.csv", numLinesToSkip = 1)
+    void wind_speed(ArgumentsAccessor row) {
+        Published.check(row, Map.of("at-two-metres", in -> WindSpeed.atTwoMetres(in[0], in[1])));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/reference-evapotranspiration.csv", numLinesToSkip = 1)
+    void reference_evapotranspiration(ArgumentsAccessor row) {
+        Published.check(row, DAYS);
+    }
+
+    private static final Map<String, ToDoubleFunction<double[]>> DAYS = Map.ofEntries(
+            entry("hargreaves", in -> ReferenceEvapotranspiration.hargreaves(in[0], in[1], in[2], in[3])),
+            entry("example-16-solar", in -> coastAtBangkok(in).solar()),
+            entry("example-16-net", in -> coastAtBangkok(in).netRadiation()),
+            entry("example-17", in -> monthInBangkok(in).penmanMonteith()),
+            entry("example-17-net", in -> monthInBangkok(in).netRadiation()),
+            entry("example-17-radiation", in -> monthInBangkok(in).fromRadiation()),
+            entry("example-17-air", in -> monthInBangkok(in).fromAir()),
+            entry("example-18", in -> dayInBrussels(in).penmanMonteith()),
+            entry("example-18-solar", in -> dayInBrussels(in).solar()),
+            entry("example-18-net", in -> dayInBrussels(in).netRadiation()),
+            entry("example-18-radiation", in -> dayInBrussels(in).fromRadiation()),
+            entry("example-18-air", in -> dayInBrussels(in).fromAir()),
+            entry("example-20", in -> monthInLyon(in).penmanMonteith()),
+            entry("example-20-solar", in -> monthInLyon(in).solar()),
+            entry("example-20-clear", in -> monthInLyon(in).clearSky()),
+            entry("example-20-net", in -> monthInLyon(in).netRadiation()),
+            entry("temperatures-only", in -> EvapotranspirationSeries.inland(in[0], in[1])
+                    .on((int) in[2], in[3], in[4])));
+
+    private static EvapotranspirationDay coastAtBangkok(double[] in) {
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.empty(), Sunshine.unknownAtTheCoast());
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
+    }
+
+    private static EvapotranspirationDay monthInLyon(double[] in) {
+        DayWeather weather =
+                new DayWeather(in[3], in[4], Humidity.unknown(), OptionalDouble.of(in[5]), Sunshine.unknown());
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
+    }
+
+    private static EvapotranspirationDay monthInBangkok(double[] in) {
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.of(in[6]), new Sunshine.Hours(in[7]));
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, in[8]);
+    }
+
+    private static EvapotranspirationDay dayInBrussels(double[] in) {
+        DayWeather weather = new DayWeather(
+                in[3], in[4], new Humidity.Extremes(in[5], in[6]), OptionalDouble.of(in[7]), new Sunshine.Hours(in[8]));
+        return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
+    }
+}

@@ -1,0 +1,217 @@
+package org.oldwood.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.feeding.NoteWarnings;
+
+/** What the plan says of feed, lime, sulphur and mulch. */
+class FeedingAdviceTest {
+    private static final String KEEPS =
+            ", \"materials\": [\"dried-blood\", \"sulphate-of-potash\", \"straw\"," + " \"ammonium-sulphate\"]";
+    private static final String CURRANT_FEED = "feed-first@ribes.blackcurrant.stool@2027";
+
+    private static TestGarden north() {
+        return new TestGarden(52, KEEPS);
+    }
+
+    @Test
+    void the_first_dressing_is_half_the_nitrogen_and_all_the_potash() {
+        Task task = north().task("2026-11-25", CURRANT_FEED);
+
+        assertThat(task.amount().orElseThrow().arithmetic()).contains("this dressing: N 7, P2O5 4, K2O 12, MgO 5 g/m²");
+        assertThat(task.amount().orElseThrow().words()).contains("dried blood").contains("sulphate of potash");
+        assertThat(task.amount().orElseThrow().tags()).contains("organic-nitrogen");
+    }
+
+    @Test
+    void what_was_given_is_taken_off_and_the_second_dressing_takes_the_rest() {
+        TestGarden garden =
+                north().note("fed", "2027-03-20", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 700");
+        Task second = garden.task("2027-05-20", "feed-second@ribes.blackcurrant.stool@2027");
+
+        // 14 needed, 700 g x 12.5 % x 0.8 on 10 m2 = 7 given
+        assertThat(second.amount().orElseThrow().arithmetic()).anyMatch(line -> line.startsWith("this dressing: N 7,"));
+    }
+
+    @Test
+    void a_bed_fed_in_full_is_left_alone() {
+        TestGarden garden = north().note(
+                        "fed", "2027-02-20", "'bed': 'ribes', 'material': 'general-10-10-10', 'grams': 1500")
+                .note("limed", "2026-11-20", "'bed': 'ribes', 'material': 'dolomitic-limestone', 'grams': 4000");
+
+        assertThat(garden.plan("2027-05-20").tasks())
+                .noneMatch(task -> task.id().startsWith("feed-second@ribes"));
+    }
+
+    @Test
+    void last_seasons_meal_leaves_a_little() {
+        TestGarden garden =
+                north().note("fed", "2026-04-01", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 1000");
+
+        assertThat(garden.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .arithmetic())
+                .contains("left of 2026-04-01 dried blood: N 0.6 g/m²");
+    }
+
+    @Test
+    void dolomite_counts_as_magnesia_in_its_season() {
+        TestGarden garden =
+                north().note("limed", "2026-11-05", "'bed': 'ribes', 'material': 'dolomitic-limestone', 'grams': 300");
+
+        // 30 g/m2 x 9 % Mg x 1.658 = 4.5 g/m2 MgO of the 5 needed
+        assertThat(garden.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .arithmetic())
+                .anyMatch(line -> line.startsWith("due: ") && line.contains("MgO 0.5"));
+    }
+
+    @Test
+    void growth_that_was_noted_changes_the_dose() {
+        TestGarden strong = north().note("vigour", "2026-09-01", "'bed': 'ribes', 'growth': 'strong'");
+
+        assertThat(strong.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .arithmetic())
+                .anyMatch(line -> line.contains("growth strong"))
+                .anyMatch(line -> line.startsWith("this dressing: N 3.5,"));
+    }
+
+    @Test
+    void blueberries_never_get_nitrate() {
+        TestGarden garden = new TestGarden(52, ", \"materials\": [\"ammonium-nitrate\", \"ammonium-sulphate\"]");
+        Amount amount = garden.task("2026-11-25", "feed-blueberry-first@blue.blueberry.stool@2027")
+                .amount()
+                .orElseThrow();
+
+        assertThat(amount.words()).contains("ammonium sulphate").doesNotContain("nitrate");
+        assertThat(amount.lines()).anyMatch(line -> line.contains("Nitrate harms"));
+    }
+
+    @Test
+    void the_south_has_the_same_dressing_half_a_year_later() {
+        Task south = new TestGarden(-41, KEEPS).task("2026-05-25", "feed-first@ribes.blackcurrant.stool@2026-27");
+        Task northern = north().task("2026-11-25", CURRANT_FEED);
+
+        assertThat(south.amount().orElseThrow().words())
+                .isEqualTo(northern.amount().orElseThrow().words());
+        assertThat(south.day()).isBetween(LocalDate.of(2026, 8, 1), LocalDate.of(2026, 10, 31));
+    }
+
+    @Test
+    void lime_comes_in_doses_and_the_rest_a_year_later() {
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'ribes', 'ph': 5.5");
+        Task first = garden.task("2026-11-25", "lime@ribes@2027");
+        assertThat(first.amount().orElseThrow().value()).isEqualTo(3500);
+        assertThat(first.amount().orElseThrow().lines()).anyMatch(line -> line.contains("first of 2 doses"));
+
+        garden.note("limed", "2026-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        Task rest = garden.task("2027-06-01", "lime@ribes@2028");
+        assertThat(rest.amount().orElseThrow().value()).isCloseTo(3500, within(100.0));
+
+        garden.note("limed", "2027-12-01", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3500");
+        assertThat(garden.plan("2028-06-01").tasks())
+                .noneMatch(task -> task.state() == Task.State.OPEN && task.id().startsWith("lime@ribes"));
+    }
+
+    @Test
+    void no_lime_is_planned_without_a_test_nor_on_blueberries() {
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 4.6");
+
+        assertThat(garden.plan("2026-11-25").tasks())
+                .noneMatch(task -> task.rule().amount().equals(java.util.Optional.of("lime")));
+    }
+
+    @Test
+    void sulphur_is_planned_where_the_test_asks_for_it_and_not_on_free_lime() {
+        TestGarden garden = north().note("soil-test", "2026-09-20", "'bed': 'blue', 'ph': 6.0");
+        assertThat(garden.task("2026-11-25", "acidify@blue@2027")
+                        .amount()
+                        .orElseThrow()
+                        .value())
+                .isLessThanOrEqualTo(34 * 6);
+
+        garden.note("soil-test", "2026-10-20", "'bed': 'blue', 'ph': 6.0, 'freeLime': true");
+        assertThat(garden.plan("2026-11-25").tasks())
+                .noneMatch(task -> task.id().startsWith("acidify@"));
+    }
+
+    @Test
+    void mulch_is_measured_by_what_still_lies_there() {
+        TestGarden bare = north();
+        TestGarden covered =
+                north().note("mulched", "2026-10-01", "'bed': 'canes', 'material': 'composted-bark', 'depthCm': 6");
+        Task full = bare.task("2026-11-25", "mulch@canes@2027");
+        Task topUp = covered.task("2026-11-25", "mulch@canes@2027");
+
+        assertThat(full.amount().orElseThrow().words()).contains("straw");
+        assertThat(topUp.amount().orElseThrow().value())
+                .isLessThan(full.amount().orElseThrow().value());
+        assertThat(topUp.reasons()).anyMatch(reason -> reason.words().contains("composted bark, 6 cm on 2026-10-01"));
+        assertThat(full.amount().orElseThrow().lines()).anyMatch(line -> line.contains("sheets"));
+        assertThat(topUp.amount().orElseThrow().lines()).noneMatch(line -> line.contains("sheets"));
+    }
+
+    @Test
+    void compost_and_straw_change_the_feed() {
+        TestGarden straw = north().note("mulched", "2026-04-01", "'bed': 'ribes', 'material': 'straw', 'depthCm': 20");
+        TestGarden compost =
+                north().note("mulched", "2026-11-10", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 5");
+
+        assertThat(straw.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
+                .anyMatch(line -> line.contains("+ 2.8 g/m²") && line.contains("from memory"));
+        assertThat(compost.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .words())
+                .doesNotContain("potash");
+    }
+
+    @Test
+    void warnings_come_at_once_and_name_days_and_reason() {
+        TestGarden garden =
+                north().note("limed", "2026-11-20", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+
+        List<String> said = warnings.about(
+                garden.entry("fed", "2026-11-25", "'plant': 'bc', 'material': 'ammonium-sulphate', 'grams': 100"));
+
+        assertThat(said).hasSize(1);
+        assertThat(said.get(0))
+                .contains("limed ground-limestone on 2026-11-20")
+                .contains("90 days")
+                .contains("ammonia")
+                .contains("2027-02-18")
+                .contains("noted all the same");
+    }
+
+    @Test
+    void doubtful_amounts_unknown_materials_and_wrong_crops_are_questioned() {
+        TestGarden garden = north();
+        NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+
+        assertThat(warnings.about(garden.entry(
+                        "fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400000")))
+                .anyMatch(said -> said.contains("Was it 400 g?"));
+        assertThat(warnings.about(garden.entry(
+                        "limed", "2026-11-25", "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3.5")))
+                .anyMatch(said -> said.contains("Was it 3.5 kg?"));
+        assertThat(warnings.about(
+                        garden.entry("fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blod', 'grams': 400")))
+                .anyMatch(said -> said.contains("Did you mean \"dried-blood\"?"));
+        assertThat(warnings.about(garden.entry(
+                        "mulched", "2026-11-25", "'bed': 'blue', 'material': 'mushroom-compost', 'depthCm': 5")))
+                .anyMatch(said -> said.contains("blueberries stand in"));
+        assertThat(warnings.about(
+                        garden.entry("fed", "2026-11-25", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 400")))
+                .isEmpty();
+    }
+}

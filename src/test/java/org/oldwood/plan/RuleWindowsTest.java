@@ -1,0 +1,119 @@
+package org.oldwood.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.facts.Subjects;
+import org.oldwood.facts.record.AllCrafts;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.season.CalendarStages;
+import org.oldwood.store.Documents;
+
+/**
+ * Every rule's window, for every crop that it speaks of: never empty, half a year apart in the two
+ * halves of the world, and where a publication names the time of year, at that time.
+ */
+class RuleWindowsTest {
+    private static final LocalDate NORTHERN_DAY = LocalDate.of(2025, 11, 5);
+    private static final LocalDate SOUTHERN_DAY = LocalDate.of(2025, 5, 5);
+
+    @TempDir
+    static Path folder;
+
+    private static Map<String, Window> north = Map.of();
+    private static Map<String, Window> south = Map.of();
+    private static Rules rules = Rules.read(Documents.bundled());
+
+    @BeforeAll
+    static void find_all_windows() throws IOException {
+        north = windows(NORTHERN_DAY, 52);
+        south = windows(SOUTHERN_DAY, -42);
+    }
+
+    @Test
+    void every_rule_by_stage_or_day_has_a_window_in_both_halves() {
+        for (Rule rule : rules.all()) {
+            if (!hangsOnTheRecord(rule)) {
+                assertThat(north.keySet()).anyMatch(key -> key.startsWith(rule.id() + " "));
+            }
+        }
+        assertThat(south.keySet()).isEqualTo(north.keySet());
+    }
+
+    @Test
+    void the_south_works_half_a_year_apart() {
+        north.forEach((key, window) -> {
+            Window other = Optional.ofNullable(south.get(key)).orElseThrow();
+            assertThat(ChronoUnit.DAYS.between(other.first(), window.first()))
+                    .as(key)
+                    .isBetween(178L, 188L);
+            assertThat(ChronoUnit.DAYS.between(other.last(), window.last()))
+                    .as(key)
+                    .isBetween(178L, 188L);
+        });
+    }
+
+    /**
+     * Each row names the publication; {@code from} and {@code to} are the time it gives, read as
+     * the widest days its words allow in the north.
+     */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvFileSource(resources = "/rules/published-windows.csv", numLinesToSkip = 2)
+    void lies_within_the_published_time(String rule, String crop, LocalDate from, LocalDate to, String source) {
+        Window window = Optional.ofNullable(north.get(rule + " " + crop)).orElseThrow();
+        assertThat(window.first()).as(source).isAfterOrEqualTo(from);
+        assertThat(window.last()).as(source).isBeforeOrEqualTo(to);
+    }
+
+    @Test
+    void five_leaves_are_cut_in_december_and_january_in_the_south() {
+        Window window =
+                Optional.ofNullable(south.get("spur-cut-summer gooseberry")).orElseThrow();
+        assertThat(window.first()).isEqualTo(LocalDate.of(2025, 12, 15));
+        assertThat(window.last()).isEqualTo(LocalDate.of(2026, 1, 31));
+    }
+
+    private static boolean hangsOnTheRecord(Rule rule) {
+        boolean noted = rule.opens().by().equals("entry") || rule.subject().equals("lot");
+        return noted || (rule.opens().by().equals("fact") && !rule.subject().equals("stand"));
+    }
+
+    private static Map<String, Window> windows(LocalDate day, int latitude) throws IOException {
+        GardenFolder garden = AllCropsGarden.at(folder, latitude, "2016-06-10");
+        GardenState state = garden.on(day);
+        Situation.World world = new Situation.World(state, new CalendarStages(), garden.crops(), garden.documents());
+        Judge judge = new Judge(world, AllCrafts.advisors());
+        Subjects subjects = new Subjects(state, garden.crops());
+        assertThat(garden.problems().list()).isEmpty();
+        Map<String, Window> windows = new LinkedHashMap<>();
+        for (Rule rule : rules.all()) {
+            for (Subject subject : subjects.ofKind(rule.subject())) {
+                if (!hangsOnTheRecord(rule) && rule.concerns(subject)) {
+                    Verdict verdict = judge.judge(rule, subject, state.season());
+                    assertThat(verdict.because())
+                            .as(rule.id() + " " + subject.id())
+                            .isEmpty();
+                    windows.put(
+                            rule.id() + " " + subject.crop().map(Crop::id).orElse(""),
+                            verdict.window().orElseThrow());
+                }
+            }
+        }
+        return windows;
+    }
+}
