@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisors;
-import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
@@ -19,10 +18,11 @@ public final class RuleNames {
     private final Collection<String> crops;
     private final Set<String> groups = new TreeSet<>();
     private final Set<String> forms = new TreeSet<>();
-    private final Advisors advisors = AllCrafts.advisors();
+    private final Advisors advisors;
     private final Cautions cautions;
 
-    public RuleNames(Crops crops, Cautions cautions) {
+    public RuleNames(Crops crops, Cautions cautions, Advisors advisors) {
+        this.advisors = advisors;
         this.crops = crops.ids();
         this.cautions = cautions;
         for (String id : crops.ids()) {

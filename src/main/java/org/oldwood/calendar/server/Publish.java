@@ -36,9 +36,8 @@ import org.oldwood.calendar.server.Collection.Stored;
 import org.oldwood.store.Problems;
 
 /**
- * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object
- * (RFC 4791, 5.3.2). Touches only objects with this garden's UIDs; a conflict is read anew and
- * tried again; one refusal does not stop the rest.
+ * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object (RFC 4791, 5.3.2). Touches
+ * only objects with this garden's UIDs; a conflict is read anew and tried again; one refusal does not stop the rest.
  */
 public final class Publish {
     private static final int TRIES = 3;

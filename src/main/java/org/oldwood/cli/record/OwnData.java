@@ -24,6 +24,7 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Sources;
 import org.oldwood.crop.Yield;
+import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.RuleNames;
 import org.oldwood.plan.Rules;
@@ -188,7 +189,7 @@ final class OwnData {
     private void rules(List<String> files, Crops crops) {
         Rules.read(documents);
         Cautions cautions = Cautions.read(documents);
-        RuleNames names = new RuleNames(crops, cautions);
+        RuleNames names = new RuleNames(crops, cautions, AllCrafts.advisors());
         files.stream()
                 .filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
