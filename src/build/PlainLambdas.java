@@ -17,11 +17,10 @@ import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
 /**
- * Turns the lambdas of compiled classes into ordinary classes, so that a class-data archive holds
- * them ready: the JVM of Java 17 links each lambda anew at every start, which takes about eight
- * times as long. Run by the build on a copy of the classes: {@code PlainLambdas FOLDER}. The same
- * is done to what records leave to be put together ({@link PlainRecord}). What it does not know
- * (serializable lambdas, say) it leaves as it is.
+ * Turns the lambdas of compiled classes into ordinary classes, so that a class-data archive holds them ready: the JVM
+ * of Java 17 links each lambda anew at every start, which takes about eight times as long. Run by the build on a copy
+ * of the classes: {@code PlainLambdas FOLDER}. The same is done to what records leave to be put together
+ * ({@link PlainRecord}). What it does not know (serializable lambdas, say) it leaves as it is.
  */
 public final class PlainLambdas {
     private static final String METAFACTORY = "java/lang/invoke/LambdaMetafactory";

@@ -10,8 +10,8 @@ import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
 /**
- * Writes out what a record's {@code equals}, {@code hashCode} and {@code toString} do, the way the
- * JDK of Java 17 does it, where the compiler leaves it to be put together at the first call.
+ * Writes out what a record's {@code equals}, {@code hashCode} and {@code toString} do, the way the JDK of Java 17 does
+ * it, where the compiler leaves it to be put together at the first call.
  */
 final class PlainRecord {
     private static final String BOOTSTRAP = "java/lang/runtime/ObjectMethods";

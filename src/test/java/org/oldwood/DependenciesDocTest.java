@@ -18,8 +18,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * The tables in {@code docs/dependencies.md} are made from the libraries on the class path and what
- * their own project files say of licences. {@code -Dgolden.update=true} writes them anew.
+ * The tables in {@code docs/dependencies.md} are made from the libraries on the class path and what their own project
+ * files say of licences. {@code -Dgolden.update=true} writes them anew.
  */
 class DependenciesDocTest {
     private static final Path PAGE = Path.of("docs/dependencies.md");

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Writes the folder of a garden of any size: beds of up to {@value #PLANTS_A_BED} plants of one
- * crop each, every plant with a few years of notes. Always the same for the same number of plants.
- * Run it with the number of plants and a folder to write to.
+ * Writes the folder of a garden of any size: beds of up to {@value #PLANTS_A_BED} plants of one crop each, every plant
+ * with a few years of notes. Always the same for the same number of plants. Run it with the number of plants and a
+ * folder to write to.
  */
 public final class LargeGarden {
     static final int PLANTS_A_BED = 250;

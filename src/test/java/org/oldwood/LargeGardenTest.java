@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Cli;
 
 /**
- * Ten times the plants cost at most eleven times the work. Work is measured in bytes allocated,
- * which do not hang on what else the machine does; how long it takes stands in docs/benchmarks.md.
+ * Ten times the plants cost at most eleven times the work. Work is measured in bytes allocated, which do not hang on
+ * what else the machine does; how long it takes stands in docs/benchmarks.md.
  */
 class LargeGardenTest {
     private static final int FEW = 100;

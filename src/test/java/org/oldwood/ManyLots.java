@@ -8,10 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Writes the folder of a garden with many lots of cuttings: four Ribes crops, forty parents, 12 to
- * 51 cuttings a lot, struck over seventeen autumns; every second lot counted in its first summer,
- * every third lifted, with three of its plants planted out. Always the same for the same number.
- * Run it with the number of lots and a folder to write to.
+ * Writes the folder of a garden with many lots of cuttings: four Ribes crops, forty parents, 12 to 51 cuttings a lot,
+ * struck over seventeen autumns; every second lot counted in its first summer, every third lifted, with three of its
+ * plants planted out. Always the same for the same number. Run it with the number of lots and a folder to write to.
  */
 public final class ManyLots {
     private static final List<String> CROPS = List.of("blackcurrant", "redcurrant", "gooseberry", "jostaberry");

@@ -14,11 +14,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /**
- * One part of a start, for measuring what it costs as a whole process: {@code nothing}, {@code
- * picocli} (an empty command with one option), {@code event} (one event through ical4j), {@code
- * json FILE…} (all tokens of bundled files), {@code load FILE} (loads the classes that a file
- * lists, a name a line) and {@code begin FILE} (loads and initialises them). How to run it is told
- * in docs/benchmarks.md.
+ * One part of a start, for measuring what it costs as a whole process: {@code nothing}, {@code picocli} (an empty
+ * command with one option), {@code event} (one event through ical4j), {@code json FILE…} (all tokens of bundled files),
+ * {@code load FILE} (loads the classes that a file lists, a name a line) and {@code begin FILE} (loads and initialises
+ * them). How to run it is told in docs/benchmarks.md.
  */
 public final class StartFloor {
     private StartFloor() {}

@@ -22,9 +22,9 @@ import org.oldwood.calendar.format.RawReader;
 import org.oldwood.store.Problems;
 
 /**
- * Takes over from an older calendar file what was lost: revision numbers and times where the UIDs
- * are still ours, and the UIDs too where they are not (after the garden's id was lost), so that
- * calendars that hold the old items see new versions of them and no second copies.
+ * Takes over from an older calendar file what was lost: revision numbers and times where the UIDs are still ours, and
+ * the UIDs too where they are not (after the garden's id was lost), so that calendars that hold the old items see new
+ * versions of them and no second copies.
  */
 public final class Adoption {
     private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'");

@@ -19,9 +19,8 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * What was written to a garden's calendars so far: one JSON object a line, one line a task, in
- * {@value #FILE} in the garden's folder. Derived: without it the same UIDs are written again, and
- * only the revision numbers start anew.
+ * What was written to a garden's calendars so far: one JSON object a line, one line a task, in {@value #FILE} in the
+ * garden's folder. Derived: without it the same UIDs are written again, and only the revision numbers start anew.
  *
  * @param tasks by identity
  * @param adopted UIDs taken over from an older file, by {@link Uids#name}
@@ -61,8 +60,8 @@ public record CalendarState(Map<String, Remembered> tasks, Map<String, String> a
     }
 
     /**
-     * Tells what is remembered in a garden's folder, in the order of the lines. A line that cannot
-     * be read is left out, with a problem that says what follows from it.
+     * Tells what is remembered in a garden's folder, in the order of the lines. A line that cannot be read is left out,
+     * with a problem that says what follows from it.
      */
     static void each(Path folder, Problems problems, Sink sink, Map<String, String> adopted) throws IOException {
         Path file = folder.resolve(FILE);

@@ -65,8 +65,8 @@ public final class Export {
     }
 
     /**
-     * One file for a web server to offer. A subscription replaces the whole calendar, so what was
-     * withdrawn is left out; to-dos are too, since a subscription cannot be ticked off.
+     * One file for a web server to offer. A subscription replaces the whole calendar, so what was withdrawn is left
+     * out; to-dos are too, since a subscription cannot be ticked off.
      */
     public Result feed(Items plan, Path file) throws IOException {
         Work work = new Work(plan);

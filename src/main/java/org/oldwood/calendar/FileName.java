@@ -3,9 +3,9 @@ package org.oldwood.calendar;
 import java.text.Normalizer;
 
 /**
- * A name that every file system takes: lower-case letters a to z, digits, hyphens, not too long.
- * What people called a garden cannot lead out of the folder, nor be a name that some system keeps
- * for itself, since a kind ({@code -events}) always follows.
+ * A name that every file system takes: lower-case letters a to z, digits, hyphens, not too long. What people called a
+ * garden cannot lead out of the folder, nor be a name that some system keeps for itself, since a kind ({@code -events})
+ * always follows.
  */
 public final class FileName {
     /** Leaves room for a bed's id and the kind under the 255 octets that file systems take. */
@@ -39,8 +39,8 @@ public final class FileName {
     }
 
     /**
-     * Of a bed, by its id, which is fit for a file already; no two beds share a name, and none has
-     * that of the tasks without a bed.
+     * Of a bed, by its id, which is fit for a file already; no two beds share a name, and none has that of the tasks
+     * without a bed.
      */
     static String ofBed(String id) {
         if (id.isEmpty()) {

@@ -14,9 +14,9 @@ import org.oldwood.calendar.format.UuidV5;
 import org.oldwood.garden.Zone;
 
 /**
- * Writes one iCalendar object, item by item, with its properties in a fixed order, so that the same
- * plan is the same bytes. Days are DATE values: a garden's day is the same day wherever the reader
- * is. No METHOD: the file is no message (RFC 5546), and servers must not store one (RFC 4791, 4.1).
+ * Writes one iCalendar object, item by item, with its properties in a fixed order, so that the same plan is the same
+ * bytes. Days are DATE values: a garden's day is the same day wherever the reader is. No METHOD: the file is no message
+ * (RFC 5546), and servers must not store one (RFC 4791, 4.1).
  */
 public final class IcsWriter {
     public static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";

@@ -7,8 +7,8 @@ import org.oldwood.calendar.format.Hygiene;
 /**
  * One task as a calendar shows it.
  *
- * @param identity what makes the task the same task for ever: rule, subject, season, ordinal; never
- *     dates, titles or names
+ * @param identity what makes the task the same task for ever: rule, subject, season, ordinal; never dates, titles or
+ *     names
  * @param words what people read
  * @param bed the bed's id, by which calendars can be split; empty for the whole garden
  * @param days its window

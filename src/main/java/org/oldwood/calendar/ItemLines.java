@@ -16,8 +16,8 @@ import org.oldwood.calendar.format.Passage;
 import org.oldwood.calendar.format.Text;
 
 /**
- * The content lines that an item's event and its to-do have in common, made once for both: folded
- * and with their ends, ready to be copied. A line does not depend on those before it.
+ * The content lines that an item's event and its to-do have in common, made once for both: folded and with their ends,
+ * ready to be copied. A line does not depend on those before it.
  */
 public final class ItemLines {
     private static final byte[] SUMMARY = "SUMMARY:".getBytes(US_ASCII);

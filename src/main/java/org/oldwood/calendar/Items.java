@@ -5,8 +5,8 @@ import java.util.List;
 import org.oldwood.calendar.format.Text;
 
 /**
- * A plan's items, each made when it is asked for and not kept: the texts of a large garden's tasks
- * would fill the memory. Items are numbered from 0; the same number always gives an equal item.
+ * A plan's items, each made when it is asked for and not kept: the texts of a large garden's tasks would fill the
+ * memory. Items are numbered from 0; the same number always gives an equal item.
  */
 public interface Items {
     int count();

@@ -3,8 +3,8 @@ package org.oldwood.calendar;
 import java.time.LocalDate;
 
 /**
- * How a window is shown. All choices are about looks: the true window stands in the words of every
- * item, whatever is chosen.
+ * How a window is shown. All choices are about looks: the true window stands in the words of every item, whatever is
+ * chosen.
  */
 public record Layout(EventDays eventDays, Due due, Alarms alarms) {
     /** A longer bar fills a month's page; longer windows are shown on their best day. */
@@ -18,10 +18,7 @@ public record Layout(EventDays eventDays, Due due, Alarms alarms) {
         BEST_DAY
     }
 
-    /**
-     * What DUE says. RFC 5545, 3.6.2 can be read as "before this day"; most clients show it as the
-     * last day.
-     */
+    /** What DUE says. RFC 5545, 3.6.2 can be read as "before this day"; most clients show it as the last day. */
     public enum Due {
         LAST_DAY,
         DAY_AFTER

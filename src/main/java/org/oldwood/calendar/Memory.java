@@ -17,8 +17,8 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * A plan held against what was written before, and what is to be remembered of it. Of each task
- * only what tells whether it changed is kept; its words are made anew when they are asked for.
+ * A plan held against what was written before, and what is to be remembered of it. Of each task only what tells whether
+ * it changed is kept; its words are made anew when they are asked for.
  */
 public final class Memory {
     private static final Comparator<Outgoing> BY_IDENTITY = (one, other) -> one.identity.compareTo(other.identity);
@@ -37,9 +37,7 @@ public final class Memory {
     private final Uids uids;
     private final List<String> notices = new ArrayList<>();
 
-    /**
-     * @throws RecordException for a plan without tasks: a good file is worth more than an empty one
-     */
+    /** @throws RecordException for a plan without tasks: a good file is worth more than an empty one */
     public Memory(Export.Garden garden, Layout layout, LocalDate today, Items plan) throws IOException {
         if (plan.count() == 0) {
             throw new RecordException(emptyPlan(garden));

@@ -17,8 +17,8 @@ import org.oldwood.calendar.format.RawReader;
 import org.oldwood.store.Problems;
 
 /**
- * Finds in calendar files what was ticked off, skipped or begun there. Takes over neither dates nor
- * texts, but tells where they were changed; leaves items alone that are not this garden's.
+ * Finds in calendar files what was ticked off, skipped or begun there. Takes over neither dates nor texts, but tells
+ * where they were changed; leaves items alone that are not this garden's.
  */
 public final class ReadBack {
     private final Export.Garden garden;
@@ -32,9 +32,7 @@ public final class ReadBack {
     /** What was said, what was noticed besides, and what could not be read. */
     public record Result(List<Answer> answers, List<String> notices, Problems problems) {}
 
-    /**
-     * @param plan the tasks as they stand now, with what the journal already knows of them
-     */
+    /** @param plan the tasks as they stand now, with what the journal already knows of them */
     public ReadBack(Export.Garden garden, List<Item> plan, Layout layout, LocalDate today) throws IOException {
         this.garden = garden;
         this.layout = layout;

@@ -17,9 +17,9 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes a file beside its place and moves it there: readers see the old one or the new one. What
- * was not {@link #finish finished} leaves no trace. As long as the octets are those that stand
- * there already they are only compared, so that a file without a change is not written at all.
+ * Writes a file beside its place and moves it there: readers see the old one or the new one. What was not
+ * {@link #finish finished} leaves no trace. As long as the octets are those that stand there already they are only
+ * compared, so that a file without a change is not written at all.
  */
 final class Replace implements AutoCloseable {
     private final Path file;

@@ -5,9 +5,8 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 
 /**
- * Which revision of each task a plan makes, given what was written before: unchanged tasks keep
- * their stamp, changed ones get a new one, vanished ones are withdrawn for as long as somebody may
- * still see them.
+ * Which revision of each task a plan makes, given what was written before: unchanged tasks keep their stamp, changed
+ * ones get a new one, vanished ones are withdrawn for as long as somebody may still see them.
  */
 final class Revision {
     /** A month's page shows up to six days of each neighbour; two months on, nobody sees it. */
@@ -33,8 +32,8 @@ final class Revision {
     }
 
     /**
-     * A task left undone on its best day is planned for a later one every day anew. What was shown
-     * stays, or every calendar would change daily.
+     * A task left undone on its best day is planned for a later one every day anew. What was shown stays, or every
+     * calendar would change daily.
      */
     Item.Days steady(Item.Days is, Item.Days was) {
         boolean isPutOff = was.first().equals(is.first())
@@ -66,8 +65,8 @@ final class Revision {
     }
 
     /**
-     * A task that the plan no longer has. One that was open, with days still to come, is withdrawn;
-     * one that was done or whose days are over is history.
+     * A task that the plan no longer has. One that was open, with days still to come, is withdrawn; one that was done
+     * or whose days are over is history.
      */
     Fate fate(Remembered old) {
         LocalDate last = old.item().days().last();

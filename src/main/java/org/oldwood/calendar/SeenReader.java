@@ -25,9 +25,9 @@ import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawProperty;
 
 /**
- * Understands what a calendar says of an item: ical4j reads the values. Only the properties that
- * matter here are given to it, and where it refuses them together they are tried one by one, so
- * that a client's slip in one property does not lose the others.
+ * Understands what a calendar says of an item: ical4j reads the values. Only the properties that matter here are given
+ * to it, and where it refuses them together they are tried one by one, so that a client's slip in one property does not
+ * lose the others.
  */
 public final class SeenReader {
     private static final List<String> WANTED =
@@ -119,8 +119,7 @@ public final class SeenReader {
     }
 
     /**
-     * A DATE or a time without zone, which the standard does not allow here but some write, is the
-     * day as it stands.
+     * A DATE or a time without zone, which the standard does not allow here but some write, is the day as it stands.
      */
     private Optional<LocalDate> day(RawComponent item, List<Property> properties, String name) {
         String raw = item.value(name).orElse("");

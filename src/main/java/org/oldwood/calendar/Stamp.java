@@ -19,9 +19,7 @@ public record Stamp(int sequence, Instant changed) {
         }
     }
 
-    /**
-     * A time as {@link Instant#toString} has it, without a formatter where it is a whole second.
-     */
+    /** A time as {@link Instant#toString} has it, without a formatter where it is a whole second. */
     @SuppressWarnings("JavaInstantGetSecondsGetNano") // only whether there is a part of a second
     static String text(Instant instant) {
         if (!Instant.ofEpochSecond(instant.getEpochSecond()).equals(instant)) {

@@ -11,9 +11,8 @@ import java.util.List;
 import org.oldwood.store.IsoDate;
 
 /**
- * A line of the memory as {@link StateWriter} writes one, read without what a task that is still
- * planned does not need. Of anything odd it makes nothing: the reader that knows every form then
- * looks, and words what is wrong.
+ * A line of the memory as {@link StateWriter} writes one, read without what a task that is still planned does not need.
+ * Of anything odd it makes nothing: the reader that knows every form then looks, and words what is wrong.
  */
 final class StateLine {
     private static final JsonFactory FACTORY = new JsonFactory();

@@ -18,9 +18,7 @@ final class StateWriter {
     private @Nullable Stamp stamp;
     private String changed = "";
 
-    /**
-     * @param adopted UIDs taken over from an older file, by {@link Uids#name}
-     */
+    /** @param adopted UIDs taken over from an older file, by {@link Uids#name} */
     StateWriter(OutputStream out, Map<String, String> adopted) throws IOException {
         this.out = FACTORY.createGenerator(out);
         this.adopted = adopted;

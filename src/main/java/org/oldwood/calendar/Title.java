@@ -3,8 +3,8 @@ package org.oldwood.calendar;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
 /**
- * The title of an item. Several clients show a cancelled item like any other, and an event cannot
- * say that it is done; so the title says it.
+ * The title of an item. Several clients show a cancelled item like any other, and an event cannot say that it is done;
+ * so the title says it.
  */
 public final class Title {
     private static final String WITHDRAWN = "Withdrawn: ";

@@ -8,9 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.calendar.format.UuidV5;
 
 /**
- * The UIDs of a garden's items: UUIDs of version 5 over the garden's own random id, so that they
- * can be rebuilt and not guessed (RFC 7986, 5.3). An event and a to-do never share one. UIDs that
- * were adopted from an older file go before.
+ * The UIDs of a garden's items: UUIDs of version 5 over the garden's own random id, so that they can be rebuilt and not
+ * guessed (RFC 7986, 5.3). An event and a to-do never share one. UIDs that were adopted from an older file go before.
  */
 public final class Uids {
     static final String EVENT = "event";
@@ -22,9 +21,7 @@ public final class Uids {
     private final UuidV5 garden;
     private final Map<String, String> adopted;
 
-    /**
-     * @param adopted UIDs to use instead, by {@link #name}
-     */
+    /** @param adopted UIDs to use instead, by {@link #name} */
     public Uids(UUID garden, Map<String, String> adopted) {
         this.garden = new UuidV5(garden);
         this.adopted = Map.copyOf(adopted);

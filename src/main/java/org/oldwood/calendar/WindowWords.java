@@ -4,10 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 
 import org.oldwood.calendar.format.DayOctets;
 
-/**
- * The window in words, before an item's text: some clients drop the end, all show the text. As
- * octets, escaped.
- */
+/** The window in words, before an item's text: some clients drop the end, all show the text. As octets, escaped. */
 final class WindowWords {
     /** More than any window takes. */
     static final int MOST = 256;

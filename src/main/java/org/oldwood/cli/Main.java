@@ -17,10 +17,7 @@ import org.oldwood.store.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
-/**
- * Starts the program. Only the command named first is built, so that a run starts fast; the help
- * builds all.
- */
+/** Starts the program. Only the command named first is built, so that a run starts fast; the help builds all. */
 public final class Main {
     private Main() {}
 

@@ -9,8 +9,8 @@ import java.util.Map;
 import org.oldwood.cli.command.Surroundings;
 
 /**
- * Runs the commonest commands once on a copy of a garden, so that the build can make a class-data
- * archive of what they load. Prints nothing.
+ * Runs the commonest commands once on a copy of a garden, so that the build can make a class-data archive of what they
+ * load. Prints nothing.
  */
 public final class Training {
     private static final List<List<String>> COMMANDS = List.of(

@@ -9,9 +9,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * A crop's profile. What a craft needs to know of it stands in a section of its own, a file beside
- * {@code crop.json}: {@code pruning}, {@code yield}, {@code cuttings}, {@code feeding}, {@code
- * water}, {@code stages}.
+ * A crop's profile. What a craft needs to know of it stands in a section of its own, a file beside {@code crop.json}:
+ * {@code pruning}, {@code yield}, {@code cuttings}, {@code feeding}, {@code water}, {@code stages}.
  *
  * @param id {@code blackcurrant}
  * @param name for one plant, {@code blackcurrant}
@@ -69,19 +68,13 @@ public record Crop(
         return all;
     }
 
-    /**
-     * How far plants of that form stand apart; that of the crop it is like where it has none of its
-     * own.
-     */
+    /** How far plants of that form stand apart; that of the crop it is like where it has none of its own. */
     public Optional<Spacing> spacing(String form) {
         return Optional.ofNullable(spacings.get(form))
                 .or(() -> like.map(other -> alike(other).spacings.get(form)));
     }
 
-    /**
-     * Productive life in that form, years; that of the crop it is like where it has none of its
-     * own.
-     */
+    /** Productive life in that form, years; that of the crop it is like where it has none of its own. */
     public Optional<Figure> life(String form) {
         return Optional.ofNullable(lives.get(form))
                 .or(() -> like.map(other -> alike(other).lives.get(form)));
@@ -102,10 +95,7 @@ public record Crop(
         return counted.equals("row");
     }
 
-    /**
-     * What {@code reader} makes of this crop's section, or of that of the crop it is like. Made
-     * once.
-     */
+    /** What {@code reader} makes of this crop's section, or of that of the crop it is like. Made once. */
     public <T> Optional<T> section(String name, Class<T> kind, Function<Fields, T> reader) {
         Optional<T> own = documents.made("crops/" + id + "/" + name + ".json", kind, reader);
         return own.isPresent() || like.isEmpty()

@@ -6,10 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.store.Documents;
 
-/**
- * The crops that are known, bundled and the garden's own. A crop's files are read when it is asked
- * for.
- */
+/** The crops that are known, bundled and the garden's own. A crop's files are read when it is asked for. */
 public final class Crops {
     private final Documents documents;
     private final List<String> ids;

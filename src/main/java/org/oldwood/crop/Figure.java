@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.oldwood.store.Fields;
 
 /**
- * A figure of agronomy with its range, unit, sources and mark. In the data: {@code {"is": 3.5,
- * "low": 1.5, "high": 5, "unit": "kg/bush", "source": "key", "seen": "read"}}.
+ * A figure of agronomy with its range, unit, sources and mark. In the data: {@code {"is": 3.5, "low": 1.5, "high": 5,
+ * "unit": "kg/bush", "source": "key", "seen": "read"}}.
  *
  * @param is the default value
  * @param low the least value that the sources give; equals {@code is} where they give no range

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A principal stage of growth, with its BBCH code. Listed in the order of one growing season, from
- * the winter's rest before the crop to the leaf fall after it.
+ * A principal stage of growth, with its BBCH code. Listed in the order of one growing season, from the winter's rest
+ * before the crop to the leaf fall after it.
  *
  * <p>Source of the codes: BBCH Monograph, 2nd edition 2001, currants; 93 and 97 from memory.
  */

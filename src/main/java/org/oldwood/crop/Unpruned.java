@@ -7,8 +7,8 @@ import org.oldwood.store.Fields;
  * What print says of leaving a bush alone that is renewed by the age of its stems.
  *
  * @param words what print says, a sentence or two
- * @param crop crop of the season after some winters without pruning, of that of pruned bushes;
- *     empty where nothing was weighed
+ * @param crop crop of the season after some winters without pruning, of that of pruned bushes; empty where nothing was
+ *     weighed
  * @param winters after how many winters that was
  */
 public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> winters) {
@@ -33,9 +33,8 @@ public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> win
     }
 
     /**
-     * Share of the crop of pruned bushes, 0 to 1, in the season after so many winters in a row
-     * without pruning: in equal steps to what was weighed, and no lower after it, of which nothing
-     * is known. 1 where nothing was weighed.
+     * Share of the crop of pruned bushes, 0 to 1, in the season after so many winters in a row without pruning: in
+     * equal steps to what was weighed, and no lower after it, of which nothing is known. 1 where nothing was weighed.
      */
     public Range share(int unprunedWinters) {
         if (crop.isEmpty() || winters.isEmpty()) {

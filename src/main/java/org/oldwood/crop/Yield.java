@@ -8,12 +8,11 @@ import java.util.Optional;
 import org.oldwood.store.Fields;
 
 /**
- * What a crop bears, from its {@code yield} section: the crop of a mature plant by form, and the
- * share of it that comes year by year after planting. Sources differ widely; the range says so.
+ * What a crop bears, from its {@code yield} section: the crop of a mature plant by form, and the share of it that comes
+ * year by year after planting. Sources differ widely; the range says so.
  *
  * @param mature kilograms a year of a mature plant, or of a metre of row, by form
- * @param series shares of the full crop by year; of several that fit a form the first is the
- *     default
+ * @param series shares of the full crop by year; of several that fit a form the first is the default
  * @param wood what a stem bears by its age, where stems are renewed by age
  * @param frostYear share of a full crop left in a year of frost at bloom
  * @param unpruned what print says of leaving the bush alone; empty where nothing was found
@@ -65,9 +64,8 @@ public record Yield(
     }
 
     /**
-     * Kilograms to expect of one plant, or of one metre of row, in its {@code year}-th growing
-     * season in place (1 is the season of planting), by the default series. Empty where the form
-     * has no figures.
+     * Kilograms to expect of one plant, or of one metre of row, in its {@code year}-th growing season in place (1 is
+     * the season of planting), by the default series. Empty where the form has no figures.
      */
     public Optional<Range> expected(String form, int year) {
         Optional<Series> shares = series(form);

@@ -33,17 +33,16 @@ public final class GardenStages {
     }
 
     /**
-     * The garden's stages: modelled where it declares a climate, else by the calendar; moved by
-     * what was seen in both cases. A climate that cannot be read is told in {@code problems} and
-     * left out.
+     * The garden's stages: modelled where it declares a climate, else by the calendar; moved by what was seen in both
+     * cases. A climate that cannot be read is told in {@code problems} and left out.
      */
     public static Stages of(GardenState state, Weather weather, Documents documents, Problems problems) {
         return new ModelledStages(climate(state.garden(), weather, documents, problems), sightings(state), documents);
     }
 
     /**
-     * The garden's climate: the one it declares, else the means of its own measured days where
-     * these are of enough years.
+     * The garden's climate: the one it declares, else the means of its own measured days where these are of enough
+     * years.
      */
     public static Optional<GardenClimate> climate(
             Garden garden, Weather weather, Documents documents, Problems problems) {

@@ -18,10 +18,7 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
-/**
- * Pairs of materials that must lie some days apart on one bed, and what was given or is planned
- * where.
- */
+/** Pairs of materials that must lie some days apart on one bed, and what was given or is planned where. */
 public final class KeepApart {
     private static final List<String> LISTS = List.of("feeds", "limes", "acidifiers", "mulches", "underlays");
 

@@ -81,8 +81,8 @@ public sealed interface Subject {
     record Stand(BedState in, Crop of, String form, Beside beside, List<PlantState> plants, List<Entry> entries)
             implements Subject {
         /**
-         * The crop's plural, with its form and bed where the crop alone would not tell which stand
-         * is meant: {@code red currants (cordon)}, {@code blueberries in gate bed}.
+         * The crop's plural, with its form and bed where the crop alone would not tell which stand is meant: {@code red
+         * currants (cordon)}, {@code blueberries in gate bed}.
          *
          * @param formKnown the words around it already tell the form
          */

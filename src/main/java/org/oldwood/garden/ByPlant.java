@@ -4,9 +4,8 @@ import java.util.IdentityHashMap;
 import java.util.function.Function;
 
 /**
- * What was made of each plant, by the very plant: comparing whole records would take longer than
- * the making. Forgets all when it is full, so that a large garden costs no more memory than its
- * largest beds.
+ * What was made of each plant, by the very plant: comparing whole records would take longer than the making. Forgets
+ * all when it is full, so that a large garden costs no more memory than its largest beds.
  */
 public final class ByPlant<T> {
     private static final int MOST = 2000;

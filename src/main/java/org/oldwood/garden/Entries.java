@@ -31,9 +31,7 @@ public final class Entries {
         return Collections.unmodifiableList(all);
     }
 
-    /**
-     * The entries that stand before one of them; those of earlier days where it is not among them.
-     */
+    /** The entries that stand before one of them; those of earlier days where it is not among them. */
     public static List<Entry> before(List<Entry> entries, Entry entry) {
         int at = entries.indexOf(entry);
         return at >= 0

@@ -12,8 +12,8 @@ import java.util.Optional;
 import org.oldwood.garden.EntryField.Holds;
 
 /**
- * The kinds of journal entry and what each says. Everything that reads, writes, asks for or
- * describes an entry works from this table, so a new kind of entry is a row here.
+ * The kinds of journal entry and what each says. Everything that reads, writes, asks for or describes an entry works
+ * from this table, so a new kind of entry is a row here.
  */
 public enum EntryKind {
     PLANTED(

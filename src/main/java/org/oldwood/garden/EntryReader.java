@@ -14,9 +14,8 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /**
- * Reads one journal entry and checks it against its kind: known keys, right types and ranges.
- * Whether the plants and beds it names exist is checked when the journal is added up ({@link
- * GardenState}).
+ * Reads one journal entry and checks it against its kind: known keys, right types and ranges. Whether the plants and
+ * beds it names exist is checked when the journal is added up ({@link GardenState}).
  */
 public final class EntryReader {
     private static final int MOST_STEMS = 500;
@@ -119,8 +118,8 @@ public final class EntryReader {
     }
 
     /**
-     * Whether the value of one of the commonest fields is plainly right. Where it is not, {@link
-     * #check} looks at it again and words what is wrong.
+     * Whether the value of one of the commonest fields is plainly right. Where it is not, {@link #check} looks at it
+     * again and words what is wrong.
      */
     private static boolean isPlain(Json value, EntryField field) {
         return switch (field.type()) {

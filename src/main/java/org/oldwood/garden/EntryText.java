@@ -9,9 +9,8 @@ import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
 /**
- * Turns what someone types on a command line or in a table's cell into the value that the journal
- * holds, and back. What cannot be turned stays a text; reading the entry then says what is wrong
- * with it.
+ * Turns what someone types on a command line or in a table's cell into the value that the journal holds, and back. What
+ * cannot be turned stays a text; reading the entry then says what is wrong with it.
  */
 public final class EntryText {
     private EntryText() {}

@@ -12,9 +12,9 @@ import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Place;
 
 /**
- * Makes journal entries to be written. An entry's id is {@code e-} and the first 12 hexadecimal
- * digits of SHA-256 over the id before it and its own content, so that the same notes in the same
- * order have the same ids, and the same note twice has two.
+ * Makes journal entries to be written. An entry's id is {@code e-} and the first 12 hexadecimal digits of SHA-256 over
+ * the id before it and its own content, so that the same notes in the same order have the same ids, and the same note
+ * twice has two.
  */
 public final class EntryWriter {
     private static final int ID_DIGITS = 12;

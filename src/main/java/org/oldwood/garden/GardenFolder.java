@@ -20,9 +20,7 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
-/**
- * A garden's folder: {@code garden.json}, {@code journal.jsonl}, and data of its own beside them.
- */
+/** A garden's folder: {@code garden.json}, {@code journal.jsonl}, and data of its own beside them. */
 public final class GardenFolder {
     public static final String GARDEN_FILE = "garden.json";
     public static final String JOURNAL_FILE = "journal.jsonl";

@@ -98,10 +98,7 @@ public final class GardenReader {
         return read;
     }
 
-    /**
-     * Says so where the time zone of a garden's file is not known; slow, so only {@code check} asks
-     * for it.
-     */
+    /** Says so where the time zone of a garden's file is not known; slow, so only {@code check} asks for it. */
     public static void checkZone(Json json, Problems problems) {
         if (json instanceof Json.Obj garden
                 && garden.members().get("site") instanceof Json.Obj site

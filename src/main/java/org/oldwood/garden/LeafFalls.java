@@ -10,8 +10,8 @@ import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 
 /**
- * When each crop was seen to lose its leaves. A stem turns a year older then; where it was not
- * seen, on the season's nominal first day.
+ * When each crop was seen to lose its leaves. A stem turns a year older then; where it was not seen, on the season's
+ * nominal first day.
  */
 public final class LeafFalls {
     /** A sighting so many days before the nominal day, or fewer, is that autumn's. */

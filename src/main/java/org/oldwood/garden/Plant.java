@@ -31,10 +31,7 @@ public record Plant(
         String about,
         Optional<String> lot) {
 
-    /**
-     * The season in which it was planted, as seen from {@code season}: 1 in its first, 2 in its
-     * second.
-     */
+    /** The season in which it was planted, as seen from {@code season}: 1 in its first, 2 in its second. */
     public int seasonsOld(Season season) {
         return season.year() - Season.year(planted, season.hemisphere()) + 1;
     }

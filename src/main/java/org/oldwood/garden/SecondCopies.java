@@ -16,11 +16,10 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 
 /**
- * Files beside the record that look like a second copy of one of its files. A program that keeps a
- * folder the same on several machines makes one where two of them wrote: it keeps the file's name
- * and puts something before the ending, after it, or before the name ({@code journal (conflict
- * 2026-11-20).jsonl}, {@code journal.conflict-ab12.jsonl}, {@code journal (1).jsonl}, {@code Copy
- * of journal.jsonl}). What such a file holds does not count, so it must be told.
+ * Files beside the record that look like a second copy of one of its files. A program that keeps a folder the same on
+ * several machines makes one where two of them wrote: it keeps the file's name and puts something before the ending,
+ * after it, or before the name ({@code journal (conflict 2026-11-20).jsonl}, {@code journal.conflict-ab12.jsonl},
+ * {@code journal (1).jsonl}, {@code Copy of journal.jsonl}). What such a file holds does not count, so it must be told.
  */
 public final class SecondCopies {
     private static final List<String> RECORD =

@@ -15,9 +15,8 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /**
- * Adds a journal up, entry by entry, in the order of dates; entries of one day in the order of the
- * journal. Linear in entries. An entry that names something unknown becomes a problem and is passed
- * over.
+ * Adds a journal up, entry by entry, in the order of dates; entries of one day in the order of the journal. Linear in
+ * entries. An entry that names something unknown becomes a problem and is passed over.
  */
 public final class StateBuilder {
     private final Garden garden;

@@ -9,13 +9,12 @@ import java.util.stream.Collectors;
 import org.oldwood.store.Json;
 
 /**
- * Stems by age class: completed growing seasons → number of stems. A shoot is 0 in its first summer
- * and 1 from the leaf fall after it. The oldest class may be open ({@code 4+}: four seasons or
- * more). A class that is absent was not counted; one with 0 was counted and empty.
+ * Stems by age class: completed growing seasons → number of stems. A shoot is 0 in its first summer and 1 from the leaf
+ * fall after it. The oldest class may be open ({@code 4+}: four seasons or more). A class that is absent was not
+ * counted; one with 0 was counted and empty.
  *
  * @param counts by age
- * @param openFrom the age from which on the classes were lumped together, if they were; then the
- *     last key
+ * @param openFrom the age from which on the classes were lumped together, if they were; then the last key
  */
 public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom) {
     public static final StemAges NONE = new StemAges(new TreeMap<>(), OptionalInt.empty());

@@ -9,9 +9,7 @@ import java.util.OptionalInt;
 final class StemQuestions {
     private StemQuestions() {}
 
-    /**
-     * @param before the stems as the notes before the entry leave them, in the entry's season
-     */
+    /** @param before the stems as the notes before the entry leave them, in the entry's season */
     static List<String> about(String plant, StemAges before, Entry entry) {
         List<String> questions = new ArrayList<>();
         StemAges said = entry.stems();

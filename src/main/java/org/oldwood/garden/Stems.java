@@ -8,15 +8,15 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A plant's stems by the season in which each grew, so that ages follow from the day asked about: a
- * shoot of season 2026 is 0 in that season and 1 in season 2027. Immutable.
+ * A plant's stems by the season in which each grew, so that ages follow from the day asked about: a shoot of season
+ * 2026 is 0 in that season and 1 in season 2027. Immutable.
  */
 public final class Stems {
     static final Stems UNKNOWN = new Stems(new int[0], OptionalInt.empty());
 
     /**
-     * In pairs, the oldest first: the season year in which stems grew, and their number. A table
-     * for each plant of a large garden would take four times the memory.
+     * In pairs, the oldest first: the season year in which stems grew, and their number. A table for each plant of a
+     * large garden would take four times the memory.
      */
     private final int[] bySeason;
 
@@ -73,8 +73,8 @@ public final class Stems {
     }
 
     /**
-     * What is left after stems were taken out. More than were known leaves none, never less than
-     * none. An age that was lumped with older ones is taken from that class.
+     * What is left after stems were taken out. More than were known leaves none, never less than none. An age that was
+     * lumped with older ones is taken from that class.
      */
     Stems without(StemAges ages, int seasonYear) {
         int[] by = bySeason.clone();
@@ -117,10 +117,7 @@ public final class Stems {
         return bySeason.length > 0;
     }
 
-    /**
-     * The stems after an entry: counted anew, or less what was cut out. Other entries change
-     * nothing.
-     */
+    /** The stems after an entry: counted anew, or less what was cut out. Other entries change nothing. */
     Stems after(Entry entry, int season) {
         return switch (entry.kind()) {
             case COUNTED -> recounted(entry.stems(), season);

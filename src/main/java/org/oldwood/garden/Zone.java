@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.TimeZone;
 
 /**
- * The time zone in which a garden's days are counted. An export asks only when it is noon there,
- * and for most days the JDK's older {@link TimeZone} knows; the registry behind {@link ZoneId}
- * looks into every library of the program for more zones, which takes a short run 10 ms.
+ * The time zone in which a garden's days are counted. An export asks only when it is noon there, and for most days the
+ * JDK's older {@link TimeZone} knows; the registry behind {@link ZoneId} looks into every library of the program for
+ * more zones, which takes a short run 10 ms.
  */
 public final class Zone {
     /** The older registry has no rules beyond 2037. */

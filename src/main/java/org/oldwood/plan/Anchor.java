@@ -20,8 +20,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
 
 /**
- * One end of a rule's window: so many days after a stage, a day of the year, a day that a craft
- * works out, or the last entry of a kind.
+ * One end of a rule's window: so many days after a stage, a day of the year, a day that a craft works out, or the last
+ * entry of a kind.
  *
  * @param by {@code stage}, {@code day}, {@code fact} or {@code entry}
  * @param name the stage's key, the northern month-day, the fact's name or the entry's kind

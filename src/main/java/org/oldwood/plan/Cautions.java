@@ -24,8 +24,7 @@ public final class Cautions {
      * @param sources the keys of its sources
      * @param crops the crops that it concerns; with {@code groups}, all where both are empty
      * @param groups the groups of crops that it concerns
-     * @param months the first and last month of the north in which it holds, both included; all
-     *     year where empty
+     * @param months the first and last month of the north in which it holds, both included; all year where empty
      */
     public record Caution(
             String line, List<String> sources, List<String> crops, List<String> groups, List<Integer> months) {

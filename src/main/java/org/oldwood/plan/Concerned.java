@@ -8,8 +8,8 @@ import org.oldwood.crop.Crop;
 import org.oldwood.facts.Subject;
 
 /**
- * Which rules concern a subject. The same for all plants, and for all stands, of one crop and form:
- * found once for them.
+ * Which rules concern a subject. The same for all plants, and for all stands, of one crop and form: found once for
+ * them.
  */
 final class Concerned {
     private final List<Rule> rules;

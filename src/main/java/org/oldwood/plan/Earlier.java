@@ -10,8 +10,8 @@ import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
 
 /**
- * Subjects as they were before an entry. A bush whose old wood was cut this winter has none left to
- * cut; only the bush before the cut tells which task the cut was.
+ * Subjects as they were before an entry. A bush whose old wood was cut this winter has none left to cut; only the bush
+ * before the cut tells which task the cut was.
  */
 final class Earlier {
     private Earlier() {}

@@ -38,10 +38,7 @@ final class Finished {
         this.state = state;
     }
 
-    /**
-     * An entry that says this task was done or skipped, by its id or by an entry of a kind that
-     * counts as doing it.
-     */
+    /** An entry that says this task was done or skipped, by its id or by an entry of a kind that counts as doing it. */
     Optional<Entry> of(Rule rule, Situation situation, Window window, int ordinal) {
         Optional<Entry> byId = byId(rule, situation, ordinal);
         if (byId.isPresent()) {
@@ -100,8 +97,8 @@ final class Finished {
     }
 
     /**
-     * A stand's window that a craft works out comes anew each year, and may open in one season and
-     * close in the next; so what was done counts from shortly before it opens.
+     * A stand's window that a craft works out comes anew each year, and may open in one season and close in the next;
+     * so what was done counts from shortly before it opens.
      */
     private LocalDate from(Rule rule, Situation situation, Window window) {
         if (rule.repeatDays() > 0) {

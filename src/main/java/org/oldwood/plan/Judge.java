@@ -28,10 +28,7 @@ public final class Judge {
         this.advisors = advisors;
     }
 
-    /**
-     * Whether and when, all that a plan needs: words of a window or of conditions that fail are
-     * left out.
-     */
+    /** Whether and when, all that a plan needs: words of a window or of conditions that fail are left out. */
     public Verdict judge(Rule rule, Subject subject, Season season) {
         return judge(rule, new Situation(world, subject, season, world.today()), false);
     }
@@ -71,8 +68,8 @@ public final class Judge {
     private record SpanOfDays(String rule, LocalDate opens, LocalDate closes) {}
 
     /**
-     * Stages and days of the year are the same for all plants of a crop, and entries of one day for
-     * all plants that were seen to together.
+     * Stages and days of the year are the same for all plants of a crop, and entries of one day for all plants that
+     * were seen to together.
      */
     private Span span(Rule rule, Situation opening) {
         if (rule.hangsOnEntries()) {
@@ -130,8 +127,8 @@ public final class Judge {
     }
 
     /**
-     * A last day of its own, where the rule has one and it is known, cuts the window short. It is
-     * asked for each subject anew: two stands of a crop may be fed with different things.
+     * A last day of its own, where the rule has one and it is known, cuts the window short. It is asked for each
+     * subject anew: two stands of a crop may be fed with different things.
      */
     private Span inTime(Span span, Rule rule, Situation opening) {
         if (rule.noLaterThan().isEmpty() || span.last.isEmpty()) {

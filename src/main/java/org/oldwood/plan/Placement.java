@@ -18,9 +18,8 @@ import org.oldwood.facts.Situation;
 import org.oldwood.garden.Garden;
 
 /**
- * Gives each task its day: inside its window, not before today, after the tasks that come first,
- * far enough from what must be kept apart, on a day one works, and where the day still has time.
- * What cannot be placed becomes a notice.
+ * Gives each task its day: inside its window, not before today, after the tasks that come first, far enough from what
+ * must be kept apart, on a day one works, and where the day still has time. What cannot be placed becomes a notice.
  */
 final class Placement {
     private final Situation.World world;
@@ -177,10 +176,7 @@ final class Placement {
         return a.isAfter(b) ? a : b;
     }
 
-    /**
-     * The first fitting day from the wanted one on; else the last fitting one before it; else the
-     * wanted one.
-     */
+    /** The first fitting day from the wanted one on; else the last fitting one before it; else the wanted one. */
     private LocalDate dayFor(Task task, LocalDate wanted, LocalDate earliest) {
         LocalDate last = task.window().last();
         for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {

@@ -20,9 +20,9 @@ import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
 
 /**
- * Makes a year's plan: holds every rule against every subject it concerns, in the season of the day
- * asked for and in the next one as far as a year reaches, and places what is due. The same record
- * and day give the same plan. Linear in subjects.
+ * Makes a year's plan: holds every rule against every subject it concerns, in the season of the day asked for and in
+ * the next one as far as a year reaches, and places what is due. The same record and day give the same plan. Linear in
+ * subjects.
  */
 public final class Planner {
     /** A plan reaches a year ahead: windows that open later belong to the next plan. */
@@ -67,8 +67,8 @@ public final class Planner {
     }
 
     /**
-     * The year's plan from the state's own day on. All rules are held against one subject before
-     * the next, bed by bed, so that what the crafts found of it serves them all.
+     * The year's plan from the state's own day on. All rules are held against one subject before the next, bed by bed,
+     * so that what the crafts found of it serves them all.
      */
     public Plan plan() {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
@@ -87,17 +87,13 @@ public final class Planner {
                 .place(gathered.tasks, until, notices);
     }
 
-    /**
-     * The answers of this season and the next, the one that plans a task first, for {@code why}.
-     */
+    /** The answers of this season and the next, the one that plans a task first, for {@code why}. */
     public List<Verdict> explain(Rule rule, Subject subject) {
         Season now = world.state().season();
         return List.of(judge.explain(rule, subject, now), judge.explain(rule, subject, now.plus(1)));
     }
 
-    /**
-     * This season's task, or where it is past or done the next one's, as far as the plan reaches.
-     */
+    /** This season's task, or where it is past or done the next one's, as far as the plan reaches. */
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
         for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
@@ -124,10 +120,7 @@ public final class Planner {
         return false;
     }
 
-    /**
-     * On the subject as it is; where an entry this season may have done the work, as it was before
-     * it.
-     */
+    /** On the subject as it is; where an entry this season may have done the work, as it was before it. */
     private Verdict verdict(Rule rule, Subject subject, Season season) {
         Verdict now = judge.judge(rule, subject, season);
         if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
@@ -151,10 +144,7 @@ public final class Planner {
         return finished.of(rule, now, then.window().orElseThrow(), 1).isPresent();
     }
 
-    /**
-     * A window made of entries or of a craft's days is the same in every season: it belongs to the
-     * one it opens in.
-     */
+    /** A window made of entries or of a craft's days is the same in every season: it belongs to the one it opens in. */
     static boolean bySeason(Rule rule) {
         return rule.opens().by().equals("stage") || rule.opens().by().equals("day");
     }

@@ -15,8 +15,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
 /**
- * One rule: which task, for which subject, in which window, under which conditions, how much, and
- * why. Data; the format is described in {@code docs/record.md}.
+ * One rule: which task, for which subject, in which window, under which conditions, how much, and why. Data; the format
+ * is described in {@code docs/record.md}.
  */
 public record Rule(
         String id,
@@ -126,9 +126,8 @@ public record Rule(
     }
 
     /**
-     * The number of the first repeat in a window. Repeats are numbered from 1; where a craft works
-     * out the window anew each day, by their week of the season, so that a repeat that was done is
-     * not taken for the next one.
+     * The number of the first repeat in a window. Repeats are numbered from 1; where a craft works out the window anew
+     * each day, by their week of the season, so that a repeat that was done is not taken for the next one.
      */
     int firstOrdinal(Season season, Window window) {
         return opens.by().equals("fact") ? (int) (1 + ChronoUnit.WEEKS.between(season.start(), window.first())) : 1;

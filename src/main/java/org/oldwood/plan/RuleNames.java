@@ -11,8 +11,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
 /**
- * Whether what rules name is there: crops, groups, forms, facts, amounts and warnings. A rule that
- * names something unknown would never speak, or say less than was meant.
+ * Whether what rules name is there: crops, groups, forms, facts, amounts and warnings. A rule that names something
+ * unknown would never speak, or say less than was meant.
  */
 public final class RuleNames {
     private final Collection<String> crops;

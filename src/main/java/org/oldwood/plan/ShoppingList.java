@@ -11,8 +11,8 @@ import org.oldwood.garden.Bed;
 import org.oldwood.garden.Garden;
 
 /**
- * What the open tasks of a plan take of feeds, limes, acidifiers, mulches and paper, added up by
- * material. A plain record for commands and sheets to show.
+ * What the open tasks of a plan take of feeds, limes, acidifiers, mulches and paper, added up by material. A plain
+ * record for commands and sheets to show.
  *
  * @param from the plan's first day, included
  * @param until the plan's last day, included

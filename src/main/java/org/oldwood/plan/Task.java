@@ -11,8 +11,8 @@ import org.oldwood.season.Season;
 /**
  * A rule applied to a subject in a season.
  *
- * @param id {@code winter-cut@bc-1@2027}: rule, subject, season, and {@code #n} where a rule
- *     repeats. The same task has the same id for ever
+ * @param id {@code winter-cut@bc-1@2027}: rule, subject, season, and {@code #n} where a rule repeats. The same task has
+ *     the same id for ever
  * @param rule the rule
  * @param subject what it is done to
  * @param season the season it belongs to

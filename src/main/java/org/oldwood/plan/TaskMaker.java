@@ -17,8 +17,8 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.season.Season;
 
 /**
- * Makes a task of an answer that is due. What many tasks of a plan have alike (the rule's own
- * reason, warnings, source keys) they share: a plantation's plan holds hundreds of thousands.
+ * Makes a task of an answer that is due. What many tasks of a plan have alike (the rule's own reason, warnings, source
+ * keys) they share: a plantation's plan holds hundreds of thousands.
  */
 final class TaskMaker {
     private final Situation.World world;

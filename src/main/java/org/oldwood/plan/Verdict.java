@@ -5,14 +5,13 @@ import java.util.Optional;
 import org.oldwood.facts.Situation;
 
 /**
- * What came of holding a rule against a subject in a season: a window or none, and every reason for
- * or against.
+ * What came of holding a rule against a subject in a season: a window or none, and every reason for or against.
  *
  * @param rule the rule
  * @param situation the subject and season
  * @param window the window, where its ends could be found
- * @param reasons the conditions' answers, in the rule's order; all of them must hold. A plan, which
- *     only asks whether they do, has {@link #NOT} alone where one does not
+ * @param reasons the conditions' answers, in the rule's order; all of them must hold. A plan, which only asks whether
+ *     they do, has {@link #NOT} alone where one does not
  * @param because why there is no task although all conditions hold; empty otherwise
  */
 public record Verdict(Rule rule, Situation situation, Optional<Window> window, List<Reason> reasons, String because) {

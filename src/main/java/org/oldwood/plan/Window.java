@@ -7,8 +7,8 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * From the first to the last good day, both included. How its ends were found is put in words when
- * somebody asks: most windows that a plan looks at are shown to nobody.
+ * From the first to the last good day, both included. How its ends were found is put in words when somebody asks: most
+ * windows that a plan looks at are shown to nobody.
  */
 public final class Window {
     private final LocalDate first;

@@ -37,8 +37,8 @@ public final class LotWords {
     }
 
     /**
-     * What comes next after {@code day}, or is due now, or that all has come: {@code next: lift 10
-     * Nov 2027 ± 21 days to 10 Mar 2028 ± 21 days}.
+     * What comes next after {@code day}, or is due now, or that all has come: {@code next: lift 10 Nov 2027 ± 21 days
+     * to 10 Mar 2028 ± 21 days}.
      */
     public static String next(Forecast forecast, LocalDate day) {
         return Milestones.of(forecast.line(), forecast.course()).stream()
@@ -115,8 +115,8 @@ public final class LotWords {
     }
 
     /**
-     * On what the numbers and the first crop depend: the rates, how each was seen, and what the
-     * garden's own lots made of it.
+     * On what the numbers and the first crop depend: the rates, how each was seen, and what the garden's own lots made
+     * of it.
      */
     public static List<String> grounds(Forecast forecast, Survival survival) {
         List<String> lines = new ArrayList<>();

@@ -6,10 +6,7 @@ import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
 import org.oldwood.store.JsonWriter;
 
-/**
- * Plans and tasks as JSON. The shape is described in {@code docs/record.md}; keys are only ever
- * added.
- */
+/** Plans and tasks as JSON. The shape is described in {@code docs/record.md}; keys are only ever added. */
 public final class TaskJson {
     private TaskJson() {}
 

@@ -24,9 +24,7 @@ public final class TaskWords {
     private final Map<Integer, String> sure = new HashMap<>();
     private final Map<List<String>, String> named = new HashMap<>();
 
-    /**
-     * @param notRead the sources that were not read in print, by key
-     */
+    /** @param notRead the sources that were not read in print, by key */
     public TaskWords(Map<String, Seen> notRead) {
         this.notRead = notRead;
     }
@@ -46,8 +44,8 @@ public final class TaskWords {
     }
 
     /**
-     * {@code from 24 Nov 2026 to 3 Mar 2027, both included, ± 9 days}: the last part where it hangs
-     * on stages of growth that are not yet seen.
+     * {@code from 24 Nov 2026 to 3 Mar 2027, both included, ± 9 days}: the last part where it hangs on stages of growth
+     * that are not yet seen.
      */
     public static String window(Task task) {
         int plusMinus = task.window().plusMinusDays();

@@ -9,8 +9,8 @@ final class Bell {
     }
 
     /**
-     * The share below {@code z}; Abramowitz and Stegun, Handbook of Mathematical Functions,
-     * equation 26.2.17, whose error is below 7.5e-8.
+     * The share below {@code z}; Abramowitz and Stegun, Handbook of Mathematical Functions, equation 26.2.17, whose
+     * error is below 7.5e-8.
      */
     static double below(double z) {
         double t = 1 / (1 + 0.2316419 * Math.abs(z));

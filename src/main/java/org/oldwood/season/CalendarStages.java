@@ -15,9 +15,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
 
 /**
- * Stage dates by month and hemisphere, from the {@code calendar} part of a crop's {@code stages}
- * section: a temperate lowland date for the north, six months later in the south. Knows no climate;
- * its ± says so.
+ * Stage dates by month and hemisphere, from the {@code calendar} part of a crop's {@code stages} section: a temperate
+ * lowland date for the north, six months later in the south. Knows no climate; its ± says so.
  */
 public final class CalendarStages implements Stages {
     private final Map<String, Map<Stage, Row>> byCrop = new HashMap<>();
@@ -46,9 +45,7 @@ public final class CalendarStages implements Stages {
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
     }
 
-    /**
-     * A leaf fall that ends after 1 November lies, by the nominal day, in the season that follows.
-     */
+    /** A leaf fall that ends after 1 November lies, by the nominal day, in the season that follows. */
     private static boolean startsSeason(Row row) {
         return row.north.getMonthValue() >= 11;
     }

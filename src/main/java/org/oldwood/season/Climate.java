@@ -9,11 +9,9 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /**
- * A place's mean year: twelve monthly means of the days' greatest and least temperature, and rain
- * where it is known.
+ * A place's mean year: twelve monthly means of the days' greatest and least temperature, and rain where it is known.
  *
- * @param name for people: {@code Leuchars, Fife, Scotland (1991-2020)}, or {@code the garden's own
- *     monthly means}
+ * @param name for people: {@code Leuchars, Fife, Scotland (1991-2020)}, or {@code the garden's own monthly means}
  * @param latitude of the station, degrees, south negative; empty where the garden gave the means
  * @param meanMaxC means of the days' greatest temperature, January first, °C
  * @param meanMinC means of the days' least temperature, January first, °C
@@ -36,8 +34,8 @@ public record Climate(
     }
 
     /**
-     * The climate that a garden declares: the name of a bundled climate, or its own monthly means
-     * {@code {"meanMaxC": [12], "meanMinC": [12], "rainMm": [12]}}. Empty where it has problems.
+     * The climate that a garden declares: the name of a bundled climate, or its own monthly means {@code {"meanMaxC":
+     * [12], "meanMinC": [12], "rainMm": [12]}}. Empty where it has problems.
      */
     public static Optional<Climate> of(Json declared, Documents documents, Problems problems) {
         if (declared instanceof Json.Text text) {

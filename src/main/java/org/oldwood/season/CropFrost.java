@@ -11,12 +11,12 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 
 /**
- * Frost against one crop's stages in one season, by the climate's means: each stage from its day to
- * the next, against the temperature at which its harm begins.
+ * Frost against one crop's stages in one season, by the climate's means: each stage from its day to the next, against
+ * the temperature at which its harm begins.
  *
- * <p>A stage's day is not sure, and an early spring meets colder nights. So each chance is the mean
- * of three: at the stage's day (weight 2/3), and earlier and later by √3 times its ± (1/6 each),
- * the three points that keep a normal distribution's mean and spread (Gauss-Hermite).
+ * <p>A stage's day is not sure, and an early spring meets colder nights. So each chance is the mean of three: at the
+ * stage's day (weight 2/3), and earlier and later by √3 times its ± (1/6 each), the three points that keep a normal
+ * distribution's mean and spread (Gauss-Hermite).
  */
 public final class CropFrost {
     private static final double OUTER = Math.sqrt(3);
@@ -122,8 +122,8 @@ public final class CropFrost {
     }
 
     /**
-     * The share of years, 0 to 1, in which a night harms flowers or young fruit; empty where what
-     * they stand is not known.
+     * The share of years, 0 to 1, in which a night harms flowers or young fruit; empty where what they stand is not
+     * known.
      */
     public Optional<Double> bloomRisk() {
         List<AtStage> flower = inFlower();
@@ -142,8 +142,8 @@ public final class CropFrost {
     }
 
     /**
-     * The last day in flower, or just after it, from which on harm is still to be feared in more
-     * years than {@code season/methods.json} says is worth watching for; empty where there is none.
+     * The last day in flower, or just after it, from which on harm is still to be feared in more years than
+     * {@code season/methods.json} says is worth watching for; empty where there is none.
      */
     public Optional<LocalDate> lastToWatch() {
         List<AtStage> flower = inFlower();

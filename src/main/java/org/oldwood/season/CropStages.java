@@ -15,8 +15,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
 
 /**
- * What is known of one crop's stages: how it comes to each, the chill it wants, the frost each
- * stage stands. Read from the crop's {@code stages} section.
+ * What is known of one crop's stages: how it comes to each, the chill it wants, the frost each stage stands. Read from
+ * the crop's {@code stages} section.
  *
  * @param rules by stage; a stage without a rule keeps its calendar date
  * @param chill what the crop wants before warmth moves it, where it is known

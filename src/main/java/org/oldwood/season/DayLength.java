@@ -1,12 +1,11 @@
 package org.oldwood.season;
 
 /**
- * Day length by FAO Irrigation and Drainage Paper 56, equations 24, 25 and 34: the sun's centre on
- * a flat horizon, without refraction; 0.2 to 0.3 h shorter than from sunrise to sunset as seen.
+ * Day length by FAO Irrigation and Drainage Paper 56, equations 24, 25 and 34: the sun's centre on a flat horizon,
+ * without refraction; 0.2 to 0.3 h shorter than from sunrise to sunset as seen.
  *
- * <p>Latitude is in degrees, south negative; the day of the year counts from 1. Beyond the polar
- * circles the answer is 0 h or 24 h while the sun does not rise or set. Checked against {@code
- * reference/day-length.csv}.
+ * <p>Latitude is in degrees, south negative; the day of the year counts from 1. Beyond the polar circles the answer is
+ * 0 h or 24 h while the sun does not rise or set. Checked against {@code reference/day-length.csv}.
  */
 public final class DayLength {
     private DayLength() {}

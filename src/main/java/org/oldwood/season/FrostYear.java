@@ -4,13 +4,12 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Frost in a climate's mean year. Each night's least temperature is taken to lie about the normal
- * night's with one spread; it is smaller than the true one because cold nights come together.
+ * Frost in a climate's mean year. Each night's least temperature is taken to lie about the normal night's with one
+ * spread; it is smaller than the true one because cold nights come together.
  *
- * <p>The middle last frost is the last day after which, up to midsummer, ln 2 = 0.69 frosts are to
- * be expected: half the years then have none. The first of autumn likewise. Checked against thirty
- * observed years of Yakima. Air temperature in a screen; the ground may freeze while it stands
- * above.
+ * <p>The middle last frost is the last day after which, up to midsummer, ln 2 = 0.69 frosts are to be expected: half
+ * the years then have none. The first of autumn likewise. Checked against thirty observed years of Yakima. Air
+ * temperature in a screen; the ground may freeze while it stands above.
  */
 public final class FrostYear {
     private static final double HALF_THE_YEARS = Math.log(2);
@@ -49,9 +48,7 @@ public final class FrostYear {
         return Optional.empty();
     }
 
-    /**
-     * The chance of a night at or below a temperature, 0 to 1, from a day to a day, both included.
-     */
+    /** The chance of a night at or below a temperature, 0 to 1, from a day to a day, both included. */
     public double risk(double criticalC, LocalDate from, LocalDate to) {
         return 1 - Math.exp(-expected(criticalC, from, to));
     }

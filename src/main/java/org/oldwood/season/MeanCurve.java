@@ -1,9 +1,9 @@
 package org.oldwood.season;
 
 /**
- * A value for every day of a year from twelve monthly means: straight lines between the middles of
- * the months, their knots moved until each month's days average to the month's mean again. Plain
- * interpolation would round off the summer and the winter. Method: our own.
+ * A value for every day of a year from twelve monthly means: straight lines between the middles of the months, their
+ * knots moved until each month's days average to the month's mean again. Plain interpolation would round off the summer
+ * and the winter. Method: our own.
  */
 public final class MeanCurve {
     private static final int PASSES = 60;

@@ -12,9 +12,9 @@ import org.oldwood.season.sums.ChillReport;
 import org.oldwood.store.Documents;
 
 /**
- * Stage dates of one garden: what was seen this season; else the crop's models on the garden's
- * weather and climate, moved by what was seen in past seasons and earlier in this one; else the
- * calendar. How: {@code docs/method-season.md}.
+ * Stage dates of one garden: what was seen this season; else the crop's models on the garden's weather and climate,
+ * moved by what was seen in past seasons and earlier in this one; else the calendar. How:
+ * {@code docs/method-season.md}.
  */
 public final class ModelledStages implements Stages {
     private final Stages calendar = new CalendarStages();
@@ -32,9 +32,7 @@ public final class ModelledStages implements Stages {
         this(Optional.of(climate), sightings, documents);
     }
 
-    /**
-     * Without a climate the calendar takes the models' place; what was seen moves it all the same.
-     */
+    /** Without a climate the calendar takes the models' place; what was seen moves it all the same. */
     public ModelledStages(Optional<GardenClimate> climate, Sightings sightings, Documents documents) {
         this.climate = climate;
         this.sightings = sightings;

@@ -3,10 +3,10 @@ package org.oldwood.season;
 import java.time.LocalDate;
 
 /**
- * A growing year: from one leaf fall to the next, named by the year in which its fruit ripens. In
- * the north season 2027 runs from 1 November 2026 to 31 October 2027; in the south season 2026-27
- * runs from 1 May 2026 to 30 April 2027. The two nominal days stand for leaf fall wherever it was
- * not seen; they only decide to which season a day belongs, never when a job is due.
+ * A growing year: from one leaf fall to the next, named by the year in which its fruit ripens. In the north season 2027
+ * runs from 1 November 2026 to 31 October 2027; in the south season 2026-27 runs from 1 May 2026 to 30 April 2027. The
+ * two nominal days stand for leaf fall wherever it was not seen; they only decide to which season a day belongs, never
+ * when a job is due.
  *
  * @param year the year in which the season ends
  * @param hemisphere where
@@ -47,10 +47,7 @@ public record Season(int year, Hemisphere hemisphere) implements Comparable<Seas
         return new Season(year + seasons, hemisphere);
     }
 
-    /**
-     * The day of this season that has the given month and day in a northern year; the south is six
-     * months later.
-     */
+    /** The day of this season that has the given month and day in a northern year; the south is six months later. */
     public LocalDate day(int northernMonth, int northernDay) {
         LocalDate start = start();
         int month = hemisphere == Hemisphere.NORTH ? northernMonth : (northernMonth + 5) % 12 + 1;

@@ -9,8 +9,8 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
 /**
- * Every day of one season at one place, a month before it and four months after it: least, greatest
- * and mean temperature as measured, or else from the climate's mean year.
+ * Every day of one season at one place, a month before it and four months after it: least, greatest and mean
+ * temperature as measured, or else from the climate's mean year.
  */
 public final class SeasonDays {
     private static final int DAYS = 520;
@@ -100,8 +100,8 @@ public final class SeasonDays {
     }
 
     /**
-     * The heat of a day above a base, °C·d. Of a day that was not measured it is what such days
-     * give on the average: their means lie about the normal one, and the warm ones count.
+     * The heat of a day above a base, °C·d. Of a day that was not measured it is what such days give on the average:
+     * their means lie about the normal one, and the warm ones count.
      */
     public double heat(int day, double baseC) {
         double mean = meanC(day);
@@ -124,8 +124,8 @@ public final class SeasonDays {
     }
 
     /**
-     * Feeds a sum hour by hour from the first of these days and adds up what it gives from {@code
-     * from} to {@code to}, both included.
+     * Feeds a sum hour by hour from the first of these days and adds up what it gives from {@code from} to {@code to},
+     * both included.
      */
     public double hourly(HourlySum sum, LocalDate from, LocalDate to) {
         int begin = index(from);

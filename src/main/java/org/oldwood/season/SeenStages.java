@@ -10,9 +10,9 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 
 /**
- * Puts what was seen beside what was modelled, for one crop in one season. A stage seen this season
- * is its own date. The others are the models' dates, moved by the mean difference of past seasons,
- * shrunk where there were few, and then by the difference of the latest stage seen this season.
+ * Puts what was seen beside what was modelled, for one crop in one season. A stage seen this season is its own date.
+ * The others are the models' dates, moved by the mean difference of past seasons, shrunk where there were few, and then
+ * by the difference of the latest stage seen this season.
  */
 final class SeenStages {
     private static final List<Stage> ALL = List.of(Stage.values());
@@ -29,9 +29,7 @@ final class SeenStages {
     private final Map<Stage, StageDate> dates = new EnumMap<>(Stage.class);
     private @Nullable Map<Stage, LocalDate> days;
 
-    /**
-     * By how many days past seasons move a stage, from how many seasons, and how much these weigh.
-     */
+    /** By how many days past seasons move a stage, from how many seasons, and how much these weigh. */
     private record Past(double days, int seasons, double weight, Stage from) {}
 
     SeenStages(ModelledStages stages, Crop crop, Season season) {
@@ -208,8 +206,8 @@ final class SeenStages {
     }
 
     /**
-     * From the stage's own sightings, or at half their weight those of the nearest earlier stage,
-     * of the nearest later one where no earlier one was seen.
+     * From the stage's own sightings, or at half their weight those of the nearest earlier stage, of the nearest later
+     * one where no earlier one was seen.
      */
     private Optional<Past> past(Stage stage) {
         Optional<Past> known = pasts.get(stage);

@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import org.oldwood.crop.Stage;
 
 /**
- * What was seen, by crop, season and stage. Where several plants of a crop were seen at a stage,
- * the middle day counts: a stage is reached when half the plants show it.
+ * What was seen, by crop, season and stage. Where several plants of a crop were seen at a stage, the middle day counts:
+ * a stage is reached when half the plants show it.
  */
 public final class Sightings {
     private final Map<String, NavigableMap<Season, Map<Stage, LocalDate>>> byCrop = new HashMap<>();

@@ -6,8 +6,8 @@ import java.util.function.IntToDoubleFunction;
 import org.oldwood.crop.Figure;
 
 /**
- * Finds the day on which a rule is met in one season's temperatures. Knows nothing of what was
- * seen. Empty where the rule is never met there, in polar cold or without a winter.
+ * Finds the day on which a rule is met in one season's temperatures. Knows nothing of what was seen. Empty where the
+ * rule is never met there, in polar cold or without a winter.
  */
 final class StageModel {
     private static final int LONGEST_SUM = 270;

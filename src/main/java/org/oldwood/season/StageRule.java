@@ -6,8 +6,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 
 /**
- * How a crop comes to a stage. A crop's rules stand in its {@code stages} section under {@code
- * models}; the kinds are these.
+ * How a crop comes to a stage. A crop's rules stand in its {@code stages} section under {@code models}; the kinds are
+ * these.
  */
 public sealed interface StageRule {
     /** This rule's own error, one standard deviation, days. */
@@ -35,8 +35,7 @@ public sealed interface StageRule {
     record Days(Stage of, Figure days, Figure plusMinus) implements StageRule {}
 
     /**
-     * Heat above a base adds up from another stage on; the days it takes stay within the figure's
-     * range.
+     * Heat above a base adds up from another stage on; the days it takes stay within the figure's range.
      *
      * @param early the sum for early cultivars, where they differ
      * @param late the sum for late cultivars
@@ -55,8 +54,8 @@ public sealed interface StageRule {
     record MeanRises(Figure aboveC, Figure plusMinus) implements StageRule {}
 
     /**
-     * The daily mean falls below a temperature in autumn, or the day gets shorter than a length, or
-     * so many days have passed since leaf fall began: whatever comes first.
+     * The daily mean falls below a temperature in autumn, or the day gets shorter than a length, or so many days have
+     * passed since leaf fall began: whatever comes first.
      */
     record LeafFall(
             Figure belowC, Optional<Figure> dayLengthBelowH, Optional<Figure> mostDaysAfterBegins, Figure plusMinus)

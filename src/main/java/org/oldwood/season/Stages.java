@@ -9,8 +9,8 @@ import org.oldwood.season.sums.ChillReport;
 /** Gives each crop of one garden its stage dates. Same inputs, same dates. */
 public interface Stages {
     /**
-     * The date of a stage in a season. {@link Stage#DORMANT} lies at the season's beginning (the
-     * leaf fall before it), {@link Stage#LEAF_FALL_DONE} at its end.
+     * The date of a stage in a season. {@link Stage#DORMANT} lies at the season's beginning (the leaf fall before it),
+     * {@link Stage#LEAF_FALL_DONE} at its end.
      */
     StageDate date(Crop crop, Season season, Stage stage);
 
@@ -24,10 +24,7 @@ public interface Stages {
         return Optional.empty();
     }
 
-    /**
-     * The chill of the winter before a season's spring beside what a crop wants; empty where no
-     * climate is known.
-     */
+    /** The chill of the winter before a season's spring beside what a crop wants; empty where no climate is known. */
     default Optional<ChillReport> chill(Crop crop, Season season) {
         return Optional.empty();
     }

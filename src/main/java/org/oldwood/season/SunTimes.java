@@ -1,12 +1,12 @@
 package org.oldwood.season;
 
 /**
- * Sunrise and sunset in solar time, with refraction and the disc's radius: Spencer 1971 for the
- * declination, the sun's upper edge 0.8333 degrees below the horizon (Almorox, Hontoria and Benito
- * 2005). Used for the hourly temperature curve, which was published with it.
+ * Sunrise and sunset in solar time, with refraction and the disc's radius: Spencer 1971 for the declination, the sun's
+ * upper edge 0.8333 degrees below the horizon (Almorox, Hontoria and Benito 2005). Used for the hourly temperature
+ * curve, which was published with it.
  *
- * <p>One printed program has sin G where Spencer's series has sin 2G in the term 0.000907; the
- * series is used here. Latitude in degrees, south negative.
+ * <p>One printed program has sin G where Spencer's series has sin 2G in the term 0.000907; the series is used here.
+ * Latitude in degrees, south negative.
  */
 public final class SunTimes {
     private static final double HORIZON_DEGREES = -0.8333;
@@ -27,8 +27,8 @@ public final class SunTimes {
     }
 
     /**
-     * Half the day's length, h, from 0 (polar night) to 12 (polar day). The sun rises that long
-     * before noon and sets that long after it.
+     * Half the day's length, h, from 0 (polar night) to 12 (polar day). The sun rises that long before noon and sets
+     * that long after it.
      */
     public static double halfDay(double latitude, int dayOfYear) {
         double lat = Math.toRadians(latitude);

@@ -3,8 +3,8 @@ package org.oldwood.season;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The length of each day of a year of 365 at one latitude, worked out once for all seasons and
- * crops of a garden. Days count from 0 for 1 January.
+ * The length of each day of a year of 365 at one latitude, worked out once for all seasons and crops of a garden. Days
+ * count from 0 for 1 January.
  */
 final class SunYear {
     private static final int DAYS = 365;
@@ -13,9 +13,7 @@ final class SunYear {
     private double @Nullable [] halfDays;
     private double @Nullable [] lengths;
 
-    /**
-     * @param latitude degrees, south negative
-     */
+    /** @param latitude degrees, south negative */
     SunYear(double latitude) {
         this.latitude = latitude;
     }

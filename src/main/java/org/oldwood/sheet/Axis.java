@@ -8,8 +8,8 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Dates;
 
 /**
- * Days laid along a picture, in per cent of its width: a day begins at {@link #at} of it and ends
- * at {@link #at} of the day after.
+ * Days laid along a picture, in per cent of its width: a day begins at {@link #at} of it and ends at {@link #at} of the
+ * day after.
  *
  * @param first the first day
  * @param end the day after the last

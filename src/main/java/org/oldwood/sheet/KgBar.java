@@ -3,8 +3,7 @@ package org.oldwood.sheet;
 import org.oldwood.crop.Range;
 
 /**
- * A crop that is not known for sure, drawn from its least to its most with a mark at what is
- * expected.
+ * A crop that is not known for sure, drawn from its least to its most with a mark at what is expected.
  *
  * @param low least, kg
  * @param is expected, kg

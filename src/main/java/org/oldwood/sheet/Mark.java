@@ -5,8 +5,8 @@ import java.time.LocalDate;
 /**
  * Something drawn along an {@link Axis}.
  *
- * @param kind its shape: {@code window}, {@code done}, {@code day}, {@code maybe}, {@code bud},
- *     {@code flower}, {@code ripe}, {@code leaf}, {@code step}
+ * @param kind its shape: {@code window}, {@code done}, {@code day}, {@code maybe}, {@code bud}, {@code flower},
+ *     {@code ripe}, {@code leaf}, {@code step}
  * @param first its first day
  * @param last its last day
  * @param x where it begins; of a shape that stands on one day, the middle of that day

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a stem is drawn: its line from the ground up, and the twigs on it. Three of each age, so that
- * stems side by side do not look stamped.
+ * How a stem is drawn: its line from the ground up, and the twigs on it. Three of each age, so that stems side by side
+ * do not look stamped.
  *
  * @param name the age and a letter
  * @param line its line; the foot is at 0 0, up is negative

@@ -6,9 +6,8 @@ import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Stems;
 
 /**
- * A bush drawn as its stems, class by class from the young to the old: one stroke a stem, now and
- * after the cut. Age shows in the stroke's thickness, texture and tone; a stem that comes out is
- * hollow and cut through.
+ * A bush drawn as its stems, class by class from the young to the old: one stroke a stem, now and after the cut. Age
+ * shows in the stroke's thickness, texture and tone; a stem that comes out is hollow and cut through.
  *
  * @param ages the classes that have stems
  * @param each how many stems one stroke stands for; 1 for all but long rows

@@ -21,10 +21,9 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Files as one zip archive, with {@value #SUMS} over all of them. The same files and day are the
- * same bytes on every machine: in the order of their names, stored and not packed, with one time
- * for all. Text stays readable in it even where an archive is damaged. Read again and compared
- * before it takes its place.
+ * Files as one zip archive, with {@value #SUMS} over all of them. The same files and day are the same bytes on every
+ * machine: in the order of their names, stored and not packed, with one time for all. Text stays readable in it even
+ * where an archive is damaged. Read again and compared before it takes its place.
  */
 public final class Archive {
     /** SHA-256 sums as {@code sha256sum -c} reads them. */
@@ -45,8 +44,7 @@ public final class Archive {
     }
 
     /**
-     * Writes the archive, dated; returns false and leaves the file alone where it has the same
-     * bytes already.
+     * Writes the archive, dated; returns false and leaves the file alone where it has the same bytes already.
      *
      * @throws IOException where it cannot be written, or does not read back as it was meant
      */

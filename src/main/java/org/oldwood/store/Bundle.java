@@ -10,17 +10,16 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The bundled documents: packed in one piece in the program as it is built ({@link Packing}), or
- * else the JSON files themselves. Those are opened beside the one that was found first, since a
- * class loader that is asked for each looks through all modules of the Java runtime before its own
- * jar, every time.
+ * The bundled documents: packed in one piece in the program as it is built ({@link Packing}), or else the JSON files
+ * themselves. Those are opened beside the one that was found first, since a class loader that is asked for each looks
+ * through all modules of the Java runtime before its own jar, every time.
  */
 final class Bundle {
     static final String PACKED = "documents.packed";
 
     /**
-     * Where the launcher says that the same piece lies beside the program: a file is soon read, but
-     * a jar of some thousand classes takes as long to open as all documents to read.
+     * Where the launcher says that the same piece lies beside the program: a file is soon read, but a jar of some
+     * thousand classes takes as long to open as all documents to read.
      */
     private static final String BESIDE = "oldwood.documents";
 

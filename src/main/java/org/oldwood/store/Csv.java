@@ -7,9 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A table written as comma-separated values (RFC 4180): the first line names the columns; a cell in
- * double quotes may hold commas, line ends and doubled quotes. Blank lines and lines that begin
- * with {@code #} are passed over.
+ * A table written as comma-separated values (RFC 4180): the first line names the columns; a cell in double quotes may
+ * hold commas, line ends and doubled quotes. Blank lines and lines that begin with {@code #} are passed over.
  *
  * @param columns the names in the first line
  * @param rows the lines after it

@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The JSON documents that Oldwood works by: crops, rules, materials, climates, sources. A garden's
- * own folder is looked in first, then the bundled data; so a garden overrides or adds a document by
- * laying a file of the same name in its folder. Each document is read at most once.
+ * The JSON documents that Oldwood works by: crops, rules, materials, climates, sources. A garden's own folder is looked
+ * in first, then the bundled data; so a garden overrides or adds a document by laying a file of the same name in its
+ * folder. Each document is read at most once.
  */
 public final class Documents {
     private final Bundle bundle = new Bundle();
@@ -35,10 +35,7 @@ public final class Documents {
         return new Documents(null, new Problems());
     }
 
-    /**
-     * The bundled documents, with those in {@code folder} before them. Problems go to {@code
-     * problems}.
-     */
+    /** The bundled documents, with those in {@code folder} before them. Problems go to {@code problems}. */
     public static Documents with(Path folder, Problems problems) {
         return new Documents(folder, problems);
     }
@@ -47,9 +44,7 @@ public final class Documents {
         return problems;
     }
 
-    /**
-     * The document of that name, {@code crops/blackcurrant/crop.json} for example, if there is one.
-     */
+    /** The document of that name, {@code crops/blackcurrant/crop.json} for example, if there is one. */
     public Optional<Json> read(String name) {
         return cache.computeIfAbsent(name, this::load);
     }
@@ -69,8 +64,8 @@ public final class Documents {
     }
 
     /**
-     * What {@code reader} makes of a document, if it is there. Made once; {@code kind} is what is
-     * made of it, since several may be made of one document.
+     * What {@code reader} makes of a document, if it is there. Made once; {@code kind} is what is made of it, since
+     * several may be made of one document.
      */
     public <T> Optional<T> made(String name, Class<T> kind, Function<Fields, T> reader) {
         String key = kind.getName() + " " + name;
@@ -84,8 +79,8 @@ public final class Documents {
     }
 
     /**
-     * The names listed in {@code <kind>/index.json}, then those that the garden's own folder adds:
-     * files without {@code .json}, and folders.
+     * The names listed in {@code <kind>/index.json}, then those that the garden's own folder adds: files without
+     * {@code .json}, and folders.
      */
     public List<String> names(String kind) {
         List<String> names = new ArrayList<>(bundledFields(kind + "/index.json").texts(kind));

@@ -10,10 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Reads the keys of one JSON object. Each key asked for is remembered; {@link #done()} then reports
- * the keys that nobody asked for. A wrong or missing value adds a problem and gives a harmless
- * stand-in, so that one run finds every problem; {@link #ok()} tells whether what was read may be
- * used.
+ * Reads the keys of one JSON object. Each key asked for is remembered; {@link #done()} then reports the keys that
+ * nobody asked for. A wrong or missing value adds a problem and gives a harmless stand-in, so that one run finds every
+ * problem; {@link #ok()} tells whether what was read may be used.
  */
 public final class Fields extends KeysAsked {
     public Fields(Json.Obj object, Problems problems) {
@@ -207,10 +206,7 @@ public final class Fields extends KeysAsked {
         return all;
     }
 
-    /**
-     * The whole numbers under the keys of an object, in the order of the file; empty where the key
-     * is absent.
-     */
+    /** The whole numbers under the keys of an object, in the order of the file; empty where the key is absent. */
     public Map<String, Integer> counts(String key, int least, int most) {
         Map<String, Integer> all = new LinkedHashMap<>();
         object(key).ifPresent(inner -> {

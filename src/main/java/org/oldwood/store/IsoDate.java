@@ -7,8 +7,8 @@ import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeParseException;
 
 /**
- * Reads dates of ten characters, {@code 2026-11-20}, without the formatters of {@code java.time},
- * which cost a short run more than all its dates. Anything else is left to them.
+ * Reads dates of ten characters, {@code 2026-11-20}, without the formatters of {@code java.time}, which cost a short
+ * run more than all its dates. Anything else is left to them.
  */
 public final class IsoDate {
     private IsoDate() {}

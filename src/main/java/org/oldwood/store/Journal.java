@@ -13,10 +13,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A file of lines that only grows. A line counts once its line end is on the disk: {@link #append}
- * returns after that and not before. What a crash left of an unfinished last line is set aside in a
- * file of its own, never swallowed and never fatal. Two writers are kept apart by a lock on a file
- * beside the journal.
+ * A file of lines that only grows. A line counts once its line end is on the disk: {@link #append} returns after that
+ * and not before. What a crash left of an unfinished last line is set aside in a file of its own, never swallowed and
+ * never fatal. Two writers are kept apart by a lock on a file beside the journal.
  */
 public final class Journal {
     private static final int LOCK_TRIES = 50;
@@ -31,8 +30,8 @@ public final class Journal {
     /**
      * What the file holds.
      *
-     * @param lines the whole lines, with their numbers from 1; blank ones left out. Each is made
-     *     when it is asked for: as texts, all together would take several times the file's size
+     * @param lines the whole lines, with their numbers from 1; blank ones left out. Each is made when it is asked for:
+     *     as texts, all together would take several times the file's size
      * @param torn the unfinished text after the last line end that is no JSON, if any
      */
     public record Contents(JournalLines lines, Optional<Line> torn) {}
@@ -78,8 +77,7 @@ public final class Journal {
     }
 
     /**
-     * Adds lines at the end and makes sure that they are on the disk. All of them are added or
-     * none.
+     * Adds lines at the end and makes sure that they are on the disk. All of them are added or none.
      *
      * @param lines without line ends
      * @throws RecordException where another program holds the lock for more than five seconds
@@ -91,8 +89,7 @@ public final class Journal {
     }
 
     /**
-     * Takes the lock, for one who reads first and then adds: what was read stays true until the
-     * lock is given back.
+     * Takes the lock, for one who reads first and then adds: what was read stays true until the lock is given back.
      *
      * @throws RecordException where another program holds the lock for more than five seconds
      */
@@ -189,10 +186,7 @@ public final class Journal {
         channel.force(true);
     }
 
-    /**
-     * Ends a whole last line that lacks its line end; sets a torn one aside. Returns where to
-     * write.
-     */
+    /** Ends a whole last line that lacks its line end; sets a torn one aside. Returns where to write. */
     private long mendTail(FileChannel channel) throws IOException {
         long size = channel.size();
         if (size == 0 || endsWithNewline(channel, size)) {
@@ -230,9 +224,7 @@ public final class Journal {
         syncFolder(aside);
     }
 
-    /**
-     * So that a new file's name survives a crash too; a system that cannot do it is no worse off.
-     */
+    /** So that a new file's name survives a crash too; a system that cannot do it is no worse off. */
     static void syncFolder(Path file) {
         Path parent = file.toAbsolutePath().getParent();
         if (parent == null) {

@@ -16,9 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads JSON into {@link Json} values that keep their place. Streams with Jackson; nothing is bound
- * by reflection, so that a short command starts fast. Depth is limited to 100 levels, a string to 1
- * MB.
+ * Reads JSON into {@link Json} values that keep their place. Streams with Jackson; nothing is bound by reflection, so
+ * that a short command starts fast. Depth is limited to 100 levels, a string to 1 MB.
  */
 public final class JsonReader {
     private static final JsonFactory FACTORY = new JsonFactoryBuilder()
@@ -61,10 +60,7 @@ public final class JsonReader {
         }
     }
 
-    /**
-     * Reads one of many lines; texts that come again, other than ids, are kept once in {@code
-     * words}.
-     */
+    /** Reads one of many lines; texts that come again, other than ids, are kept once in {@code words}. */
     public static Optional<Json> readLine(
             Journal.Line line, String file, Map<String, String> words, Problems problems) {
         try (JsonParser parser = FACTORY.createParser(line.text())) {

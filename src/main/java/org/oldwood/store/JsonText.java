@@ -17,9 +17,9 @@ import java.time.LocalDate;
 import java.util.Locale;
 
 /**
- * Writes records as JSON, by Jackson: a record's components in their order under their own names, days as ISO dates, enums in
- * lower case with hyphens, whole numbers without a point, what is absent left out. This is how every command answers
- * {@code --json}.
+ * Writes records as JSON, by Jackson: a record's components in their order under their own names, days as ISO dates,
+ * enums in lower case with hyphens, whole numbers without a point, what is absent left out. This is how every command
+ * answers {@code --json}.
  */
 public final class JsonText {
     private static final DefaultIndenter LINES = new DefaultIndenter("  ", "\n");

@@ -11,10 +11,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.Collection;
 
-/**
- * Writes JSON in the order of the calls, over Jackson's generator. Numbers that are whole have no
- * point.
- */
+/** Writes JSON in the order of the calls, over Jackson's generator. Numbers that are whole have no point. */
 public final class JsonWriter {
     private static final JsonFactory FACTORY = new JsonFactory();
     private static final Separators COLONS =

@@ -12,9 +12,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The members of a small JSON object, in the order of the file, in one array: a journal of a large
- * garden holds half a million of them, and a hash table for each takes three times the memory.
- * Unchangeable.
+ * The members of a small JSON object, in the order of the file, in one array: a journal of a large garden holds half a
+ * million of them, and a hash table for each takes three times the memory. Unchangeable.
  */
 public class Members extends AbstractMap<String, Json> {
     /** Beyond this, looking through all keys takes longer than a table. */

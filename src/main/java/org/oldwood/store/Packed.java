@@ -7,9 +7,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All bundled documents in one piece, read ahead when the program was built, so that a short run
- * takes out only the values that it asks for. {@link Packing} writes it and says how it is laid
- * out. Whoever reads documents gets the same values, at the same places, as from their JSON.
+ * All bundled documents in one piece, read ahead when the program was built, so that a short run takes out only the
+ * values that it asks for. {@link Packing} writes it and says how it is laid out. Whoever reads documents gets the same
+ * values, at the same places, as from their JSON.
  */
 final class Packed {
     static final int MARK = 0x4F4C4431;

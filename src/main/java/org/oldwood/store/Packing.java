@@ -15,16 +15,15 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * Packs the bundled documents into one piece when the program is built; {@link Packed} takes them
- * out again. The same documents give the same bytes.
+ * Packs the bundled documents into one piece when the program is built; {@link Packed} takes them out again. The same
+ * documents give the same bytes.
  *
- * <p>All numbers are of two octets ("small") or four, highest octet first. The piece begins with a
- * mark, where the keys are, where the documents are and how long it all is. A value is its kind
- * (one octet), its line and column (small), and then: a text, its length (small) and octets; a
- * number, its eight octets as IEEE 754 and its digits as a text; an object, how many members
- * (small) and for each the number of its key (small) and where its value is; a list, how many items
- * (small) and where each is. The keys are how many (small) and where the text of each is; the
- * documents are how many (small), and for each its name as a text and where its value is.
+ * <p>All numbers are of two octets ("small") or four, highest octet first. The piece begins with a mark, where the keys
+ * are, where the documents are and how long it all is. A value is its kind (one octet), its line and column (small),
+ * and then: a text, its length (small) and octets; a number, its eight octets as IEEE 754 and its digits as a text; an
+ * object, how many members (small) and for each the number of its key (small) and where its value is; a list, how many
+ * items (small) and where each is. The keys are how many (small) and where the text of each is; the documents are how
+ * many (small), and for each its name as a text and where its value is.
  */
 public final class Packing {
     private static final int MOST_SMALL = 0xFFFF;

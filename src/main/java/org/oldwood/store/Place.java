@@ -4,9 +4,9 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A place in a file that a person can go to. Its path is put together when it is asked for, since a
- * reader makes a place for every value and few are ever shown. A large journal holds millions, so a
- * place on the line of what it stands in does not keep that line's number again.
+ * A place in a file that a person can go to. Its path is put together when it is asked for, since a reader makes a
+ * place for every value and few are ever shown. A large journal holds millions, so a place on the line of what it
+ * stands in does not keep that line's number again.
  */
 public sealed class Place {
     /** What it stands in: a place, or the file's name. */

@@ -9,9 +9,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads the lines that most are, straight from their octets: objects of texts, numbers and objects
- * of these, in ASCII, where a column is an octet. Of a line that holds anything else, or has
- * anything wrong, it makes nothing: {@link JsonReader} reads that one and words what is wrong.
+ * Reads the lines that most are, straight from their octets: objects of texts, numbers and objects of these, in ASCII,
+ * where a column is an octet. Of a line that holds anything else, or has anything wrong, it makes nothing:
+ * {@link JsonReader} reads that one and words what is wrong.
  */
 final class PlainLines {
     /** Looks for no key that is there twice: members are put together one by one and show it. */

@@ -3,10 +3,7 @@ package org.oldwood.store;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/**
- * The records have problems that stop the work. Carries all of them; a command ends with exit code
- * 1.
- */
+/** The records have problems that stop the work. Carries all of them; a command ends with exit code 1. */
 public final class RecordException extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final transient List<Problem> problems;

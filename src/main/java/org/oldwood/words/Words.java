@@ -5,15 +5,13 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * The one way in which numbers, amounts and lists are put in words, as a gardener writes them. The same in every locale, and
- * without the locale data of the JDK, which a short run would spend more on than on its plan.
+ * The one way in which numbers, amounts and lists are put in words, as a gardener writes them. The same in every
+ * locale, and without the locale data of the JDK, which a short run would spend more on than on its plan.
  */
 public final class Words {
     private Words() {}
 
-    /**
-     * At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}.
-     */
+    /** At most three digits that count, no needless zeros: {@code 12.5}, {@code 0.35}, {@code 1460}. */
     public static String amount(double value) {
         if (value == 0) {
             return "0";

@@ -28,10 +28,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Windows and reminders on the nights when clocks change, as two readers that share no code hand
- * them over, wherever the reader's machine is. An alarm of a DATE item counts from midnight in the
- * reader's zone (RFC 5545, 3.8.6.3), in exact hours (3.3.6): so it rings once, on the right day,
- * within an hour of eight. The local times expected follow from the zones' published rules.
+ * Windows and reminders on the nights when clocks change, as two readers that share no code hand them over, wherever
+ * the reader's machine is. An alarm of a DATE item counts from midnight in the reader's zone (RFC 5545, 3.8.6.3), in
+ * exact hours (3.3.6): so it rings once, on the right day, within an hour of eight. The local times expected follow
+ * from the zones' published rules.
  */
 class ClockChangeTest {
     @TempDir

@@ -16,8 +16,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A calendar collection in memory, as RFC 4791 has it: objects with entity tags, conditions on
- * writing, one object for each UID, and the reports that are asked for.
+ * A calendar collection in memory, as RFC 4791 has it: objects with entity tags, conditions on writing, one object for
+ * each UID, and the reports that are asked for.
  */
 public final class LoopbackServer implements AutoCloseable {
     public static final String COLLECTION = "/user/garden/";

@@ -11,8 +11,8 @@ import java.util.UUID;
 import org.oldwood.garden.Zone;
 
 /**
- * Writes so many all-day events as one calendar file, to be timed as a whole process; {@code
- * src/test/scripts/many_events.mjs} writes the like with ical.js. Run it with a number and a file.
+ * Writes so many all-day events as one calendar file, to be timed as a whole process;
+ * {@code src/test/scripts/many_events.mjs} writes the like with ical.js. Run it with a number and a file.
  */
 final class ManyEvents {
     private ManyEvents() {}

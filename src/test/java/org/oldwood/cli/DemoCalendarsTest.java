@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Cli;
 
 /**
- * The files in {@code calendars/} are what Oldwood writes for the demo gardens as of 25 November
- * 2026, byte for byte. {@code -Dgolden.update=true} writes them anew.
+ * The files in {@code calendars/} are what Oldwood writes for the demo gardens as of 25 November 2026, byte for byte.
+ * {@code -Dgolden.update=true} writes them anew.
  */
 class DemoCalendarsTest {
     private static final Path COMMITTED = Path.of("calendars");

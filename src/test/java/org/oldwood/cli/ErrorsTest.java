@@ -18,17 +18,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.oldwood.cli.command.Cli;
 
 /**
- * Each folder under {@code errors/} holds one bad input, laid over the good garden in {@code base},
- * the command given, and in {@code message.txt} the exit code and exactly what is said. No file may
- * be changed by it.
+ * Each folder under {@code errors/} holds one bad input, laid over the good garden in {@code base}, the command given,
+ * and in {@code message.txt} the exit code and exactly what is said. No file may be changed by it.
  */
 class ErrorsTest {
     private static final Path CASES = Path.of("src/test/resources/errors");
     private static final String HOLD = ".hold-the-lock";
 
-    /**
-     * Not a temporary folder, because messages name it: their lines must break alike everywhere.
-     */
+    /** Not a temporary folder, because messages name it: their lines must break alike everywhere. */
     private static final Path WORK = Path.of("target/errors");
 
     private Path folder = WORK;

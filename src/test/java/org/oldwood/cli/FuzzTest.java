@@ -17,10 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
 
 /**
- * Damaged files of every kind that the program reads, and command lines made at random: each ends
- * in a result or a message, never in a fault of the program, and in bounded time. {@code
- * -Dinputs=100000} makes the long run whose figures stand in {@code docs/validation.md}; under
- * {@code JAVA_TOOL_OPTIONS=-Xmx256m} its memory is bounded too.
+ * Damaged files of every kind that the program reads, and command lines made at random: each ends in a result or a
+ * message, never in a fault of the program, and in bounded time. {@code -Dinputs=100000} makes the long run whose
+ * figures stand in {@code docs/validation.md}; under {@code JAVA_TOOL_OPTIONS=-Xmx256m} its memory is bounded too.
  */
 class FuzzTest {
     private static final int INPUTS = Integer.getInteger("inputs", 800);
@@ -156,8 +155,8 @@ class FuzzTest {
     }
 
     /**
-     * Lays a damaged copy of one of the files over a good garden, and runs one of the commands on
-     * it. The name is that in the garden; empty for a data file's own.
+     * Lays a damaged copy of one of the files over a good garden, and runs one of the commands on it. The name is that
+     * in the garden; empty for a data file's own.
      */
     private void damaged(Path good, List<Path> files, String name, List<String> commands, int times)
             throws IOException {

@@ -17,11 +17,11 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 
 /**
- * A process that notes is killed (SIGKILL) at random moments, again and again: every entry that it
- * acknowledged is there, once, the folder opens, and nothing that was there before is lost. {@code
- * -Dkills=400} makes the long run whose figures stand in {@code docs/validation.md}. A kill does
- * not take from the system what it was given, as a power cut would; that each entry is forced to
- * the disk before it is acknowledged is for {@code Journal} to do, and was seen in system calls.
+ * A process that notes is killed (SIGKILL) at random moments, again and again: every entry that it acknowledged is
+ * there, once, the folder opens, and nothing that was there before is lost. {@code -Dkills=400} makes the long run
+ * whose figures stand in {@code docs/validation.md}. A kill does not take from the system what it was given, as a power
+ * cut would; that each entry is forced to the disk before it is acknowledged is for {@code Journal} to do, and was seen
+ * in system calls.
  */
 class KillTest {
     private static final int KILLS = Integer.getInteger("kills", 12);

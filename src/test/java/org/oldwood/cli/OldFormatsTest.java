@@ -15,8 +15,8 @@ import org.oldwood.cli.command.Cli;
 import org.oldwood.garden.GardenReader;
 
 /**
- * Gardens as they were written in every format that there ever was: {@code formats/<format>/}. They
- * are never changed. Each opens, says the same, and goes on.
+ * Gardens as they were written in every format that there ever was: {@code formats/<format>/}. They are never changed.
+ * Each opens, says the same, and goes on.
  */
 class OldFormatsTest {
     private static final Path FORMATS = Path.of("src/test/resources/formats");

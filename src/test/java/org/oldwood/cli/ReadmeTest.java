@@ -12,8 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
 
 /**
- * What the README shows is what the program says. Run with {@code -Dgolden.update=true} to put the
- * present output into it, then read the difference.
+ * What the README shows is what the program says. Run with {@code -Dgolden.update=true} to put the present output into
+ * it, then read the difference.
  */
 class ReadmeTest {
     private static final String PROMPT = "$ target/oldwood/bin/oldwood ";

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
 
 /**
- * A bed that is given another name, or another id, between two exports: RFC 5545, 3.8.4.7 (a UID is
- * for ever), 3.8.1.11 (CANCELLED), 3.8.7.4 (SEQUENCE).
+ * A bed that is given another name, or another id, between two exports: RFC 5545, 3.8.4.7 (a UID is for ever), 3.8.1.11
+ * (CANCELLED), 3.8.7.4 (SEQUENCE).
  */
 class RenamedBedTest {
     @TempDir

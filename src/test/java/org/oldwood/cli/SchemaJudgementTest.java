@@ -23,9 +23,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.oldwood.cli.command.Cli;
 
 /**
- * The JSON Schemas in {@code docs/} against a validator of other hands (dev.harrel:json-schema, on
- * another JSON reader, Gson): what the program reads without a word they accept, and what they
- * refuse the program refuses too. Formats ({@code date}, {@code uuid}) are asserted.
+ * The JSON Schemas in {@code docs/} against a validator of other hands (dev.harrel:json-schema, on another JSON reader,
+ * Gson): what the program reads without a word they accept, and what they refuse the program refuses too. Formats
+ * ({@code date}, {@code uuid}) are asserted.
  */
 class SchemaJudgementTest {
     private static final Path RECORDS = Path.of("src/test/resources/schema");
@@ -102,9 +102,7 @@ class SchemaJudgementTest {
         return faultsIn("laxer.jsonl");
     }
 
-    /**
-     * A schema sees one file or line, and no lists of what is known: here the program is sterner.
-     */
+    /** A schema sees one file or line, and no lists of what is known: here the program is sterner. */
     @ParameterizedTest
     @MethodSource("laxer")
     void what_only_the_whole_record_shows_is_refused_by_the_program_alone(Fault fault) throws IOException {

@@ -21,8 +21,8 @@ import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problems;
 
 /**
- * The JSON Schemas in {@code docs/}: the journal's is made from the table of kinds; the garden's
- * names the keys that the reader knows, no more and no fewer.
+ * The JSON Schemas in {@code docs/}: the journal's is made from the table of kinds; the garden's names the keys that
+ * the reader knows, no more and no fewer.
  */
 class SchemaTest {
     private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";

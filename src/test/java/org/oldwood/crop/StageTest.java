@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * The codes are those of the BBCH Monograph, 2nd edition 2001, currants; 93 and 97 are remembered.
- */
+/** The codes are those of the BBCH Monograph, 2nd edition 2001, currants; 93 and 97 are remembered. */
 class StageTest {
     @ParameterizedTest
     @CsvSource({

@@ -22,10 +22,7 @@ import org.oldwood.plan.Task;
 import org.oldwood.plan.TestGarden;
 import org.oldwood.store.Fields;
 
-/**
- * No plan ever breaks a pair that must be kept apart. The pairs are read anew, not from the
- * planner.
- */
+/** No plan ever breaks a pair that must be kept apart. The pairs are read anew, not from the planner. */
 class KeepApartLawTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final List<Pair> PAIRS = pairs();

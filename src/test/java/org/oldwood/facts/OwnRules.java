@@ -18,9 +18,9 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
 
 /**
- * A test's own rules, facts and amounts in place of all that come with the program, so that a plan
- * holds nothing but what the test is about. Rules are written with single quotes; what a rule must
- * have and the test does not care about is added.
+ * A test's own rules, facts and amounts in place of all that come with the program, so that a plan holds nothing but
+ * what the test is about. Rules are written with single quotes; what a rule must have and the test does not care about
+ * is added.
  */
 public final class OwnRules implements Advisor {
     private static final String REST =

@@ -11,8 +11,8 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Documents;
 
 /**
- * A garden with a bed for each crop and form, an old plant, a lot of cuttings and a plant raised
- * from it in each, and every entry that a rule's window hangs on.
+ * A garden with a bed for each crop and form, an old plant, a lot of cuttings and a plant raised from it in each, and
+ * every entry that a rule's window hangs on.
  */
 public final class AllCropsGarden {
     private static final String GARDEN = "{\"format\": 1, \"name\": \"All crops\","

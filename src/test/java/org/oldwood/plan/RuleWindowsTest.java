@@ -25,8 +25,8 @@ import org.oldwood.season.CalendarStages;
 import org.oldwood.store.Documents;
 
 /**
- * Every rule's window, for every crop that it speaks of: never empty, half a year apart in the two
- * halves of the world, and where a publication names the time of year, at that time.
+ * Every rule's window, for every crop that it speaks of: never empty, half a year apart in the two halves of the world,
+ * and where a publication names the time of year, at that time.
  */
 class RuleWindowsTest {
     private static final LocalDate NORTHERN_DAY = LocalDate.of(2025, 11, 5);
@@ -69,8 +69,8 @@ class RuleWindowsTest {
     }
 
     /**
-     * Each row names the publication; {@code from} and {@code to} are the time it gives, read as
-     * the widest days its words allow in the north.
+     * Each row names the publication; {@code from} and {@code to} are the time it gives, read as the widest days its
+     * words allow in the north.
      */
     @ParameterizedTest(name = "{0} {1}")
     @CsvFileSource(resources = "/rules/published-windows.csv", numLinesToSkip = 2)

@@ -11,10 +11,7 @@ import org.oldwood.store.Documents;
 class FrostYearTest {
     private static final Documents DOCUMENTS = Documents.bundled();
 
-    /**
-     * Yakima 1991-2020, daily record: mean last frost on day 129 of the year, mean first on day
-     * 279.
-     */
+    /** Yakima 1991-2020, daily record: mean last frost on day 129 of the year, mean first on day 279. */
     @Test
     void yakima_is_met_within_a_week() {
         FrostYear yakima = frost("yakima", 46.6);

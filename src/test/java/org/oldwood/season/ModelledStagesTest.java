@@ -40,10 +40,7 @@ class ModelledStagesTest {
                 .isCloseTo(0, within(tolerance));
     }
 
-    /**
-     * The same garden on the other half of the earth: its months turned by six, its latitude's sign
-     * changed.
-     */
+    /** The same garden on the other half of the earth: its months turned by six, its latitude's sign changed. */
     @ParameterizedTest
     @ValueSource(strings = {"leuchars", "cambridge", "yakima", "hobart", "warsaw"})
     void a_mirrored_garden_has_the_same_stages_half_a_year_later(String name) {
@@ -77,9 +74,7 @@ class ModelledStagesTest {
         }
     }
 
-    /**
-     * Equator, Tromso, the high Arctic, a desert: dates come, in order, or the calendar says so.
-     */
+    /** Equator, Tromso, the high Arctic, a desert: dates come, in order, or the calendar says so. */
     @ParameterizedTest
     @CsvSource({"0,28,20", "0.5,31,23", "69.6,13,-6", "-54.8,12,1", "78.2,5,-16", "25,45,12", "-78,-20,-60"})
     void every_place_gets_dates(double latitude, double warmest, double coldest) {

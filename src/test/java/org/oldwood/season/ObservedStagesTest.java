@@ -20,8 +20,8 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /**
- * Observed dates against modelled ones. The table is written into the documents; rows that miss
- * stay, with their reason. {@code -Dgolden.update=true} writes it anew.
+ * Observed dates against modelled ones. The table is written into the documents; rows that miss stay, with their
+ * reason. {@code -Dgolden.update=true} writes it anew.
  */
 class ObservedStagesTest {
     private static final Path PAGE = Path.of("docs/validation-season.md");

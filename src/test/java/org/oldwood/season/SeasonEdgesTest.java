@@ -27,8 +27,8 @@ import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.store.Documents;
 
 /**
- * Days counted by hand in a garden where every night has 5 °C and every day 15 °C; faults put into
- * the counting went unnoticed before.
+ * Days counted by hand in a garden where every night has 5 °C and every day 15 °C; faults put into the counting went
+ * unnoticed before.
  */
 class SeasonEdgesTest {
     private static final Documents DOCUMENTS = Documents.bundled();
@@ -140,8 +140,8 @@ class SeasonEdgesTest {
     }
 
     /**
-     * Measured means of 10 °C, and of 4 °C from the cold on. Over seven days the mean is below 5 °C
-     * from the sixth cold day (34 / 7); the fifth such day in a row is the tenth.
+     * Measured means of 10 °C, and of 4 °C from the cold on. Over seven days the mean is below 5 °C from the sixth cold
+     * day (34 / 7); the fifth such day in a row is the tenth.
      */
     @Test
     void measured_cold_must_last() {
@@ -203,10 +203,7 @@ class SeasonEdgesTest {
         assertThat(new ModifiedUtah().hour(celsius)).isCloseTo(expected, within(1e-12));
     }
 
-    /**
-     * Two half waves from 4 °C to 25 and from 25 to 36: half of 21 at 14.5 °C, 21 × (1 − √½) at
-     * 30.5 °C.
-     */
+    /** Two half waves from 4 °C to 25 and from 25 to 36: half of 21 at 14.5 °C, 21 × (1 − √½) at 30.5 °C. */
     @ParameterizedTest
     @CsvSource({"3.9, 0", "4, 0", "14.5, 10.5", "25, 21", "27.75, 12.963648", "30.5, 6.150758", "36, 0", "36.1, 0"})
     void growing_degree_hours_by_their_waves(double celsius, double expected) {
@@ -247,9 +244,8 @@ class SeasonEdgesTest {
     }
 
     /**
-     * The risk by its definition: 1 − e^(−nights), over three dates that stand for the spread of
-     * the stage's own (Gauss and Hermite: two thirds on the date, a sixth √3 spreads to either
-     * side).
+     * The risk by its definition: 1 − e^(−nights), over three dates that stand for the spread of the stage's own (Gauss
+     * and Hermite: two thirds on the date, a sixth √3 spreads to either side).
      */
     @Test
     void frost_at_a_stage_is_counted_over_its_own_days() {

@@ -93,9 +93,7 @@ public class SeasonKernels {
         return hours.sums(sums, winters);
     }
 
-    /**
-     * All stages of one crop in one season, of 30; a garden's first question, nothing known yet.
-     */
+    /** All stages of one crop in one season, of 30; a garden's first question, nothing known yet. */
     @Benchmark
     @OperationsPerInvocation(YEARS)
     public long stageDates() {

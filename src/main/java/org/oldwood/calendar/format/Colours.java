@@ -1,8 +1,8 @@
 package org.oldwood.calendar.format;
 
 /**
- * Colour names of CSS3 for calendars and items (RFC 7986, 5.9). Only looks: nothing is told by
- * colour alone, and several clients ignore it.
+ * Colour names of CSS3 for calendars and items (RFC 7986, 5.9). Only looks: nothing is told by colour alone, and
+ * several clients ignore it.
  */
 public final class Colours {
     public static final String CALENDAR = "darkolivegreen";

@@ -7,9 +7,9 @@ import java.time.LocalDate;
 import java.util.Arrays;
 
 /**
- * Writes content lines as RFC 5545, 3.1 has them: UTF-8, CRLF, folded so that no physical line has
- * more than 75 octets and no fold falls inside a character or an escape. One pass, no copies: a
- * file of any length streams through a small buffer.
+ * Writes content lines as RFC 5545, 3.1 has them: UTF-8, CRLF, folded so that no physical line has more than 75 octets
+ * and no fold falls inside a character or an escape. One pass, no copies: a file of any length streams through a small
+ * buffer.
  */
 public final class ContentLines {
     public static final int MOST_OCTETS = 75;
@@ -35,10 +35,7 @@ public final class ContentLines {
         this.out = out;
     }
 
-    /**
-     * A line that needs neither escape nor fold: a date, a number, a word of the standard, in
-     * ASCII.
-     */
+    /** A line that needs neither escape nor fold: a date, a number, a word of the standard, in ASCII. */
     public void line(String name, String value) throws IOException {
         if (name.length() + 1 + value.length() > MOST_OCTETS) {
             throw new IllegalArgumentException("a line to be folded: " + name + ":" + value);
@@ -139,8 +136,8 @@ public final class ContentLines {
     }
 
     /**
-     * Writes characters of one octet that need no escape, from {@code start}; returns where the run
-     * ends. Nearly all text goes this way.
+     * Writes characters of one octet that need no escape, from {@code start}; returns where the run ends. Nearly all
+     * text goes this way.
      */
     private int plainRun(char[] chars, int start) {
         byte[] to = buffer;

@@ -7,8 +7,8 @@ import java.time.Month;
 import org.oldwood.words.Dates;
 
 /**
- * Writes days as octets into an array and returns where the next octet goes. Every item has a dozen
- * of them, and a text for each would cost more than all the rest of it.
+ * Writes days as octets into an array and returns where the next octet goes. Every item has a dozen of them, and a text
+ * for each would cost more than all the rest of it.
  */
 public final class DayOctets {
     /** More than any day takes. */

@@ -1,8 +1,8 @@
 package org.oldwood.calendar.format;
 
 /**
- * Folds a content line (RFC 5545, 3.1): no physical line has more than 75 octets, and no fold falls
- * inside a character or an escape. Whole stretches are copied, not octet by octet.
+ * Folds a content line (RFC 5545, 3.1): no physical line has more than 75 octets, and no fold falls inside a character
+ * or an escape. Whole stretches are copied, not octet by octet.
  */
 public final class Folding {
     private static final int MOST_OCTETS = ContentLines.MOST_OCTETS;

@@ -3,9 +3,9 @@ package org.oldwood.calendar.format;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Makes people's text fit for a calendar: line ends become line feeds, control characters go, half
- * characters become the replacement sign, ends are trimmed. Readers have been seen to drop an item
- * or refuse a whole file for each of these.
+ * Makes people's text fit for a calendar: line ends become line feeds, control characters go, half characters become
+ * the replacement sign, ends are trimmed. Readers have been seen to drop an item or refuse a whole file for each of
+ * these.
  */
 public final class Hygiene {
     private static final char REPLACEMENT = '\uFFFD';
@@ -59,8 +59,8 @@ public final class Hygiene {
     }
 
     /**
-     * One plain word: letters, digits and hyphens. A reader that splits categories at escaped
-     * commas, or a client that trims them, then has nothing to get wrong.
+     * One plain word: letters, digits and hyphens. A reader that splits categories at escaped commas, or a client that
+     * trims them, then has nothing to get wrong.
      */
     public static String word(String raw) {
         String word = raw.strip();

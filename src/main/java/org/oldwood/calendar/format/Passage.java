@@ -6,8 +6,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A piece of text and what calendars need of it: its octets escaped by RFC 5545, 3.3.11, and what
- * it does to a hash. Both are worked out once, because the same lines stand in very many items.
+ * A piece of text and what calendars need of it: its octets escaped by RFC 5545, 3.3.11, and what it does to a hash.
+ * Both are worked out once, because the same lines stand in very many items.
  */
 public final class Passage {
     private static final int ESCAPED = 1;
@@ -132,10 +132,10 @@ public final class Passage {
     }
 
     /**
-     * What a text does to any hash. A step of FNV-1a changes the low eight bits of the hash by the
-     * character and multiplies. What is changed depends on those eight bits alone, and so do the
-     * next eight; so {@code n} characters turn {@code h} into {@code h} times the prime's {@code
-     * n}th power, plus a number that only the low eight bits of {@code h} decide.
+     * What a text does to any hash. A step of FNV-1a changes the low eight bits of the hash by the character and
+     * multiplies. What is changed depends on those eight bits alone, and so do the next eight; so {@code n} characters
+     * turn {@code h} into {@code h} times the prime's {@code n}th power, plus a number that only the low eight bits of
+     * {@code h} decide.
      */
     private static final class Hashes {
         private final byte[] octets;

@@ -3,8 +3,8 @@ package org.oldwood.calendar.format;
 import java.util.Locale;
 
 /**
- * One content line as it stands, unfolded: name, parameters and value are not interpreted, so that
- * what a client wrote can be handed back as it was.
+ * One content line as it stands, unfolded: name, parameters and value are not interpreted, so that what a client wrote
+ * can be handed back as it was.
  *
  * @param name in upper case; names do not differ by case (RFC 5545, 2)
  * @param line the whole line

@@ -14,10 +14,9 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * Takes an iCalendar file from anywhere apart into components and lines, within bounds of size,
- * depth and number, whatever the file is. Tolerant as RFC 5545, 3.1 asks of readers and practice
- * needs: bare line feeds, a byte order mark, folds inside a character, names in any case. A
- * component that is not closed is kept, with a problem.
+ * Takes an iCalendar file from anywhere apart into components and lines, within bounds of size, depth and number,
+ * whatever the file is. Tolerant as RFC 5545, 3.1 asks of readers and practice needs: bare line feeds, a byte order
+ * mark, folds inside a character, names in any case. A component that is not closed is kept, with a problem.
  */
 public final class RawReader {
     /** A year of 2,400 tasks is about 2.5 MB. */

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.UUID;
 
 /**
- * Name-based UUIDs of version 5: the same namespace and name always give the same UUID, so an
- * identity can be rebuilt after a lost file. Source: RFC 4122, section 4.3 (SHA-1).
+ * Name-based UUIDs of version 5: the same namespace and name always give the same UUID, so an identity can be rebuilt
+ * after a lost file. Source: RFC 4122, section 4.3 (SHA-1).
  */
 public final class UuidV5 {
     private static final int VERSION_5 = 0x50;

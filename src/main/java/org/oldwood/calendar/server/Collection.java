@@ -18,9 +18,8 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * A calendar collection on a server (RFC 4791, 4.2): one object for each UID. Never writes over
- * something that it has not read: creates with If-None-Match, changes and deletes with If-Match
- * (5.3.2).
+ * A calendar collection on a server (RFC 4791, 4.2): one object for each UID. Never writes over something that it has
+ * not read: creates with If-None-Match, changes and deletes with If-Match (5.3.2).
  */
 final class Collection {
     /** So that no request or answer grows with the garden. */
@@ -118,10 +117,7 @@ final class Collection {
         return put(address.resolve(objectName(uid)), text, "If-None-Match", "*");
     }
 
-    /**
-     * What an object is called. A UID adopted from a file may hold anything, but it must not lead
-     * to another place.
-     */
+    /** What an object is called. A UID adopted from a file may hold anything, but it must not lead to another place. */
     private static String objectName(String uid) {
         boolean isPlain = uid.chars().allMatch(c -> c == '-' || (c < 0x80 && Character.isLetterOrDigit(c)));
         return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";

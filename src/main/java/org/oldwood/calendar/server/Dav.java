@@ -12,8 +12,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 /**
- * The XML of WebDAV (RFC 4918, 14.16) and CalDAV (RFC 4791, 9) as far as it is needed. Replies are
- * read without document types or entities, to a bounded depth and number.
+ * The XML of WebDAV (RFC 4918, 14.16) and CalDAV (RFC 4791, 9) as far as it is needed. Replies are read without
+ * document types or entities, to a bounded depth and number.
  */
 final class Dav {
     private static final int DEEPEST = 40;

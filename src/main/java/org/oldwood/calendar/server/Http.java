@@ -25,8 +25,8 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
 /**
- * Speaks HTTP to one calendar server: bounded in time and size, never to another host than the one
- * named, never in the open but to this machine itself or when insisted on. TLS is always verified.
+ * Speaks HTTP to one calendar server: bounded in time and size, never to another host than the one named, never in the
+ * open but to this machine itself or when insisted on. TLS is always verified.
  */
 final class Http {
     private static final int MOST_REDIRECTS = 3;
@@ -177,8 +177,8 @@ final class Http {
     }
 
     /**
-     * A server may close a connection that we still hold open; then the request is sent again. That
-     * is safe: nothing is written without a condition (RFC 4791, 5.3.2).
+     * A server may close a connection that we still hold open; then the request is sent again. That is safe: nothing is
+     * written without a condition (RFC 4791, 5.3.2).
      */
     private HttpResponse<byte[]> exchange(HttpRequest request) {
         for (int tried = 1; ; tried++) {

@@ -11,16 +11,16 @@ import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawProperty;
 
 /**
- * Puts our new version of an item into a server's: what we wrote before is replaced, what clients
- * added stays. Completion on the server is never undone; alarms there, with what was acknowledged
- * or deleted of them, stay unless the item's days moved.
+ * Puts our new version of an item into a server's: what we wrote before is replaced, what clients added stays.
+ * Completion on the server is never undone; alarms there, with what was acknowledged or deleted of them, stay unless
+ * the item's days moved.
  *
  * <p>RFC 4791, 4.1: an object may carry properties of others, which a client must not lose.
  */
 final class Merge {
     /**
-     * Says which content of ours an object holds. While it is still the present one there is
-     * nothing to write, whatever a client has changed since.
+     * Says which content of ours an object holds. While it is still the present one there is nothing to write, whatever
+     * a client has changed since.
      */
     static final String CONTENT = "X-OLDWOOD-CONTENT";
 

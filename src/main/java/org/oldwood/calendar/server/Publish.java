@@ -36,8 +36,9 @@ import org.oldwood.calendar.server.Collection.Stored;
 import org.oldwood.store.Problems;
 
 /**
- * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object (RFC 4791, 5.3.2). Touches
- * only objects with this garden's UIDs; a conflict is read anew and tried again; one refusal does not stop the rest.
+ * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object (RFC 4791, 5.3.2).
+ * Touches only objects with this garden's UIDs; a conflict is read anew and tried again; one refusal does not stop the
+ * rest.
  */
 public final class Publish {
     private static final int TRIES = 3;
@@ -68,9 +69,7 @@ public final class Publish {
      */
     public record Target(URI events, URI todos, Optional<Login> login, boolean allowsPlain) {}
 
-    /**
-     * @param isTrial whether only to say what would be done
-     */
+    /** @param isTrial whether only to say what would be done */
     public Publish(Export.Garden garden, Layout layout, LocalDate today, boolean isTrial) {
         this.garden = garden;
         this.layout = layout;

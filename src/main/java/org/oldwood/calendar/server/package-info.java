@@ -1,3 +1,5 @@
-/** A calendar on a server (RFC 4791): HTTP, WebDAV, what is put there and what stays. Knows items, not why they are due. */
+/**
+ * A calendar on a server (RFC 4791): HTTP, WebDAV, what is put there and what stays. Knows items, not why they are due.
+ */
 @org.jspecify.annotations.NullMarked
 package org.oldwood.calendar.server;

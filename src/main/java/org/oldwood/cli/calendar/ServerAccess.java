@@ -17,8 +17,8 @@ import org.oldwood.store.RecordException;
 import picocli.CommandLine.Option;
 
 /**
- * The options for a calendar server. A password is never an argument, where other users of the
- * machine and the shell's history would see it.
+ * The options for a calendar server. A password is never an argument, where other users of the machine and the shell's
+ * history would see it.
  */
 final class ServerAccess {
     private static final String VARIABLE = "OLDWOOD_CALENDAR_PASSWORD";

@@ -22,8 +22,8 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 
 /**
- * What all commands have in common. A command prints results to {@link #out()}, everything else to
- * {@link #tell}; it lets {@link RecordException} through, and {@link Main} words it.
+ * What all commands have in common. A command prints results to {@link #out()}, everything else to {@link #tell}; it
+ * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
     public Optional<Path> gardenDir = Optional.empty();
@@ -186,9 +186,7 @@ public abstract class GardenCommand implements Callable<Integer> {
                 "Check its name, and that you may read it."));
     }
 
-    /**
-     * The folder that {@code --garden} names, or the current one; whether or not it is a garden.
-     */
+    /** The folder that {@code --garden} names, or the current one; whether or not it is a garden. */
     public final Path gardenPath() {
         Path named = gardenDir.map(this::path).orElse(around().folder());
         return named.toString().isEmpty() ? Path.of(".") : named;

@@ -12,8 +12,8 @@ import java.util.function.Consumer;
 import org.oldwood.store.JsonWriter;
 
 /**
- * Where a command prints: UTF-8 and {@code \n} line ends on every machine, never a colour. Text is
- * wrapped at {@link #WIDTH} columns.
+ * Where a command prints: UTF-8 and {@code \n} line ends on every machine, never a colour. Text is wrapped at
+ * {@link #WIDTH} columns.
  */
 public final class Out {
     /** Columns that a line of wrapped text has at most. */

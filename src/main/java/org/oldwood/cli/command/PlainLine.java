@@ -11,10 +11,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a command line that is plainly right, because starting picocli takes a short command as
- * long as much of its work. Whatever it is not sure of it leaves to picocli, untouched: help, other
- * commands, values that look like options, and all that is wrong, so that there is one voice for
- * what to do instead. What it takes, picocli takes in the same way.
+ * Reads a command line that is plainly right, because starting picocli takes a short command as long as much of its
+ * work. Whatever it is not sure of it leaves to picocli, untouched: help, other commands, values that look like
+ * options, and all that is wrong, so that there is one voice for what to do instead. What it takes, picocli takes in
+ * the same way.
  */
 final class PlainLine {
     private final Map<String, SpelledPart> parts = new HashMap<>();

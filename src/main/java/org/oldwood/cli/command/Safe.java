@@ -6,9 +6,8 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Keeps what people wrote from steering the terminal that shows it: control characters, which can
- * move the cursor, set the title or forge a line, and the marks that turn the direction of writing,
- * which can show a line other than it is.
+ * Keeps what people wrote from steering the terminal that shows it: control characters, which can move the cursor, set
+ * the title or forge a line, and the marks that turn the direction of writing, which can show a line other than it is.
  */
 final class Safe {
     private static final char SHOWN = '\uFFFD';
@@ -58,8 +57,8 @@ final class Safe {
     }
 
     /**
-     * For JSON: such a character can only stand inside a text there, and is written as its number
-     * ({@code \u009b}), so that a program reads it as it was. Closing only flushes.
+     * For JSON: such a character can only stand inside a text there, and is written as its number ({@code \u009b}), so
+     * that a program reads it as it was. Closing only flushes.
      */
     public static Writer json(Writer beneath) {
         return new Escaping(beneath);

@@ -12,10 +12,7 @@ import picocli.CommandLine.Help;
 public final class Settings {
     private Settings() {}
 
-    /**
-     * The program's command line with one command under it, printing to {@code out} and {@code
-     * err}.
-     */
+    /** The program's command line with one command under it, printing to {@code out} and {@code err}. */
     public static CommandLine root(String name, GardenCommand command, List<String> arguments, Out out, Out err) {
         CommandLine root = Main.top();
         root.addSubcommand(name, command.commandLine(arguments));

@@ -6,10 +6,10 @@ import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
- * A command's options, spelled out in code. Reading annotations takes the JVM longer than all of a
- * short command's own work, so the options that every command has, and the commonest commands, are
- * spelled here instead. Nothing of picocli is made before it is asked for ({@link #spec}): a
- * command line that is plainly right is read without it ({@link PlainLine}).
+ * A command's options, spelled out in code. Reading annotations takes the JVM longer than all of a short command's own
+ * work, so the options that every command has, and the commonest commands, are spelled here instead. Nothing of picocli
+ * is made before it is asked for ({@link #spec}): a command line that is plainly right is read without it
+ * ({@link PlainLine}).
  */
 public final class Spelled {
     private final List<SpelledPart> parts = new ArrayList<>();
@@ -23,8 +23,8 @@ public final class Spelled {
     }
 
     /**
-     * A command without annotations, with an example that ends its help, and with more lines to say
-     * below its meaning if it needs them.
+     * A command without annotations, with an example that ends its help, and with more lines to say below its meaning
+     * if it needs them.
      */
     public static Spelled command(String name, String meaning, String example, String... more) {
         Spelled made = new Spelled();

@@ -22,10 +22,7 @@ sealed interface SpelledPart {
     /** Adds it to what picocli reads. */
     public void addTo(CommandSpec spec);
 
-    /**
-     * What is to be done where {@code text} is given; empty where that is not plainly a value of
-     * it.
-     */
+    /** What is to be done where {@code text} is given; empty where that is not plainly a value of it. */
     public Optional<Runnable> given(String text);
 
     /** Whether a value follows the option. */

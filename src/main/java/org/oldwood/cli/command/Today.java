@@ -13,8 +13,8 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * What day it is where nobody says: that of {@code SOURCE_DATE_EPOCH} (seconds since 1970, UTC) if
- * it is set, else that of the clock in the garden's time zone.
+ * What day it is where nobody says: that of {@code SOURCE_DATE_EPOCH} (seconds since 1970, UTC) if it is set, else that
+ * of the clock in the garden's time zone.
  */
 final class Today {
     public static final String VARIABLE = "SOURCE_DATE_EPOCH";

@@ -12,8 +12,8 @@ final class Wrap {
     private Wrap() {}
 
     /**
-     * The lines of a paragraph: the first starts with {@code first}, the others with {@code indent}
-     * spaces. Line ends in the text are kept; a word longer than a line is not broken.
+     * The lines of a paragraph: the first starts with {@code first}, the others with {@code indent} spaces. Line ends
+     * in the text are kept; a word longer than a line is not broken.
      */
     public static List<String> lines(String first, int indent, String text) {
         if (text.indexOf('\n') < 0 && width(first) + width(text) <= Out.WIDTH) {

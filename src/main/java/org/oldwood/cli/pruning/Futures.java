@@ -23,8 +23,7 @@ import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 
 /**
- * Where a plant will stand under three habits: with the plan, without pruning, and as the grower
- * did so far.
+ * Where a plant will stand under three habits: with the plan, without pruning, and as the grower did so far.
  *
  * @param newShoots new stems in a year; empty where nothing is known, and then there is no outlook
  * @param done what was taken in past winters, by the season; may be empty

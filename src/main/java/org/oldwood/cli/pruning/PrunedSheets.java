@@ -9,8 +9,8 @@ import org.oldwood.crop.Crop;
 import org.oldwood.plan.Cautions;
 
 /**
- * What is kept of the cut lists that were told, for what is told after them. The sheets themselves
- * are let go one by one: those of a large garden would take more room than its record.
+ * What is kept of the cut lists that were told, for what is told after them. The sheets themselves are let go one by
+ * one: those of a large garden would take more room than its record.
  */
 final class PrunedSheets {
     private static final List<String> CAUTIONS =

@@ -24,8 +24,8 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is
- * well. Questions (things noted that do not fit together) are shown too, but stop nothing.
+ * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is well. Questions (things
+ * noted that do not fit together) are shown too, but stop nothing.
  */
 public final class CheckCommand extends GardenCommand {
     @Override

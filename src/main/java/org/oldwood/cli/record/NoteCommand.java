@@ -26,8 +26,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /**
- * Notes what happened: one entry by the command of its kind ({@link NoteKindCommand}), or many from
- * a table, all of them or none.
+ * Notes what happened: one entry by the command of its kind ({@link NoteKindCommand}), or many from a table, all of
+ * them or none.
  */
 @Command(
         name = "note",

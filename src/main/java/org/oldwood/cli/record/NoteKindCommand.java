@@ -31,8 +31,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /**
- * Notes one entry of one kind. Its options are the kind's fields, so a new kind of entry needs no
- * command of its own.
+ * Notes one entry of one kind. Its options are the kind's fields, so a new kind of entry needs no command of its own.
  */
 @Command
 final class NoteKindCommand extends GardenCommand {

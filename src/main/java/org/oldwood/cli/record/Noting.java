@@ -25,9 +25,8 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * Adds entries to a garden's journal, all of them or none. They are checked against the journal as
- * it stands, under the journal's lock; problems that the journal had before do not stop them, so
- * that a wrong entry can be struck out.
+ * Adds entries to a garden's journal, all of them or none. They are checked against the journal as it stands, under the
+ * journal's lock; problems that the journal had before do not stop them, so that a wrong entry can be struck out.
  */
 public final class Noting {
     private static final String JSON_REMEDY = "Write for example: \"";

@@ -41,8 +41,8 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * Reads the data of a garden's own folder as the crafts read it, so that a wrong crop, rule or
- * material is told by {@code check} before it is needed.
+ * Reads the data of a garden's own folder as the crafts read it, so that a wrong crop, rule or material is told by
+ * {@code check} before it is needed.
  */
 final class OwnData {
     private static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");

@@ -78,9 +78,7 @@ public final class PackCommand extends GardenCommand {
         return today().atStartOfDay();
     }
 
-    /**
-     * Under the journal's lock, so that no entry is cut in two; where there can be none, without.
-     */
+    /** Under the journal's lock, so that no entry is cut in two; where there can be none, without. */
     private void gather(Archive archive) throws IOException {
         Path folder = gardenPath();
         if (!Files.isWritable(folder)) {

@@ -40,9 +40,7 @@ final class Stock {
         return plantings;
     }
 
-    /**
-     * From a table with the columns crop, number, bed, cultivar and form; crop alone must be there.
-     */
+    /** From a table with the columns crop, number, bed, cultivar and form; crop alone must be there. */
     List<Planting> table(Csv table, String file) {
         for (String column : table.columns()) {
             if (!column.isEmpty() && !COLUMNS.contains(column)) {

@@ -22,9 +22,7 @@ import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/**
- * Shows the stage dates of the garden's crops in the season of the day, or of one crop or plant.
- */
+/** Shows the stage dates of the garden's crops in the season of the day, or of one crop or plant. */
 @Command(
         name = "stages",
         description = {

@@ -6,8 +6,8 @@ import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
 
 /**
- * A day in a lot's life, told by the plant and not by the month: so many days after a stage of
- * growth in the lot's first growing season or one near it, or after striking.
+ * A day in a lot's life, told by the plant and not by the month: so many days after a stage of growth in the lot's
+ * first growing season or one near it, or after striking.
  *
  * @param stage the stage; empty for days after striking
  * @param season seasons from the lot's first growing season: −1 the one before, 0 the first

@@ -9,13 +9,13 @@ import org.oldwood.crop.Figure;
 /**
  * One way of raising young plants of a crop, with its measures, its times and its survival.
  *
- * @param id {@code hardwood}, {@code disbudded}, {@code layer}, {@code tip-layer}, {@code sucker},
- *     {@code root}, {@code softwood} or {@code division}
+ * @param id {@code hardwood}, {@code disbudded}, {@code layer}, {@code tip-layer}, {@code sucker}, {@code root},
+ *     {@code softwood} or {@code division}
  * @param name in words
  * @param forms the forms of bush it suits; empty for all
  * @param inPlace whether it is set at once where it is to stay, with no lifting
- * @param from what it is cut from: {@code shoot}, {@code tip}, {@code branch}, {@code root}, {@code
- *     sucker} or {@code crown}
+ * @param from what it is cut from: {@code shoot}, {@code tip}, {@code branch}, {@code root}, {@code sucker} or
+ *     {@code crown}
  * @param measures length, depth, buds and distances
  * @param times window, rooting and lifting
  * @param phases the source's survival rate of each phase

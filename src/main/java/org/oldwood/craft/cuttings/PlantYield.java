@@ -3,9 +3,8 @@ package org.oldwood.craft.cuttings;
 import org.oldwood.crop.Range;
 
 /**
- * The full crop of one plant and how likely it is to be less. Half of all gardens are taken to lie
- * from the low end to the default, half from the default to the high end, each half evenly: the
- * least that a default and a range say.
+ * The full crop of one plant and how likely it is to be less. Half of all gardens are taken to lie from the low end to
+ * the default, half from the default to the high end, each half evenly: the least that a default and a range say.
  *
  * @param kg kg per plant and season, at least 0
  */

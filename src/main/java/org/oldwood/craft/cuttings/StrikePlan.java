@@ -13,12 +13,11 @@ import org.oldwood.season.Season;
  *
  * @param strikeFrom the first day on which they can be struck
  * @param strikeBy the last day of that same window
- * @param latest the last day, in any window, that still bears by the wanted season; empty where it
- *     is too late already
+ * @param latest the last day, in any window, that still bears by the wanted season; empty where it is too late already
  * @param line the days of a lot struck on {@code strikeFrom}
  * @param earliest the earliest season in which a lot struck from now on bears
- * @param number the fewest to strike; empty where no number up to {@link #MOST} gives the wanted
- *     sureness, or where nothing can be borne by then
+ * @param number the fewest to strike; empty where no number up to {@link #MOST} gives the wanted sureness, or where
+ *     nothing can be borne by then
  * @param chance the chance that this number gives; 0 where there is none
  */
 public record StrikePlan(

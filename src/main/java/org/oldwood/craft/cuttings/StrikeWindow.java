@@ -28,8 +28,8 @@ public record StrikeWindow(Season first, Around opens, Around closes, List<Strin
     }
 
     /**
-     * The window that opens in a season. Cuttings set before the leaves fall are set in one season
-     * and grow in the next.
+     * The window that opens in a season. Cuttings set before the leaves fall are set in one season and grow in the
+     * next.
      */
     public static StrikeWindow opensIn(Season season, Course course, Setting setting) {
         StrikeWindow same = of(course, setting, season);

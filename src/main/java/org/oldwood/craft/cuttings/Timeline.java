@@ -7,8 +7,8 @@ import org.oldwood.crop.Stage;
 import org.oldwood.season.Season;
 
 /**
- * The days of one lot, told by stages of growth: they move with the place, the half of the earth
- * and what was seen in the garden.
+ * The days of one lot, told by stages of growth: they move with the place, the half of the earth and what was seen in
+ * the garden.
  *
  * @param growth its growing seasons
  * @param struckOn when it was struck
@@ -83,10 +83,7 @@ public record Timeline(
         return day.map(it -> new Around(it, 0, what));
     }
 
-    /**
-     * The season whose window lies nearest to the strike, among those in which the lot can still
-     * root after it.
-     */
+    /** The season whose window lies nearest to the strike, among those in which the lot can still root after it. */
     private static Growth growth(LocalDate struck, Method method, Season around, CropStages stages) {
         Growth best = new Growth(around.plus(2), stages);
         for (int season = 1; season >= -1; season--) {

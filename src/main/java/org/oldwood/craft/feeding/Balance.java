@@ -1,8 +1,8 @@
 package org.oldwood.craft.feeding;
 
 /**
- * Need against supply, nutrient by nutrient. It always closes: need + surplus = given + due, and
- * neither due nor surplus is ever negative.
+ * Need against supply, nutrient by nutrient. It always closes: need + surplus = given + due, and neither due nor
+ * surplus is ever negative.
  *
  * @param need what is needed
  * @param given what was given already and counts

@@ -10,9 +10,7 @@ public final class Doses {
 
     private Doses() {}
 
-    /**
-     * As few equal doses as keep each at {@code most} or below; none where the total is nothing.
-     */
+    /** As few equal doses as keep each at {@code most} or below; none where the total is nothing. */
     public static List<Double> equal(double total, double most) {
         if (total <= 0) {
             return List.of();

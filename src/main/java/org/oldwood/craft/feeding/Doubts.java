@@ -6,8 +6,8 @@ import org.oldwood.store.Fields;
 import org.oldwood.words.Words;
 
 /**
- * When what somebody noted is so much or so little that it was probably meant otherwise: kilograms
- * written as grams, or the other way. A doubt is a question; the entry counts as it stands.
+ * When what somebody noted is so much or so little that it was probably meant otherwise: kilograms written as grams, or
+ * the other way. A doubt is a question; the entry counts as it stands.
  *
  * @param mostN most nitrogen free in the first year, g/m²
  * @param most most of a feed, g/m²

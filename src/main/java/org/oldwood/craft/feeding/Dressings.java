@@ -3,11 +3,11 @@ package org.oldwood.craft.feeding;
 import java.util.List;
 
 /**
- * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after
- * the first dressing its share should have been given, after the last all of it. Until one is
- * noted, a dressing supposes that those before it will be given; what the ceiling cut off goes with
- * the next. Phosphate, potash and magnesia all go with the first, for their time does not matter on
- * plants that stand (RB209 section 7). No single dressing of nitrogen passes its ceiling.
+ * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after the first dressing
+ * its share should have been given, after the last all of it. Until one is noted, a dressing supposes that those before
+ * it will be given; what the ceiling cut off goes with the next. Phosphate, potash and magnesia all go with the first,
+ * for their time does not matter on plants that stand (RB209 section 7). No single dressing of nitrogen passes its
+ * ceiling.
  */
 public final class Dressings {
     private Dressings() {}

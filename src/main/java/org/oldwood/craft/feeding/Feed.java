@@ -23,8 +23,8 @@ import org.oldwood.words.Words;
  * @param tags what keep-apart pairs and exclusions look at: {@code ammonium}, {@code nitrate},
  *     {@code organic-nitrogen}, {@code manure}, {@code chloride} …
  * @param analysis nutrients, % by weight; a nutrient that is not named is taken as none
- * @param firstYear share of each nutrient that plants can use in the first year, 0 to 1; a nutrient
- *     that is not named counts in full
+ * @param firstYear share of each nutrient that plants can use in the first year, 0 to 1; a nutrient that is not named
+ *     counts in full
  * @param density kg per litre, where it was read
  * @param handfuls grams in a handful by kind of hand; empty where nobody weighed one
  * @param pack kg in a usual pack
@@ -161,8 +161,8 @@ public record Feed(
     }
 
     /**
-     * Which of its figures were never read in print, each with its mark: {@code 80 % of its N
-     * counts in the first year (from memory)}. Empty where all were.
+     * Which of its figures were never read in print, each with its mark: {@code 80 % of its N counts in the first year
+     * (from memory)}. Empty where all were.
      */
     public List<String> notRead() {
         List<String> words = new ArrayList<>();

@@ -8,8 +8,7 @@ import java.util.Set;
 import org.oldwood.words.Words;
 
 /**
- * A dressing ready to weigh out: how many grams of which material for the whole ground, and what
- * they bring.
+ * A dressing ready to weigh out: how many grams of which material for the whole ground, and what they bring.
  *
  * @param parts the materials with grams for the whole ground, rounded
  * @param due what was to be met, g/m²

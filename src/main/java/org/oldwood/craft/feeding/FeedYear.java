@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The food of one piece of ground in one season: what it needs, what it was given, and the
- * dressings that meet what is due.
+ * The food of one piece of ground in one season: what it needs, what it was given, and the dressings that meet what is
+ * due.
  *
  * @param need the need of the season by one school
  * @param balance need against what counts in the season, g/m²
@@ -38,8 +38,8 @@ public record FeedYear(
     }
 
     /**
-     * The last northern day for a dressing, by the slowest nitrogen in it; empty for one without
-     * nitrogen, whose time does not matter.
+     * The last northern day for a dressing, by the slowest nitrogen in it; empty for one without nitrogen, whose time
+     * does not matter.
      */
     public Optional<MonthDay> latest(FeedPlan dressing) {
         List<Feed> withN = dressing.parts().stream()

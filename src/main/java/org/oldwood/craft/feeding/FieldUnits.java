@@ -1,8 +1,8 @@
 package org.oldwood.craft.feeding;
 
 /**
- * Rates in print turned into g/m² and grams. The factors follow from the definitions of the pound
- * (0.45359237 kg), the foot (0.3048 m) and the acre (43560 square feet).
+ * Rates in print turned into g/m² and grams. The factors follow from the definitions of the pound (0.45359237 kg), the
+ * foot (0.3048 m) and the acre (43560 square feet).
  */
 public final class FieldUnits {
     public static final double GRAMS_PER_POUND = 453.59237;

@@ -5,11 +5,11 @@ import org.oldwood.crop.Figure;
 import org.oldwood.words.Words;
 
 /**
- * Grams told in spoons, cups and handfuls. Only where the density of the material was read, or a
- * handful was weighed; grams always stand beside.
+ * Grams told in spoons, cups and handfuls. Only where the density of the material was read, or a handful was weighed;
+ * grams always stand beside.
  *
- * <p>Where two densities are in print the higher one is the default, so that measuring by volume
- * errs on the side of too little. Checked against {@code reference/household.csv}.
+ * <p>Where two densities are in print the higher one is the default, so that measuring by volume errs on the side of
+ * too little. Checked against {@code reference/household.csv}.
  */
 public final class Household {
     /** A vessel: its content in ml and the step to which a count of it is rounded. */
@@ -54,8 +54,8 @@ public final class Household {
     }
 
     /**
-     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is
-     * too small or too great for spoons and cups.
+     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is too small or too
+     * great for spoons and cups.
      */
     public static Optional<String> inWords(double grams, Optional<Figure> density) {
         if (density.isEmpty()) {

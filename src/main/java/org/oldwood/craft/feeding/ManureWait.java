@@ -5,8 +5,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
 /**
- * How long before picking raw manure must have been given, because of the germs in it. A US organic
- * rule that is advised for home plots too; print has longer waits, and longer is safer.
+ * How long before picking raw manure must have been given, because of the germs in it. A US organic rule that is
+ * advised for home plots too; print has longer waits, and longer is safer.
  *
  * @param hanging days where the fruit hangs off the soil, as on bushes and canes
  * @param touching days where fruit touches the soil

@@ -10,8 +10,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * The feeds, limes and acidifiers that are known: those of the bundled {@code materials} documents,
- * then the garden's own, which may replace one of the same id.
+ * The feeds, limes and acidifiers that are known: those of the bundled {@code materials} documents, then the garden's
+ * own, which may replace one of the same id.
  */
 public final class Materials {
     private final Map<String, Feed> feeds = new LinkedHashMap<>();

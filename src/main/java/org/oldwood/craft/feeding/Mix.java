@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Solves how much of each material gives exactly what is wanted of as many nutrients as there are
- * materials: linear equations, by elimination with the largest pivot.
+ * Solves how much of each material gives exactly what is wanted of as many nutrients as there are materials: linear
+ * equations, by elimination with the largest pivot.
  *
  * <p>Checked against the published mixes in {@code reference/feed-arithmetic.csv}.
  */
@@ -15,9 +15,8 @@ public final class Mix {
     private Mix() {}
 
     /**
-     * Grams of each material, in their order, so that what they give in the first year is {@code
-     * wanted} of each of {@code exactly}. Empty where no answer exists, or only one with less than
-     * nothing of a material.
+     * Grams of each material, in their order, so that what they give in the first year is {@code wanted} of each of
+     * {@code exactly}. Empty where no answer exists, or only one with less than nothing of a material.
      *
      * @param exactly the nutrients to meet; as many as materials
      * @param wanted grams of each nutrient
@@ -41,9 +40,8 @@ public final class Mix {
     }
 
     /**
-     * Solves the rows, which it changes: a row for each nutrient with what a gram of each material
-     * gives of it, and what is wanted at its end. False where there is no answer of at least
-     * nothing of each.
+     * Solves the rows, which it changes: a row for each nutrient with what a gram of each material gives of it, and
+     * what is wanted at its end. False where there is no answer of at least nothing of each.
      */
     static boolean solve(double[][] rows, double[] answer) {
         int size = rows.length;

@@ -16,9 +16,9 @@ import org.oldwood.words.Words;
 /**
  * What a crop needs in a year, g/m², by one published school.
  *
- * <p>The tables stand in {@code feeding.json} and carry their sources. They hold for established
- * plants; a young plant's nitrogen is cut, and growth that was noted raises or lowers it. Checked
- * against {@code reference/need-british.csv} and {@code reference/need-american.csv}.
+ * <p>The tables stand in {@code feeding.json} and carry their sources. They hold for established plants; a young
+ * plant's nitrogen is cut, and growth that was noted raises or lowers it. Checked against
+ * {@code reference/need-british.csv} and {@code reference/need-american.csv}.
  *
  * @param gPerM2 the need, g/m²
  * @param known the nutrients for which the school gives a need; the others are 0 and not known

@@ -7,8 +7,8 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
 /**
- * What the need of a piece of ground depends on. What is not known is absent, and the reckoning
- * says what it took instead.
+ * What the need of a piece of ground depends on. What is not known is absent, and the reckoning says what it took
+ * instead.
  *
  * @param soil texture and soil indices
  * @param age seasons since planting, 1 in the first

@@ -8,8 +8,8 @@ import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
- * One published table of the need of one nutrient: a value for each class of soil, or each soil
- * index, or each age of the plant, or one for all.
+ * One published table of the need of one nutrient: a value for each class of soil, or each soil index, or each age of
+ * the plant, or one for all.
  *
  * @param id unique
  * @param by {@code soil}, {@code index}, {@code age} or {@code all}
@@ -58,8 +58,8 @@ public record NeedTable(
     }
 
     /**
-     * The value for an index or an age: that of the highest row at or below it, since nothing is
-     * read between rows. Below the first row, the first.
+     * The value for an index or an age: that of the highest row at or below it, since nothing is read between rows.
+     * Below the first row, the first.
      */
     double forStep(int step) {
         double found = values.values().iterator().next();

@@ -9,8 +9,8 @@ final class NotRead {
     private NotRead() {}
 
     /**
-     * {@code (from memory)} or {@code (our assumption)}, with a space before it; empty for a figure
-     * that was read, quoted or worked out, and for nothing of something.
+     * {@code (from memory)} or {@code (our assumption)}, with a space before it; empty for a figure that was read,
+     * quoted or worked out, and for nothing of something.
      */
     static Optional<String> mark(Figure figure) {
         boolean open = figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED;

@@ -1,8 +1,8 @@
 package org.oldwood.craft.feeding;
 
 /**
- * A plant food that is counted, in the form in which tables and labels give it: nitrogen as the
- * element, phosphate, potash and magnesia as oxides.
+ * A plant food that is counted, in the form in which tables and labels give it: nitrogen as the element, phosphate,
+ * potash and magnesia as oxides.
  */
 public enum Nutrient {
     N("N", "nitrogen"),

@@ -3,8 +3,8 @@ package org.oldwood.craft.feeding;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Amounts of the four nutrients in one unit, g/m² for example; the method that gives them says
- * which. An amount may be negative, as a difference is.
+ * Amounts of the four nutrients in one unit, g/m² for example; the method that gives them says which. An amount may be
+ * negative, as a difference is.
  *
  * @param n nitrogen, N
  * @param p2o5 phosphate, P2O5

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Tries all ways of {@link Recipe#best} to meet what is due. There are hundreds for one dressing,
- * so it reckons in plain numbers and makes a recipe of the best way only.
+ * Tries all ways of {@link Recipe#best} to meet what is due. There are hundreds for one dressing, so it reckons in
+ * plain numbers and makes a recipe of the best way only.
  */
 final class RecipeSearch {
     private static final double HAIR = 1e-9;

@@ -6,8 +6,8 @@ import org.oldwood.store.Fields;
 /**
  * Turns what a laboratory measured (mg/l of soil) into the British soil index.
  *
- * <p>Source: RB209 section 7 (AHDB 2020), Table 7.2; the bounds stand in {@code feeding.json}.
- * Phosphorus by the Olsen method. Values above the last bound are told as that index.
+ * <p>Source: RB209 section 7 (AHDB 2020), Table 7.2; the bounds stand in {@code feeding.json}. Phosphorus by the Olsen
+ * method. Values above the last bound are told as that index.
  *
  * @param phosphorus least mg/l of index 0, 1, 2 …
  * @param potassium least mg/l of index 0, 1, 2 …

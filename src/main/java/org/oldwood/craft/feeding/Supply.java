@@ -1,12 +1,12 @@
 package org.oldwood.craft.feeding;
 
 /**
- * What an application gives to a season. In its own season the share that plants can use counts; in
- * the next one, of organic materials, a small share of their nitrogen.
+ * What an application gives to a season. In its own season the share that plants can use counts; in the next one, of
+ * organic materials, a small share of their nitrogen.
  *
- * <p>Source: RB209 section 2 (AHDB), Tables 2.2 to 2.7 and 2.17 for the shares, page 9 for the
- * second year. Checked against {@code reference/organic-supply.csv}. The rest of phosphate and
- * potash stays in the soil and shows in the next soil test.
+ * <p>Source: RB209 section 2 (AHDB), Tables 2.2 to 2.7 and 2.17 for the shares, page 9 for the second year. Checked
+ * against {@code reference/organic-supply.csv}. The rest of phosphate and potash stays in the soil and shows in the
+ * next soil test.
  */
 public final class Supply {
     private Supply() {}

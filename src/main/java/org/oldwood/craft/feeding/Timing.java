@@ -10,8 +10,7 @@ import org.oldwood.store.IsoDate;
  *
  * @param id {@code ribes}
  * @param dressings the dressings of the year
- * @param onSand the dressings on light sand; the same as {@code dressings} where nothing else is
- *     told
+ * @param onSand the dressings on light sand; the same as {@code dressings} where nothing else is told
  * @param latestQuick last day for quick nitrogen, as in the north
  * @param latestSlow last day for slow organic nitrogen, as in the north
  * @param sources source keys

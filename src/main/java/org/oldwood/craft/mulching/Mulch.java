@@ -103,8 +103,8 @@ public record Mulch(
     }
 
     /**
-     * Which of its figures were never read in print, each with its mark: {@code weighs 50 kg/m3
-     * (from memory)}. Empty where all were.
+     * Which of its figures were never read in print, each with its mark: {@code weighs 50 kg/m3 (from memory)}. Empty
+     * where all were.
      */
     public List<String> notRead() {
         List<String> words = new ArrayList<>();

@@ -5,8 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
 /**
- * A layer of mulch as time goes by: it settles within days by the factor of its material, then rots
- * at a steady pace. A rough reckoning, for knowing when to look; a look decides.
+ * A layer of mulch as time goes by: it settles within days by the factor of its material, then rots at a steady pace. A
+ * rough reckoning, for knowing when to look; a look decides.
  *
  * @param mulch the material
  * @param laidCm how deep it lay when it was laid, cm

@@ -114,8 +114,8 @@ public final class MulchTables {
     }
 
     /**
-     * The id of what to reckon with where the grower names nothing: {@code mulch}, {@code
-     * acidSoilMulch} or {@code underlay}.
+     * The id of what to reckon with where the grower names nothing: {@code mulch}, {@code acidSoilMulch} or
+     * {@code underlay}.
      */
     public String usual(String what) {
         String id = usual.get(what);

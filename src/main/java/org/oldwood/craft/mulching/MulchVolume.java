@@ -25,9 +25,7 @@ public final class MulchVolume {
         return Math.PI * radiusM * radiusM;
     }
 
-    /**
-     * The area to cover: the bed less a bare collar round each bush; never less than nothing, m².
-     */
+    /** The area to cover: the bed less a bare collar round each bush; never less than nothing, m². */
     public static double lessCollars(double areaM2, int bushes, double gapCm) {
         return Math.max(0, areaM2 - bushes * circle(gapCm / CM_PER_M));
     }

@@ -9,8 +9,8 @@ import java.util.OptionalInt;
  * @param sick how many of these are dead or diseased
  * @param weak how many of these are weak, damaged or hang low, and are not sick
  * @param seasons growing seasons completed since planting; empty where the planting year is unknown
- * @param renovationWinter 1 in the first winter of bringing back a neglected bush, 2 in the second
- *     …; 1 where no such work has begun
+ * @param renovationWinter 1 in the first winter of bringing back a neglected bush, 2 in the second …; 1 where no such
+ *     work has begun
  * @param metres length of the row, or the room of one plant in its row
  */
 public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int renovationWinter, double metres) {

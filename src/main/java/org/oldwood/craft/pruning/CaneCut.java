@@ -1,8 +1,8 @@
 package org.oldwood.craft.pruning;
 
 /**
- * The canes that come out of a row or a plant: all that have fruited, dead and diseased ones, then
- * the weak, then new ones above the number that may stand. Where all are cut to the ground, all.
+ * The canes that come out of a row or a plant: all that have fruited, dead and diseased ones, then the weak, then new
+ * ones above the number that may stand. Where all are cut to the ground, all.
  *
  * <p>Checked against {@code reference/cane-cut.csv}.
  */

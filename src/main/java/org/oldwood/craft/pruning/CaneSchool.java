@@ -5,8 +5,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
 /**
- * Cane work: canes grow one summer (primocanes), fruit the next (floricanes), and go. In the count,
- * age 1 are canes of last summer, older ones have fruited.
+ * Cane work: canes grow one summer (primocanes), fruit the next (floricanes), and go. In the count, age 1 are canes of
+ * last summer, older ones have fruited.
  *
  * @param keep new canes that stay, on a metre of row or on a plant; empty where all go
  * @param all true where every cane goes to the ground each winter

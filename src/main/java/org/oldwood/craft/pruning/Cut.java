@@ -14,8 +14,8 @@ import java.util.Set;
  * @param taken what comes out, in the order of taking it
  * @param after the stems that stay
  * @param heldBack spent stems that stay for a later winter
- * @param youngToLeave how many stems of age 1 to leave at most; what the thinning aims at, also
- *     where they were not counted
+ * @param youngToLeave how many stems of age 1 to leave at most; what the thinning aims at, also where they were not
+ *     counted
  * @param remarks what else was decided
  * @param staged this winter's part, where a crowded plant is brought back over some winters
  */
@@ -102,8 +102,8 @@ public record Cut(
     }
 
     /**
-     * Which winter of bringing it back the next one is, after this one was the {@code winter}-th; 1
-     * where nothing is left to do.
+     * Which winter of bringing it back the next one is, after this one was the {@code winter}-th; 1 where nothing is
+     * left to do.
      *
      * @param school the way by which this cut was decided
      */

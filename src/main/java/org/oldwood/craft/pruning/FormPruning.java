@@ -55,8 +55,8 @@ public record FormPruning(
     }
 
     /**
-     * The work in words for a time of year and a stage of life: the school's own first. Where all
-     * canes go in winter there is no cane work after picking.
+     * The work in words for a time of year and a stage of life: the school's own first. Where all canes go in winter
+     * there is no cane work after picking.
      */
     public List<Step> steps(School school, String time, StageOfLife life) {
         List<Step> all = new ArrayList<>(school.teaching().steps(time, life));

@@ -9,9 +9,7 @@ public interface Habit {
     /** What comes out of this bush; {@code winter} is 0 for the coming one, 1 for the next. */
     Cut cut(Bush bush, int winter);
 
-    /**
-     * The plan of a school. A bush that is cut down at once is built anew by {@code afterwards}.
-     */
+    /** The plan of a school. A bush that is cut down at once is built anew by {@code afterwards}. */
     static Habit plan(School school, School afterwards) {
         boolean once = school instanceof RenewalSchool renewal && renewal.cutsDown();
         return (bush, winter) -> (once && winter > 0 ? afterwards : school).winter(bush);
@@ -38,8 +36,8 @@ public interface Habit {
     }
 
     /**
-     * What was taken in past winters, one after the other and then again from the first; as many
-     * stems of each age, or as many as there are.
+     * What was taken in past winters, one after the other and then again from the first; as many stems of each age, or
+     * as many as there are.
      */
     static Habit asDone(List<Stems> takenBefore) {
         return (bush, winter) -> asDone(bush, takenBefore.get(winter % takenBefore.size()));

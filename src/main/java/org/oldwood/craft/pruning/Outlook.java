@@ -9,11 +9,11 @@ import org.oldwood.crop.Range;
 import org.oldwood.crop.Yield;
 
 /**
- * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning.
- * Each growing season every stem turns a year older and new shoots come. Stems that are left do not
- * die in this reckoning, and as many new shoots come as are given; an unpruned bush makes fewer in
- * truth, for which no figure was found. Where its lesser crop was weighed, that is reckoned with.
- * Last summer's shoots that were not counted are reckoned as many as grow in a year.
+ * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning. Each growing season
+ * every stem turns a year older and new shoots come. Stems that are left do not die in this reckoning, and as many new
+ * shoots come as are given; an unpruned bush makes fewer in truth, for which no figure was found. Where its lesser crop
+ * was weighed, that is reckoned with. Last summer's shoots that were not counted are reckoned as many as grow in a
+ * year.
  *
  * @param winters one after the other, the coming one first
  */
@@ -25,8 +25,7 @@ public record Outlook(List<Winter> winters) {
      * @param cut what comes out, with the stems before and after
      * @param bearing stems that bear well in the season after
      * @param bearingShare their share of the stems that stay, 0 to 1
-     * @param kg crop of the season after, kilograms a plant, or of the whole row; empty without
-     *     figures
+     * @param kg crop of the season after, kilograms a plant, or of the whole row; empty without figures
      */
     public record Winter(Cut cut, int bearing, double bearingShare, Optional<Range> kg) {}
 
@@ -86,9 +85,7 @@ public record Outlook(List<Winter> winters) {
         return new Winter(cut, bearing, share, crop(after, bush, basis, alone));
     }
 
-    /**
-     * @param alone winters in a row in which the bush was not pruned, though old enough for it
-     */
+    /** @param alone winters in a row in which the bush was not pruned, though old enough for it */
     private static Optional<Range> crop(Stems after, Bush bush, Basis basis, int alone) {
         if (basis.yield.isEmpty()) {
             return Optional.empty();

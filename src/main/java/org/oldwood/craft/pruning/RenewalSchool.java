@@ -7,8 +7,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
 /**
- * Renewal of a stool by the age of its stems: the spent ones go at the base, each age is thinned to
- * its number, a few of last summer's shoots follow.
+ * Renewal of a stool by the age of its stems: the spent ones go at the base, each age is thinned to its number, a few
+ * of last summer's shoots follow.
  *
  * @param spentAge the age from which a stem is spent; empty where the school does not go by age
  * @param keep stems that stay on a grown bush; empty where the school names none
@@ -16,8 +16,8 @@ import org.oldwood.store.Fields;
  * @param shares schools that take a share of the oldest: each in turn of what then stands
  * @param buildUp stems that stay after the first, second, third … season
  * @param firstPruning seasons completed before the first winter in which sound wood is cut
- * @param regrowth new shoots that stay at most on a bush without older stems, as after it was cut
- *     down; empty where the build-up says so
+ * @param regrowth new shoots that stay at most on a bush without older stems, as after it was cut down; empty where the
+ *     build-up says so
  * @param renovation how a neglected bush is brought back
  * @param hard true where the school itself does not keep to the limit of a season
  * @param cutsDown true where the whole bush is cut to the ground at once

@@ -8,15 +8,15 @@ import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
- * How a bush with more spent wood than bearing wood is brought back: in equal parts over some
- * winters, or by a share of the bush each winter.
+ * How a bush with more spent wood than bearing wood is brought back: in equal parts over some winters, or by a share of
+ * the bush each winter.
  *
  * @param winters over how many winters; empty where a share rules
  * @param share share of the living stems in one winter
  * @param stems the fewest stems in one winter, where print names a number
  * @param fromSpent with fewer spent stems than this the bush is not called neglected
- * @param staged how a bush is brought back that is too crowded for all that; empty where the school
- *     has nothing of the kind
+ * @param staged how a bush is brought back that is too crowded for all that; empty where the school has nothing of the
+ *     kind
  */
 public record Renovation(
         OptionalInt winters,

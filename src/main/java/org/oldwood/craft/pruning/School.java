@@ -3,8 +3,8 @@ package org.oldwood.craft.pruning;
 import java.util.Optional;
 
 /**
- * One published way of pruning a crop in a form. Schools differ in how old wood may grow, how many
- * stems stay and how much may go in a year; they stand side by side and the grower chooses.
+ * One published way of pruning a crop in a form. Schools differ in how old wood may grow, how many stems stay and how
+ * much may go in a year; they stand side by side and the grower chooses.
  */
 public sealed interface School permits RenewalSchool, SpurSchool, CaneSchool {
     /** Its name, sources and work in words. */

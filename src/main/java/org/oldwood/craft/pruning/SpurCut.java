@@ -3,13 +3,12 @@ package org.oldwood.craft.pruning;
 import java.util.Optional;
 
 /**
- * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, then those
- * past their age as far as a young low shoot stands ready to follow each, then those above the
- * number of the form. Stems of age 1 in the count are low young shoots, older ones are branches. Of
- * the shoots as many stay as there is room for and as follow old branches next winter; one at most
- * while there are too many branches. A frame too crowded for the limit of a season is brought back
- * in the parts of a {@link StagedRenovation}, where its school has one. The spur cut itself is the
- * same on every branch and stands in the school's steps.
+ * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, then those past their age as far
+ * as a young low shoot stands ready to follow each, then those above the number of the form. Stems of age 1 in the
+ * count are low young shoots, older ones are branches. Of the shoots as many stay as there is room for and as follow
+ * old branches next winter; one at most while there are too many branches. A frame too crowded for the limit of a
+ * season is brought back in the parts of a {@link StagedRenovation}, where its school has one. The spur cut itself is
+ * the same on every branch and stands in the school's steps.
  *
  * <p>Checked against {@code reference/spur-cut.csv}.
  */
@@ -107,9 +106,9 @@ final class SpurCut {
     }
 
     /**
-     * Young low shoots that may stay: those that fill the frame up, and those that follow the old
-     * branches of next winter. A frame that is still too full renews one branch a winter, where two
-     * or more come out, so that it empties.
+     * Young low shoots that may stay: those that fill the frame up, and those that follow the old branches of next
+     * winter. A frame that is still too full renews one branch a winter, where two or more come out, so that it
+     * empties.
      */
     private int shootsToLeave(int waiting) {
         int over = surplus();

@@ -5,9 +5,9 @@ import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
 /**
- * Spur pruning of a permanent frame: an open bush on a leg, or a cordon. The branches stay for
- * years; each winter their side shoots are cut to spurs and each summer checked, as the steps of
- * the teaching say. Only branches past their age, or too many, come out.
+ * Spur pruning of a permanent frame: an open bush on a leg, or a cordon. The branches stay for years; each winter their
+ * side shoots are cut to spurs and each summer checked, as the steps of the teaching say. Only branches past their age,
+ * or too many, come out.
  *
  * @param branches main branches of a grown plant
  * @param branchLife age at which a branch is replaced; empty where it is never replaced

@@ -8,10 +8,9 @@ import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
 /**
- * How a plant that is so crowded that the limit of a season cannot bring it back in good time is
- * brought back over some winters: a first part of the surplus this winter, the rest in equal parts
- * over those that follow. It takes more than the limit of a season, so it is named to the grower
- * with what it costs and what may be chosen instead.
+ * How a plant that is so crowded that the limit of a season cannot bring it back in good time is brought back over some
+ * winters: a first part of the surplus this winter, the rest in equal parts over those that follow. It takes more than
+ * the limit of a season, so it is named to the grower with what it costs and what may be chosen instead.
  *
  * @param id short name, {@code half-first}
  * @param words what is done, in one sentence
@@ -92,8 +91,7 @@ public record StagedRenovation(
     }
 
     /**
-     * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer,
-     * so crowded.
+     * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer, so crowded.
      *
      * @param renovationWinter 1 where none has begun
      * @param usual the limit of a season without it; the part is never less

@@ -6,9 +6,9 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 
 /**
- * How many stems of each age stand on a bush, or canes in a row. A stem's age is its completed
- * growing seasons: a shoot of last summer is 1 in the winter after. The oldest class may be open
- * ("4 or more"). A class that was not counted is unknown, which is not the same as none. Immutable.
+ * How many stems of each age stand on a bush, or canes in a row. A stem's age is its completed growing seasons: a shoot
+ * of last summer is 1 in the winter after. The oldest class may be open ("4 or more"). A class that was not counted is
+ * unknown, which is not the same as none. Immutable.
  */
 public final class Stems {
     /** No stems at all. */
@@ -49,11 +49,11 @@ public final class Stems {
     }
 
     /**
-     * Counts by class as the record writes them: {@code 1}, {@code 2}, {@code 4+}. Younger classes
-     * that are not named are unknown.
+     * Counts by class as the record writes them: {@code 1}, {@code 2}, {@code 4+}. Younger classes that are not named
+     * are unknown.
      *
-     * @throws IllegalArgumentException when a class is no age, is named twice or the open class is
-     *     not the oldest; the message says which and what to write
+     * @throws IllegalArgumentException when a class is no age, is named twice or the open class is not the oldest; the
+     *     message says which and what to write
      */
     public static Stems from(Map<String, Integer> byClass) {
         int oldest = 0;
@@ -161,8 +161,8 @@ public final class Stems {
     }
 
     /**
-     * One growing season on: every stem a year older, {@code newShoots} of age 1. Ages from {@code
-     * fold} up are gathered in one open class.
+     * One growing season on: every stem a year older, {@code newShoots} of age 1. Ages from {@code fold} up are
+     * gathered in one open class.
      */
     public Stems aged(int newShoots, int fold) {
         int classes = Math.min(counts.length + 1, fold);

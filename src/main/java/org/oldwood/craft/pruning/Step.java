@@ -9,8 +9,8 @@ import org.oldwood.store.Fields;
 /**
  * One piece of pruning work told in words, with its measure.
  *
- * @param at when: {@code planting}, {@code winter}, {@code summer}, {@code canes} (after picking,
- *     cane fruit) or {@code renovation}
+ * @param at when: {@code planting}, {@code winter}, {@code summer}, {@code canes} (after picking, cane fruit) or
+ *     {@code renovation}
  * @param lives the stages of life that it is for; all where empty
  * @param text what to do; {@code {}} stands for the figure
  * @param figure the measure, if there is one

@@ -6,17 +6,15 @@ import org.oldwood.crop.Figure;
 /**
  * The winter cut of a stool by the age of its stems.
  *
- * <p>In this order: dead and diseased stems; spent ones, oldest first; schools that take a share of
- * the oldest take it; weak, damaged and low ones; then each age is thinned to its number. Three
- * bounds hold for the older wood (2 years and more): the school's limit of a season; where more
- * wood is spent than bears, a part of it each winter, but never less than the bearing stems that
- * stay; and the last older stem stays. A bush too crowded for the limit of a season is brought back
- * in the parts of a {@link StagedRenovation}, where its school has one. More old wood therefore
- * never means fewer old stems cut.
+ * <p>In this order: dead and diseased stems; spent ones, oldest first; schools that take a share of the oldest take it;
+ * weak, damaged and low ones; then each age is thinned to its number. Three bounds hold for the older wood (2 years and
+ * more): the school's limit of a season; where more wood is spent than bears, a part of it each winter, but never less
+ * than the bearing stems that stay; and the last older stem stays. A bush too crowded for the limit of a season is
+ * brought back in the parts of a {@link StagedRenovation}, where its school has one. More old wood therefore never
+ * means fewer old stems cut.
  *
- * <p>Sources are those of the school. The bounds for neglected bushes and the filling up with new
- * shoots are our own reading of them; see {@code docs/method-pruning.md}. Checked against {@code
- * reference/stool-renewal.csv}.
+ * <p>Sources are those of the school. The bounds for neglected bushes and the filling up with new shoots are our own
+ * reading of them; see {@code docs/method-pruning.md}. Checked against {@code reference/stool-renewal.csv}.
  */
 final class StoolRenewal {
     private final Bush bush;
@@ -110,8 +108,8 @@ final class StoolRenewal {
     }
 
     /**
-     * The school's limit of a season. A bush with more spent and surplus wood than that has fallen
-     * behind, and the share that print allows for bringing it back rules where it is more.
+     * The school's limit of a season. A bush with more spent and surplus wood than that has fallen behind, and the
+     * share that print allows for bringing it back rules where it is more.
      */
     private int limit(int living) {
         int usual = school.limit().of(living);
@@ -159,8 +157,8 @@ final class StoolRenewal {
     }
 
     /**
-     * This winter's part of the spent wood. Once a bush is being brought back over some winters,
-     * these go on in equal parts.
+     * This winter's part of the spent wood. Once a bush is being brought back over some winters, these go on in equal
+     * parts.
      */
     private int partOfSpent() {
         if (school.hard() || staged || school.renovation().isEmpty()) {

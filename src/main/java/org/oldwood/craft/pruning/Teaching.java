@@ -6,8 +6,7 @@ import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
- * What every published way of pruning has, whatever its craft: a name, its sources and the work in
- * words.
+ * What every published way of pruning has, whatever its craft: a name, its sources and the work in words.
  *
  * @param id short name, {@code half-young}
  * @param words what it does, in one sentence

@@ -5,12 +5,12 @@ import org.oldwood.crop.Range;
 import org.oldwood.crop.WoodAge;
 
 /**
- * How much of its full crop a bush bears with the stems that it has: the stems by age, each counted
- * by what its age bears, against the structure that the plan aims at. Never above 1: print gives no
- * ground for promising more from a crowded bush.
+ * How much of its full crop a bush bears with the stems that it has: the stems by age, each counted by what its age
+ * bears, against the structure that the plan aims at. Never above 1: print gives no ground for promising more from a
+ * crowded bush.
  *
- * <p>The weights by age are assumptions with a wide range (see the crop's yield data), since no
- * published table was found.
+ * <p>The weights by age are assumptions with a wide range (see the crop's yield data), since no published table was
+ * found.
  */
 public final class WoodCrop {
     private WoodCrop() {}

@@ -3,8 +3,7 @@ package org.oldwood.craft.water;
 /**
  * What a bed's account needs to know of the bed.
  *
- * @param totalAvailableMm what the root zone holds from field capacity to wilting point, mm; more
- *     than 0
+ * @param totalAvailableMm what the root zone holds from field capacity to wilting point, mm; more than 0
  * @param fraction depletion fraction at a demand of 5 mm a day, 0 to 1
  * @param areaM2 area, m²; more than 0
  * @param roof the roof that sheds onto it

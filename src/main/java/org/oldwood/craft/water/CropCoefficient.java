@@ -1,11 +1,9 @@
 package org.oldwood.craft.water;
 
 /**
- * A crop's coefficient through the year: level while bare, rising to full leaf, level, falling to
- * leaf fall.
+ * A crop's coefficient through the year: level while bare, rising to full leaf, level, falling to leaf fall.
  *
- * <p>Source: FAO-56, figure 36, equations 62, 65 and 66. Checked against {@code
- * reference/crop-coefficient.csv}.
+ * <p>Source: FAO-56, figure 36, equations 62, 65 and 66. Checked against {@code reference/crop-coefficient.csv}.
  *
  * @param initial while the plants are bare
  * @param mid in full leaf
@@ -21,8 +19,7 @@ public record CropCoefficient(double initial, double mid, double end) {
     private static final double LEAST_ADJUSTED = 0.45;
 
     /**
-     * The coefficient on a day. Days are counted from any one day; the four ends must not run
-     * backwards.
+     * The coefficient on a day. Days are counted from any one day; the four ends must not run backwards.
      *
      * @param day the day
      * @param begins first day of growth
@@ -44,8 +41,8 @@ public record CropCoefficient(double initial, double mid, double end) {
     }
 
     /**
-     * For a climate that is not the table's, windy or dry: mid and end are moved where they are
-     * 0.45 or more (equations 62 and 65).
+     * For a climate that is not the table's, windy or dry: mid and end are moved where they are 0.45 or more (equations
+     * 62 and 65).
      *
      * @param wind mean wind at 2 m, m/s; held to 1 to 6
      * @param rhMin mean lowest relative humidity, %; held to 20 to 80

@@ -10,8 +10,8 @@ import org.oldwood.season.Season;
 import org.oldwood.season.Stages;
 
 /**
- * The crop coefficients of each crop on each day of the weather, worked out once for all beds.
- * Coefficients follow the stage dates of each season.
+ * The crop coefficients of each crop on each day of the weather, worked out once for all beds. Coefficients follow the
+ * stage dates of each season.
  */
 public final class CropCurves {
     private final WeatherSeries weather;
@@ -49,10 +49,7 @@ public final class CropCurves {
         this(weather, hemisphere, stages, CropCoefficient.TABLE_WIND);
     }
 
-    /**
-     * Curves in a wind, m/s at 2 m, to which the coefficients are moved (FAO-56, equations 62, 65
-     * and 70).
-     */
+    /** Curves in a wind, m/s at 2 m, to which the coefficients are moved (FAO-56, equations 62, 65 and 70). */
     public CropCurves(WeatherSeries weather, Hemisphere hemisphere, Stages stages, double windMs) {
         this.weather = weather;
         wind = windMs;

@@ -122,8 +122,7 @@ public record CropWater(
     }
 
     /**
-     * Depth of the roots in a season after planting, m: from the planting hole to full depth in
-     * even steps.
+     * Depth of the roots in a season after planting, m: from the planting hole to full depth in even steps.
      *
      * @param season 1 for the season of planting
      * @param firstDepthM depth in the season of planting, m

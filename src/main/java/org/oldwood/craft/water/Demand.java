@@ -1,13 +1,13 @@
 package org.oldwood.craft.water;
 
 /**
- * What a bed draws, as a coefficient on the reference evapotranspiration, from how much of it the
- * plants cover and what lies on the soil.
+ * What a bed draws, as a coefficient on the reference evapotranspiration, from how much of it the plants cover and what
+ * lies on the soil.
  *
- * <p>The full crop's coefficient is FAO-56's. Between it and bare soil we weigh by cover, in the
- * manner of FAO-56 equation 98; what evaporates from the soil is the difference between the single
- * and the basal coefficient (tables 12 and 17) where plants cover it and the whole bare-soil
- * coefficient where they do not. The weighing is ours and no published run checks it.
+ * <p>The full crop's coefficient is FAO-56's. Between it and bare soil we weigh by cover, in the manner of FAO-56
+ * equation 98; what evaporates from the soil is the difference between the single and the basal coefficient (tables 12
+ * and 17) where plants cover it and the whole bare-soil coefficient where they do not. The weighing is ours and no
+ * published run checks it.
  */
 public final class Demand {
     private Demand() {}

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What repeated moisture notes say of the account: that the bed loses more, or less, than modelled.
- * Told only when several notes in a row pull the same way and by more than a hand errs.
+ * What repeated moisture notes say of the account: that the bed loses more, or less, than modelled. Told only when
+ * several notes in a row pull the same way and by more than a hand errs.
  *
  * @param notes how many notes in a row pull this way
  * @param mmPerWeek by how much the bed dries faster than modelled; below 0 where slower

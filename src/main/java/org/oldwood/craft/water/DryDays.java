@@ -3,8 +3,8 @@ package org.oldwood.craft.water;
 /**
  * Days without watering, prepared for many beds that lie alike. Nobody may change the arrays.
  *
- * <p>{@code demand}: what a full-grown crop in full sun would draw, mm; {@code soaked}: rain that
- * soaked in, mm; {@code shed}: rain that runs off roofs after the first flush, mm.
+ * <p>{@code demand}: what a full-grown crop in full sun would draw, mm; {@code soaked}: rain that soaked in, mm;
+ * {@code shed}: rain that runs off roofs after the first flush, mm.
  */
 public final class DryDays {
     final double[] demand;

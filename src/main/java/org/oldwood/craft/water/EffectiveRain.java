@@ -3,8 +3,8 @@ package org.oldwood.craft.water;
 /**
  * How much of the rain reaches the roots.
  *
- * <p>Sources: FAO-56, p. 170 (light rain); USDA Soil Conservation Service as in FAO's CROPWAT
- * (monthly). Checked against {@code reference/effective-rain.csv}.
+ * <p>Sources: FAO-56, p. 170 (light rain); USDA Soil Conservation Service as in FAO's CROPWAT (monthly). Checked
+ * against {@code reference/effective-rain.csv}.
  */
 public final class EffectiveRain {
     private static final double LIGHT = 0.2;

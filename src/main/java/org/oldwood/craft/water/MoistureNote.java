@@ -3,8 +3,7 @@ package org.oldwood.craft.water;
 /**
  * A moisture note as the account takes it.
  *
- * @param heldShare share of the available water that hand or probe found, 0 (wilting point) to 1
- *     (field capacity)
+ * @param heldShare share of the available water that hand or probe found, 0 (wilting point) to 1 (field capacity)
  * @param weight how far the account moves towards it, 0 (not at all) to 1 (wholly)
  */
 public record MoistureNote(double heldShare, double weight) {
@@ -19,9 +18,8 @@ public record MoistureNote(double heldShare, double weight) {
     }
 
     /**
-     * A note weighed by spreads: the surer it is beside the account, the further it moves it.
-     * Weight = account's variance / (account's + note's variance), the best linear estimate of two
-     * independent ones.
+     * A note weighed by spreads: the surer it is beside the account, the further it moves it. Weight = account's
+     * variance / (account's + note's variance), the best linear estimate of two independent ones.
      *
      * @param heldShare share found; held to 0 to 1
      * @param noteSpread standard deviation of the note, share of the available water

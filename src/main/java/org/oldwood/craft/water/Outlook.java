@@ -3,8 +3,8 @@ package org.oldwood.craft.water;
 import java.util.OptionalInt;
 
 /**
- * When a bed will run short in the days ahead. Uses the same arithmetic as {@link WaterAccount}.
- * Days are counted from the first one looked at, 0 for that one.
+ * When a bed will run short in the days ahead. Uses the same arithmetic as {@link WaterAccount}. Days are counted from
+ * the first one looked at, 0 for that one.
  *
  * @param likely days until it runs short in mean weather; empty where mean rain keeps it going
  * @param sooner the same with less rain than the mean
@@ -44,8 +44,8 @@ public record Outlook(OptionalInt likely, OptionalInt sooner, OptionalInt later,
     }
 
     /**
-     * Days to either side of the likely day, the greater of the two; to the sooner day alone where
-     * more rain would keep the bed going. Empty where the likely day is not known.
+     * Days to either side of the likely day, the greater of the two; to the sooner day alone where more rain would keep
+     * the bed going. Empty where the likely day is not known.
      */
     public OptionalInt plusMinusDays() {
         if (likely.isEmpty() || sooner.isEmpty()) {

@@ -3,8 +3,8 @@ package org.oldwood.craft.water;
 /**
  * Rain that a roof sheds onto a bed.
  *
- * <p>Litres = plan area × rain × run-off coefficient, after the first flush that wets or cleans the
- * roof. Checked against {@code reference/roof-water.csv}.
+ * <p>Litres = plan area × rain × run-off coefficient, after the first flush that wets or cleans the roof. Checked
+ * against {@code reference/roof-water.csv}.
  *
  * @param areaM2 plan area of the roof, m²
  * @param coefficient share of the rain that runs off, 0 to 1

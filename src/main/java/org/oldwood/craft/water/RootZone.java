@@ -1,11 +1,11 @@
 package org.oldwood.craft.water;
 
 /**
- * What the ground holds for the roots, mm of water (1 mm on 1 m² is 1 litre). Shares are from 0 to
- * 1, water contents m³/m³, depths m.
+ * What the ground holds for the roots, mm of water (1 mm on 1 m² is 1 litre). Shares are from 0 to 1, water contents
+ * m³/m³, depths m.
  *
- * <p>Source: FAO-56, equations 82 to 88 and table 22's note on the depletion fraction. Checked
- * against {@code reference/root-zone.csv}.
+ * <p>Source: FAO-56, equations 82 to 88 and table 22's note on the depletion fraction. Checked against
+ * {@code reference/root-zone.csv}.
  */
 public final class RootZone {
     private static final double LEAST_FRACTION = 0.1;
@@ -24,8 +24,8 @@ public final class RootZone {
     }
 
     /**
-     * The depletion fraction for a day's demand: more on cool days, less on hot ones (table 22,
-     * note 2); kept from 0.1 to 0.8.
+     * The depletion fraction for a day's demand: more on cool days, less on hot ones (table 22, note 2); kept from 0.1
+     * to 0.8.
      *
      * @param tableFraction the fraction at 5 mm a day
      * @param demandMm the plants' demand that day (ETc), mm

@@ -1,8 +1,8 @@
 package org.oldwood.craft.water;
 
 /**
- * Whether water stands in a bed: what runs beyond field capacity must sink away, and a slow soil
- * under a big roof lets it stand.
+ * Whether water stands in a bed: what runs beyond field capacity must sink away, and a slow soil under a big roof lets
+ * it stand.
  */
 public final class StandingWater {
     private static final int HOURS = 24;

@@ -1,9 +1,8 @@
 package org.oldwood.craft.water;
 
 /**
- * Adds up an account over summers. The days of a summer are those from {@code from[i]} to {@code
- * to[i]}, both included, counted from the first day of the weather; summers run forwards and do not
- * overlap.
+ * Adds up an account over summers. The days of a summer are those from {@code from[i]} to {@code to[i]}, both included,
+ * counted from the first day of the weather; summers run forwards and do not overlap.
  */
 public final class SummerTally {
     private final int[] from;

@@ -1,14 +1,12 @@
 package org.oldwood.craft.water;
 
 /**
- * The daily account of a bed's root zone: depletion in the evening = depletion in the morning −
- * rain − roof water − watering + use by the plants and by neighbours' roots + drainage − what a
- * moisture note corrected.
+ * The daily account of a bed's root zone: depletion in the evening = depletion in the morning − rain − roof water −
+ * watering + use by the plants and by neighbours' roots + drainage − what a moisture note corrected.
  *
- * <p>Source: FAO-56, equations 81 to 88; no capillary rise and no run-off from the bed. Rain and
- * watering come before the use of the day, but a day's use is never more than the ground held in
- * the morning, so that more rain can never leave less water. Checked against {@code
- * reference/account-*.csv}.
+ * <p>Source: FAO-56, equations 81 to 88; no capillary rise and no run-off from the bed. Rain and watering come before
+ * the use of the day, but a day's use is never more than the ground held in the morning, so that more rain can never
+ * leave less water. Checked against {@code reference/account-*.csv}.
  *
  * <p>Works on arrays and makes nothing per day. Not for two threads at once.
  */
@@ -55,9 +53,9 @@ public final class WaterAccount {
     }
 
     /**
-     * Runs the account over all days, without watering and notes, and keeps nothing but what the
-     * tally does: for many beds over many years. By FAO-56 only; day for day the same as {@link
-     * #run}, written as one loop over plain arrays.
+     * Runs the account over all days, without watering and notes, and keeps nothing but what the tally does: for many
+     * beds over many years. By FAO-56 only; day for day the same as {@link #run}, written as one loop over plain
+     * arrays.
      *
      * @param days what the beds share, prepared
      * @param light share of the demand that the bed's light leaves

@@ -3,8 +3,8 @@ package org.oldwood.craft.water;
 import java.time.LocalDate;
 
 /**
- * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the
- * arrays it is given; nobody may change them afterwards.
+ * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the arrays it is given;
+ * nobody may change them afterwards.
  */
 public final class WeatherSeries {
     private final LocalDate first;

@@ -18,8 +18,8 @@ final class HealthRecord {
     private HealthRecord() {}
 
     /**
-     * A disease that goes with the cuttings never leaves the bush, so a finding that bars it holds
-     * for good; of the others only the last inspection counts.
+     * A disease that goes with the cuttings never leaves the bush, so a finding that bars it holds for good; of the
+     * others only the last inspection counts.
      */
     static ParentHealth of(PlantState plant, HealthSigns signs, LocalDate day) {
         List<Entry> inspections = Entries.all(plant.entries(), EntryKind.INSPECTED);

@@ -32,8 +32,7 @@ import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 
 /**
- * All lots of a garden on a day: their counts, forecasts, and what they teach. Reads each crop
- * once; linear in lots.
+ * All lots of a garden on a day: their counts, forecasts, and what they teach. Reads each crop once; linear in lots.
  */
 public final class LotBook {
     private static final double NINE_IN_TEN = 0.9;
@@ -81,8 +80,8 @@ public final class LotBook {
     }
 
     /**
-     * The form that a lot's plants will have: as noted at the strike; else the parent's, where the
-     * method makes such plants; else the one that the method makes; else the crop's default.
+     * The form that a lot's plants will have: as noted at the strike; else the parent's, where the method makes such
+     * plants; else the one that the method makes; else the crop's default.
      */
     public String form(LotState lot) {
         Crop crop = crops.get(lot.crop());
@@ -99,8 +98,7 @@ public final class LotBook {
     }
 
     /**
-     * The course of a crop, by method and cut; empty where the crop, the method or its yields are
-     * not known.
+     * The course of a crop, by method and cut; empty where the crop, the method or its yields are not known.
      *
      * @param method the method's id; empty for the default of the form
      * @param cut the cut's id; empty for the default of the form
@@ -172,8 +170,8 @@ public final class LotBook {
     }
 
     /**
-     * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a
-     * bush bars the same crop beside it in the bed: a disease is there before it shows.
+     * Whether a bush is fit to be a parent; empty where nothing is known of its crop. What bars a bush bars the same
+     * crop beside it in the bed: a disease is there before it shows.
      */
     public Optional<ParentHealth> health(PlantState plant) {
         return health.get(plant, this::judged);

@@ -9,8 +9,8 @@ import java.util.OptionalInt;
  * @param plant its id
  * @param fit false where its health bars it
  * @param warnings what speaks against it, one sentence each
- * @param cuttings cuttings that its wood gives beside what the bush needs itself; empty where that
- *     is not known; 0 where the bush is not fit
+ * @param cuttings cuttings that its wood gives beside what the bush needs itself; empty where that is not known; 0
+ *     where the bush is not fit
  * @param words how that number came about, or what to note so that it is known
  */
 public record ParentBush(String plant, boolean fit, List<String> warnings, OptionalInt cuttings, String words) {

@@ -22,9 +22,8 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
 /**
- * What the garden's own bushes can give in cuttings: the good one-year shoots that this winter's
- * cut list takes out of each, since those it leaves are the bush's next stems; and the health of
- * each.
+ * What the garden's own bushes can give in cuttings: the good one-year shoots that this winter's cut list takes out of
+ * each, since those it leaves are the bush's next stems; and the health of each.
  *
  * @param bushes all bushes of the crop that stand, in the order of the record
  * @param forTwo what longer shoots give; empty where not known

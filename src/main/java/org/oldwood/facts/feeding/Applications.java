@@ -17,8 +17,8 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
 /**
- * What was given to a bed, or to plants in it, turned into nutrients per square metre: feeds, the
- * magnesia of dolomitic lime, and what a mulch of compost or manure brings in its first season.
+ * What was given to a bed, or to plants in it, turned into nutrients per square metre: feeds, the magnesia of dolomitic
+ * lime, and what a mulch of compost or manure brings in its first season.
  */
 public final class Applications {
     private static final double KG_TO_G = 1000;

@@ -17,8 +17,8 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
 
 /**
- * All that was ever given to one bed: feeds, lime, acidifiers and mulch, with the nutrients that
- * they bring, and the sums by season. A plain record for commands and sheets to show.
+ * All that was ever given to one bed: feeds, lime, acidifiers and mulch, with the nutrients that they bring, and the
+ * sums by season. A plain record for commands and sheets to show.
  *
  * @param bed the bed
  * @param lines what was given, oldest first
@@ -57,8 +57,7 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
             List<String> notRead) {}
 
     /**
-     * What counts in one season, on the whole area of the bed; what one plant got is spread over
-     * it.
+     * What counts in one season, on the whole area of the bed; what one plant got is spread over it.
      *
      * @param season the season
      * @param given nutrients of what was given in it, g/m²

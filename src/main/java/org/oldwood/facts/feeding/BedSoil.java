@@ -17,8 +17,8 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 
 /**
- * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where
- * a crop of acid soils stands in the bed its own guard holds for all of it.
+ * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where a crop of acid soils
+ * stands in the bed its own guard holds for all of it.
  *
  * @param profile what that crop asks for; absent in an empty bed
  * @param tested the day of the last test of its pH; absent where there was none

@@ -23,10 +23,9 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
 /**
- * Tells the rules what food is due to a stand, and how much of which material each dressing takes.
- * Facts: {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code
- * latest-feed}, the last good day for the nitrogen of the next dressing. Amounts: {@code
- * feed-first} and {@code feed-second}.
+ * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
+ * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code latest-feed}, the last good
+ * day for the nitrogen of the next dressing. Amounts: {@code feed-first} and {@code feed-second}.
  */
 public final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
@@ -43,8 +42,8 @@ public final class FeedAdvisor implements Advisor {
     }
 
     /**
-     * The rules ask several things of one stand, one after the other: the very same stand, since
-     * comparing whole records would take longer than the asking.
+     * The rules ask several things of one stand, one after the other: the very same stand, since comparing whole
+     * records would take longer than the asking.
      */
     @SuppressWarnings("ReferenceEquality")
     private Optional<Found> stand(Situation s) {
@@ -122,9 +121,7 @@ public final class FeedAdvisor implements Advisor {
                 .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
     }
 
-    /**
-     * Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil.
-     */
+    /** Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil. */
     private Optional<LocalDate> byManure(Situation s, StandFeed stand, FeedPlan plan) {
         if (plan.parts().stream().noneMatch(part -> part.feed().is("manure"))) {
             return Optional.empty();

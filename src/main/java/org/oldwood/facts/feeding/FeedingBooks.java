@@ -18,8 +18,8 @@ import org.oldwood.crop.Crop;
 import org.oldwood.store.Documents;
 
 /**
- * The tables and materials of feeding, liming and mulching, each read when it is first asked for,
- * and what of them the grower keeps.
+ * The tables and materials of feeding, liming and mulching, each read when it is first asked for, and what of them the
+ * grower keeps.
  */
 public final class FeedingBooks {
     private final Documents documents;

@@ -11,9 +11,8 @@ import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
 
 /**
- * How much of a bed belongs to some of its plants: the bed's area, shared by the room that each
- * plant is given in print (distance in the row times distance between rows; for a row its length
- * times the distance between rows).
+ * How much of a bed belongs to some of its plants: the bed's area, shared by the room that each plant is given in print
+ * (distance in the row times distance between rows; for a row its length times the distance between rows).
  */
 final class Grounds {
     private Grounds() {}

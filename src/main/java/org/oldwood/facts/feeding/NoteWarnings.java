@@ -24,10 +24,9 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
 
 /**
- * What to say at once when somebody notes that something was given: that it came too soon after
- * what it must be kept apart from, that a crop in the bed does not bear it, that cuttings came from
- * a bush in doubtful health, that the amount looks like kilograms written as grams, or that the
- * material is not known. The entry is recorded all the same.
+ * What to say at once when somebody notes that something was given: that it came too soon after what it must be kept
+ * apart from, that a crop in the bed does not bear it, that cuttings came from a bush in doubtful health, that the
+ * amount looks like kilograms written as grams, or that the material is not known. The entry is recorded all the same.
  */
 public final class NoteWarnings {
     private static final List<EntryKind> GIVING =
@@ -40,9 +39,7 @@ public final class NoteWarnings {
     private final Documents documents;
     private final FeedingBooks books;
 
-    /**
-     * @param before the garden without the new entries
-     */
+    /** @param before the garden without the new entries */
     public NoteWarnings(GardenState before, Crops crops, Documents documents) {
         this.before = before;
         this.crops = crops;

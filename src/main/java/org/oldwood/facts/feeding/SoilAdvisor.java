@@ -21,9 +21,8 @@ import org.oldwood.facts.Situation;
 import org.oldwood.words.Words;
 
 /**
- * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur
- * the next dose takes. Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts:
- * {@code lime} and {@code acidify}.
+ * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
+ * Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor implements Advisor {
     private static final double DAYS_PER_YEAR = 365.25;

@@ -15,9 +15,9 @@ import org.oldwood.facts.feeding.SharedBooks;
 import org.oldwood.words.Words;
 
 /**
- * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code
- * mulch-depth} (cm, by the last note less settling and decay), {@code mulch-due} (yes where the
- * layer has shrunk enough to be topped up). Amount: {@code mulch}.
+ * Tells the rules how deep a bed's mulch still lies and how much a new layer takes. Facts: {@code mulch-depth} (cm, by
+ * the last note less settling and decay), {@code mulch-due} (yes where the layer has shrunk enough to be topped up).
+ * Amount: {@code mulch}.
  */
 public final class MulchAdvisor implements Advisor {
 

@@ -9,8 +9,8 @@ import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.facts.Amount;
 
 /**
- * Amounts of pruning, put in words once for all plants that are alike: of one crop, form and way of
- * pruning, with the same stems, age and room, taking the same time. A plantation has many.
+ * Amounts of pruning, put in words once for all plants that are alike: of one crop, form and way of pruning, with the
+ * same stems, age and room, taking the same time. A plantation has many.
  */
 final class AlikeBushes {
     private static final int MOST = 2000;

@@ -23,8 +23,8 @@ import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
 /**
- * What a stand should bear in a season: the crop of a mature plant, times the share of its age,
- * times that of its wood where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
+ * What a stand should bear in a season: the crop of a mature plant, times the share of its age, times that of its wood
+ * where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
  */
 public final class CropAdvisor implements Advisor {
     private final PruningCases cases;

@@ -98,10 +98,7 @@ public final class CutWords {
         return String.join(", then ", parts);
     }
 
-    /**
-     * One line a class: {@code 4+ ███}, the stems that go as {@code x}, those that stay as {@code
-     * |}.
-     */
+    /** One line a class: {@code 4+ ███}, the stems that go as {@code x}, those that stay as {@code |}. */
     public static List<String> bars(Cut cut) {
         List<String> all = new ArrayList<>();
         for (int age = 1; age <= cut.before().oldest(); age++) {

@@ -18,11 +18,11 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.garden.StemAges;
 
 /**
- * What the grower did to a plant in past seasons, as the journal tells: stems cut out by age, new
- * shoots that had grown.
+ * What the grower did to a plant in past seasons, as the journal tells: stems cut out by age, new shoots that had
+ * grown.
  *
- * @param taken stems cut out by age, by season: as noted with {@code pruned}; where only counts
- *     were noted, what is missing from one season's count to the next
+ * @param taken stems cut out by age, by season: as noted with {@code pruned}; where only counts were noted, what is
+ *     missing from one season's count to the next
  * @param newShoots shoots of age 1 at a count, one for each season, before anything was cut
  */
 public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoots) {
@@ -121,8 +121,8 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
     }
 
     /**
-     * New shoots in a year by the grower's own counts, in place of {@code printed}: their mean, and
-     * the least and the most of them. One count alone keeps the printed range about it.
+     * New shoots in a year by the grower's own counts, in place of {@code printed}: their mean, and the least and the
+     * most of them. One count alone keeps the printed range about it.
      */
     public Figure shoots(Figure printed) {
         if (newShoots.isEmpty()) {

@@ -107,9 +107,7 @@ public final class PruningAdvisor implements Advisor {
                 name, one, bushes, together, () -> new PruningAmounts(one, bushes, together).of(name, time));
     }
 
-    /**
-     * Where all canes go in winter none is thinned, tied in or cut out after picking; else none.
-     */
+    /** Where all canes go in winter none is thinned, tied in or cut out after picking; else none. */
     private static boolean isDoneBy(PruningCase one, String name) {
         boolean all = one.school() instanceof CaneSchool canes && canes.all();
         return switch (name) {

@@ -28,8 +28,7 @@ import org.oldwood.garden.StemAges;
 import org.oldwood.season.Season;
 
 /**
- * One plant as the pruning craft sees it in a season: its stems as the record has them, its age,
- * its way of pruning.
+ * One plant as the pruning craft sees it in a season: its stems as the record has them, its age, its way of pruning.
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
  * @param cut what comes out in that winter; of a plant without stems where they were not counted
@@ -148,8 +147,8 @@ public record PruningCase(
     private static final int SINCE = 150;
 
     /**
-     * How many winters before this one in a row a bush was being brought back. Where the way has a
-     * renovation for crowded plants they count from the winter in which it was so crowded.
+     * How many winters before this one in a row a bush was being brought back. Where the way has a renovation for
+     * crowded plants they count from the winter in which it was so crowded.
      */
     private static int renovations(PlantState state, School school, Season season, GardenState garden) {
         int inRow = 0;

@@ -11,8 +11,8 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
 
 /**
- * Plants as the pruning craft sees them, each made once while its bed is planned: its own rules and
- * those of its stand ask for it.
+ * Plants as the pruning craft sees them, each made once while its bed is planned: its own rules and those of its stand
+ * ask for it.
  */
 public final class PruningCases {
     private final ByPlant<Map<Season, Optional<PruningCase>>> known = new ByPlant<>();

@@ -14,9 +14,8 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 
 /**
- * How long a cut takes: what the grower noted for the plant; else what was noted for plants of the
- * same crop and form, by the bush or by the metre; else the figure of the crop. Reads the journal
- * once, linear in entries.
+ * How long a cut takes: what the grower noted for the plant; else what was noted for plants of the same crop and form,
+ * by the bush or by the metre; else the figure of the crop. Reads the journal once, linear in entries.
  */
 public final class PruningMinutes {
     private static final String WINTER = "winter";

@@ -14,8 +14,7 @@ import org.oldwood.garden.StemAges;
 import org.oldwood.season.Season;
 
 /**
- * What was noted of dead, diseased, weak, damaged and low stems at the last count, so long as
- * nothing was cut since.
+ * What was noted of dead, diseased, weak, damaged and low stems at the last count, so long as nothing was cut since.
  *
  * @param sick dead or diseased stems by age
  * @param weak weak, damaged or low stems by age, sick ones not among them

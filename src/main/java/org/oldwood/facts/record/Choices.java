@@ -18,10 +18,9 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
 /**
- * The {@code choices} of a garden: which published way is followed, where several stand side by
- * side. {@code feeding} names one for the feeding of the whole garden; {@code renewal}, {@code
- * renewal.<crop>} and {@code renewal.<plant>} one of pruning, the narrowest first. A name that is
- * not known leaves the default, and is a problem of the record.
+ * The {@code choices} of a garden: which published way is followed, where several stand side by side. {@code feeding}
+ * names one for the feeding of the whole garden; {@code renewal}, {@code renewal.<crop>} and {@code renewal.<plant>}
+ * one of pruning, the narrowest first. A name that is not known leaves the default, and is a problem of the record.
  */
 public final class Choices {
     public static final String FEEDING = "feeding";

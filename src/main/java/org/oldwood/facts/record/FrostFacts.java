@@ -22,9 +22,7 @@ import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.StageDate;
 
-/**
- * What the season engine knows of frost: its mean dates, and how often it harms a crop in flower.
- */
+/** What the season engine knows of frost: its mean dates, and how often it harms a crop in flower. */
 public final class FrostFacts implements Advisor {
     private static final String LAST = "last-frost-date";
     private static final String FIRST = "first-frost-date";
@@ -138,8 +136,8 @@ public final class FrostFacts implements Advisor {
     }
 
     /**
-     * The last day to watch for frost: as long as young fruit is tender, or until harm has become
-     * rare. Without a climate the plant's time alone decides.
+     * The last day to watch for frost: as long as young fruit is tender, or until harm has become rare. Without a
+     * climate the plant's time alone decides.
      */
     private Fact ends(Situation situation) {
         Optional<Crop> crop = situation.subject().crop();

@@ -125,8 +125,7 @@ public final class RecordFacts implements Advisor {
     }
 
     /**
-     * The last one among what was noted of the subject. What was noted of the whole bed was noted
-     * of each plant in it.
+     * The last one among what was noted of the subject. What was noted of the whole bed was noted of each plant in it.
      */
     private static Optional<Entry> later(Situation s, Function<List<Entry>, Optional<Entry>> last) {
         Optional<Entry> own = last.apply(s.subject().entries());

@@ -28,8 +28,7 @@ import org.oldwood.garden.EntryKind;
  * One bed's account over the days that {@link GardenWater} looks at.
  *
  * @param soil its ground and plants
- * @param days the account; past days on what was noted, the days ahead on means and without
- *     watering
+ * @param days the account; past days on what was noted, the days ahead on means and without watering
  * @param today the day up to which things were noted
  * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
  * @param remarks what was taken for granted, for people

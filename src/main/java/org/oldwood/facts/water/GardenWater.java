@@ -22,9 +22,9 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 
 /**
- * The water of a garden's beds: one weather series for all that lie alike, an account for each bed
- * when it is asked for. Covers the season before today's, in which the account settles from full
- * ground, to the end of the season after it.
+ * The water of a garden's beds: one weather series for all that lie alike, an account for each bed when it is asked
+ * for. Covers the season before today's, in which the account settles from full ground, to the end of the season after
+ * it.
  */
 public final class GardenWater {
     private final GardenState state;

@@ -12,8 +12,8 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
 /**
- * A garden's weather day by day: measured where it was, the climate's means elsewhere. A month's
- * mean rain is cut to what soaks in by the USDA-SCS rule and spread evenly over its days.
+ * A garden's weather day by day: measured where it was, the climate's means elsewhere. A month's mean rain is cut to
+ * what soaks in by the USDA-SCS rule and spread evenly over its days.
  */
 public final class MeanWeather {
     private final Site site;

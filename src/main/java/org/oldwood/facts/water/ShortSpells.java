@@ -6,8 +6,8 @@ import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 
 /**
- * When one bed runs short of water in the weeks of a season in which its plants grow: past days as
- * they were, days to come in mean weather and without watering.
+ * When one bed runs short of water in the weeks of a season in which its plants grow: past days as they were, days to
+ * come in mean weather and without watering.
  */
 final class ShortSpells {
     private final BedAccount account;

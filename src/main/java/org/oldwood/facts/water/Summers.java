@@ -21,10 +21,10 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
 /**
- * How the beds would fare with one and the same full-grown crop in them, without watering and
- * without mulch: in each past summer whose rain was measured, or in a mean summer where none was.
- * So beds can be set side by side, whatever stands in them now. A summer runs from the day on which
- * the crop's growth begins to raise its need to the day on which its leaves decline.
+ * How the beds would fare with one and the same full-grown crop in them, without watering and without mulch: in each
+ * past summer whose rain was measured, or in a mean summer where none was. So beds can be set side by side, whatever
+ * stands in them now. A summer runs from the day on which the crop's growth begins to raise its need to the day on
+ * which its leaves decline.
  */
 public final class Summers {
     private final GardenWater water;
@@ -194,9 +194,7 @@ public final class Summers {
         }
     }
 
-    /**
-     * As deep as the deep roots go: in dry weeks without watering they count (table 22, note 1).
-     */
+    /** As deep as the deep roots go: in dry weeks without watering they count (table 22, note 1). */
     private BedWater holds(BedGround ground) {
         double depth = ground.rootDepthM(needs.group().rootDepth().is());
         return ground.water(depth, needs.group().depletion().is());

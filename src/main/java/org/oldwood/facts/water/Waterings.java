@@ -17,9 +17,9 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
 
 /**
- * What a bed was watered, by the bed's entries and its plants'. The account is one for the whole
- * bed, so what one plant got counts by its share of the ground that roots hold; of it, no more than
- * that share can hold, for the rest ran through under that plant and helps no other.
+ * What a bed was watered, by the bed's entries and its plants'. The account is one for the whole bed, so what one plant
+ * got counts by its share of the ground that roots hold; of it, no more than that share can hold, for the rest ran
+ * through under that plant and helps no other.
  */
 final class Waterings {
     private final Bed bed;

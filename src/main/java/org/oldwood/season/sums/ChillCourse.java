@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import org.oldwood.season.SeasonDays;
 
 /**
- * One chill sum through a winter, day by day, worked out as far as it was asked for: crops that
- * want different amounts by one model share it.
+ * One chill sum through a winter, day by day, worked out as far as it was asked for: crops that want different amounts
+ * by one model share it.
  */
 public final class ChillCourse {
     private final SeasonDays days;

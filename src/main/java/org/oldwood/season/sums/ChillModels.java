@@ -9,8 +9,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * The chill models by key, from {@code season/chill-models.json}: tables of steps and counts of
- * hours are data, equations are classes. A new table of steps needs no code.
+ * The chill models by key, from {@code season/chill-models.json}: tables of steps and counts of hours are data,
+ * equations are classes. A new table of steps needs no code.
  */
 public final class ChillModels {
     private static final List<String> KINDS =

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.oldwood.crop.Figure;
 
 /**
- * The chill of a place in one winter beside what a crop wants. Sources give one crop wants that
- * differ by a factor of two, so there is a grey stretch between their least and their usual figure.
+ * The chill of a place in one winter beside what a crop wants. Sources give one crop wants that differ by a factor of
+ * two, so there is a grey stretch between their least and their usual figure.
  *
  * @param from the first day that counts, included
  * @param to the last day that counts, included

@@ -1,8 +1,8 @@
 package org.oldwood.season.sums;
 
 /**
- * Weighs each hour by a table of steps, as the Utah model and its relatives do. A step reaches from
- * above the end of the one before to its own end, which is included; the last has no end.
+ * Weighs each hour by a table of steps, as the Utah model and its relatives do. A step reaches from above the end of
+ * the one before to its own end, which is included; the last has no end.
  */
 public final class ChillUnits implements HourlySum {
     private final double[] upToC;

@@ -1,9 +1,8 @@
 package org.oldwood.season.sums;
 
 /**
- * Growing degree days from a day's least and greatest temperature, °C·d. Never negative. Two
- * methods stand side by side because they differ by weeks in cool springs: the simple mean loses
- * the warm half of a cold day, the sine does not.
+ * Growing degree days from a day's least and greatest temperature, °C·d. Never negative. Two methods stand side by side
+ * because they differ by weeks in cool springs: the simple mean loses the warm half of a cold day, the sine does not.
  */
 public final class DegreeDays {
     private DegreeDays() {}
@@ -13,16 +12,12 @@ public final class DegreeDays {
         return Math.max(0, (minC + maxC) / 2 - baseC);
     }
 
-    /**
-     * As {@link #simple(double, double, double)}, the greatest first cut down to {@code upperC}.
-     */
+    /** As {@link #simple(double, double, double)}, the greatest first cut down to {@code upperC}. */
     public static double simple(double minC, double maxC, double baseC, double upperC) {
         return simple(minC, Math.min(maxC, upperC), baseC);
     }
 
-    /**
-     * The part above the base of one sine through least and greatest (Baskerville and Emin 1969).
-     */
+    /** The part above the base of one sine through least and greatest (Baskerville and Emin 1969). */
     public static double sine(double minC, double maxC, double baseC) {
         if (maxC <= baseC) {
             return 0;

@@ -1,17 +1,16 @@
 package org.oldwood.season.sums;
 
 /**
- * Chill portions by the Dynamic model: an intermediate is made and unmade with warmth, and once it
- * reaches 1 a share of it is fixed for good (Fishman, Erez and Couvillon 1987; Erez and others
- * 1990). Constants as printed by Fishman and as coded in the R package chillR; kelvins are °C +
- * 273.
+ * Chill portions by the Dynamic model: an intermediate is made and unmade with warmth, and once it reaches 1 a share of
+ * it is fixed for good (Fishman, Erez and Couvillon 1987; Erez and others 1990). Constants as printed by Fishman and as
+ * coded in the R package chillR; kelvins are °C + 273.
  *
- * <p>Two forms are in use. {@link #sameHour()} takes each hour's own temperature and is ours by
- * default. {@link #hourBefore()} reaches hour h with the temperature of hour h - 1; a much used
- * function has it, and its totals differ in the fourth decimal.
+ * <p>Two forms are in use. {@link #sameHour()} takes each hour's own temperature and is ours by default.
+ * {@link #hourBefore()} reaches hour h with the temperature of hour h - 1; a much used function has it, and its totals
+ * differ in the fourth decimal.
  *
- * <p>The first hour sets the clock and gains nothing. An accumulator must run on from the record's
- * beginning: one started afresh at the window loses up to about one portion.
+ * <p>The first hour sets the clock and gains nothing. An accumulator must run on from the record's beginning: one
+ * started afresh at the window loses up to about one portion.
  */
 public final class DynamicModel implements HourlySum {
     private static final double E0 = 4153.5;

@@ -1,9 +1,9 @@
 package org.oldwood.season.sums;
 
 /**
- * Growing degree hours: two cosines rising from a base to an optimum and falling to a critical
- * temperature (Anderson, Richardson and Kesner 1986, with base 4, optimum 25, critical 36 °C and
- * stress 1, as coded in the R package chillR). Degree-hours, °C·h.
+ * Growing degree hours: two cosines rising from a base to an optimum and falling to a critical temperature (Anderson,
+ * Richardson and Kesner 1986, with base 4, optimum 25, critical 36 °C and stress 1, as coded in the R package chillR).
+ * Degree-hours, °C·h.
  */
 public final class GrowingDegreeHours implements HourlySum {
     private static final double BASE_C = 4;

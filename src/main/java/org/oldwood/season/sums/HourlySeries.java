@@ -11,9 +11,8 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
 /**
- * Days in a row at one place, for sums hour by hour. A day that was not measured takes the
- * climate's mean day; without a climate it takes a straight line between the days beside it. Such
- * days are counted.
+ * Days in a row at one place, for sums hour by hour. A day that was not measured takes the climate's mean day; without
+ * a climate it takes a straight line between the days beside it. Such days are counted.
  */
 public final class HourlySeries {
     private final LocalDate first;
@@ -31,8 +30,8 @@ public final class HourlySeries {
     }
 
     /**
-     * The days from {@code first} to {@code last}, both included. Where nothing at all was measured
-     * and there is no climate, all temperatures are absent and the sums are too.
+     * The days from {@code first} to {@code last}, both included. Where nothing at all was measured and there is no
+     * climate, all temperatures are absent and the sums are too.
      */
     public static Optional<HourlySeries> of(
             double latitude, Weather weather, Optional<GardenClimate> climate, LocalDate first, LocalDate last) {
@@ -106,8 +105,8 @@ public final class HourlySeries {
     }
 
     /**
-     * What each sum gives on each stretch, by sum and stretch. All are fed once, in one go from the
-     * first day of the series on, so that what they remember is right when a stretch begins.
+     * What each sum gives on each stretch, by sum and stretch. All are fed once, in one go from the first day of the
+     * series on, so that what they remember is right when a stretch begins.
      */
     public double[][] sums(List<HourlySum> sums, List<Days> stretches) {
         int end = -1;

@@ -3,32 +3,29 @@ package org.oldwood.season.sums;
 import org.oldwood.season.SunTimes;
 
 /**
- * The day's course of temperature from its least and greatest value: a sine by day, a logarithmic
- * fall by night (Linvill 1990, HortScience 25(1):14-16).
+ * The day's course of temperature from its least and greatest value: a sine by day, a logarithmic fall by night
+ * (Linvill 1990, HortScience 25(1):14-16).
  *
- * <p>The form is the one most published chill figures were made with: the denominator of the hours
- * before sunrise lacks the "+ 1" that the evening's has, so the hour before sunrise can fall
- * slightly below the least value of the day (1.98 °C for 2.00 °C in the worked day). We keep that
- * term, since published season totals are met with it and not without it; only in nights shorter
- * than six hours, where it would fall far below, the term is put in.
+ * <p>The form is the one most published chill figures were made with: the denominator of the hours before sunrise lacks
+ * the "+ 1" that the evening's has, so the hour before sunrise can fall slightly below the least value of the day (1.98
+ * °C for 2.00 °C in the worked day). We keep that term, since published season totals are met with it and not without
+ * it; only in nights shorter than six hours, where it would fall far below, the term is put in.
  *
- * <p>In polar night the curve says nothing; every hour then has the mean of least and greatest. In
- * polar day there is no night and the sine goes on all round. Hours are solar time.
+ * <p>In polar night the curve says nothing; every hour then has the mean of least and greatest. In polar day there is
+ * no night and the sine goes on all round. Hours are solar time.
  */
 public final class HourlyTemperature {
     /** The greatest temperature comes two hours after noon. */
     private static final double LAG = 4;
 
-    /**
-     * In shorter nights than this, h, the missing "+ 1" would throw the curve far below the least.
-     */
+    /** In shorter nights than this, h, the missing "+ 1" would throw the curve far below the least. */
     private static final double SHORT_NIGHT = 6;
 
     private HourlyTemperature() {}
 
     /**
-     * Fills {@code hours}, 24 long, with the temperatures at 0, 1 … 23 h of day {@code i}. The days
-     * before and after are taken from the arrays too; at their ends the day itself stands in.
+     * Fills {@code hours}, 24 long, with the temperatures at 0, 1 … 23 h of day {@code i}. The days before and after
+     * are taken from the arrays too; at their ends the day itself stands in.
      *
      * @param min least temperatures by day, °C
      * @param max greatest temperatures by day, °C

@@ -1,8 +1,8 @@
 package org.oldwood.season.sums;
 
 /**
- * The modified Utah model: a sine instead of steps (Linvill 1990, as coded in the R package
- * dormancyR): sin(2 pi T/28) above 0 °C to 21 °C, -1 above, 0 at and below 0 °C.
+ * The modified Utah model: a sine instead of steps (Linvill 1990, as coded in the R package dormancyR): sin(2 pi T/28)
+ * above 0 °C to 21 °C, -1 above, 0 at and below 0 °C.
  */
 public final class ModifiedUtah implements HourlySum {
     private static final double PERIOD_C = 28;

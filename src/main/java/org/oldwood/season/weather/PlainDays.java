@@ -9,10 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Reads a weather file that is just as we write it: {@code date,tmin,tmax,rain}, a day a line, in
- * the order of the days, nothing odd in it. Thirty years take some milliseconds. Of anything else
- * it makes nothing, and {@link WeatherReader} must look, which knows all the other ways to write
- * such a file and words what is wrong.
+ * Reads a weather file that is just as we write it: {@code date,tmin,tmax,rain}, a day a line, in the order of the
+ * days, nothing odd in it. Thirty years take some milliseconds. Of anything else it makes nothing, and
+ * {@link WeatherReader} must look, which knows all the other ways to write such a file and words what is wrong.
  */
 final class PlainDays {
     private static final byte[] HEADING = "date,tmin,tmax,rain".getBytes(StandardCharsets.US_ASCII);

@@ -29,8 +29,8 @@ public final class WeatherFile {
     }
 
     /**
-     * Both together. A day that both have, differently, is a problem, unless {@code replace} says
-     * that the new one counts.
+     * Both together. A day that both have, differently, is a problem, unless {@code replace} says that the new one
+     * counts.
      */
     public static Weather together(Weather old, Weather added, boolean replace, Problems problems) {
         List<WeatherDay> all = new ArrayList<>(old.days());

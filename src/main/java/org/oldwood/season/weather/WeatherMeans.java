@@ -12,9 +12,9 @@ import org.oldwood.season.Months;
 import org.oldwood.season.SeasonMethods;
 
 /**
- * Monthly means out of a garden's own measured days. A month of a year counts where few of its days
- * are missing; the means hold where every month of the year was measured often enough. How many
- * days and years: {@code weatherMeans} in {@code season/methods.json}.
+ * Monthly means out of a garden's own measured days. A month of a year counts where few of its days are missing; the
+ * means hold where every month of the year was measured often enough. How many days and years: {@code weatherMeans} in
+ * {@code season/methods.json}.
  */
 public final class WeatherMeans {
     private final SeasonMethods.Means rules;

@@ -11,13 +11,12 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * Reads daily weather: our own columns {@code date,tmin,tmax,rain} in °C and mm, or NOAA GHCN-Daily
- * in tenths of both, as one row a day with a {@code STATION} column or as one row a value without a
- * header. All or nothing: a file with any problem gives no day at all.
+ * Reads daily weather: our own columns {@code date,tmin,tmax,rain} in °C and mm, or NOAA GHCN-Daily in tenths of both,
+ * as one row a day with a {@code STATION} column or as one row a value without a header. All or nothing: a file with
+ * any problem gives no day at all.
  *
- * <p>Values that stand for "not measured" (an empty cell, NA, 99.9, -99.9, 999.9, -999.9, 9999,
- * -9999) are read as absent and counted, and so are GHCN-Daily values that failed its quality
- * check.
+ * <p>Values that stand for "not measured" (an empty cell, NA, 99.9, -99.9, 999.9, -999.9, 9999, -9999) are read as
+ * absent and counted, and so are GHCN-Daily values that failed its quality check.
  */
 public final class WeatherReader {
     private static final String OWN_FORMAT = "date,tmin,tmax,rain in °C and mm";
@@ -171,9 +170,7 @@ public final class WeatherReader {
         return attributes != null && failed(table.cell(row, attributes)) ? "" : table.cell(row, column);
     }
 
-    /**
-     * The attributes are measurement, quality and source flag; a quality flag means a failed check.
-     */
+    /** The attributes are measurement, quality and source flag; a quality flag means a failed check. */
     private static boolean failed(String attributes) {
         int comma = attributes.indexOf(',');
         return comma >= 0

@@ -10,9 +10,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The cells of a text table as spreadsheets write them: commas, semicolons (then with decimal
- * commas) or tabs between, quotes around or not, any line end, a byte order mark or not. Lines that
- * are empty or begin with # are left out.
+ * The cells of a text table as spreadsheets write them: commas, semicolons (then with decimal commas) or tabs between,
+ * quotes around or not, any line end, a byte order mark or not. Lines that are empty or begin with # are left out.
  *
  * @param separator the character between cells
  * @param rows the cells of each line that holds any

@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds a weather file that is in other units than it should be, from all its days together. The
- * bounds are physical: nowhere on earth is a month's mean minimum above 33 °C or its mean maximum
- * above 48 °C.
+ * Finds a weather file that is in other units than it should be, from all its days together. The bounds are physical:
+ * nowhere on earth is a month's mean minimum above 33 °C or its mean maximum above 48 °C.
  */
 final class WeatherUnits {
     private static final double MOST_MEAN_MIN_C = 33;

@@ -20,9 +20,9 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 
 /**
- * Writing that fails half-way. The fault is injected by the system: a process may write no file
- * beyond a size ({@code ulimit -f}), so that a write ends in the middle of a line, as on a full
- * disk. {@code src/test/scripts/full-disk.sh} does the same on a real, tiny file system.
+ * Writing that fails half-way. The fault is injected by the system: a process may write no file beyond a size
+ * ({@code ulimit -f}), so that a write ends in the middle of a line, as on a full disk.
+ * {@code src/test/scripts/full-disk.sh} does the same on a real, tiny file system.
  */
 class FullDiskTest {
     @TempDir

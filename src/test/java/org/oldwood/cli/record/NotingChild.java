@@ -14,8 +14,8 @@ import org.oldwood.cli.command.Cli;
 import org.oldwood.cli.command.Surroundings;
 
 /**
- * A process of its own that notes one watering after another, through the whole program, and prints
- * what the program prints: the entry's id, once it is acknowledged. Made to be killed.
+ * A process of its own that notes one watering after another, through the whole program, and prints what the program
+ * prints: the entry's id, once it is acknowledged. Made to be killed.
  */
 public final class NotingChild {
     public static final String BED = "blackcurrant-bed";
@@ -57,9 +57,7 @@ public final class NotingChild {
                         Surroundings.Hidden.NOBODY));
     }
 
-    /**
-     * Starts one; {@code before} is put before the command, a shell that sets limits for example.
-     */
+    /** Starts one; {@code before} is put before the command, a shell that sets limits for example. */
     public static Process start(Path folder, String name, int most, String... before) throws IOException {
         return started(folder, name, most, before).start();
     }

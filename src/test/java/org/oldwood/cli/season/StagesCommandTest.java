@@ -12,9 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
 
-/**
- * The command {@code stages}: dates, chill and frost, with a climate, with weather, with neither.
- */
+/** The command {@code stages}: dates, chill and frost, with a climate, with weather, with neither. */
 class StagesCommandTest {
     @TempDir
     Path folder;

@@ -44,8 +44,8 @@ class SumCommandsTest {
     }
 
     /**
-     * Ten days of one temperature: hours times the weight that the model's own table prints for it
-     * (Weinberger 0 to 7.2 °C; Richardson and others 1974; Shaltout and Unrath 1983).
+     * Ten days of one temperature: hours times the weight that the model's own table prints for it (Weinberger 0 to 7.2
+     * °C; Richardson and others 1974; Shaltout and Unrath 1983).
      */
     @ParameterizedTest
     @CsvSource({
@@ -82,9 +82,7 @@ class SumCommandsTest {
         assertThat(total(run.out())).isCloseTo(expected, within(1e-9));
     }
 
-    /**
-     * Degree days of a constant day are its degrees above the base; GDH of Anderson peaks at 25 °C.
-     */
+    /** Degree days of a constant day are its degrees above the base; GDH of Anderson peaks at 25 °C. */
     @ParameterizedTest
     @CsvSource({"simple,15,5,100", "sine,15,5,100", "sine,3,5,0", "hours,25,5,5040", "hours,3,5,0"})
     void ten_days_of_heat(String model, double celsius, double base, double expected) throws IOException {

@@ -17,9 +17,9 @@ import org.oldwood.store.JsonReader;
 import org.oldwood.store.Problems;
 
 /**
- * The comparison of beds over thirty past summers against a program that shares no class with it.
- * That one has the same days for the stages in every year, the means of the modelled ones; what the
- * years shift them by leaves a day of the mean days short.
+ * The comparison of beds over thirty past summers against a program that shares no class with it. That one has the same
+ * days for the stages in every year, the means of the modelled ones; what the years shift them by leaves a day of the
+ * mean days short.
  */
 class WaterCompareTest {
     @TempDir

@@ -4,10 +4,9 @@ import java.math.BigInteger;
 import java.util.Arrays;
 
 /**
- * The beta-binomial worked out another way, for tests: every path of Pólya's urn is walked, in
- * exact fractions. Draws from an urn with a green and b brown balls, each put back with one more of
- * its colour, give as many green ones as plants live under a Beta(a, b) rate (Eggenberger and
- * Pólya, 1923).
+ * The beta-binomial worked out another way, for tests: every path of Pólya's urn is walked, in exact fractions. Draws
+ * from an urn with a green and b brown balls, each put back with one more of its colour, give as many green ones as
+ * plants live under a Beta(a, b) rate (Eggenberger and Pólya, 1923).
  */
 public final class Urn {
     private Urn() {}
@@ -43,10 +42,7 @@ public final class Urn {
         }
     }
 
-    /**
-     * The chances of 0..n alive for a rate of {@code green}/{@code per} lived and {@code
-     * brown}/{@code per} died.
-     */
+    /** The chances of 0..n alive for a rate of {@code green}/{@code per} lived and {@code brown}/{@code per} died. */
     public static Fraction[] chances(int n, int green, int brown, int per) {
         Fraction[] chances = new Fraction[n + 1];
         Arrays.fill(chances, Fraction.ZERO);

@@ -20,8 +20,8 @@ import org.oldwood.store.RecordException;
 import org.oldwood.words.Words;
 
 /**
- * Ends of ranges, steps of rounding and shares of a feed, each worked out by hand; faults put into
- * them went unnoticed before.
+ * Ends of ranges, steps of rounding and shares of a feed, each worked out by hand; faults put into them went unnoticed
+ * before.
  */
 class FeedingEdgesTest {
     private static final NeedCase.Ground FOUR_BUSHES = new NeedCase.Ground(10, 4, 5);

@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * US organic rule 205.203(c)(1), as given to home gardeners by Utah State Extension (FAQ 518): 90
- * days, or 120 where fruit touches the soil.
+ * US organic rule 205.203(c)(1), as given to home gardeners by Utah State Extension (FAQ 518): 90 days, or 120 where
+ * fruit touches the soil.
  */
 class ManureWaitTest {
     @ParameterizedTest(name = "first picking {0}, touching soil: {1}")

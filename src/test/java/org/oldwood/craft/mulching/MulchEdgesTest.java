@@ -9,9 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.store.Documents;
 import org.oldwood.store.RecordException;
 
-/**
- * The ends of what may be asked, both sides of each; faults put into them went unnoticed before.
- */
+/** The ends of what may be asked, both sides of each; faults put into them went unnoticed before. */
 class MulchEdgesTest {
     private static final MulchTables TABLES = MulchTables.read(Documents.bundled());
 

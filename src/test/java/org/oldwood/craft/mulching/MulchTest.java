@@ -85,9 +85,7 @@ class MulchTest {
         assertThat(TABLES.remarks(plan("straw", 4, 0, 10))).anyMatch(line -> line.contains("10 of 2 kg each"));
     }
 
-    /**
-     * Theobromine 0.19 to 2.98 %, mild signs in dogs from 20 mg/kg (IVC Journal on cocoa mulch).
-     */
+    /** Theobromine 0.19 to 2.98 %, mild signs in dogs from 20 mg/kg (IVC Journal on cocoa mulch). */
     @Test
     void a_dog_of_10_kg_may_fall_ill_from_7_g_of_the_richest_cocoa_shell() {
         Mulch shell = TABLES.mulch("cocoa-shell").orElseThrow();
@@ -127,8 +125,8 @@ class MulchTest {
     }
 
     /**
-     * The pace is read for sawdust (Oregon State). A gardening page (b2012overleven) has chips
-     * renewed every two to three years, which says nothing of the pace but must fit it.
+     * The pace is read for sawdust (Oregon State). A gardening page (b2012overleven) has chips renewed every two to
+     * three years, which says nothing of the pace but must fit it.
      */
     @Test
     void chips_as_deep_as_usual_are_gone_when_print_renews_them() {

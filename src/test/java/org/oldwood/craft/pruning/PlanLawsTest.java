@@ -15,9 +15,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /**
- * Following the plan for eight seasons brings a plant of any crop and from any start to the
- * structure that its way of pruning aims at, where it stays. What was measured is told in
- * docs/method-pruning.md.
+ * Following the plan for eight seasons brings a plant of any crop and from any start to the structure that its way of
+ * pruning aims at, where it stays. What was measured is told in docs/method-pruning.md.
  */
 class PlanLawsTest {
     private static final int SEASONS = 8;

@@ -33,8 +33,8 @@ class PruningEdgesTest {
     }
 
     /**
-     * Two stems of the best age and two of half its crop, against four of the best: three quarters;
-     * at least (2 + 2 × 0.2) / 4 and at most all.
+     * Two stems of the best age and two of half its crop, against four of the best: three quarters; at least (2 + 2 ×
+     * 0.2) / 4 and at most all.
      */
     @Test
     void older_wood_counts_by_its_weight() {

@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.Random;
 
 /**
- * Writes a garden of many beds with many years of daily weather, for benchmarks: the same for the
- * same seed. {@code beds.txt} beside it tells {@link PlainAccount} what the garden tells Oldwood.
+ * Writes a garden of many beds with many years of daily weather, for benchmarks: the same for the same seed.
+ * {@code beds.txt} beside it tells {@link PlainAccount} what the garden tells Oldwood.
  *
  * <p>Arguments: folder, beds, years.
  */

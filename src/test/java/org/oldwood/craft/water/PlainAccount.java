@@ -9,10 +9,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The yardstick of the water benchmark: the same comparison of beds over past summers in plain
- * loops, in one file, with its figures written in, no checks, and fixed days of the year for the
- * stages. Reads what {@link ManyBeds} wrote and prints a line for each bed: mean days short, the
- * worst summer's, mean share held.
+ * The yardstick of the water benchmark: the same comparison of beds over past summers in plain loops, in one file, with
+ * its figures written in, no checks, and fixed days of the year for the stages. Reads what {@link ManyBeds} wrote and
+ * prints a line for each bed: mean days short, the worst summer's, mean share held.
  *
  * <p>Uses no class of Oldwood, so that it is a floor and a second opinion in one.
  */

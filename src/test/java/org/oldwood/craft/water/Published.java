@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 
 /**
- * Holds a calculator against rows of a reference file: id, quantity, inputs, expected as printed,
- * printed_to, source, seen, and where half the last digit is not enough a tolerance and why.
+ * Holds a calculator against rows of a reference file: id, quantity, inputs, expected as printed, printed_to, source,
+ * seen, and where half the last digit is not enough a tolerance and why.
  */
 public final class Published {
     private static final int EXPECTED = 3;

@@ -24,8 +24,8 @@ import org.oldwood.season.Hemisphere;
 import org.oldwood.store.Documents;
 
 /**
- * Ends of ranges, shares and signs of the sums of water, each worked out by hand or from the
- * equation named; faults put into them went unnoticed before.
+ * Ends of ranges, shares and signs of the sums of water, each worked out by hand or from the equation named; faults put
+ * into them went unnoticed before.
  */
 class WaterEdgesTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);

@@ -18,9 +18,7 @@ class HourlyTemperatureTest {
         12.01, 10.55, 8.26, 6.88, 5.91, 5.16, 4.55
     };
 
-    /**
-     * Computed by an independent program, not printed; two of its night hours differ by 0.008 °C.
-     */
+    /** Computed by an independent program, not printed; two of its night hours differ by 0.008 °C. */
     @Test
     void meets_the_worked_day() {
         double[] hours = day(45, 80, 2, 14);

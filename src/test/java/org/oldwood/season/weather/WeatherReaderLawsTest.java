@@ -15,8 +15,8 @@ import net.jqwik.api.constraints.IntRange;
 import org.oldwood.store.Problems;
 
 /**
- * A file that was spoilt in any of these ways is told, or what is read of it is true: every value
- * is the one that was written for its day, or absent and counted. Never another.
+ * A file that was spoilt in any of these ways is told, or what is read of it is true: every value is the one that was
+ * written for its day, or absent and counted. Never another.
  */
 class WeatherReaderLawsTest {
     private static final LocalDate FIRST = LocalDate.of(2025, 1, 1);

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.oldwood.craft.cuttings.Method;
 
 /**
- * What length of shoot gives how many cuttings. A shoot that is good enough for a cutting gives at
- * least one, whatever its length; the record does not hold lengths.
+ * What length of shoot gives how many cuttings. A shoot that is good enough for a cutting gives at least one, whatever
+ * its length; the record does not hold lengths.
  */
 public final class ParentWood {
     private ParentWood() {}

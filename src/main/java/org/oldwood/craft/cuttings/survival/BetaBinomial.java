@@ -3,13 +3,12 @@ package org.oldwood.craft.cuttings.survival;
 import org.apache.commons.numbers.gamma.LogBeta;
 
 /**
- * The number that live, out of {@code n}, when the rate itself is uncertain: the beta-binomial
- * distribution.
+ * The number that live, out of {@code n}, when the rate itself is uncertain: the beta-binomial distribution.
  *
- * <p>P(k) = C(n, k) B(k + a, n − k + b) / B(a, b), with C(n, k) = 1 / ((n + 1) B(n − k + 1, k +
- * 1)). Source of the formula: Skellam, A probability distribution derived from the binomial
- * distribution by regarding the probability of success as variable, J. R. Stat. Soc. B 10: 257-261,
- * 1948 (from memory). Checked against exact fractions, published cases and simulation in the tests.
+ * <p>P(k) = C(n, k) B(k + a, n − k + b) / B(a, b), with C(n, k) = 1 / ((n + 1) B(n − k + 1, k + 1)). Source of the
+ * formula: Skellam, A probability distribution derived from the binomial distribution by regarding the probability of
+ * success as variable, J. R. Stat. Soc. B 10: 257-261, 1948 (from memory). Checked against exact fractions, published
+ * cases and simulation in the tests.
  */
 final class BetaBinomial {
     private BetaBinomial() {}
@@ -44,8 +43,8 @@ final class BetaBinomial {
     }
 
     /**
-     * Turns the chances of 0, 1, … {@code n} alive out of {@code n} into those out of one plant
-     * more, by Pólya's urn: the plant lives as often as those before it say.
+     * Turns the chances of 0, 1, … {@code n} alive out of {@code n} into those out of one plant more, by Pólya's urn:
+     * the plant lives as often as those before it say.
      */
     static void addOne(double[] chances, int n, UncertainRate rate) {
         double all = rate.weight() + n;

@@ -1,9 +1,6 @@
 package org.oldwood.craft.cuttings.survival;
 
-/**
- * A number of plants that is not known for sure: the chance of each number from 0 to {@link
- * #most()}. Immutable.
- */
+/** A number of plants that is not known for sure: the chance of each number from 0 to {@link #most()}. Immutable. */
 public final class Spread {
     private final double[] chances;
 

@@ -7,12 +7,12 @@ import java.util.Map;
 import org.oldwood.craft.cuttings.PastLot;
 
 /**
- * The survival rate of each phase for one crop and method, from sources first and then from what
- * the garden's own lots did.
+ * The survival rate of each phase for one crop and method, from sources first and then from what the garden's own lots
+ * did.
  *
- * <p>A past lot of n plants counts for n / (1 + (n − 1) r) plants, where r is the correlation
- * within a lot that the rate itself implies (Kish's design effect, Survey Sampling, 1965; from
- * memory): a hundred cuttings of one bad spring are one bad spring, not a hundred proofs.
+ * <p>A past lot of n plants counts for n / (1 + (n − 1) r) plants, where r is the correlation within a lot that the
+ * rate itself implies (Kish's design effect, Survey Sampling, 1965; from memory): a hundred cuttings of one bad spring
+ * are one bad spring, not a hundred proofs.
  */
 public final class Survival {
     private final Map<Phase, UncertainRate> rates;
@@ -66,8 +66,8 @@ public final class Survival {
     }
 
     /**
-     * The number rooted; where only the lifted were counted, as many as would leave those after the
-     * usual loss in the nursery bed; −1 where neither was.
+     * The number rooted; where only the lifted were counted, as many as would leave those after the usual loss in the
+     * nursery bed; −1 where neither was.
      */
     private double rooted(PastLot lot) {
         if (lot.rooted().isPresent()) {

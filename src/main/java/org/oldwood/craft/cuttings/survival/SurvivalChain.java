@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Survival through one phase after another: what lives through the first enters the second. Each
- * phase is a beta-binomial draw, so the plants of a lot share its luck.
+ * Survival through one phase after another: what lives through the first enters the second. Each phase is a
+ * beta-binomial draw, so the plants of a lot share its luck.
  *
  * @param rates the rate of each phase, in order; empty means that nothing more can be lost
  */
@@ -50,11 +50,10 @@ public record SurvivalChain(List<UncertainRate> rates) {
     }
 
     /**
-     * The fewest plants at the start, from 0 to {@code most}, for which the chance of success is at
-     * least {@code sure}; empty where not even {@code most} will do.
+     * The fewest plants at the start, from 0 to {@code most}, for which the chance of success is at least {@code sure};
+     * empty where not even {@code most} will do.
      *
-     * @param success the chance of success with that many plants at the end; must not fall as they
-     *     grow more
+     * @param success the chance of success with that many plants at the end; must not fall as they grow more
      */
     public OptionalInt fewest(IntToDoubleFunction success, double sure, int most) {
         Growing[] phases = new Growing[rates.size()];

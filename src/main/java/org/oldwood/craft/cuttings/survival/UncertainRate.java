@@ -1,14 +1,14 @@
 package org.oldwood.craft.cuttings.survival;
 
 /**
- * A survival rate that is not known for sure: a beta distribution, read as plants that lived and
- * plants that died in trials worth {@link #weight()} plants.
+ * A survival rate that is not known for sure: a beta distribution, read as plants that lived and plants that died in
+ * trials worth {@link #weight()} plants.
  *
- * <p>Two facts of the beta distribution carry the whole craft. A binomial count adds to it plainly
- * ({@link #after}). And if X is Beta(a, b) and Y, independent of it, is Beta(a + b, c), then XY is
- * Beta(a, b + c): so the rate of a whole phase splits into one for its first part and one for the
- * rest ({@link #early}, {@link #late}), and a count in the middle can be used without changing what
- * the whole phase promised. Both are textbook results, checked by enumeration in the tests.
+ * <p>Two facts of the beta distribution carry the whole craft. A binomial count adds to it plainly ({@link #after}).
+ * And if X is Beta(a, b) and Y, independent of it, is Beta(a + b, c), then XY is Beta(a, b + c): so the rate of a whole
+ * phase splits into one for its first part and one for the rest ({@link #early}, {@link #late}), and a count in the
+ * middle can be used without changing what the whole phase promised. Both are textbook results, checked by enumeration
+ * in the tests.
  *
  * @param lived plants that lived, above 0; need not be whole
  * @param died plants that died, at least 0; 0 means a sure rate of 1
@@ -24,9 +24,7 @@ public record UncertainRate(double lived, double died) {
         }
     }
 
-    /**
-     * The rate of that mean, above 0 and at most 1, known as well as from {@code weight} plants.
-     */
+    /** The rate of that mean, above 0 and at most 1, known as well as from {@code weight} plants. */
     public static UncertainRate of(double mean, double weight) {
         return new UncertainRate(mean * weight, Math.max(0, (1 - mean) * weight));
     }
@@ -58,8 +56,8 @@ public record UncertainRate(double lived, double died) {
     }
 
     /**
-     * The rate over the first {@code fraction}, from 0 to 1, of the phase; with {@link #late} it
-     * multiplies to this rate.
+     * The rate over the first {@code fraction}, from 0 to 1, of the phase; with {@link #late} it multiplies to this
+     * rate.
      */
     public UncertainRate early(double fraction) {
         return part(lived + died * (1 - fraction), died * fraction);

@@ -76,8 +76,8 @@ public record Lime(
     }
 
     /**
-     * A question where this value lies so far from the usual one of such a lime that the bag's
-     * figure was probably read on the other scale; empty where it is likely.
+     * A question where this value lies so far from the usual one of such a lime that the bag's figure was probably read
+     * on the other scale; empty where it is likely.
      */
     public Optional<String> doubtAgainst(Lime usual) {
         double times = value().percentCaCO3() / usual.value().percentCaCO3();

@@ -16,9 +16,9 @@ import org.oldwood.words.Words;
 /**
  * How much of a liming material a piece of ground needs, split into doses that do no harm.
  *
- * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test,
- * the neutralising value of the material, and the largest single dose. Ground is never limed
- * without a test, nor from pH 7; a crop of acid soils only below its floor.
+ * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test, the neutralising
+ * value of the material, and the largest single dose. Ground is never limed without a test, nor from pH 7; a crop of
+ * acid soils only below its floor.
  */
 public final class LimePlan {
     private static final String NOT_FOR_GARDENS = "not-for-gardens";

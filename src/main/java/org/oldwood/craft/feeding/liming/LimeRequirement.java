@@ -1,12 +1,11 @@
 package org.oldwood.craft.feeding.liming;
 
 /**
- * Lime to raise the pH of a soil: a factor for the texture times the gap in pH, for ground
- * limestone worked into 20 cm.
+ * Lime to raise the pH of a soil: a factor for the texture times the gap in pH, for ground limestone worked into 20 cm.
  *
- * <p>Source: RB209 section 1 (AHDB 2023), Table 1.2 and pages 12-15; the factors stand in {@code
- * liming.json}. Checked against {@code reference/lime-requirement.csv}. Print differs by a factor
- * of two and more: garden tables, for a shallower layer, ask about half.
+ * <p>Source: RB209 section 1 (AHDB 2023), Table 1.2 and pages 12-15; the factors stand in {@code liming.json}. Checked
+ * against {@code reference/lime-requirement.csv}. Print differs by a factor of two and more: garden tables, for a
+ * shallower layer, ask about half.
  */
 public final class LimeRequirement {
     private LimeRequirement() {}
@@ -21,8 +20,8 @@ public final class LimeRequirement {
     }
 
     /**
-     * The factor for a layer of another depth: in proportion down to the depth of the table, then
-     * the subsoil's factor for what lies below.
+     * The factor for a layer of another depth: in proportion down to the depth of the table, then the subsoil's factor
+     * for what lies below.
      *
      * @param factor t/ha per pH unit for the whole top layer
      * @param subsoilFactor t/ha per pH unit for a layer of the same thickness below it

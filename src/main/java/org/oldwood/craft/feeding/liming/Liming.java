@@ -63,8 +63,8 @@ public record Liming(
         }
 
         /**
-         * g/m² from one pH to another, each unit in proportion; empty for a texture that is not
-         * among its own, and outside its units.
+         * g/m² from one pH to another, each unit in proportion; empty for a texture that is not among its own, and
+         * outside its units.
          */
         OptionalDouble gPerM2(String texture, double ph, double target) {
             List<Double> column = gPerM2.getOrDefault(texture, List.of());
@@ -134,8 +134,8 @@ public record Liming(
     }
 
     /**
-     * What the American garden table asks to reach its target, g/m² of ground limestone, read
-     * between its rows; empty outside them.
+     * What the American garden table asks to reach its target, g/m² of ground limestone, read between its rows; empty
+     * outside them.
      */
     public OptionalDouble gardenTableGPerM2(String soilClass, double startPh) {
         List<Double> row = gardenTable.getOrDefault(soilClass, List.of());

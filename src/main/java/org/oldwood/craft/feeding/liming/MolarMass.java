@@ -1,9 +1,9 @@
 package org.oldwood.craft.feeding.liming;
 
 /**
- * Masses of the compounds on labels and in tables, g/mol, from the standard atomic weights (IUPAC
- * 2021, abridged). Physical constants; the conversions that follow from them are checked against
- * printed ones in {@code reference/conversions.csv}.
+ * Masses of the compounds on labels and in tables, g/mol, from the standard atomic weights (IUPAC 2021, abridged).
+ * Physical constants; the conversions that follow from them are checked against printed ones in
+ * {@code reference/conversions.csv}.
  */
 public final class MolarMass {
     private static final double H = 1.008;
@@ -68,10 +68,7 @@ public final class MolarMass {
         return grams * 2 * N / AMMONIUM_SULPHATE;
     }
 
-    /**
-     * Grams of pure calcium carbonate whose acid-neutralising power equals one gram of sulphur's
-     * acid.
-     */
+    /** Grams of pure calcium carbonate whose acid-neutralising power equals one gram of sulphur's acid. */
     public static double caco3ForSulphur(double s) {
         return s * CACO3 / S;
     }

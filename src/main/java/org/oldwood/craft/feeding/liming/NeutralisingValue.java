@@ -5,13 +5,12 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
 /**
- * How much acid a liming material neutralises. Two scales are in print and are easily mixed up:
- * British bags give the percent of calcium oxide that does the same work (good limestone about 50
- * to 55), American bags the percent of calcium carbonate (about 100). Kept on the second; made from
- * either.
+ * How much acid a liming material neutralises. Two scales are in print and are easily mixed up: British bags give the
+ * percent of calcium oxide that does the same work (good limestone about 50 to 55), American bags the percent of
+ * calcium carbonate (about 100). Kept on the second; made from either.
  *
- * @param percentCaCO3 percent of calcium carbonate that does the same work, more than 0, at most
- *     that of pure calcium oxide
+ * @param percentCaCO3 percent of calcium carbonate that does the same work, more than 0, at most that of pure calcium
+ *     oxide
  */
 public record NeutralisingValue(double percentCaCO3) {
     private static final double PURE_OXIDE = 100 * MolarMass.CACO3 / MolarMass.CAO;
@@ -60,8 +59,8 @@ public record NeutralisingValue(double percentCaCO3) {
     }
 
     /**
-     * What one percent of CaO costs in a tonne, in the money of the price: the way to compare limes
-     * of different strength.
+     * What one percent of CaO costs in a tonne, in the money of the price: the way to compare limes of different
+     * strength.
      */
     public double pricePerUnit(double pricePerTonne) {
         return pricePerTonne / percentCaO();

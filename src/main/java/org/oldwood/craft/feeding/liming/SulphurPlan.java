@@ -12,9 +12,8 @@ import org.oldwood.craft.feeding.SoilClasses;
 import org.oldwood.words.Words;
 
 /**
- * How much sulphur, or another acidifier, brings a piece of ground down to the pH of a crop of acid
- * soils; split so that no dose does harm. Refused where the soil holds free lime, where there is no
- * test, and outside the table.
+ * How much sulphur, or another acidifier, brings a piece of ground down to the pH of a crop of acid soils; split so
+ * that no dose does harm. Refused where the soil holds free lime, where there is no test, and outside the table.
  */
 public final class SulphurPlan {
     private static final double DAYS_PER_MONTH = 30;

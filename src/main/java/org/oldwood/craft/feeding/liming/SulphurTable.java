@@ -11,12 +11,12 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * Elemental sulphur that brings a soil down to pH 4.5, by texture and pH at the start; read between
- * the rows, never outside them.
+ * Elemental sulphur that brings a soil down to pH 4.5, by texture and pH at the start; read between the rows, never
+ * outside them.
  *
- * <p>Source: the table of Michigan State University, quoted; it stands in {@code acidifying.json}.
- * Checked against {@code reference/sulphur.csv}. For a target above 4.5 the amount that the table
- * gives from that target down is taken off.
+ * <p>Source: the table of Michigan State University, quoted; it stands in {@code acidifying.json}. Checked against
+ * {@code reference/sulphur.csv}. For a target above 4.5 the amount that the table gives from that target down is taken
+ * off.
  *
  * @param target the pH that the table reaches
  * @param startPh the pH values of its rows; the first is the target itself, which needs nothing
@@ -91,8 +91,8 @@ public record SulphurTable(
     }
 
     /**
-     * Sulphur in g/m² from one pH to another. Empty where either lies outside the table; nothing
-     * where the start is at the goal or below.
+     * Sulphur in g/m² from one pH to another. Empty where either lies outside the table; nothing where the start is at
+     * the goal or below.
      */
     public OptionalDouble gPerM2(String soilClass, double start, double goal) {
         List<Double> column = lbPerAcre.get(soilClass);

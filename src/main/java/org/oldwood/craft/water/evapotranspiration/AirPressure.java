@@ -3,8 +3,8 @@ package org.oldwood.craft.water.evapotranspiration;
 /**
  * Mean air pressure at a height above the sea, and the psychrometric constant that goes with it.
  *
- * <p>Source: FAO-56, equations 7, 8 and 16. Checked against {@code reference/air-pressure.csv}.
- * Says nothing about the weather of a given day.
+ * <p>Source: FAO-56, equations 7, 8 and 16. Checked against {@code reference/air-pressure.csv}. Says nothing about the
+ * weather of a given day.
  */
 public final class AirPressure {
     /** Of equation 16: a wet bulb under a fan, 1/°C. */

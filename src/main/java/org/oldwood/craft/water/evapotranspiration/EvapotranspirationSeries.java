@@ -4,10 +4,9 @@ import java.time.LocalDate;
 import org.oldwood.season.DayLength;
 
 /**
- * Reference evapotranspiration of many days in a row of which only the temperatures are known, by
- * Penman-Monteith with FAO-56's fall-backs (equations 48 and 50). Gives the same value as {@link
- * EvapotranspirationDay} for each day; works on arrays, so that thirty years take milliseconds and
- * one series serves every bed of a garden.
+ * Reference evapotranspiration of many days in a row of which only the temperatures are known, by Penman-Monteith with
+ * FAO-56's fall-backs (equations 48 and 50). Gives the same value as {@link EvapotranspirationDay} for each day; works
+ * on arrays, so that thirty years take milliseconds and one series serves every bed of a garden.
  */
 public final class EvapotranspirationSeries {
     private static final int DAYS = 366;

@@ -16,8 +16,8 @@ public sealed interface Humidity {
     }
 
     /**
-     * The best that the two extremes allow. A lowest value alone has no published equation and
-     * counts as nothing, which is said.
+     * The best that the two extremes allow. A lowest value alone has no published equation and counts as nothing, which
+     * is said.
      */
     static Humidity of(OptionalDouble lowest, OptionalDouble highest) {
         if (highest.isEmpty()) {

@@ -1,8 +1,8 @@
 package org.oldwood.craft.water.evapotranspiration;
 
 /**
- * Radiation at the ground, MJ/m² a day: what comes through the air, what is kept, what is lost to
- * the sky, what the soil takes up.
+ * Radiation at the ground, MJ/m² a day: what comes through the air, what is kept, what is lost to the sky, what the
+ * soil takes up.
  *
  * <p>Source: FAO-56, equations 35 to 44 and 50. Checked against {@code reference/radiation.csv}.
  */

@@ -3,8 +3,7 @@ package org.oldwood.craft.water.evapotranspiration;
 /**
  * Evapotranspiration of well-watered short grass, mm a day: how thirsty the weather is.
  *
- * <p>Source: FAO-56, equations 6 and 52. Checked against {@code
- * reference/reference-evapotranspiration.csv}.
+ * <p>Source: FAO-56, equations 6 and 52. Checked against {@code reference/reference-evapotranspiration.csv}.
  */
 public final class ReferenceEvapotranspiration {
     /** mm of water that 1 MJ/m² evaporates (FAO-56, equation 20). */

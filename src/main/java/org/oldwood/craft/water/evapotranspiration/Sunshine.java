@@ -8,8 +8,8 @@ public sealed interface Sunshine {
     double SLACK = 1.02;
 
     /**
-     * Solar radiation in MJ/m² a day; a {@linkplain #isGuess guess} must be held to the clear sky's
-     * (FAO-56, p. 61), what was measured is not.
+     * Solar radiation in MJ/m² a day; a {@linkplain #isGuess guess} must be held to the clear sky's (FAO-56, p. 61),
+     * what was measured is not.
      *
      * @param ra radiation at the top of the air, MJ/m² a day
      */

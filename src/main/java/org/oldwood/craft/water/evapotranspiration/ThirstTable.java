@@ -13,9 +13,9 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * Reads a table of days for reference evapotranspiration: {@code date,tmin,tmax} and any of {@code
- * rhmin,rhmax,wind,sun,radiation}, in °C, %, m/s at 2 m, hours and MJ/m². Empty cells are values
- * that were not measured.
+ * Reads a table of days for reference evapotranspiration: {@code date,tmin,tmax} and any of
+ * {@code rhmin,rhmax,wind,sun,radiation}, in °C, %, m/s at 2 m, hours and MJ/m². Empty cells are values that were not
+ * measured.
  */
 public final class ThirstTable {
     /** The columns that a table may have, in their usual order. */

@@ -24,16 +24,12 @@ public final class Vapour {
         return 4098 * saturation(celsius) / (warmth * warmth);
     }
 
-    /**
-     * Actual vapour pressure from the dew point (equation 14), or from the night's minimum (48).
-     */
+    /** Actual vapour pressure from the dew point (equation 14), or from the night's minimum (48). */
     public static double fromDewPoint(double celsius) {
         return saturation(celsius);
     }
 
-    /**
-     * Actual vapour pressure from a ventilated wet and dry bulb (equation 15) at a pressure in kPa.
-     */
+    /** Actual vapour pressure from a ventilated wet and dry bulb (equation 15) at a pressure in kPa. */
     public static double fromWetBulb(double wet, double dry, double kilopascals) {
         return saturation(wet) - AirPressure.ofVentilatedWetBulb(kilopascals) * (dry - wet);
     }

@@ -24,10 +24,7 @@ import org.oldwood.craft.cuttings.Timeline;
 import org.oldwood.crop.Range;
 import org.oldwood.season.Season;
 
-/**
- * Ends, shares and signs of the sums of cuttings, by hand; faults put into them went unnoticed
- * before.
- */
+/** Ends, shares and signs of the sums of cuttings, by hand; faults put into them went unnoticed before. */
 class CuttingsEdgesTest {
     private static final LocalDate STRUCK = LocalDate.of(2026, 11, 20);
     private static final Course HARD = Crafted.course("blackcurrant", "stool", "hardwood", "hard");
@@ -96,9 +93,7 @@ class CuttingsEdgesTest {
         assertThat(around.plusDays(-2)).isEqualTo(new Around(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
     }
 
-    /**
-     * 10, 50 and 100 % in the second to fourth season where cut hard; left uncut a season sooner.
-     */
+    /** 10, 50 and 100 % in the second to fourth season where cut hard; left uncut a season sooner. */
     @Test
     void left_uncut_the_crop_comes_a_season_sooner() {
         assertThat(HARD.share(0)).isZero();
@@ -182,8 +177,8 @@ class CuttingsEdgesTest {
     }
 
     /**
-     * 20 struck, 18 rooted, 9 lifted, 3 of 4 established: each phase learns its own count. Plants
-     * of a lot share their luck, so n count as n / (1 + (n − 1) r), with r the rate's correlation.
+     * 20 struck, 18 rooted, 9 lifted, 3 of 4 established: each phase learns its own count. Plants of a lot share their
+     * luck, so n count as n / (1 + (n − 1) r), with r the rate's correlation.
      */
     @Test
     void a_past_lot_teaches_each_phase_its_own_count() {

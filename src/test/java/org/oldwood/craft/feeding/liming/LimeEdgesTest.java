@@ -13,8 +13,8 @@ import org.oldwood.craft.feeding.Data;
 import org.oldwood.store.RecordException;
 
 /**
- * Both sides of every bound of lime and sulphur, by hand from the factors and rows the data holds;
- * faults put into them went unnoticed before.
+ * Both sides of every bound of lime and sulphur, by hand from the factors and rows the data holds; faults put into them
+ * went unnoticed before.
  */
 class LimeEdgesTest {
     /** A sandy loam wants 7 t/ha a unit of pH, clay 8: 700 and 800 g/m². */
