@@ -3,7 +3,7 @@ package org.oldwood.craft.pruning;
 import java.util.Random;
 import org.oldwood.crop.Yield;
 
-/** Times the cut list and the six-season outlook of many bushes; see docs/benchmarks-pruning.md. */
+/** Times the cut list and the six-season outlook of many bushes; see docs/benchmarks.md. */
 final class PruningBenchmark {
     private PruningBenchmark() {}
 
