@@ -22,7 +22,7 @@ tree=$out/tree
 mkdir -p "$tree/lib" "$tree/licences" "$tree/man"
 cp -r target/oldwood/bin "$tree/bin"
 cp target/oldwood/lib/*.jar "$tree/lib/"
-cp target/classes.lst "$tree/lib/oldwood.classes"
+LC_ALL=C sort -u target/classes.lst >"$tree/lib/oldwood.classes" # which classes, not in which order they happened to come
 cp docs/dependencies.md "$tree/licences/README.md"
 for jar in "$tree"/lib/*.jar; do
   name=$(basename "$jar" .jar)
