@@ -29,6 +29,27 @@ public final class EntryWriter {
      */
     public static Json.Obj entry(
             String previousId, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        Json.Obj content = content(date, kind, values, place);
+        return withId(id(previousId, JsonWriter.line(content)), content, place);
+    }
+
+    /**
+     * The JSON object of an entry whose sender gave it a key of its own, so that sending it twice notes it once: its id
+     * follows from the key alone.
+     *
+     * @param key what the sender calls it, unique among all that it sends
+     */
+    public static Json.Obj entryOf(
+            String key, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        return withId(idOfKey(key), content(date, kind, values, place), place);
+    }
+
+    /** The id of the entry that was sent under a key. */
+    public static String idOfKey(String key) {
+        return id("key", key);
+    }
+
+    private static Json.Obj content(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         Map<String, Json> content = new LinkedHashMap<>();
         content.put("date", new Json.Text(place.at("date"), date.toString()));
         content.put("entry", new Json.Text(place.at("entry"), kind.key()));
@@ -39,9 +60,13 @@ public final class EntryWriter {
             }
         }
         values.forEach(content::putIfAbsent);
+        return new Json.Obj(place, content);
+    }
+
+    private static Json.Obj withId(String id, Json.Obj content, Place place) {
         Map<String, Json> members = new LinkedHashMap<>();
-        members.put("id", new Json.Text(place.at("id"), id(previousId, new Json.Obj(place, content))));
-        members.putAll(content);
+        members.put("id", new Json.Text(place.at("id"), id));
+        members.putAll(content.members());
         return new Json.Obj(place, members);
     }
 
@@ -53,11 +78,11 @@ public final class EntryWriter {
         throw new IllegalArgumentException("an entry without an id: " + JsonWriter.line(entry));
     }
 
-    private static String id(String previousId, Json content) {
+    private static String id(String before, String content) {
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            sha.update(previousId.getBytes(StandardCharsets.UTF_8));
-            byte[] sum = sha.digest(JsonWriter.line(content).getBytes(StandardCharsets.UTF_8));
+            sha.update(before.getBytes(StandardCharsets.UTF_8));
+            byte[] sum = sha.digest(content.getBytes(StandardCharsets.UTF_8));
             return "e-" + HexFormat.of().formatHex(sum).substring(0, ID_DIGITS);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);

@@ -47,6 +47,12 @@ public final class NoteCommand extends GardenCommand {
     @Option(names = "--csv", paramLabel = "FILE", description = "a table of entries; - for standard input")
     Optional<String> csv = Optional.empty();
 
+    @Option(
+            names = "--once",
+            paramLabel = "KEY",
+            description = "a key of your own for the table: sent again under the same key, nothing more is noted")
+    Optional<String> once = Optional.empty();
+
     /** Only the kind named is built, so that a note is quick; the help shows all. */
     @Override
     public CommandLine commandLine(List<String> arguments) {
@@ -67,7 +73,7 @@ public final class NoteCommand extends GardenCommand {
         Problems problems = new Problems();
         Csv table = Csv.read(text(csv.get()), file, problems);
         checkColumns(table, file, problems);
-        new Noting(this, problems).note(() -> drafts(table, problems));
+        new Noting(this, problems).once(once).note(() -> drafts(table, problems));
         return 0;
     }
 

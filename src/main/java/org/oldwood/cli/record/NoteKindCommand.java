@@ -55,6 +55,9 @@ final class NoteKindCommand extends GardenCommand {
     @Option(names = "--note", paramLabel = "WORDS", description = "what else there is to say")
     Optional<String> note = Optional.empty();
 
+    @Option(names = "--once", paramLabel = "KEY", description = "a key of your own: the same key again notes nothing more")
+    Optional<String> once = Optional.empty();
+
     NoteKindCommand(EntryKind kind, NoteCommand parent) {
         this.kind = kind;
         this.parent = parent;
@@ -125,6 +128,7 @@ final class NoteKindCommand extends GardenCommand {
         takeSubject(values);
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
         new Noting(this, new Problems())
+                .once(once)
                 .note(() -> List.of(new Draft(date.orElseGet(this::today), kind, values, PLACE)));
         return 0;
     }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.oldwood.cli.command.GardenCommand;
@@ -35,11 +36,18 @@ public final class Noting {
     private final Problems problems;
     private final List<Json.Obj> objects = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
+    private Optional<String> key = Optional.empty();
 
     /** {@code problems} are those met while reading the drafts; any of them stops all. */
     public Noting(GardenCommand command, Problems problems) {
         this.command = command;
         this.problems = problems;
+    }
+
+    /** What the sender calls these entries: sent again under the same key, nothing more is noted. */
+    public Noting once(Optional<String> sent) {
+        key = sent;
+        return this;
     }
 
     /** The drafts are asked for once the garden has been read. */
@@ -50,6 +58,11 @@ public final class Noting {
         Journal journal = new Journal(command.gardenPath().resolve(GardenFolder.JOURNAL_FILE));
         try (Journal.Writing writing = journal.begin()) {
             GardenFolder folder = command.folder();
+            Optional<String> first = key.map(sent -> EntryWriter.idOfKey(sent + "/0"));
+            if (first.isPresent() && folder.journal().stream().anyMatch(entry -> entry.id().equals(first.get()))) {
+                command.tell("noted already, as " + first.get());
+                return;
+            }
             read(folder, drafts.get());
             check(folder);
             writing.append(objects.stream().map(JsonWriter::line).toList());
@@ -61,7 +74,11 @@ public final class Noting {
         List<Entry> before = folder.journal();
         String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
         for (Draft draft : drafts) {
-            Json.Obj object = EntryWriter.entry(previous, draft.date(), draft.kind(), draft.values(), draft.place());
+            String last = previous;
+            Json.Obj object = key.map(sent -> EntryWriter.entryOf(
+                            sent + "/" + objects.size(), draft.date(), draft.kind(), draft.values(), draft.place()))
+                    .orElseGet(() -> EntryWriter.entry(
+                            last, draft.date(), draft.kind(), draft.values(), draft.place()));
             previous = EntryWriter.idOf(object);
             objects.add(object);
             EntryReader.read(object, problems).ifPresent(entries::add);

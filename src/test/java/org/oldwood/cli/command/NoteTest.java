@@ -56,6 +56,22 @@ class NoteTest {
     }
 
     @Test
+    void what_is_sent_twice_under_one_key_is_noted_once() throws IOException {
+        String[] note = {"note", "picked", "blackcurrant-1", "--kg=1.2", "--once=phone-7", DAY};
+
+        Cli.Result first = run(note);
+        int lines = journal().size();
+        Cli.Result again = run(note);
+        Cli.Result other = run("note", "picked", "blackcurrant-1", "--kg=1.2", "--once=phone-8", DAY);
+
+        assertThat(first.exit()).isZero();
+        assertThat(again.exit()).isZero();
+        assertThat(again.err()).contains("noted already");
+        assertThat(other.exit()).isZero();
+        assertThat(journal()).hasSize(lines + 1);
+    }
+
+    @Test
     void a_new_garden_has_nothing_to_complain_of() {
         Cli.Result result = run("check", DAY);
 
