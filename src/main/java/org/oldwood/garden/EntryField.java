@@ -21,6 +21,7 @@ public record EntryField(
         NEW_ID,
         NEW_IDS,
         PLANT,
+        PLANTS,
         BED,
         LOT,
         CROP,

@@ -50,6 +50,7 @@ public enum EntryKind {
             count("tips", 0, 500, "stems shortened at the tip"),
             count("diseased", 0, 500, "of the stems taken out, diseased ones"),
             count("minutes", 1, 1000, "how long it took, min"),
+            number("metres", 0.1, 1000, "of a row, how many metres of it were done, m"),
             word("cut", "which cut", "winter", "summer", "planting", "canes", "renovation", "down")),
     STRUCK(
             "cuttings were set to root",
@@ -190,10 +191,12 @@ public enum EntryKind {
     DONE(
             "a task was done",
             says("task", Holds.TASK, "the task's id").must(),
-            number("amount", 0, 1e9, "how much was done, in the task's unit")),
+            number("amount", 0, 1e9, "how much was done, in the task's unit"),
+            says("only", Holds.PLANTS, "the plants it was done to, with commas between, where not to all")),
     SKIPPED(
             "a task was left out on purpose",
             says("task", Holds.TASK, "the task's id").must(),
+            says("only", Holds.PLANTS, "the plants that it was left out for, with commas between, where not for all"),
             says("cause", Holds.TEXT, "why")),
     STRUCK_OUT(
             "an earlier entry was wrong and counts no more",

@@ -170,7 +170,7 @@ public final class EntryReader {
             case STEMS -> stems(fields, key);
             case SOME_STEMS -> someStems(fields, field);
             case NEW_ID -> id(fields, key, fields.text(key));
-            case NEW_IDS -> fields.texts(key).forEach(text -> id(fields, key, text));
+            case NEW_IDS, PLANTS -> fields.texts(key).forEach(text -> id(fields, key, text));
             case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> fields.optionalText(key);
         }
     }

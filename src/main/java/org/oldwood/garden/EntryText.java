@@ -23,7 +23,7 @@ public final class EntryText {
             case FLAG -> flag(text, here);
             case STEMS -> stems(text, here);
             case SOME_STEMS -> text.contains("=") ? stems(text, here) : number(text, here);
-            case NEW_IDS ->
+            case NEW_IDS, PLANTS ->
                 new Json.Arr(
                         here,
                         parts(text).map(id -> (Json) new Json.Text(here, id)).toList());

@@ -17,7 +17,7 @@ import org.oldwood.season.Season;
  * @param lots by id, in the order of striking
  * @param entries all entries that count, oldest first
  * @param begun the latest begun entry of each task, by the task's id
- * @param finished the done or skipped entry of each task, by the task's id
+ * @param finished the done and skipped entries of each task, oldest first, by the task's id
  * @param questions things noted that do not fit together; accepted all the same
  * @param leafFalls when leaves were seen to fall
  */
@@ -29,7 +29,7 @@ public record GardenState(
         Map<String, LotState> lots,
         List<Entry> entries,
         Map<String, Entry> begun,
-        Map<String, Entry> finished,
+        Map<String, List<Entry>> finished,
         List<String> questions,
         LeafFalls leafFalls) {
 

@@ -52,6 +52,11 @@ final class References {
             if (field.namesSomething() && entry.values().get(field.key()) instanceof Json.Text name) {
                 known &= isKnown(entry, field, name.value());
             }
+            if (field.type() == EntryField.Holds.PLANTS) {
+                for (String plant : entry.ids(field.key())) {
+                    known &= known(entry, field, plant, "plant", names.plants());
+                }
+            }
         }
         return known;
     }

@@ -26,7 +26,7 @@ public final class StateBuilder {
     private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
     private final Map<String, LotState> lots = new LinkedHashMap<>();
     private final Map<String, Entry> begun = new HashMap<>();
-    private final Map<String, Entry> finished = new HashMap<>();
+    private final Map<String, List<Entry>> finished = new HashMap<>();
     private final List<Entry> counting = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
     private final LeafFalls leafFalls;
@@ -78,7 +78,9 @@ public final class StateBuilder {
             case PLANTED_OUT -> plantOut(entry);
             case STRUCK -> strike(entry);
             case BEGUN -> begun.put(entry.needed("task"), entry);
-            case DONE, SKIPPED -> finished.put(entry.needed("task"), entry);
+            case DONE, SKIPPED -> 
+                finished.computeIfAbsent(entry.needed("task"), task -> new ArrayList<>())
+                        .add(entry);
             default -> note(entry);
         }
     }

@@ -18,14 +18,14 @@ final class Earlier {
 
     static Subject before(Subject subject, Entry entry, LeafFalls falls) {
         if (subject instanceof Subject.OnePlant one) {
-            return new Subject.OnePlant(one.state().before(entry, falls), one.of(), one.in());
+            return new Subject.OnePlant(one.state().before(entry, falls), one.of(), before(one.in(), entry));
         }
         if (subject instanceof Subject.Stand stand) {
             List<PlantState> plants = stand.plants().stream()
                     .map(plant -> plant.before(entry, falls))
                     .toList();
             return new Subject.Stand(
-                    stand.in(),
+                    before(stand.in(), entry),
                     stand.of(),
                     stand.form(),
                     stand.beside(),
@@ -33,8 +33,7 @@ final class Earlier {
                     Entries.before(stand.entries(), entry));
         }
         if (subject instanceof Subject.WholeBed bed) {
-            BedState then = new BedState(bed.in().bed(), bed.in().plants(), Entries.before(bed.entries(), entry));
-            return new Subject.WholeBed(then, bed.crop());
+            return new Subject.WholeBed(before(bed.in(), entry), bed.crop());
         }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
@@ -50,5 +49,9 @@ final class Earlier {
             return new Subject.Lot(then, lot.of(), lot.bed());
         }
         return subject;
+    }
+
+    private static BedState before(BedState bed, Entry entry) {
+        return new BedState(bed.bed(), bed.plants(), Entries.before(bed.entries(), entry));
     }
 }

@@ -38,6 +38,11 @@ public final class Judge {
         return judge(rule, new Situation(world, subject, season, world.today()), true);
     }
 
+    /** The rule's time in a season by its two ends alone, whether or not anything is due. */
+    Optional<Window> time(Rule rule, Subject subject, Season season) {
+        return span(rule, new Situation(world, subject, season, world.today())).window;
+    }
+
     private Verdict judge(Rule rule, Situation opening, boolean whole) {
         Span span = inTime(span(rule, opening), rule, opening);
         if (span.window.isEmpty()) {

@@ -13,8 +13,8 @@ import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.Subjects;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenState;
+import org.oldwood.plan.settle.Settled;
 import org.oldwood.season.Season;
 import org.oldwood.season.Stages;
 import org.oldwood.store.Documents;
@@ -33,7 +33,7 @@ public final class Planner {
     private final Rules rules;
     private final Subjects subjects;
     private final Judge judge;
-    private final Finished finished;
+    private final Settler settler;
     private final TaskMaker maker;
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
@@ -51,7 +51,7 @@ public final class Planner {
         this.rules = Rules.read(documents);
         this.subjects = new Subjects(state, crops);
         this.judge = new Judge(world, advisors);
-        this.finished = new Finished(state);
+        this.settler = new Settler(world, judge, advisors, rules.all());
         this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
@@ -126,7 +126,7 @@ public final class Planner {
         if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
             return now;
         }
-        return finished.of(rule, now.situation(), now.window().get(), 1)
+        return settler.first(rule, now.situation(), now.window().get())
                 .map(done -> judge.judge(
                         rule, Earlier.before(subject, done, world.state().leafFalls()), season))
                 .filter(then -> then.due() && wasIn(then, rule, now.situation()))
@@ -141,7 +141,7 @@ public final class Planner {
 
     /** Whether what was done lies in the window that the subject had before it. */
     private boolean wasIn(Verdict then, Rule rule, Situation now) {
-        return finished.of(rule, now, then.window().orElseThrow(), 1).isPresent();
+        return settler.first(rule, now, then.window().orElseThrow()).isPresent();
     }
 
     /** A window made of entries or of a craft's days is the same in every season: it belongs to the one it opens in. */
@@ -183,9 +183,9 @@ public final class Planner {
 
     private void one(Rule rule, Verdict verdict, Window window, int ordinal, Gathered gathered) {
         Situation situation = verdict.situation();
-        Optional<Entry> finished = this.finished.of(rule, situation, window, ordinal);
-        if (finished.isEmpty() && window.last().isBefore(world.today())) {
-            if (!rule.doneBy().isEmpty()) {
+        Settled settled = settler.of(rule, situation, window, ordinal);
+        if (settled.open() && window.last().isBefore(world.today())) {
+            if (!rule.doneBy().kinds().isEmpty()) {
                 gathered.tell(
                         rule,
                         Titles.of(rule, situation)
@@ -196,13 +196,13 @@ public final class Planner {
             }
             return;
         }
-        Optional<Amount> amount = finished.isPresent()
-                ? Optional.empty()
-                : rule.amount().flatMap(name -> advisors.amount(name, situation));
-        if (finished.isPresent()
+        Optional<Amount> amount = settled.open()
+                ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(situation, settled)))
+                : Optional.empty();
+        if (!settled.open()
                 || amount.isPresent()
                 || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
-            gathered.tasks.add(maker.task(verdict, window, ordinal, amount, finished));
+            gathered.tasks.add(maker.task(verdict, window, ordinal, amount, settled));
         }
     }
 }

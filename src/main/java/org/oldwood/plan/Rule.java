@@ -1,6 +1,7 @@
 package org.oldwood.plan;
 
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.settle.DoneBy;
 import org.oldwood.season.Season;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
@@ -32,8 +34,7 @@ public record Rule(
         double best,
         List<Condition> when,
         Optional<String> amount,
-        List<String> doneBy,
-        Map<String, String> doneFields,
+        DoneBy doneBy,
         List<String> after,
         int repeatDays,
         OptionalDouble minutes,
@@ -62,7 +63,6 @@ public record Rule(
                 fields.objects("when").stream().map(Condition::read).toList(),
                 fields.optionalText("amount"),
                 doneBy(fields),
-                doneFields(fields),
                 fields.texts("after"),
                 fields.count("repeatDays", 0, 366, 0),
                 fields.optionalNumber("minutes", 0, 10_000),
@@ -80,29 +80,46 @@ public record Rule(
         return rule;
     }
 
-    private static List<String> doneBy(Fields fields) {
-        List<String> kinds = fields.texts("doneBy");
-        for (String kind : kinds) {
-            if (EntryKind.find(kind).isEmpty()) {
-                fields.wrong(
-                        "doneBy",
-                        "unknown-entry",
-                        "is no kind of entry: \"" + kind + "\"",
-                        Nearest.hint(kind, EntryKind.keys()));
-            }
+    private static DoneBy doneBy(Fields fields) {
+        List<EntryKind> kinds = new ArrayList<>();
+        for (String kind : fields.texts("doneBy")) {
+            EntryKind.find(kind)
+                    .ifPresentOrElse(
+                            kinds::add,
+                            () -> fields.wrong(
+                                    "doneBy",
+                                    "unknown-entry",
+                                    "is no kind of entry: \"" + kind + "\"",
+                                    Nearest.hint(kind, EntryKind.keys())));
         }
-        return kinds;
-    }
-
-    private static Map<String, String> doneFields(Fields fields) {
         Map<String, String> wanted = new HashMap<>();
         fields.object("doneFields").ifPresent(inner -> inner.keys().forEach(key -> wanted.put(key, inner.text(key))));
-        return wanted;
+        Optional<Fields> when = fields.object("doneWhen");
+        if (when.isEmpty()) {
+            return new DoneBy(List.copyOf(kinds), Map.copyOf(wanted), false, 0, Optional.empty());
+        }
+        Fields enough = when.get();
+        Optional<DoneBy.Measure> measure = enough.has("percent")
+                ? Optional.of(new DoneBy.Measure(enough.optionalText("sum"), enough.number("percent", 1, 100)))
+                : Optional.empty();
+        DoneBy doneBy = new DoneBy(
+                List.copyOf(kinds),
+                Map.copyOf(wanted),
+                enough.flag("together", false),
+                enough.count("earlyDays", 0, 366, 0),
+                measure);
+        enough.done();
+        return doneBy;
     }
 
     /** Whether the rule speaks of such a subject at all; its conditions are another matter. */
     public boolean concerns(Subject of) {
         return subject.equals(of.kind()) && cropFits(of.crop()) && formFits(of);
+    }
+
+    /** Whether it speaks of plants of that crop and form, one by one or together. */
+    boolean concernsPlantsOf(Subject of) {
+        return (subject.equals("plant") || subject.equals("stand")) && cropFits(of.crop()) && formFits(of);
     }
 
     /** Whether its window hangs on entries alone: then it is the same in every season. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.plan.settle.Settled;
+import org.oldwood.plan.settle.Share;
 import org.oldwood.season.Season;
 
 /**
@@ -24,8 +26,7 @@ import org.oldwood.season.Season;
  * @param reasons what made it fire
  * @param cautions short lines, in the order in which to show them
  * @param sources source keys, each once
- * @param state where it stands
- * @param finished the day it was done or skipped
+ * @param settled how far it has come, share by share
  */
 public record Task(
         String id,
@@ -40,14 +41,28 @@ public record Task(
         List<Reason> reasons,
         List<String> cautions,
         List<String> sources,
-        State state,
-        Optional<LocalDate> finished) {
+        Settled settled) {
 
     /** Where a task stands. */
     public enum State {
         OPEN,
         DONE,
         SKIPPED
+    }
+
+    /** Where it stands. */
+    public State state() {
+        return settled.open() ? State.OPEN : settled.skipped() ? State.SKIPPED : State.DONE;
+    }
+
+    /** The day on which it was done or skipped; empty while some of it is left to do. */
+    public Optional<LocalDate> finished() {
+        return settled.open() ? Optional.empty() : settled.lastDay();
+    }
+
+    /** The plants it concerns, or the bed, cuttings or garden: each done, skipped or open for itself. */
+    public List<Share> shares() {
+        return settled.shares();
     }
 
     /** {@code winter-cut@bc-1@2027}; a repeat has its number behind it. */
@@ -72,6 +87,6 @@ public record Task(
                 ? this
                 : new Task(
                         id, rule, subject, season, ordinal, title, window, chosen, amount, reasons, cautions, sources,
-                        state, finished);
+                        settled);
     }
 }

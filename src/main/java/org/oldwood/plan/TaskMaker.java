@@ -12,8 +12,7 @@ import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
-import org.oldwood.garden.Entry;
-import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.settle.Settled;
 import org.oldwood.season.Season;
 
 /**
@@ -40,9 +39,9 @@ final class TaskMaker {
      *
      * @param window that part
      * @param ordinal 1, or its place among the repeats
-     * @param finished the entry that says it was done or skipped
+     * @param settled how far it has come
      */
-    Task task(Verdict verdict, Window window, int ordinal, Optional<Amount> amount, Optional<Entry> finished) {
+    Task task(Verdict verdict, Window window, int ordinal, Optional<Amount> amount, Settled settled) {
         Rule rule = verdict.rule();
         Situation situation = verdict.situation();
         String id = Task.id(rule, situation, ordinal);
@@ -52,34 +51,34 @@ final class TaskMaker {
                 situation.subject(),
                 situation.season(),
                 ordinal,
-                Titles.of(rule, situation),
+                title(rule, situation, settled),
                 window,
-                finished.isPresent() ? finished.get().date() : bestDay(rule, window),
+                settled.open() ? bestDay(rule, window) : settled.lastDay().orElse(window.first()),
                 amount,
-                reasons(verdict, id, finished.isEmpty()),
+                reasons(verdict, id, settled),
                 warnings(rule, amount, situation, window),
                 sources(rule, verdict.reasons(), amount),
-                state(finished),
-                finished.map(Entry::date));
+                settled);
+    }
+
+    private static String title(Rule rule, Situation situation, Settled settled) {
+        String title = Titles.of(rule, situation);
+        return settled.partly() && settled.shares().size() > 1 ? title + ": " + Left.inWords(settled) : title;
     }
 
     private static LocalDate bestDay(Rule rule, Window window) {
         return window.first().plusDays(Math.round((window.days() - 1) * rule.best()));
     }
 
-    private static Task.State state(Optional<Entry> finished) {
-        if (finished.isEmpty()) {
-            return Task.State.OPEN;
-        }
-        return finished.get().kind() == EntryKind.SKIPPED ? Task.State.SKIPPED : Task.State.DONE;
-    }
-
-    private List<Reason> reasons(Verdict verdict, String id, boolean open) {
+    private List<Reason> reasons(Verdict verdict, String id, Settled settled) {
         List<Reason> reasons = new ArrayList<>(verdict.reasons().size() + 1);
         reasons.add(ownReason(verdict.rule()));
         reasons.addAll(verdict.reasons());
-        if (open) {
+        if (settled.open()) {
             Begun.of(id, world.state()).ifPresent(reasons::add);
+        }
+        if (settled.partly()) {
+            reasons.add(Left.sofar(settled));
         }
         return reasons;
     }

@@ -126,7 +126,7 @@ class SchemaTest {
                 json.endObject().endArray();
             }
             case NEW_ID -> json.put("type", "string").put("pattern", ID);
-            case NEW_IDS -> {
+            case NEW_IDS, PLANTS -> {
                 json.put("type", "array").object("items").put("type", "string").put("pattern", ID);
                 json.endObject();
             }

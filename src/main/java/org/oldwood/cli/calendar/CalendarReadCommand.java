@@ -80,7 +80,7 @@ final class CalendarReadCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this);
         ReadBack.Result result = read(calendar);
         List<Answer> news = result.answers().stream()
-                .filter(answer -> !calendar.state().finished().containsKey(answer.identity()))
+                .filter(answer -> isNew(answer, calendar))
                 .toList();
         if (json) {
             out().json(writer -> write(writer, news, result.notices()));
@@ -95,6 +95,15 @@ final class CalendarReadCommand extends GardenCommand {
             note(calendar, news);
         }
         return 0;
+    }
+
+    /** What was noted for some plants of a task leaves the rest to be ticked off. */
+    private static boolean isNew(Answer answer, CalendarItems calendar) {
+        return !calendar.state().finished().containsKey(answer.identity())
+                || calendar.plan()
+                        .find(answer.identity())
+                        .filter(task -> task.state() == Task.State.OPEN)
+                        .isPresent();
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {

@@ -38,7 +38,7 @@ final class NoteExamples {
     private static String value(EntryKind kind, EntryField field) {
         return switch (field.type()) {
             case NEW_ID -> field.key().equals("lot") ? "lot-2" : "blackcurrant-5";
-            case NEW_IDS -> "blackcurrant-6,blackcurrant-7";
+            case NEW_IDS, PLANTS -> "blackcurrant-6,blackcurrant-7";
             case PLANT -> "blackcurrant-1";
             case LOT -> "lot-1";
             case BED -> "blackcurrant-bed";

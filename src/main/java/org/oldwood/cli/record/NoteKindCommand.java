@@ -99,7 +99,7 @@ final class NoteKindCommand extends GardenCommand {
     private static String label(EntryField field) {
         return switch (field.type()) {
             case NEW_ID, PLANT, BED, LOT, CROP, MATERIAL, TASK, ENTRY -> "ID";
-            case NEW_IDS -> "ID,ID";
+            case NEW_IDS, PLANTS -> "ID,ID";
             case STEMS -> "AGE=N,AGE=N";
             case SOME_STEMS -> "N|AGE=N,AGE=N";
             case NUMBER, COUNT -> "N";

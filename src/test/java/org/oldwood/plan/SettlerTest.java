@@ -16,7 +16,7 @@ import org.oldwood.facts.Situation;
 import org.oldwood.garden.EntryKind;
 
 /** Which entries say that a task was done. */
-class FinishedTest {
+class SettlerTest {
     private static final String BUSH = "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'";
     private static final String FED = "'fed','bed':'a','material':'dried-blood','grams':10";
 
@@ -38,68 +38,62 @@ class FinishedTest {
         return rules.plan(garden, today).find(id).map(Task::state);
     }
 
-    /** Season 2027 is from 1 November 2026 to 31 October 2027. */
+    /** A job of March: halfway between two years' windows lies the edge, in the middle of September. */
     @ParameterizedTest(name = "fed on {0}: {1}")
-    @CsvSource({"2026-10-31, 2026", "2026-11-01, 2027", "2027-10-31, 2027", "2027-11-01, 2028"})
-    void an_entry_does_the_task_of_the_season_it_lies_in(String fedOn, int season) {
+    @CsvSource({"2026-09-14, 2026", "2026-09-15, 2027", "2026-10-31, 2027", "2026-11-01, 2027", "2027-09-14, 2027"})
+    void an_entry_does_the_task_that_it_falls_nearest_to(String fedOn, int season) {
         rules.rule("feed", "bed", OwnRules.span("03-01", "03-31") + ",'doneBy':['mulched','fed']");
-        SmallGarden garden = garden().note(fedOn, FED);
 
-        Planner planner = rules.planner(garden, fedOn);
+        assertThat(done(garden().note(fedOn, FED), fedOn)).isEqualTo("feed@a@" + season);
+    }
 
-        Task task = planner.plan().tasks().stream()
+    /** The same job in September: of two as near it did the earlier one, late. */
+    @ParameterizedTest(name = "fed on {0}: {1}")
+    @CsvSource({"2027-03-17, 2026-27", "2027-03-18, 2027-28", "2027-04-30, 2027-28", "2027-05-01, 2027-28"})
+    void the_edge_turns_round_in_the_south(String fedOn, String season) {
+        rules.rule("feed", "bed", OwnRules.span("03-01", "03-31") + ",'doneBy':['mulched','fed']");
+        SmallGarden garden = SmallGarden.south().note("2020-05-15", BUSH).note(fedOn, FED);
+
+        assertThat(done(garden, fedOn)).isEqualTo("feed@a@" + season);
+    }
+
+    private String done(SmallGarden garden, String today) {
+        Task task = rules.planner(garden, today).plan().tasks().stream()
                 .filter(one -> one.state() == Task.State.DONE)
                 .findFirst()
                 .orElseThrow();
-        assertThat(task.id()).isEqualTo("feed@a@" + season);
-        assertThat(task.finished()).contains(LocalDate.parse(fedOn));
+        assertThat(task.finished()).contains(LocalDate.parse(today));
+        return task.id();
     }
 
-    @Test
-    void an_entry_of_the_season_before_does_not_do_this_seasons_task() {
-        rules.rule("feed", "bed", OwnRules.span("03-01", "03-31") + ",'doneBy':['fed']");
-        SmallGarden garden = garden().note("2026-10-31", FED);
-
-        assertThat(state(garden, "2026-11-10", "feed@a@2027")).contains(Task.State.OPEN);
-    }
-
+    /** A window that a craft works out is taken to come each year. */
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"2026-10-21, OPEN", "2026-10-22, DONE"})
-    void a_window_that_opens_before_its_season_takes_what_was_done_in_it(String fedOn, Task.State state) {
-        rules.rule("feed", "bed", "'opens':{'day':'11-01','plusDays':-10},'closes':{'day':'11-30'},'doneBy':['fed']");
-
-        assertThat(state(garden().note(fedOn, FED), "2026-11-10", "feed@a@2027"))
-                .contains(state);
-    }
-
-    /** A stand's window that a craft works out: from 30 days before it opens. */
-    @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"2027-01-29, OPEN", "2027-01-30, DONE", "2027-03-10, DONE"})
-    void what_was_done_shortly_before_a_stands_window_counts(String fedOn, Task.State state) {
-        opensOnTheFirstOfMarch("stand");
+    @CsvSource({"2026-09-14, OPEN", "2026-09-15, DONE", "2027-03-10, DONE"})
+    void what_was_done_before_a_stands_window_counts_from_halfway(String fedOn, Task.State state) {
+        opensOnTheFirstOfMarch("stand", "");
 
         assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027"))
                 .contains(state);
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"2026-10-31, OPEN", "2026-11-01, DONE"})
-    void of_a_bed_all_that_was_done_in_the_season_counts(String fedOn, Task.State state) {
-        opensOnTheFirstOfMarch("bed");
+    @CsvSource({"2027-01-29, OPEN", "2027-01-30, DONE", "2027-03-10, DONE"})
+    void a_rule_may_say_how_early_is_too_early(String fedOn, Task.State state) {
+        opensOnTheFirstOfMarch("stand", ",'doneWhen':{'earlyDays':30}");
 
-        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a@2027"))
+        assertThat(state(garden().note(fedOn, FED), "2027-03-10", "feed@a.blackcurrant.stool@2027"))
                 .contains(state);
     }
 
-    private void opensOnTheFirstOfMarch(String subject) {
+    private void opensOnTheFirstOfMarch(String subject, String more) {
         rules.tell(Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
                 .tell(Fact.day("to", LocalDate.of(2027, 3, 31), "to"))
-                .rule("feed", subject, "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
+                .rule("feed", subject, "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']" + more);
     }
 
     @Test
     void what_was_done_after_a_window_by_a_fact_counts_until_today() {
-        opensOnTheFirstOfMarch("bed");
+        opensOnTheFirstOfMarch("bed", "");
 
         assertThat(state(garden().note("2027-04-05", FED), "2027-04-05", "feed@a@2027"))
                 .contains(Task.State.DONE);
@@ -114,6 +108,20 @@ class FinishedTest {
 
         assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026"))
                 .contains(Task.State.DONE);
+    }
+
+    /** A test of the soil before it was limed is not the test after it. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"2027-01-09, OPEN", "2027-01-10, DONE", "2027-05-01, DONE"})
+    void what_hangs_on_an_entry_is_not_done_before_it(String fedOn, Task.State state) {
+        rules.rule(
+                "again",
+                "bed",
+                "'opens':{'entry':'limed','plusDays':90},'closes':{'entry':'limed','plusDays':150},'doneBy':['fed']");
+        SmallGarden garden =
+                garden().note("2027-01-10", "'limed','bed':'a','material':'ground-limestone','grams':10").note(fedOn, FED);
+
+        assertThat(state(garden, "2027-05-02", "again@a@2027")).contains(state);
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -203,7 +211,7 @@ class FinishedTest {
                         "feed",
                         "stand",
                         "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed'],"
-                                + "'when':[{'fact':'left','atLeast':1}]");
+                                + "'doneWhen':{'earlyDays':30},'when':[{'fact':'left','atLeast':1}]");
 
         assertThat(rules.plan(garden().note("2027-03-04", FED), "2027-03-10").tasks())
                 .isEmpty();

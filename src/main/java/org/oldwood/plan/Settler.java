@@ -1,0 +1,192 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.settle.DoneBy;
+import org.oldwood.plan.settle.Settled;
+import org.oldwood.plan.settle.Settling;
+import org.oldwood.plan.settle.Span;
+import org.oldwood.plan.settle.Times;
+import org.oldwood.season.Season;
+
+/**
+ * Finds how far tasks have come: tells {@link Settling} a task's times in three seasons, and which other rules an entry
+ * may have been for.
+ */
+final class Settler {
+    private final Situation.World world;
+    private final Judge judge;
+    private final Advisors advisors;
+    private final List<Rule> rules;
+    private final Settling settling = new Settling();
+    private final Map<Alike, List<Rule>> rivals = new HashMap<>();
+
+    /** What tasks have in common that the same other rules may be meant instead of. */
+    private record Alike(String rule, String crop, String form) {}
+
+    Settler(Situation.World world, Judge judge, Advisors advisors, List<Rule> rules) {
+        this.world = world;
+        this.judge = judge;
+        this.advisors = advisors;
+        this.rules = rules;
+    }
+
+    /** How far the task of a part of the rule's window has come. */
+    Settled of(Rule rule, Situation situation, Window window, int ordinal) {
+        return settling.of(situation.subject(), job(rule, situation, window, named(rule, situation, ordinal)));
+    }
+
+    /** The first entry that may have done some of it, by what it says; not one that names the task. */
+    Optional<Entry> first(Rule rule, Situation situation, Window window) {
+        return settling.first(situation.subject(), job(rule, situation, window, List.of()));
+    }
+
+    private List<Entry> named(Rule rule, Situation situation, int ordinal) {
+        Map<String, List<Entry>> all = world.state().finished();
+        return all.isEmpty() ? List.of() : all.getOrDefault(Task.id(rule, situation, ordinal), List.of());
+    }
+
+    private Settling.Job job(Rule rule, Situation situation, Window window, List<Entry> named) {
+        Belongs belongs = new Belongs(rule, situation, new Span(window.first(), window.last()));
+        boolean over = window.last().isBefore(world.today());
+        return new Settling.Job(rule.doneBy(), belongs::test, named, over, new Asked(rule, situation));
+    }
+
+    /** Whether an entry could have been the work of one window. Its times are found once an entry asks for them. */
+    private final class Belongs {
+        private final Rule rule;
+        private final Situation situation;
+        private final Span own;
+        private Optional<Times> known = Optional.empty();
+
+        Belongs(Rule rule, Situation situation, Span own) {
+            this.rule = rule;
+            this.situation = situation;
+            this.own = own;
+        }
+
+        boolean test(Entry entry) {
+            DoneBy.Says says = rule.doneBy().of(entry);
+            if (says == DoneBy.Says.NO) {
+                return false;
+            }
+            if (known.isEmpty()) {
+                known = Optional.of(times(rule, situation.subject(), situation.season(), own));
+            }
+            return known.get().has(entry.date()) && (says == DoneBy.Says.YES || !isForAnother(entry));
+        }
+
+        /** Where an entry does not say which work it was, it was the one whose time is nearest. */
+        private boolean isForAnother(Entry entry) {
+            long off = own.daysTo(entry.date());
+            for (Rule rival : rivals(rule, situation.subject())) {
+                Season season = Season.containing(entry.date(), situation.season().hemisphere());
+                Optional<Span> time = time(rival, situation.subject(), season);
+                if (rival.doneBy().of(entry) != DoneBy.Says.NO
+                        && time.isPresent()
+                        && times(rival, situation.subject(), season, time.get()).daysTo(entry.date()) < off) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    private Times times(Rule rule, Subject subject, Season season, Span own) {
+        if (rule.repeatDays() > 0) {
+            return Times.within(own);
+        }
+        LocalDate notBefore = rule.opens().by().equals("entry")
+                ? own.first().minusDays(rule.opens().plusDays())
+                : LocalDate.MIN;
+        int early = rule.doneBy().earlyDays();
+        boolean yearly = !Planner.bySeason(rule);
+        return new Times(
+                yearly ? own.plusYears(-1) : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
+                own,
+                yearly ? own.plusYears(1) : time(rule, subject, season.plus(1)).orElse(own.plusYears(1)),
+                early > 0 ? own.first().minusDays(early) : notBefore);
+    }
+
+    private Optional<Span> time(Rule rule, Subject subject, Season season) {
+        return judge.time(rule, subject, season).map(window -> new Span(window.first(), window.last()));
+    }
+
+    /** Rules of the same crop and form that an entry of the same kind, but of other fields, settles. */
+    private List<Rule> rivals(Rule rule, Subject subject) {
+        if (subject.plants().isEmpty() || !(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
+            return List.of();
+        }
+        Alike alike = new Alike(
+                rule.id(),
+                subject.crop().map(Crop::id).orElse(""),
+                subject.plants().get(0).plant().form());
+        List<Rule> found = rivals.get(alike);
+        if (found == null) {
+            found = new ArrayList<>();
+            for (Rule other : rules) {
+                if (other.concernsPlantsOf(subject)
+                        && !other.doneBy().fields().equals(rule.doneBy().fields())
+                        && sharesKind(other, rule)) {
+                    found.add(other);
+                }
+            }
+            rivals.put(alike, found);
+        }
+        return found;
+    }
+
+    private static boolean sharesKind(Rule other, Rule rule) {
+        for (EntryKind kind : rule.doneBy().kinds()) {
+            if (other.doneBy().kinds().contains(kind)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Asks the craft how much of the rule's work a part wants, now or before an entry. */
+    private final class Asked implements Settling.Amounts {
+        private final Rule rule;
+        private final Situation situation;
+
+        Asked(Rule rule, Situation situation) {
+            this.rule = rule;
+            this.situation = situation;
+        }
+
+        @Override
+        public OptionalDouble now(Subject part) {
+            Verdict verdict = judge.judge(rule, part, situation.season());
+            return verdict.due() ? amount(part) : OptionalDouble.empty();
+        }
+
+        @Override
+        public OptionalDouble before(Subject part, Entry entry) {
+            return amount(Earlier.before(part, entry, world.state().leafFalls()));
+        }
+
+        /** Where a craft cannot put a figure to it, it is one piece of work. */
+        private OptionalDouble amount(Subject part) {
+            Situation asked = new Situation(world, part, situation.season(), situation.day());
+            if (rule.amount().filter(advisors::knowsAmount).isEmpty()) {
+                return OptionalDouble.of(1);
+            }
+            return rule.amount()
+                    .flatMap(name -> advisors.amount(name, asked))
+                    .map(amount -> OptionalDouble.of(amount.value() > 0 ? amount.value() : 1))
+                    .orElse(OptionalDouble.empty());
+        }
+    }
+}
