@@ -16,9 +16,12 @@ import org.oldwood.cli.feeding.MulchCommand;
 import org.oldwood.cli.feeding.ShoppingCommand;
 import org.oldwood.cli.pruning.PruneCommand;
 import org.oldwood.cli.record.CheckCommand;
+import org.oldwood.cli.record.CorrectCommand;
+import org.oldwood.cli.record.JournalCommand;
 import org.oldwood.cli.record.NoteCommand;
 import org.oldwood.cli.record.PackCommand;
 import org.oldwood.cli.record.StartCommand;
+import org.oldwood.cli.record.UndoCommand;
 import org.oldwood.cli.season.ChillCommand;
 import org.oldwood.cli.season.HeatCommand;
 import org.oldwood.cli.season.StagesCommand;
@@ -37,6 +40,9 @@ public final class Commands {
     static {
         TABLE.put("start", StartCommand::new);
         TABLE.put("note", NoteCommand::new);
+        TABLE.put("journal", JournalCommand::new);
+        TABLE.put("undo", UndoCommand::new);
+        TABLE.put("correct", CorrectCommand::new);
         TABLE.put("check", CheckCommand::new);
         TABLE.put("tasks", TasksCommand::new);
         TABLE.put("cuttings", CuttingsCommand::new);

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param minutes how long it should take, where figures say
  * @param buys the materials that it takes; may hold those of a later dressing too
  * @param lacks what it wants that no material at hand brings
+ * @param noted the entries that it comes to where it is done as planned; empty where only the grower can tell
  */
 public record Amount(
         double value,
@@ -29,7 +30,8 @@ public record Amount(
         List<String> tags,
         Optional<Double> minutes,
         List<Purchase> buys,
-        List<String> lacks) {
+        List<String> lacks,
+        List<Noted> noted) {
 
     public Amount {
         lines = List.copyOf(lines);
@@ -39,6 +41,7 @@ public record Amount(
         tags = List.copyOf(tags);
         buys = List.copyOf(buys);
         lacks = List.copyOf(lacks);
+        noted = List.copyOf(noted);
     }
 
     /** An amount with its words, arithmetic and sources only. */
@@ -53,6 +56,7 @@ public record Amount(
                 List.of(),
                 List.of(),
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of());
     }
@@ -78,7 +82,12 @@ public record Amount(
     }
 
     public Amount withLacks(List<String> more) {
-        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more);
+        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
+    }
+
+    public Amount withNoted(List<Noted> more) {
+        return new Amount(
+                value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
     }
 
     private Amount with(
@@ -98,6 +107,7 @@ public record Amount(
                 otherTags,
                 otherMinutes,
                 otherBuys,
-                lacks);
+                lacks,
+                noted);
     }
 }

@@ -10,7 +10,7 @@ import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
 /**
- * One dated thing that happened. Never changed; a later entry may strike it out.
+ * One dated thing that happened. Never changed; a later entry may take it back.
  *
  * @param id unique in the journal
  * @param date the day it happened, in the garden's own time zone
@@ -43,6 +43,11 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
 
     public boolean flag(String key) {
         return values.get(key) instanceof Json.Bool bool && bool.value();
+    }
+
+    /** Whether its figures are those of the plan, booked by a tick and measured by nobody. */
+    public boolean planned() {
+        return flag("planned");
     }
 
     /** The ids under a key that holds a list. */

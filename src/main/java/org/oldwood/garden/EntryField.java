@@ -43,6 +43,16 @@ public record EntryField(
         return new EntryField(key, type, false, 0, 0, List.of(), help);
     }
 
+    /** Which {@code done} entry it was booked with: where that one goes, it goes too. */
+    static EntryField tick() {
+        return says("tick", Holds.ENTRY, "the done entry that it was booked with");
+    }
+
+    /** Whether its figures are those of the plan, which nobody weighed or counted. */
+    static EntryField planned() {
+        return says("planned", Holds.FLAG, "true where booked as planned, not weighed or counted");
+    }
+
     static EntryField word(String key, String help, String... words) {
         return new EntryField(key, Holds.WORD, false, 0, 0, List.of(words), help);
     }

@@ -2,8 +2,10 @@ package org.oldwood.garden;
 
 import static org.oldwood.garden.EntryField.count;
 import static org.oldwood.garden.EntryField.number;
+import static org.oldwood.garden.EntryField.planned;
 import static org.oldwood.garden.EntryField.says;
 import static org.oldwood.garden.EntryField.some;
+import static org.oldwood.garden.EntryField.tick;
 import static org.oldwood.garden.EntryField.word;
 
 import java.util.List;
@@ -51,7 +53,9 @@ public enum EntryKind {
             count("diseased", 0, 500, "of the stems taken out, diseased ones"),
             count("minutes", 1, 1000, "how long it took, min"),
             number("metres", 0.1, 1000, "of a row, how many metres of it were done, m"),
-            word("cut", "which cut", "winter", "summer", "planting", "canes", "renovation", "down")),
+            word("cut", "which cut", "winter", "summer", "planting", "canes", "renovation", "down"),
+            tick(),
+            planned()),
     STRUCK(
             "cuttings were set to root",
             says("lot", Holds.NEW_ID, "the new lot's id").must(),
@@ -124,29 +128,39 @@ public enum EntryKind {
             says("bed", Holds.BED, "the whole bed"),
             says("plant", Holds.PLANT, "one plant only"),
             says("material", Holds.MATERIAL, "what was given").must(),
-            number("grams", 0.1, 5_000_000, "how much in all, g").must()),
+            number("grams", 0.1, 5_000_000, "how much in all, g").must(),
+            tick(),
+            planned()),
     LIMED(
             "lime was given",
             says("bed", Holds.BED, "the bed").must(),
             says("material", Holds.MATERIAL, "what was given").must(),
-            number("grams", 0.1, 50_000_000, "how much in all, g").must()),
+            number("grams", 0.1, 50_000_000, "how much in all, g").must(),
+            tick(),
+            planned()),
     ACIDIFIED(
             "sulphur or another acidifier was given",
             says("bed", Holds.BED, "the bed").must(),
             says("material", Holds.MATERIAL, "what was given").must(),
-            number("grams", 0.1, 5_000_000, "how much in all, g").must()),
+            number("grams", 0.1, 5_000_000, "how much in all, g").must(),
+            tick(),
+            planned()),
     MULCHED(
             "mulch was laid",
             says("bed", Holds.BED, "the bed").must(),
             says("material", Holds.MATERIAL, "what was laid").must(),
             number("depthCm", 0.1, 60, "how deep it lies now, cm").must(),
-            word("under", "what was laid under it", "nothing", "paper", "card")),
+            word("under", "what was laid under it", "nothing", "paper", "card"),
+            tick(),
+            planned()),
     WATERED(
             "a bed or plant was watered",
             says("bed", Holds.BED, "the bed"),
             says("plant", Holds.PLANT, "one plant only"),
             number("litres", 0.1, 1_000_000, "how much in all, l"),
-            number("minutes", 0.1, 10_000, "how long the tap ran, min")),
+            number("minutes", 0.1, 10_000, "how long the tap ran, min"),
+            tick(),
+            planned()),
     MOISTURE(
             "the soil's moisture was felt or measured",
             says("bed", Holds.BED, "the bed").must(),
@@ -198,7 +212,7 @@ public enum EntryKind {
             says("task", Holds.TASK, "the task's id").must(),
             says("only", Holds.PLANTS, "the plants that it was left out for, with commas between, where not for all"),
             says("cause", Holds.TEXT, "why")),
-    STRUCK_OUT(
+    WITHDRAWN(
             "an earlier entry was wrong and counts no more",
             says("wrong", Holds.ENTRY, "the id of the wrong entry").must(),
             says("cause", Holds.TEXT, "why"));
@@ -246,8 +260,16 @@ public enum EntryKind {
         return KEYS;
     }
 
+    /** What an entry that takes another back was called before: too near to cuttings that were struck. */
+    private static final String FORMER_WITHDRAWN = "struck-out";
+
+    /** The names that journals may hold: the kind's own, and one it had before. */
+    public List<String> keysInJournals() {
+        return this == WITHDRAWN ? List.of(key, FORMER_WITHDRAWN) : List.of(key);
+    }
+
     public static Optional<EntryKind> find(String key) {
-        int at = KEYS.indexOf(key);
+        int at = KEYS.indexOf(key.equals(FORMER_WITHDRAWN) ? WITHDRAWN.key : key);
         return at < 0 ? Optional.empty() : Optional.of(ALL.get(at));
     }
 

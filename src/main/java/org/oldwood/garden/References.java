@@ -22,9 +22,27 @@ final class References {
         this.problems = problems;
     }
 
-    Set<String> struckOut(List<Entry> journal) {
-        Set<String> known = new HashSet<>();
+    /** The ids of entries that count no more: taken back, or booked with one that was. */
+    static Set<String> withdrawn(List<Entry> journal) {
         Set<String> out = new HashSet<>();
+        for (int i = journal.size() - 1; i >= 0; i--) {
+            Entry entry = journal.get(i);
+            // the latest first, so that taking back may itself be taken back
+            if (entry.kind() == EntryKind.WITHDRAWN && !out.contains(entry.id())) {
+                out.add(entry.needed("wrong"));
+            }
+        }
+        for (Entry entry : journal) {
+            if (entry.text("tick").filter(out::contains).isPresent()) {
+                out.add(entry.id());
+            }
+        }
+        return out;
+    }
+
+    /** Each id once, and nothing taken back that is not there. */
+    void check(List<Entry> journal) {
+        Set<String> known = new HashSet<>();
         for (Entry entry : journal) {
             if (!known.add(entry.id())) {
                 problem(
@@ -33,17 +51,14 @@ final class References {
                         "the id " + entry.id() + " was used before",
                         "Give this entry an id of its own, or take the line out if it stands twice.");
             }
-            if (entry.kind() == EntryKind.STRUCK_OUT && !known.contains(entry.needed("wrong"))) {
+            if (entry.kind() == EntryKind.WITHDRAWN && !known.contains(entry.needed("wrong"))) {
                 problem(
                         entry,
                         "unknown-reference",
-                        "strikes out an entry that is not before it: " + entry.needed("wrong"),
+                        "takes back an entry that is not before it: " + entry.needed("wrong"),
                         Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
-            } else if (entry.kind() == EntryKind.STRUCK_OUT) {
-                out.add(entry.needed("wrong"));
             }
         }
-        return out;
     }
 
     boolean namesKnown(Entry entry) {

@@ -52,12 +52,18 @@ public final class StateBuilder {
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 
-    /** The garden on the day: all entries dated up to it, included, less those struck out. */
+    /** The ids of entries that count no more: taken back, or booked with one that was. */
+    public static Set<String> withdrawn(List<Entry> journal) {
+        return References.withdrawn(journal);
+    }
+
+    /** The garden on the day: all entries dated up to it, included, less those taken back. */
     public GardenState on(LocalDate day, List<Entry> journal) {
-        Set<String> struckOut = references.struckOut(journal);
+        references.check(journal);
+        Set<String> withdrawn = References.withdrawn(journal);
         List<Entry> ordered = new ArrayList<>();
         for (Entry entry : journal) {
-            if (!entry.date().isAfter(day) && entry.kind() != EntryKind.STRUCK_OUT && !struckOut.contains(entry.id())) {
+            if (!entry.date().isAfter(day) && entry.kind() != EntryKind.WITHDRAWN && !withdrawn.contains(entry.id())) {
                 ordered.add(entry);
             }
         }

@@ -52,7 +52,8 @@ final class Left {
         return entry.text("plant").or(() -> entry.text("bed")).map(of -> of + " ").orElse("")
                 + entry.kind().key()
                 + " on "
-                + entry.date();
+                + entry.date()
+                + (entry.planned() ? " as planned" : "");
     }
 
     private static int bushes(List<Share> shares) {

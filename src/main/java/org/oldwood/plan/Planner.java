@@ -66,6 +66,11 @@ public final class Planner {
         return subjects;
     }
 
+    /** Which ids can be a task's in this garden. */
+    public TaskIds taskIds() {
+        return new TaskIds(rules, subjects, world.state());
+    }
+
     /**
      * The year's plan from the state's own day on. All rules are held against one subject before the next, bed by bed,
      * so that what the crafts found of it serves them all.

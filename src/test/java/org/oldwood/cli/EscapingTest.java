@@ -73,7 +73,7 @@ class EscapingTest {
                 "why clean-tools@garden@2027",
                 "note watered --bed=blackcurrant-bed --litres=5 --note=\u001b[31mred",
                 "note watered --bed=\u001b]0;x\u0007 --litres=5",
-                "note struck-out --wrong=\u001b[2J",
+                "note withdrawn --wrong=\u001b[2J",
                 "calendar --out=\u001b[31m",
                 "calendar read \u001b[31m.ics",
                 "\u001b[2J",

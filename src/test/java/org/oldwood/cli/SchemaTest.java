@@ -90,7 +90,12 @@ class SchemaTest {
         json.object().put("title", kind.meaning()).put("type", "object").object("properties");
         json.object("id").put("type", "string").endObject();
         json.object("date").put("type", "string").put("format", "date").endObject();
-        json.object("entry").put("const", kind.key()).endObject();
+        json.object("entry");
+        if (kind.keysInJournals().size() == 1) {
+            json.put("const", kind.key()).endObject();
+        } else {
+            json.put("enum", kind.keysInJournals()).endObject();
+        }
         kind.fields().forEach(field -> field(json, field));
         json.object("note").put("type", "string").endObject();
         List<String> required = new ArrayList<>(List.of("id", "date", "entry"));

@@ -19,6 +19,7 @@ import org.oldwood.calendar.server.Publish;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
+import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.Task;
@@ -154,7 +155,10 @@ final class CalendarReadCommand extends GardenCommand {
             return;
         }
         new Noting(this, new Problems())
-                .note(() -> chosen.stream().map(CalendarReadCommand::draft).toList());
+                .note(() -> {
+                    Ticking ticking = new Ticking(this);
+                    return chosen.stream().flatMap(one -> drafts(one, ticking).stream()).toList();
+                });
     }
 
     private List<Chosen> ask(CalendarItems calendar, List<Answer> answers) throws IOException {
@@ -197,6 +201,16 @@ final class CalendarReadCommand extends GardenCommand {
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    /** A tick books what the task stands for. */
+    private static List<Draft> drafts(Chosen chosen, Ticking ticking) {
+        Answer answer = chosen.answer;
+        return answer.what() == Answer.What.DONE
+                ? ticking.drafts(
+                        new Ticking.Tick(answer.identity(), answer.day(), chosen.amount, "from a calendar"),
+                        Place.of("calendar"))
+                : List.of(draft(chosen));
     }
 
     private static Draft draft(Chosen chosen) {

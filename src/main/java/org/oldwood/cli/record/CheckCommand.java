@@ -111,8 +111,7 @@ public final class CheckCommand extends GardenCommand {
                         "future-entry",
                         entry.place(),
                         "is dated " + entry.date() + ", which is still to come; today is " + today,
-                        "Strike it out and note it again with the right date: oldwood note struck-out --wrong "
-                                + entry.id());
+                        "Give it its right date: oldwood correct " + entry.id() + " date=DATE");
             }
         }
     }

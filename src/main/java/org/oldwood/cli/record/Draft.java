@@ -11,5 +11,10 @@ import org.oldwood.store.Place;
  *
  * @param values by key; {@code note} may be among them
  * @param place where it was given: a line of a table, or the command line
+ * @param booked whether it goes with the tick before it
  */
-public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {}
+public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked) {
+    public Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        this(date, kind, values, place, false);
+    }
+}

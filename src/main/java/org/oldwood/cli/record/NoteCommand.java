@@ -79,8 +79,9 @@ public final class NoteCommand extends GardenCommand {
 
     private List<Draft> drafts(Csv table, Problems problems) {
         List<Draft> drafts = new ArrayList<>();
+        Ticking ticking = new Ticking(this);
         for (Csv.Row row : table.rows()) {
-            draft(row, problems).ifPresent(drafts::add);
+            draft(row, problems).ifPresent(draft -> drafts.addAll(ticking.booked(draft, List.of())));
         }
         return drafts;
     }

@@ -51,7 +51,7 @@ final class NoteExamples {
                 field.key().equals("grams") ? "2000" : Integer.toString((int) Math.max(field.least(), 5));
             case WORD -> field.words().get(0);
             case FLAG -> "true";
-            case TASK -> "TASK";
+            case TASK -> "soil-test@blackcurrant-bed@2027";
             case ENTRY -> "e-0123456789ab";
             case TEXT -> "drought";
         };

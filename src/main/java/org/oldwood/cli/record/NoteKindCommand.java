@@ -20,6 +20,7 @@ import org.oldwood.garden.EntryField.Holds;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenState;
+import org.oldwood.plan.TaskIds;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Parameters;
 final class NoteKindCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
     private static final String FEEL = "feel";
+    private static final String EXCEPT = "except";
     private static final Set<Holds> SUBJECTS =
             EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY, Holds.NEW_ID);
 
@@ -69,6 +71,13 @@ final class NoteKindCommand extends GardenCommand {
         fields.usageMessage().description(kind.meaning());
         for (EntryField field : kind.fields()) {
             fields.addOption(option(field, !subject().filter(field::equals).isPresent()));
+        }
+        if (kind == EntryKind.DONE) {
+            fields.addOption(OptionSpec.builder("--" + EXCEPT)
+                    .type(String.class)
+                    .paramLabel("ID,ID")
+                    .description("the plants it was not done to, with commas between")
+                    .build());
         }
         List<String> footer = new ArrayList<>(List.of("", "Example:"));
         footer.addAll(NoteExamples.of(kind));
@@ -129,7 +138,10 @@ final class NoteKindCommand extends GardenCommand {
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
         new Noting(this, new Problems())
                 .once(once)
-                .note(() -> List.of(new Draft(date.orElseGet(this::today), kind, values, PLACE)));
+                .note(() -> new Ticking(this)
+                        .booked(
+                                new Draft(date.orElseGet(this::today), kind, values, PLACE),
+                                given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
         return 0;
     }
 

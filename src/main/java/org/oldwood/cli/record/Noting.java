@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -27,7 +29,7 @@ import org.oldwood.store.RecordException;
 
 /**
  * Adds entries to a garden's journal, all of them or none. They are checked against the journal as it stands, under the
- * journal's lock; problems that the journal had before do not stop them, so that a wrong entry can be struck out.
+ * journal's lock; problems that the journal had before do not stop them, so that a wrong entry can be taken back.
  */
 public final class Noting {
     private static final String JSON_REMEDY = "Write for example: \"";
@@ -73,13 +75,19 @@ public final class Noting {
     private void read(GardenFolder folder, List<Draft> drafts) {
         List<Entry> before = folder.journal();
         String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
+        String tick = "";
         for (Draft draft : drafts) {
             String last = previous;
+            Map<String, Json> values = new LinkedHashMap<>(draft.values());
+            if (draft.booked()) {
+                values.put("tick", new Json.Text(draft.place().at("tick"), tick));
+            }
             Json.Obj object = key.map(sent -> EntryWriter.entryOf(
-                            sent + "/" + objects.size(), draft.date(), draft.kind(), draft.values(), draft.place()))
-                    .orElseGet(() -> EntryWriter.entry(
-                            last, draft.date(), draft.kind(), draft.values(), draft.place()));
+                            sent + "/" + objects.size(), draft.date(), draft.kind(), values, draft.place()))
+                    .orElseGet(() ->
+                            EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
             previous = EntryWriter.idOf(object);
+            tick = draft.booked() ? tick : previous;
             objects.add(object);
             EntryReader.read(object, problems).ifPresent(entries::add);
             if (draft.date().isAfter(command.today())) {

@@ -118,7 +118,7 @@ public final class Applications {
                 entry.kind(),
                 material,
                 feed.map(Feed::name).orElse(material),
-                Words.weight(grams),
+                amount(entry, Words.weight(grams)),
                 grams / areaM2,
                 areaM2,
                 entry.text("plant"),
@@ -155,7 +155,7 @@ public final class Applications {
                 entry.kind(),
                 material,
                 name.orElse(material),
-                Words.weight(grams),
+                amount(entry, Words.weight(grams)),
                 grams / areaM2,
                 areaM2,
                 Optional.empty(),
@@ -179,7 +179,7 @@ public final class Applications {
                 entry.kind(),
                 material,
                 mulch.map(Mulch::name).orElse(material),
-                Words.amount(depth) + " cm deep",
+                amount(entry, Words.amount(depth) + " cm deep"),
                 grams,
                 bed.bed().areaM2(),
                 Optional.empty(),
@@ -188,6 +188,10 @@ public final class Applications {
                         .orElse(Nutrients.NONE),
                 mulch.isPresent(),
                 feed.map(Feed::notRead).orElse(List.of()));
+    }
+
+    private static String amount(Entry entry, String words) {
+        return entry.planned() ? words + " (as planned, not measured)" : words;
     }
 
     private double depthBefore(Entry entry, BedState bed) {

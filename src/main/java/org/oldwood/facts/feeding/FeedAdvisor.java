@@ -16,9 +16,11 @@ import org.oldwood.crop.Stage;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
+import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
@@ -161,7 +163,12 @@ public final class FeedAdvisor implements Advisor {
                 .withLines(lines)
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
-                .withLacks(plan.lacks()));
+                .withLacks(plan.lacks())
+                .withNoted(plan.parts().stream()
+                        .map(part -> new Noted(
+                                EntryKind.FED,
+                                Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
+                        .toList()));
     }
 
     /** What this dressing and those after it take. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.craft.feeding.FeedingProfile;
@@ -16,8 +17,10 @@ import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
+import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
@@ -94,6 +97,7 @@ public final class SoilAdvisor implements Advisor {
 
     /** What is told of a lime and of an acidifier alike. */
     private record Stuff(
+            EntryKind kind,
             String id,
             String name,
             Optional<Figure> density,
@@ -101,17 +105,22 @@ public final class SoilAdvisor implements Advisor {
             List<String> tags,
             List<String> cautions) {
         static Stuff of(Lime lime) {
-            return new Stuff(lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
+            return new Stuff(EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
         }
 
         static Stuff of(Acidifier acidifier) {
             return new Stuff(
+                    EntryKind.ACIDIFIED,
                     acidifier.id(),
                     acidifier.name(),
                     acidifier.density(),
                     acidifier.pack(),
                     acidifier.tags(),
                     acidifier.cautions());
+        }
+
+        Noted noted(double grams) {
+            return new Noted(kind, Map.of("material", id, "grams", Words.amount(grams)));
         }
 
         Purchase purchase(double grams) {
@@ -142,7 +151,8 @@ public final class SoilAdvisor implements Advisor {
                 .withLines(lines)
                 .withCautions(stuff.cautions)
                 .withTags(stuff.tags)
-                .withBuys(List.of(stuff.purchase(grams))));
+                .withBuys(List.of(stuff.purchase(grams)))
+                .withNoted(List.of(stuff.noted(grams))));
     }
 
     private static double area(Situation s) {

@@ -2,16 +2,19 @@ package org.oldwood.facts.mulching;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
+import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SharedBooks;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
@@ -87,7 +90,19 @@ public final class MulchAdvisor implements Advisor {
                         .withLines(lines)
                         .withCautions(cautions(mulch))
                         .withTags(material.tags())
-                        .withBuys(buys(books(s), mulch)));
+                        .withBuys(buys(books(s), mulch))
+                        .withNoted(List.of(noted(mulch))));
+    }
+
+    /** As deep as it lies once laid: what is there, and the new layer as it settles. */
+    private static Noted noted(BedMulch mulch) {
+        return new Noted(
+                EntryKind.MULCHED,
+                Map.of(
+                        "material",
+                        mulch.plan().mulch().id(),
+                        "depthCm",
+                        Words.amount(mulch.plan().depthWantedCm())));
     }
 
     private static List<String> cautions(BedMulch mulch) {

@@ -3,8 +3,11 @@ package org.oldwood.facts.pruning;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Habit;
@@ -14,6 +17,8 @@ import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.facts.Amount;
+import org.oldwood.facts.Noted;
+import org.oldwood.garden.EntryKind;
 
 /** Words a plant's cut as the amount of a task. */
 final class PruningAmounts {
@@ -54,7 +59,18 @@ final class PruningAmounts {
         }
         lines.addAll(looks());
         return amount(cut, time, cut.number(), one.form().counted(), words, lines)
-                .withLines(lines(lines, cut, time));
+                .withLines(lines(lines, cut, time))
+                .withNoted(noted(cut));
+    }
+
+    /** The stems that come out by age; none where none do. */
+    private static List<Noted> noted(Cut cut) {
+        Map<String, Integer> byAge = new TreeMap<>();
+        cut.taken().forEach(one -> byAge.merge(cut.before().label(one.age()), one.number(), Integer::sum));
+        String stems = byAge.entrySet().stream()
+                .map(each -> each.getKey() + "=" + each.getValue())
+                .collect(Collectors.joining(","));
+        return List.of(new Noted(EntryKind.PRUNED, byAge.isEmpty() ? Map.of() : Map.of("stems", stems)));
     }
 
     private Optional<String> schedule(Bush bush) {
@@ -73,7 +89,8 @@ final class PruningAmounts {
         }
         lines.addAll(looks());
         return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
-                .withLines(lines(lines, cut, time));
+                .withLines(lines(lines, cut, time))
+                .withNoted(List.of(new Noted(EntryKind.PRUNED, Map.of())));
     }
 
     private Amount kept(Cut cut, String time) {
@@ -86,7 +103,10 @@ final class PruningAmounts {
         boolean canes = unit.equals("canes");
         double value = canes ? cut.before().from(2) : bushes;
         String said = canes && value > 0 ? words + ", " + (int) value + " counted" : words;
-        return amount(cut, time, value, unit, said, List.of()).withLines(lines(List.of(), cut, time));
+        Map<String, String> stems = canes && value > 0 ? Map.of("stems", "2=" + (int) value) : Map.of();
+        return amount(cut, time, value, unit, said, List.of())
+                .withLines(lines(List.of(), cut, time))
+                .withNoted(List.of(new Noted(EntryKind.PRUNED, stems)));
     }
 
     private List<String> looks() {

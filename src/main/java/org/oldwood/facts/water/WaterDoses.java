@@ -3,6 +3,7 @@ package org.oldwood.facts.water;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.Dose;
@@ -10,8 +11,10 @@ import org.oldwood.craft.water.RootZone;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Amount;
+import org.oldwood.facts.Noted;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /** Words how much to water: what refills a bed, and what new plants want in a dry week. */
@@ -43,7 +46,8 @@ final class WaterDoses {
                         "about " + litres(dose.litres()) + " l on the ground that the roots hold",
                         arithmetic(soil, dose, dryNow),
                         soil.sources())
-                .withLines(lines);
+                .withLines(lines)
+                .withNoted(noted(dose.litres()));
     }
 
     private static List<String> arithmetic(BedSoil soil, Dose dose, boolean dryNow) {
@@ -149,7 +153,13 @@ final class WaterDoses {
                         + " m² of young roots = "
                         + litres(litres)
                         + " l"),
-                sources);
+                sources)
+                .withNoted(noted(litres));
+    }
+
+    private static List<Noted> noted(double litres) {
+        long whole = Math.max(1, Math.round(litres));
+        return List.of(new Noted(EntryKind.WATERED, Map.of("litres", Long.toString(whole))));
     }
 
     private static String litres(double litres) {

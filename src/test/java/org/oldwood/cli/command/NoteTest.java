@@ -143,7 +143,7 @@ class NoteTest {
     }
 
     @Test
-    void a_wrong_entry_can_be_struck_out_though_the_journal_has_problems() throws IOException {
+    void a_wrong_entry_can_be_taken_back_though_the_journal_has_problems() throws IOException {
         Path file = folder.resolve("journal.jsonl");
         Files.writeString(
                 file,
@@ -151,7 +151,7 @@ class NoteTest {
                         + "{\"id\":\"e-9\",\"date\":\"2026-01-01\",\"entry\":\"counted\",\"plant\":\"no\",\"stems\":{\"1\":2}}\n");
         assertThat(run("check", DAY).exit()).isEqualTo(1);
 
-        assertThat(run("note", "struck-out", "--wrong=e-9", DAY).exit()).isZero();
+        assertThat(run("note", "withdrawn", "--wrong=e-9", DAY).exit()).isZero();
 
         assertThat(run("check", DAY).exit()).isZero();
     }

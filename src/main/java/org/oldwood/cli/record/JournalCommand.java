@@ -1,0 +1,128 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.StateBuilder;
+import org.oldwood.store.JsonWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists what was noted, the newest last. */
+@Command(
+        name = "journal",
+        description = "list what was noted, the newest last",
+        footer = {"", "Example:", "  oldwood journal --kind pruned --from 2026-01-01"})
+public final class JournalCommand extends GardenCommand {
+    @Option(names = "--plant", paramLabel = "ID", description = "only what names this plant")
+    Optional<String> plant = Optional.empty();
+
+    @Option(names = "--bed", paramLabel = "ID", description = "only what names this bed, or a plant in it")
+    Optional<String> bed = Optional.empty();
+
+    @Option(names = "--cuttings", paramLabel = "ID", description = "only what names these cuttings")
+    Optional<String> lot = Optional.empty();
+
+    @Option(names = "--kind", paramLabel = "ENTRY", description = "only entries of this kind, pruned for example")
+    Optional<String> kind = Optional.empty();
+
+    @Option(names = "--from", paramLabel = "DATE", description = "from this day on")
+    Optional<LocalDate> from = Optional.empty();
+
+    @Option(names = "--to", paramLabel = "DATE", description = "up to this day")
+    Optional<LocalDate> to = Optional.empty();
+
+    @Option(names = "--last", paramLabel = "N", description = "only the last so many")
+    Optional<Integer> last = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        GardenFolder folder = folder();
+        GardenState state = folder.on(today());
+        known("plant", plant, state.plants().keySet());
+        known("bed", bed, state.beds().keySet());
+        known("cuttings", lot, state.lots().keySet());
+        known("kind of entry", kind, EntryKind.keys());
+        Set<String> withdrawn = StateBuilder.withdrawn(folder.journal());
+        List<Entry> chosen = new ArrayList<>(folder.journal().stream()
+                .filter(entry -> isAsked(entry, state))
+                .sorted(Comparator.comparing(Entry::date))
+                .toList());
+        List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
+        if (json) {
+            out().json(writer -> write(writer, shown, withdrawn));
+        } else if (shown.isEmpty()) {
+            out().line("Nothing was noted that fits.");
+        } else {
+            out().columns(0, shown.stream().map(entry -> row(entry, withdrawn)).toList());
+        }
+        return 0;
+    }
+
+    private void known(String what, Optional<String> asked, Collection<String> among) {
+        if (asked.isPresent() && !among.contains(asked.get())) {
+            throw noSuch(what, asked.get(), List.copyOf(among));
+        }
+    }
+
+    private boolean isAsked(Entry entry, GardenState state) {
+        boolean inTime = from.map(day -> !entry.date().isBefore(day)).orElse(true)
+                && to.map(day -> !entry.date().isAfter(day)).orElse(true);
+        return inTime
+                && kind.map(entry.kind().key()::equals).orElse(true)
+                && lot.map(id -> names(entry, "lot", id)).orElse(true)
+                && plant.map(id -> namesPlant(entry, id)).orElse(true)
+                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state)).orElse(true);
+    }
+
+    private static boolean names(Entry entry, String key, String id) {
+        return entry.text(key).filter(id::equals).isPresent();
+    }
+
+    private static boolean namesPlant(Entry entry, String id) {
+        return names(entry, "plant", id)
+                || names(entry, "parent", id)
+                || entry.ids("plants").contains(id)
+                || entry.ids("only").contains(id);
+    }
+
+    private static boolean namesPlantIn(Entry entry, String bed, GardenState state) {
+        return entry.text("plant")
+                .flatMap(state::plant)
+                .filter(known -> known.plant().bed().equals(bed))
+                .isPresent();
+    }
+
+    private static List<String> row(Entry entry, Set<String> withdrawn) {
+        String gone = withdrawn.contains(entry.id()) ? " [taken back]" : "";
+        return List.of(
+                entry.date().toString(),
+                entry.id(),
+                entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
+    }
+
+    private static void write(JsonWriter writer, List<Entry> entries, Set<String> withdrawn) {
+        writer.object().array("entries");
+        for (Entry entry : entries) {
+            writer.object()
+                    .put("id", entry.id())
+                    .put("date", entry.date().toString())
+                    .put("entry", entry.kind().key())
+                    .put("says", EntryText.inWords(entry))
+                    .put("takenBack", withdrawn.contains(entry.id()))
+                    .endObject();
+        }
+        writer.endArray().endObject();
+    }
+}

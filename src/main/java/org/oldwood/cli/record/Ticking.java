@@ -1,0 +1,169 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
+import org.oldwood.facts.Noted;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.plan.Booking;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Planner;
+import org.oldwood.plan.Task;
+import org.oldwood.plan.TaskIds;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+
+/**
+ * Books tasks that were ticked off: the entry that says so, and those that the work comes to: materials and grams, the
+ * stems planned to come out, litres, a depth. They are the plan's figures, and marked so.
+ */
+public final class Ticking {
+    private final GardenCommand command;
+    private final Map<LocalDate, Planned> plans = new HashMap<>();
+
+    /** A plan, and which ids can be in one. */
+    private record Planned(Plan plan, TaskIds ids) {}
+
+    /**
+     * A task that somebody says is done.
+     *
+     * @param task its id
+     * @param day when it was done
+     * @param only the plants it was done to; empty for all
+     * @param except the plants it was not done to
+     * @param amount how much was done, in the task's unit; empty for as planned
+     * @param note free words; may be empty
+     */
+    public record Tick(
+            String task, LocalDate day, List<String> only, List<String> except, Optional<Double> amount, String note) {
+        public Tick(String task, LocalDate day, Optional<Double> amount, String note) {
+            this(task, day, List.of(), List.of(), amount, note);
+        }
+    }
+
+    public Ticking(GardenCommand command) {
+        this.command = command;
+    }
+
+    /**
+     * An entry that names a task, with those that it books; any other as it is. The task must be one that can be.
+     *
+     * @param except the plants it was not done to
+     */
+    List<Draft> booked(Draft draft, List<String> except) {
+        if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()) {
+            return List.of(draft);
+        }
+        if (draft.kind() != EntryKind.DONE) {
+            known(task.value(), planned(draft.date()));
+            return List.of(draft);
+        }
+        Optional<Double> amount =
+                draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
+        List<String> only = draft.values().get("only") instanceof Json.Arr ids
+                ? ids.items().stream().map(id -> ((Json.Text) id).value()).toList()
+                : List.of();
+        String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
+        return drafts(new Tick(task.value(), draft.date(), only, except, amount, note), draft.place());
+    }
+
+    /** The entries of a tick, the one that says "done" first. */
+    public List<Draft> drafts(Tick tick, Place place) {
+        Planned planned = planned(tick.day);
+        Optional<Task> found = planned.plan.find(tick.task);
+        known(tick.task, planned);
+        List<String> only = found.map(task -> only(tick, task)).orElse(tick.only);
+        List<Draft> all = new ArrayList<>();
+        all.add(done(tick, only, place));
+        found.filter(task -> task.state() == Task.State.OPEN).ifPresent(task -> book(task, tick, only, place, all));
+        if (found.isEmpty()) {
+            command.tell(tick.task + " is not in the plan of " + tick.day
+                    + ", so nothing was booked with it; note what was given or cut out.");
+        }
+        return all;
+    }
+
+    /** Stops at an id that cannot be a task's. */
+    private void known(String task, Planned planned) {
+        List<String> ids = planned.plan.tasks().stream().map(Task::id).toList();
+        if (!ids.contains(task)) {
+            planned.ids.wrong(task, ids).ifPresent(wrong -> {
+                throw command.usage("the task " + wrong);
+            });
+        }
+    }
+
+    private Planned planned(LocalDate day) {
+        return plans.computeIfAbsent(day, date -> {
+            try {
+                GardenFolder folder = command.folder();
+                Planner planner = Planning.planner(folder, folder.on(date));
+                return new Planned(planner.plan(), planner.taskIds());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    private List<String> only(Tick tick, Task task) {
+        List<String> named = new ArrayList<>(tick.only);
+        named.addAll(tick.except);
+        TaskIds.notOf(task, named).ifPresent(wrong -> {
+            throw command.usage(wrong);
+        });
+        return tick.except.isEmpty()
+                ? tick.only
+                : Booking.plants(task).stream()
+                        .filter(plant -> !tick.except.contains(plant))
+                        .toList();
+    }
+
+    private static Draft done(Tick tick, List<String> only, Place place) {
+        Map<String, Json> values = new LinkedHashMap<>();
+        values.put("task", new Json.Text(place.at("task"), tick.task));
+        tick.amount.ifPresent(
+                amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
+        if (!only.isEmpty()) {
+            Place here = place.at("only");
+            values.put(
+                    "only",
+                    new Json.Arr(
+                            here,
+                            only.stream().map(id -> (Json) new Json.Text(here, id)).toList()));
+        }
+        if (!tick.note.isEmpty()) {
+            values.put("note", new Json.Text(place.at("note"), tick.note));
+        }
+        return new Draft(tick.day, EntryKind.DONE, values, place);
+    }
+
+    private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {
+        if (tick.amount.isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
+            throw command.usage("how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
+                    + Booking.of(task).get(0).kind().key());
+        }
+        for (Noted noted : Booking.of(task, only, tick.amount)) {
+            Map<String, Json> values = new LinkedHashMap<>();
+            for (EntryField field : noted.kind().fields()) {
+                Optional.ofNullable(noted.says().get(field.key()))
+                        .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place)));
+            }
+            if (tick.amount.isEmpty()) {
+                values.put("planned", new Json.Bool(place.at("planned"), true));
+            }
+            all.add(new Draft(tick.day, noted.kind(), values, place, true));
+        }
+        Booking.toNote(task).ifPresent(kind -> command.tell("What was found only you can tell: oldwood " + kind + "."));
+    }
+}

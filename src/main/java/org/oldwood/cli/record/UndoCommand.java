@@ -1,0 +1,88 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.StateBuilder;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problems;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes entries back: the last one noted, with all that was booked with it, or those that are named. */
+@Command(
+        name = "undo",
+        description = "take back what was noted last, or the entries named",
+        footer = {
+            "",
+            "Nothing is rubbed out: an entry \"withdrawn\" is added. Taking that one back",
+            "brings the first back. A task ticked off goes with all that it booked.",
+            "",
+            "Example:",
+            "  oldwood undo"
+        })
+public final class UndoCommand extends GardenCommand {
+    private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
+
+    @Parameters(arity = "0..*", paramLabel = "ID", description = "entries; the last one otherwise")
+    List<String> ids = new ArrayList<>();
+
+    @Option(names = "--last", paramLabel = "N", description = "the last so many, as those of one table")
+    Optional<Integer> last = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        if (last.isPresent() && (last.get() < 1 || !ids.isEmpty())) {
+            throw usage("--last says how many, 1 or more, and goes with no ID");
+        }
+        GardenFolder folder = folder();
+        List<Entry> counting = counting(folder.journal());
+        for (String id : ids) {
+            if (counting.stream().noneMatch(entry -> entry.id().equals(id))) {
+                throw noSuch("entry that counts", id, counting.stream().map(Entry::id).toList());
+            }
+        }
+        Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);
+        if (chosen.isEmpty()) {
+            throw usage("nothing is noted that could be taken back");
+        }
+        new Noting(this, new Problems())
+                .note(() -> chosen.stream().map(this::withdrawal).toList());
+        return 0;
+    }
+
+    private static List<Entry> counting(List<Entry> journal) {
+        Set<String> withdrawn = StateBuilder.withdrawn(journal);
+        return journal.stream().filter(entry -> !withdrawn.contains(entry.id())).toList();
+    }
+
+    /** The last ones; of those that a tick booked, the tick. */
+    private Set<String> newest(List<Entry> counting) {
+        Set<String> chosen = new LinkedHashSet<>();
+        for (int i = counting.size() - 1; i >= 0 && chosen.size() < last.orElse(1); i--) {
+            Entry entry = counting.get(i);
+            if (entry.kind() != EntryKind.WITHDRAWN) {
+                chosen.add(entry.text("tick").orElse(entry.id()));
+            }
+        }
+        return chosen;
+    }
+
+    private Draft withdrawal(String id) {
+        Map<String, Json> values = new LinkedHashMap<>();
+        values.put("wrong", new Json.Text(PLACE.at("wrong"), id));
+        return new Draft(today(), EntryKind.WITHDRAWN, values, PLACE);
+    }
+}

@@ -1,0 +1,179 @@
+package org.oldwood.cli.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.cli.command.Cli;
+
+/** The journal read and set right by people: listed, taken back, corrected; no line of it ever changed. */
+class JournalCommandTest {
+    private static final String DAY = "--today=2026-11-25";
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void start() {
+        ok(
+                "start",
+                ".",
+                "--name=Slope",
+                "--at=52.1,-2.3",
+                "--plants=blackcurrant=2",
+                "--planted=2021",
+                "--zone=Europe/London",
+                DAY);
+        ok("note", "picked", "blackcurrant-1", "--kg=1.2", "--date=2026-07-05", DAY);
+        ok("note", "soil-test", "blackcurrant-bed", "--ph=6.1", "--date=2026-02-01", DAY);
+    }
+
+    private Cli.Result run(String... args) {
+        return Cli.in(folder).run(args);
+    }
+
+    private String ok(String... args) {
+        Cli.Result result = run(args);
+        assertThat(result.exit()).as(result.err()).isZero();
+        return result.out();
+    }
+
+    private List<String> journal() throws IOException {
+        return Files.readAllLines(folder.resolve("journal.jsonl"));
+    }
+
+    private String idOf(String kind) throws IOException {
+        return journal().stream()
+                .filter(line -> line.contains("\"entry\":\"" + kind + "\""))
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1");
+    }
+
+    @Test
+    void lists_what_was_noted_the_newest_last() {
+        String all = ok("journal", DAY);
+
+        assertThat(all).contains("soil-test: bed blackcurrant-bed, ph 6.1", "picked: plant blackcurrant-1, kg 1.2");
+        assertThat(all.indexOf("soil-test:")).isLessThan(all.indexOf("picked:"));
+    }
+
+    @Test
+    void lists_by_plant_bed_kind_and_days() {
+        assertThat(ok("journal", "--plant=blackcurrant-1", DAY)).contains("picked").doesNotContain("soil-test");
+        assertThat(ok("journal", "--bed=blackcurrant-bed", DAY)).contains("picked", "soil-test");
+        assertThat(ok("journal", "--kind=soil-test", DAY)).contains("soil-test").doesNotContain("picked");
+        assertThat(ok("journal", "--from=2026-07-05", "--to=2026-07-05", DAY))
+                .contains("picked")
+                .doesNotContain("soil-test");
+        assertThat(ok("journal", "--last=1", DAY)).contains("picked").doesNotContain("soil-test");
+        assertThat(ok("journal", "--from=2027-01-01", DAY)).contains("Nothing was noted that fits");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"--plant=blackcurrant-9", "--bed=blackcurrants", "--kind=picket", "--cuttings=lot-1", "--last=x"})
+    void what_is_not_known_is_told(String asked) {
+        assertThat(run("journal", asked, DAY).exit()).isEqualTo(2);
+    }
+
+    @Test
+    void undo_takes_back_what_was_noted_last_and_no_line_is_lost() throws IOException {
+        List<String> before = journal();
+
+        ok("undo", DAY);
+
+        assertThat(journal()).startsWith(before.toArray(String[]::new)).hasSize(before.size() + 1);
+        assertThat(journal().get(before.size())).contains("\"entry\":\"withdrawn\"", "\"" + idOf("soil-test") + "\"");
+        assertThat(ok("journal", DAY)).contains("ph 6.1 [taken back]");
+    }
+
+    @Test
+    void undo_again_takes_back_the_one_before() throws IOException {
+        ok("undo", DAY);
+        ok("undo", DAY);
+
+        assertThat(ok("journal", "--kind=picked", DAY)).contains("[taken back]");
+    }
+
+    @Test
+    void what_was_taken_back_can_be_brought_back() throws IOException {
+        ok("undo", DAY);
+        ok("undo", idOf("withdrawn"), DAY);
+
+        assertThat(ok("journal", "--kind=soil-test", DAY)).doesNotContain("[taken back]");
+        assertThat(ok("lime", DAY)).contains("6.1");
+    }
+
+    @Test
+    void the_last_so_many_of_a_table_are_taken_back_together() throws IOException {
+        ok("undo", "--last=2", DAY);
+
+        assertThat(ok("journal", "--kind=picked", DAY)).contains("[taken back]");
+        assertThat(ok("journal", "--kind=soil-test", DAY)).contains("[taken back]");
+    }
+
+    @Test
+    void a_tick_goes_with_all_that_it_booked() throws IOException {
+        ok("note", "soil-test", "blackcurrant-bed", "--ph=5.2", DAY);
+        String before = ok("tasks", DAY);
+        ok("note", "done", "lime@blackcurrant-bed@2027", DAY);
+        assertThat(ok("tasks", DAY)).isNotEqualTo(before);
+
+        ok("undo", DAY);
+
+        assertThat(ok("tasks", DAY)).isEqualTo(before);
+        assertThat(ok("journal", "--kind=limed", DAY)).contains("[taken back]");
+    }
+
+    @Test
+    void what_is_not_there_cannot_be_taken_back() {
+        Cli.Result result = run("undo", "e-000000000000", DAY);
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err()).contains("there is no entry that counts");
+    }
+
+    @Test
+    void a_corrected_entry_stands_for_the_old_one() throws IOException {
+        ok("correct", idOf("picked"), "kg=2.1", "date=2026-07-06", "note=weighed again", DAY);
+
+        assertThat(ok("journal", "--kind=picked", DAY))
+                .contains("2026-07-06", "kg 2.1 (weighed again)", "kg 1.2 [taken back]");
+    }
+
+    @Test
+    void a_key_can_be_taken_away() throws IOException {
+        ok("note", "pruned", "blackcurrant-1", "--cut=summer", "--tips=3", DAY);
+        ok("correct", idOf("pruned"), "cut=", DAY);
+
+        assertThat(ok("journal", "--kind=pruned", "--last=1", DAY)).contains("tips 3").doesNotContain("cut summer");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"kilos=3", "kg=much", "date=yesterday", "kg", "=3"})
+    void what_cannot_be_right_is_told_and_nothing_noted(String wrong) throws IOException {
+        List<String> before = journal();
+
+        assertThat(run("correct", idOf("picked"), wrong, DAY).exit()).isIn(1, 2);
+        assertThat(journal()).isEqualTo(before);
+    }
+
+    @Test
+    void the_old_name_of_withdrawn_is_read() throws IOException {
+        Files.writeString(
+                folder.resolve("journal.jsonl"),
+                "{\"id\":\"old\",\"date\":\"2026-11-25\",\"entry\":\"struck-out\",\"wrong\":\"" + idOf("soil-test")
+                        + "\"}\n",
+                java.nio.file.StandardOpenOption.APPEND);
+
+        assertThat(ok("journal", "--kind=soil-test", DAY)).contains("[taken back]");
+    }
+}

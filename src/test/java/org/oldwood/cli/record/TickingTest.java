@@ -1,0 +1,193 @@
+package org.oldwood.cli.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.cli.command.Cli;
+
+/** A tick books what the task stands for. */
+class TickingTest {
+    private static final String FEED = "feed-first@blackcurrant-bed.blackcurrant.stool@2027";
+    private static final String MARCH = "--today=2027-03-20";
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void start() {
+        ok(
+                "start",
+                ".",
+                "--name=Slope",
+                "--at=52.1,-2.3",
+                "--plants=blackcurrant=4,summer-raspberry=10",
+                "--planted=2021",
+                "--zone=Europe/London",
+                "--today=2026-11-20");
+        ok("note", "counted", "blackcurrant-1", "--stems=1=5,2=4,3=4,4+=3", "--today=2026-11-25");
+    }
+
+    private Cli.Result run(String... args) {
+        return Cli.in(folder).run(args);
+    }
+
+    private String ok(String... args) {
+        Cli.Result result = run(args);
+        assertThat(result.exit()).as(result.err()).isZero();
+        return result.out();
+    }
+
+    private List<String> journal(String kind) throws IOException {
+        return Files.readAllLines(folder.resolve("journal.jsonl")).stream()
+                .filter(line -> line.contains("\"entry\":\"" + kind + "\""))
+                .toList();
+    }
+
+    private static String id(String line) {
+        return line.replaceFirst(".*?\"id\":\"([^\"]+)\".*", "$1");
+    }
+
+    @Test
+    void a_feed_ticked_off_is_in_the_ledger_with_its_grams() throws IOException {
+        ok("note", "done", FEED, MARCH);
+
+        assertThat(journal("fed")).isNotEmpty().allMatch(line -> line.contains("\"planned\":true"));
+        for (String fed : journal("fed")) {
+            assertThat(fed).contains("\"tick\":\"" + id(journal("done").get(0)) + "\"");
+        }
+        assertThat(ok("ledger", "blackcurrant-bed", MARCH)).contains("as planned, not measured");
+        assertThat(ok("tasks", "--finished", MARCH)).contains("(done) Feed blackcurrants: first dressing");
+    }
+
+    @Test
+    void the_second_dressing_comes_after_a_first_that_was_ticked_off() {
+        ok("note", "done", FEED, MARCH);
+
+        assertThat(ok("tasks", "--today=2027-05-20")).contains("feed-second@blackcurrant-bed.blackcurrant.stool@2027");
+    }
+
+    @Test
+    void a_cut_ticked_off_takes_the_planned_stems_out_of_the_count() throws IOException {
+        ok("note", "done", "winter-cut@blackcurrant-1@2027", "--today=2026-12-20");
+
+        assertThat(journal("pruned")).singleElement().asString().contains("\"4+\":3", "\"cut\":\"winter\"");
+        assertThat(ok("tasks", "--today=2026-12-21")).doesNotContain("winter-cut@blackcurrant-1@2027");
+    }
+
+    @Test
+    void other_plants_or_another_amount_change_what_is_booked() throws IOException {
+        ok("note", "done", FEED, "--only=blackcurrant-1,blackcurrant-2", "--amount=100", MARCH);
+
+        double grams = journal("fed").stream()
+                .mapToDouble(line -> Double.parseDouble(line.replaceFirst(".*\"grams\":([0-9.]+).*", "$1")))
+                .sum();
+        assertThat(grams).isCloseTo(100, org.assertj.core.api.Assertions.within(0.5));
+        assertThat(journal("fed")).noneMatch(line -> line.contains("planned"));
+        assertThat(ok("tasks", MARCH)).contains("2 of 4 bushes left");
+    }
+
+    @Test
+    void except_leaves_those_plants_to_do() throws IOException {
+        ok("note", "done", FEED, "--except=blackcurrant-4", MARCH);
+
+        assertThat(journal("fed")).noneMatch(line -> line.contains("blackcurrant-4"));
+        assertThat(ok("tasks", MARCH)).contains("1 of 4 bushes left");
+    }
+
+    @Test
+    void the_tick_taken_back_takes_its_entries_back() throws IOException {
+        String before = ok("tasks", MARCH) + ok("ledger", MARCH);
+        ok("note", "done", FEED, MARCH);
+        ok("note", "withdrawn", id(journal("done").get(0)), MARCH);
+
+        assertThat(ok("tasks", MARCH) + ok("ledger", MARCH)).isEqualTo(before);
+    }
+
+    @Test
+    void the_same_work_by_entry_by_done_and_by_a_tick_gives_the_same_plan() throws IOException {
+        Path byEntry = copy("entry");
+        Path byTick = copy("tick");
+        ok("note", "done", FEED, MARCH);
+        for (String fed : journal("fed")) {
+            Cli.Result noted = Cli.in(byEntry)
+                    .run(
+                            "note",
+                            "fed",
+                            "--bed=blackcurrant-bed",
+                            "--material=" + fed.replaceFirst(".*\"material\":\"([^\"]+)\".*", "$1"),
+                            "--grams=" + fed.replaceFirst(".*\"grams\":([0-9.]+).*", "$1"),
+                            MARCH);
+            assertThat(noted.exit()).as(noted.err()).isZero();
+        }
+        tick(byTick);
+
+        String done = ok("tasks", "--today=2027-03-21");
+        assertThat(Cli.in(byEntry).run("tasks", "--today=2027-03-21").out()).isEqualTo(done);
+        assertThat(Cli.in(byTick).run("tasks", "--today=2027-03-21").out()).isEqualTo(done);
+    }
+
+    private void tick(Path garden) throws IOException {
+        assertThat(Cli.in(garden).run("calendar", "--out", ".", MARCH).exit()).isZero();
+        Path todos = garden.resolve("slope-todos.ics");
+        String text = Files.readString(todos).replace("\r\n ", "");
+        int at = text.indexOf("SUMMARY:Feed blackcurrants");
+        int begin = text.lastIndexOf("BEGIN:VTODO", at);
+        int end = text.indexOf("END:VTODO", at);
+        String ticked = text.substring(begin, end)
+                .replace("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z");
+        Files.writeString(todos, text.substring(0, begin) + ticked + text.substring(end));
+        Cli.Result read = Cli.in(garden).run("calendar", "read", "slope-todos.ics", "--yes", MARCH);
+        assertThat(read.out() + read.err()).contains("done");
+    }
+
+    private Path copy(String name) throws IOException {
+        Path to = Files.createDirectory(folder.resolve(name));
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, to.resolve(file.getFileName()));
+            }
+        }
+        return to;
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "done soil-tets@blackcurrant-bed@2027",
+                "skipped soil-test@blackcurant-bed@2027",
+                "begun soil-test@blackcurrant-bed",
+                "done soil-test@blackcurrant-bed@20x7"
+            })
+    void a_task_that_cannot_be_is_told(String note) throws IOException {
+        String[] words = note.split(" ");
+
+        Cli.Result result = run("note", words[0], words[1], "--today=2026-12-01");
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(journal(words[0])).isEmpty();
+    }
+
+    @Test
+    void what_may_have_been_meant_is_said() {
+        assertThat(run("note", "done", "soil-tets@blackcurrant-bed@2027", "--today=2026-12-01")
+                        .err()
+                        .replaceAll("\\s+", " "))
+                .contains("Did you mean \"soil-test@blackcurrant-bed@2027\"?");
+    }
+
+    @Test
+    void a_task_of_a_past_season_is_known() throws IOException {
+        ok("note", "done", "soil-test@blackcurrant-bed@2024", "--today=2026-12-01");
+
+        assertThat(journal("done")).hasSize(1);
+    }
+}
