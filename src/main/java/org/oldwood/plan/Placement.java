@@ -41,7 +41,7 @@ final class Placement {
         this.apart = apart;
     }
 
-    Plan place(List<Task> tasks, LocalDate until, List<String> notices) {
+    Plan place(List<Task> tasks, LocalDate until, List<String> notices, List<Missed> missed) {
         List<Task> done = new ArrayList<>(tasks.size());
         for (List<Task> together : byDepth(tasks)) {
             together.sort(BY_WINDOW);
@@ -55,7 +55,7 @@ final class Placement {
             }
         }
         done.sort(BY_DAY);
-        return new Plan(world.today(), until, done, notices);
+        return new Plan(world.today(), until, done, notices, missed);
     }
 
     private static final Comparator<Task> BY_WINDOW = (a, b) -> {

@@ -10,12 +10,14 @@ import java.util.Optional;
  * @param from the day it was made for
  * @param until the last day on which a window may open, included
  * @param tasks by day, then by id
- * @param notices what could not be placed or is past, for people
+ * @param notices what could not be placed, for people
+ * @param missed what was not done in its time, most harmful first
  */
-public record Plan(LocalDate from, LocalDate until, List<Task> tasks, List<String> notices) {
+public record Plan(LocalDate from, LocalDate until, List<Task> tasks, List<String> notices, List<Missed> missed) {
     public Plan {
         tasks = List.copyOf(tasks);
         notices = List.copyOf(notices);
+        missed = List.copyOf(missed);
     }
 
     public Optional<Task> find(String id) {

@@ -2,9 +2,7 @@ package org.oldwood.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisors;
@@ -34,16 +32,13 @@ public final class Planner {
     private final Subjects subjects;
     private final Judge judge;
     private final Settler settler;
+    private final Forgotten forgotten;
     private final TaskMaker maker;
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
 
-    /** What was found so far; notices by rule, to be told in the order of the rules. */
-    private record Gathered(LocalDate until, List<Task> tasks, Map<String, List<String>> notices) {
-        void tell(Rule rule, String notice) {
-            notices.computeIfAbsent(rule.id(), id -> new ArrayList<>()).add(notice);
-        }
-    }
+    /** What was found so far. */
+    private record Gathered(LocalDate until, List<Task> tasks) {}
 
     public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
         this.world = new Situation.World(state, stages, crops, documents);
@@ -52,6 +47,7 @@ public final class Planner {
         this.subjects = new Subjects(state, crops);
         this.judge = new Judge(world, advisors);
         this.settler = new Settler(world, judge, advisors, rules.all());
+        this.forgotten = new Forgotten(world, judge, settler, advisors, rules);
         this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
@@ -77,19 +73,15 @@ public final class Planner {
      */
     public Plan plan() {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
-        Gathered gathered = new Gathered(until, new ArrayList<>(), new HashMap<>());
+        Gathered gathered = new Gathered(until, new ArrayList<>());
         Concerned concerned = new Concerned(rules.all());
         for (Subject subject : subjects.bedByBed()) {
             for (Rule rule : concerned.rules(subject)) {
                 tasks(rule, subject, gathered);
             }
         }
-        List<String> notices = new ArrayList<>();
-        for (String id : rules.ids()) {
-            notices.addAll(gathered.notices.getOrDefault(id, List.of()));
-        }
         return new Placement(world, KeepApart.read(world.documents(), world.state()))
-                .place(gathered.tasks, until, notices);
+                .place(gathered.tasks, until, new ArrayList<>(), forgotten.all());
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */
@@ -101,6 +93,7 @@ public final class Planner {
     /** This season's task, or where it is past or done the next one's, as far as the plan reaches. */
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
+        forgotten.lastSeason(rule, subject);
         for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
             Verdict verdict = verdict(rule, subject, season);
             if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
@@ -186,20 +179,28 @@ public final class Planner {
         return last.plusDays(days / 2L).isBefore(whole.last()) ? last : whole.last();
     }
 
-    private void one(Rule rule, Verdict verdict, Window window, int ordinal, Gathered gathered) {
+    private static Reason late(Rule rule, Window window, Window later) {
+        String words = "its time was until %s and it is not noted as done; it is still good until %s. %s"
+                .formatted(window.last(), later.last(), rule.ifMissed().words());
+        return new Reason(true, words.strip(), List.of());
+    }
+
+    private void one(Rule rule, Verdict verdict, Window time, int ordinal, Gathered gathered) {
         Situation situation = verdict.situation();
+        Window window = time;
+        Optional<Reason> late = Optional.empty();
         Settled settled = settler.of(rule, situation, window, ordinal);
         if (settled.open() && window.last().isBefore(world.today())) {
-            if (!rule.doneBy().kinds().isEmpty()) {
-                gathered.tell(
-                        rule,
-                        Titles.of(rule, situation)
-                                + ": its time ended on "
-                                + window.last()
-                                + ", and it is not noted as done. If it was done, note it with"
-                                + " that date.");
+            Optional<Window> later = forgotten.stillGood(rule, situation, window);
+            if (later.isEmpty()) {
+                forgotten.tell(rule, situation, window, settled, ordinal);
+                return;
             }
-            return;
+            late = Optional.of(late(rule, window, later.get()));
+            window = later.get();
+        }
+        if (settled.open() && late.isEmpty()) {
+            late = forgotten.before(rule, situation.subject(), situation.season());
         }
         Optional<Amount> amount = settled.open()
                 ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(situation, settled)))
@@ -207,7 +208,7 @@ public final class Planner {
         if (!settled.open()
                 || amount.isPresent()
                 || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
-            gathered.tasks.add(maker.task(verdict, window, ordinal, amount, settled));
+            gathered.tasks.add(maker.task(late.map(verdict::with).orElse(verdict), window, ordinal, amount, settled));
         }
     }
 }

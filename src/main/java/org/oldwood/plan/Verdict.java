@@ -1,5 +1,6 @@
 package org.oldwood.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.facts.Situation;
@@ -20,6 +21,13 @@ public record Verdict(Rule rule, Situation situation, Optional<Window> window, L
 
     public Verdict {
         reasons = List.copyOf(reasons);
+    }
+
+    /** The same, with a reason more. */
+    Verdict with(Reason more) {
+        List<Reason> all = new ArrayList<>(reasons);
+        all.add(more);
+        return new Verdict(rule, situation, window, all, because);
     }
 
     /** Whether it gives a task. */

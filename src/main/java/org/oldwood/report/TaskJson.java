@@ -1,9 +1,11 @@
 package org.oldwood.report;
 
 import org.oldwood.facts.Amount;
+import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
+import org.oldwood.plan.settle.Share;
 import org.oldwood.store.JsonWriter;
 
 /** Plans and tasks as JSON. The shape is described in {@code docs/record.md}; keys are only ever added. */
@@ -17,7 +19,17 @@ public final class TaskJson {
                 .put("until", plan.until().toString());
         json.array("tasks");
         plan.tasks().forEach(task -> write(json, task));
-        json.endArray().put("notices", plan.notices()).endObject();
+        json.endArray().put("notices", plan.notices()).array("missed");
+        for (Missed missed : plan.missed()) {
+            json.object()
+                    .put("task", missed.task())
+                    .put("title", missed.title())
+                    .put("last", missed.last().toString())
+                    .put("harm", missed.rule().ifMissed().harm())
+                    .put("then", missed.then())
+                    .endObject();
+        }
+        json.endArray().endObject();
     }
 
     public static void write(JsonWriter json, Task task) {
@@ -40,6 +52,16 @@ public final class TaskJson {
                 .put("words", task.window().words())
                 .endObject();
         json.put("day", task.day().toString());
+        json.array("shares");
+        for (Share share : task.shares()) {
+            json.object()
+                    .put("id", share.id())
+                    .put("bushes", share.bushes())
+                    .put("done", share.done())
+                    .put("skipped", share.skipped())
+                    .endObject();
+        }
+        json.endArray();
         task.finished().ifPresent(day -> json.put("finished", day.toString()));
         task.amount().ifPresent(amount -> write(json, amount));
         task.minutes().ifPresent(minutes -> json.put("minutes", minutes));

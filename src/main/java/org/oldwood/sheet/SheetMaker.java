@@ -33,7 +33,7 @@ final class SheetMaker {
                 .toList();
         BushCards bushes = new BushCards(ground);
         ShoppingList shopping = ShoppingList.of(
-                new Plan(ground.plan().from(), ground.plan().until(), tasks, List.of()),
+                new Plan(ground.plan().from(), ground.plan().until(), tasks, List.of(), List.of()),
                 ground.state().garden());
         return new Sheet(
                 ground.state().garden().name(),

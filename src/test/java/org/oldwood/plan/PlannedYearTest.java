@@ -91,12 +91,10 @@ class PlannedYearTest {
                 .rule("a", "bed", "'title':'Feed {bed}'," + span + ",'doneBy':['fed']")
                 .rule("look", "bed", span);
 
-        assertThat(rules.plan(garden(), "2027-03-06").notices())
-                .containsExactly(
-                        "Mulch Bed A: its time ended on 2027-03-05, and it is not noted as done. If"
-                                + " it was done, note it with that date.",
-                        "Feed Bed A: its time ended on 2027-03-05, and it is not noted as done. If"
-                                + " it was done, note it with that date.");
+        SmallGarden garden = garden().note("2025-06-01", "'vigour','bed':'a','growth':'normal'");
+
+        assertThat(Missed.lines(rules.plan(garden, "2027-03-06").missed()))
+                .containsExactly("Feed Bed A, until 2027-03-05.", "Mulch Bed A, until 2027-03-05.");
     }
 
     @Test

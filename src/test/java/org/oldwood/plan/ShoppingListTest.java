@@ -72,7 +72,7 @@ class ShoppingListTest {
     @Test
     void nothing_due_is_an_empty_list() {
         Plan plan = new TestGarden(52, "").plan(TODAY);
-        Plan none = new Plan(plan.from(), plan.until(), java.util.List.of(), java.util.List.of());
+        Plan none = new Plan(plan.from(), plan.until(), java.util.List.of(), java.util.List.of(), java.util.List.of());
 
         assertThat(ShoppingList.of(none, new TestGarden(52, "").on(TODAY).garden())
                         .items())

@@ -9,6 +9,7 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.Spelled;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
 import org.oldwood.report.TaskJson;
@@ -47,15 +48,30 @@ public final class TasksCommand extends GardenCommand {
                 whole.from(),
                 whole.until(),
                 whole.tasks().stream().filter(this::chosen).toList(),
-                whole.notices());
+                whole.notices(),
+                whole.missed());
         if (json) {
             out().json(writer -> TaskJson.write(writer, plan));
             return 0;
         }
         list(plan);
+        missed(plan);
         state.questions().forEach(question -> tell("Question: " + question));
         Planning.tellNotices(this, plan.notices());
         return 0;
+    }
+
+    /** What was not done in its time, in a block of its own. */
+    private void missed(Plan plan) {
+        List<Missed> here = plan.missed().stream()
+                .filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
+                .filter(missed -> bed.isEmpty() || missed.bed().equals(bed))
+                .toList();
+        if (!here.isEmpty()) {
+            out().line("Not noted as done, and its time is past");
+            Missed.lines(here).forEach(line -> out().hanging("  ", 4, line));
+            out().paragraph(2, "If it was done, note it with its date; if you left it out: oldwood note skipped TASK.");
+        }
     }
 
     private boolean chosen(Task task) {

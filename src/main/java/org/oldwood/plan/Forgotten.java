@@ -1,0 +1,158 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.settle.Settled;
+import org.oldwood.season.Season;
+
+/**
+ * Gathers what was not done in its time: what is still good moves on, the rest is told once, until it is noted, skipped,
+ * or overtaken by the same job of the next season.
+ */
+final class Forgotten {
+    /** Such entries tell what stands in the garden, and not that anybody kept a record of work. */
+    private static final Set<EntryKind> NO_WORK =
+            EnumSet.of(EntryKind.PLANTED, EntryKind.DONE, EntryKind.SKIPPED, EntryKind.BEGUN);
+
+    private final Situation.World world;
+    private final Judge judge;
+    private final Settler settler;
+    private final Advisors advisors;
+    private final Rules rules;
+    private final Optional<LocalDate> since;
+    private final List<Missed> all = new ArrayList<>();
+
+    Forgotten(Situation.World world, Judge judge, Settler settler, Advisors advisors, Rules rules) {
+        this.world = world;
+        this.judge = judge;
+        this.settler = settler;
+        this.advisors = advisors;
+        this.rules = rules;
+        this.since = world.state().entries().stream()
+                .filter(entry -> !NO_WORK.contains(entry.kind()))
+                .map(Entry::date)
+                .findFirst();
+    }
+
+    List<Missed> all() {
+        return Missed.inOrder(all);
+    }
+
+    /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */
+    Optional<Window> stillGood(Rule rule, Situation situation, Window window) {
+        return rule.ifMissed()
+                .until()
+                .flatMap(until -> until.find(situation, advisors))
+                .map(Anchor.Found::day)
+                .filter(day -> day.isAfter(window.last()) && !day.isBefore(world.today()))
+                .filter(day -> wasThere(situation.subject(), window))
+                .map(day -> window.part(window.first(), day));
+    }
+
+    /** Tells of work whose time is past, where there was a record, and a plant, when it was. */
+    void tell(Rule rule, Situation situation, Window window, Settled settled, int ordinal) {
+        if (!isAskedFor(rule) || !wasThere(situation.subject(), window) || isNothing(rule, situation)) {
+            return;
+        }
+        String title = Titles.of(rule, situation);
+        all.add(new Missed(
+                Task.id(rule, situation, ordinal),
+                rule,
+                settled.partly() && settled.shares().size() > 1 ? title + ": " + Left.inWords(settled) : title,
+                situation.subject().id(),
+                situation.subject().bed().map(bed -> bed.bed().id()),
+                window.last(),
+                then(rule)));
+    }
+
+    /** What last season left undone, as long as this season's time for it has not come. */
+    void lastSeason(Rule rule, Subject subject) {
+        Season now = world.state().season();
+        if (isTold(rule) && !hasComeAgain(rule, subject, now)) {
+            missedIn(rule, subject, now.plus(-1)).ifPresent(missed -> tell(rule, missed.situation, missed.window, missed.settled, 1));
+        }
+    }
+
+    /** What a task says where the same one of the season before was not done. */
+    Optional<Reason> before(Rule rule, Subject subject, Season season) {
+        return isTold(rule) && rule.ifMissed().harm() > 1
+                ? missedIn(rule, subject, season.plus(-1)).map(missed -> new Reason(
+                        true, ("last season's, until %s, is not noted as done. %s"
+                                        .formatted(missed.window.last(), rule.ifMissed().words()))
+                                .strip(), List.of()))
+                : Optional.empty();
+    }
+
+    private record Undone(Situation situation, Window window, Settled settled) {}
+
+    private boolean isTold(Rule rule) {
+        return isAskedFor(rule) && rule.repeatDays() == 0 && Planner.bySeason(rule) && since.isPresent();
+    }
+
+    /** Optional work is not told, nor what no entry of its own tells of, unless it is grave: it lapses. */
+    private static boolean isAskedFor(Rule rule) {
+        int harm = rule.ifMissed().harm();
+        return harm == 3 || harm > 0 && !rule.doneBy().kinds().isEmpty();
+    }
+
+    private boolean hasComeAgain(Rule rule, Subject subject, Season season) {
+        return judge.time(rule, subject, season)
+                .filter(window -> !window.first().isAfter(world.today()))
+                .isPresent();
+    }
+
+    private Optional<Undone> missedIn(Rule rule, Subject subject, Season season) {
+        Optional<Window> time = judge.time(rule, subject, season).filter(window -> wasThere(subject, window));
+        if (time.isEmpty() || !time.get().last().isBefore(world.today())) {
+            return Optional.empty();
+        }
+        Verdict verdict = judge.judge(rule, subject, season);
+        if (!verdict.due()) {
+            return Optional.empty();
+        }
+        Settled settled = settler.of(rule, verdict.situation(), time.get(), 1);
+        return settled.open() && !isNothing(rule, verdict.situation())
+                ? Optional.of(new Undone(verdict.situation(), time.get(), settled))
+                : Optional.empty();
+    }
+
+    private boolean isNothing(Rule rule, Situation situation) {
+        return rule.amount()
+                .filter(advisors::knowsAmount)
+                .filter(name -> advisors.amount(name, situation).isEmpty())
+                .isPresent();
+    }
+
+    private boolean wasThere(Subject subject, Window window) {
+        return since.filter(day -> !day.isAfter(window.first())).isPresent() && stood(subject, window.first());
+    }
+
+    private static boolean stood(Subject subject, LocalDate day) {
+        if (subject instanceof Subject.Lot lot) {
+            return !lot.state().struckOn().isAfter(day);
+        }
+        return subject.plants().isEmpty()
+                || subject.plants().stream()
+                        .anyMatch(plant -> !plant.plant().planted().isAfter(day));
+    }
+
+    private String then(Rule rule) {
+        IfMissed missed = rule.ifMissed();
+        String instead = missed.instead()
+                .flatMap(rules::find)
+                .map(other -> "Too late; instead: %s.".formatted(other.id()))
+                .orElse("");
+        return missed.then() == IfMissed.Then.STILL_GOOD
+                ? "Too late now."
+                : (instead + " " + missed.words()).strip();
+    }
+}

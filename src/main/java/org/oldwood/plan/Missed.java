@@ -1,0 +1,56 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A job whose time is past, and that was neither noted as done nor skipped.
+ *
+ * @param task its id
+ * @param rule the job's rule
+ * @param title for people
+ * @param subject what it was to be done to
+ * @param bed the bed it lies in
+ * @param last the last day on which it was good
+ * @param then what is to be done about it; a sentence
+ */
+public record Missed(String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last, String then) {
+    /** So many lines are told at most. */
+    private static final int LINES = 10;
+
+    private static final Comparator<Missed> MOST_HARMFUL_FIRST = Comparator.<Missed>comparingInt(
+                    missed -> -missed.rule.ifMissed().harm())
+            .thenComparing(Missed::last, Comparator.reverseOrder())
+            .thenComparing(Missed::task);
+
+    /** Most harmful first; of those as harmful, the latest. */
+    static List<Missed> inOrder(List<Missed> all) {
+        return all.stream().sorted(MOST_HARMFUL_FIRST).toList();
+    }
+
+    /** A line for each kind of work, ten at most; the last one then says how many more there are. */
+    public static List<String> lines(List<Missed> inOrder) {
+        Map<String, List<Missed>> byRule = new LinkedHashMap<>();
+        inOrder.forEach(missed -> byRule.computeIfAbsent(missed.rule.id(), rule -> new ArrayList<>())
+                .add(missed));
+        List<String> lines = new ArrayList<>();
+        byRule.values().forEach(alike -> lines.add(line(alike)));
+        int shown = lines.size() <= LINES ? lines.size() : LINES - 1;
+        List<String> told = new ArrayList<>(lines.subList(0, shown));
+        if (shown < lines.size()) {
+            told.add("and %d more kinds of work (--json has them all)".formatted(lines.size() - shown));
+        }
+        return told;
+    }
+
+    private static String line(List<Missed> alike) {
+        Missed first = alike.get(0);
+        String more = alike.size() == 1 ? "" : " and %d more".formatted(alike.size() - 1);
+        return "%s%s, until %s. %s".formatted(first.title, more, first.last, first.then).strip();
+    }
+}
