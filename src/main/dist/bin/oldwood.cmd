@@ -7,5 +7,5 @@ if defined JAVA_HOME set "OLDWOOD_JAVA=%JAVA_HOME%\bin\java"
 rem Two processors or fewer: a second thread that compiles would take the one that the program itself runs on.
 set "OLDWOOD_COMPILERS="
 if defined NUMBER_OF_PROCESSORS if %NUMBER_OF_PROCESSORS% LEQ 2 set "OLDWOOD_COMPILERS=-XX:CICompilerCount=1"
-"%OLDWOOD_JAVA%" -XX:SharedArchiveFile="%OLDWOOD_HOME%\lib\oldwood.jsa" -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -Xmn24m -XX:TieredStopAtLevel=1 %OLDWOOD_COMPILERS% %OLDWOOD_OPTS% "-Doldwood.documents=%OLDWOOD_HOME%\lib\documents.packed" -cp "%OLDWOOD_HOME%\lib\oldwood.jar" org.oldwood.cli.Main %*
+"%OLDWOOD_JAVA%" -XX:SharedArchiveFile="%OLDWOOD_HOME%\lib\oldwood.jsa" -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -Xmn24m -XX:TieredStopAtLevel=1 %OLDWOOD_COMPILERS% %OLDWOOD_OPTS% -cp "%OLDWOOD_HOME%\lib\oldwood.jar" org.oldwood.cli.Main %*
 exit /b %ERRORLEVEL%

@@ -2,7 +2,6 @@ package org.oldwood.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -78,22 +77,10 @@ public final class Main {
 
     private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
-        List<String> own = args.subList(1, args.size());
-        if (command.takes(own)) {
-            return call(command, failures);
-        }
-        CommandLine root = Settings.root(name, command, own, run.out, run.err);
+        CommandLine root = Settings.root(name, command, run.out, run.err);
         root.setParameterExceptionHandler(failures::wrongUsage);
         root.setExecutionExceptionHandler((thrown, line, parsed) -> failures.thrown(thrown, line.getCommand()));
         return root.execute(args.toArray(String[]::new));
-    }
-
-    private static int call(GardenCommand command, Failures failures) {
-        try {
-            return command.call();
-        } catch (IOException | RuntimeException e) {
-            return failures.thrown(e, command);
-        }
     }
 
     private static int top(String option, Run run) {
@@ -113,7 +100,7 @@ public final class Main {
     public static CommandLine everything() {
         CommandLine root = top();
         for (String name : Commands.names()) {
-            root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine(List.of()));
+            root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine());
         }
         return Settings.plain(root);
     }

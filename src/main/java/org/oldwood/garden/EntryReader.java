@@ -2,14 +2,14 @@ package org.oldwood.garden;
 
 import java.time.LocalDate;
 import java.util.Collections;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
-import org.oldwood.store.Members;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
@@ -20,27 +20,17 @@ import org.oldwood.store.Problems;
 public final class EntryReader {
     private static final int MOST_STEMS = 500;
 
-    private final Problems problems;
-    private final Members.Gathering values = new Members.Gathering();
+    /** After the digits a + where older ones were lumped with them. */
+    private static final Pattern AGE = Pattern.compile("[0-9]{1,2}\\+?");
 
-    /** Days that came before; most entries share theirs with others. */
-    private final Map<String, LocalDate> days = new HashMap<>();
-
-    EntryReader(Problems problems) {
-        this.problems = problems;
-    }
+    private EntryReader() {}
 
     /** The entry, or nothing where it has problems; all of them go to {@code problems}. */
     public static Optional<Entry> read(Json json, Problems problems) {
-        return new EntryReader(problems).read(json);
-    }
-
-    /** The next entry, or nothing where it has problems. */
-    Optional<Entry> read(Json json) {
         int before = problems.count();
         Fields fields = Fields.of(json, problems);
         String id = fields.text("id");
-        LocalDate date = date(fields);
+        LocalDate date = fields.date("date");
         String kindKey = fields.text("entry");
         EntryKind kind = EntryKind.find(kindKey).orElse(null);
         if (kind == null) {
@@ -65,41 +55,20 @@ public final class EntryReader {
         return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }
 
-    private LocalDate date(Fields fields) {
-        String written = fields.raw("date").orElse(null) instanceof Json.Text text ? text.value() : "";
-        LocalDate known = days.get(written);
-        if (known != null) {
-            return known;
-        }
-        LocalDate date = fields.date("date");
-        if (fields.ok()) {
-            days.put(written, date);
-        }
-        return date;
-    }
-
-    private Map<String, Json> values(Fields fields, EntryKind kind) {
+    private static Map<String, Json> values(Fields fields, EntryKind kind) {
+        Map<String, Json> values = new LinkedHashMap<>(8);
         for (EntryField field : kind.fields()) {
-            Json value = read(fields, field, kind).orElse(null);
-            if (value != null) {
-                values.put(field.key(), value);
-            }
+            read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
         }
-        return values.take();
+        return values;
     }
 
     private static void needOne(Fields fields, EntryKind kind, Map<String, Json> values) {
         List<String> needed = kind.oneNeeded();
         if (!needed.isEmpty() && Collections.disjoint(needed, values.keySet())) {
-            fields.wrong(
-                    needed.get(0),
-                    "missing-key",
-                    "or "
-                            + String.join(" or ", needed.subList(1, needed.size()))
-                            + " is missing: "
-                            + kind.key()
-                            + " must say at least one",
-                    "");
+            String others = String.join(" or ", needed.subList(1, needed.size()));
+            String message = "or %s is missing: %s must say at least one".formatted(others, kind.key());
+            fields.wrong(needed.get(0), "missing-key", message, "");
         }
     }
 
@@ -111,52 +80,8 @@ public final class EntryReader {
             }
             return raw;
         }
-        if (!isPlain(raw.get(), field)) {
-            check(fields, field);
-        }
+        check(fields, field);
         return raw;
-    }
-
-    /**
-     * Whether the value of one of the commonest fields is plainly right. Where it is not, {@link #check} looks at it
-     * again and words what is wrong.
-     */
-    private static boolean isPlain(Json value, EntryField field) {
-        return switch (field.type()) {
-            case PLANT, BED, LOT, CROP, TASK ->
-                value instanceof Json.Text text && !text.value().isBlank();
-            case NEW_ID -> value instanceof Json.Text text && GardenReader.isId(text.value());
-            case WORD -> value instanceof Json.Text text && field.words().contains(text.value());
-            case COUNT -> isCount(value, field.least(), field.most());
-            case STEMS -> value instanceof Json.Obj stems && areStems(stems);
-            default -> false;
-        };
-    }
-
-    private static boolean isCount(Json value, double least, double most) {
-        return value instanceof Json.Num number
-                && number.value() >= least
-                && number.value() <= most
-                && number.value() == Math.rint(number.value());
-    }
-
-    private static boolean areStems(Json.Obj stems) {
-        for (Map.Entry<String, Json> each : stems.members().entrySet()) {
-            if (!isAge(each.getKey()) || !isCount(each.getValue(), 0, MOST_STEMS)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** One or two digits; after them a + where older ones were lumped with them. */
-    private static boolean isAge(String key) {
-        int digits = key.endsWith("+") ? key.length() - 1 : key.length();
-        return (digits == 1 || digits == 2) && isDigit(key.charAt(0)) && isDigit(key.charAt(digits - 1));
-    }
-
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
     }
 
     private static void check(Fields fields, EntryField field) {
@@ -192,7 +117,7 @@ public final class EntryReader {
 
     private static void stems(Fields fields, String key) {
         fields.counts(key, 0, MOST_STEMS).forEach((age, count) -> {
-            if (!isAge(age)) {
+            if (!AGE.matcher(age).matches()) {
                 fields.wrong(
                         key,
                         "not-an-age",

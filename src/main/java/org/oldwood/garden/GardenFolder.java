@@ -6,15 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Journal;
-import org.oldwood.store.JournalLines;
-import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
-import org.oldwood.store.LineReader;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
@@ -88,7 +87,7 @@ public final class GardenFolder {
             return new Journal(journalPath()).read();
         } catch (IOException e) {
             unreadable(JOURNAL_FILE);
-            return new Journal.Contents(JournalLines.NONE, Optional.empty());
+            return new Journal.Contents(List.of(), Optional.empty());
         }
     }
 
@@ -101,14 +100,11 @@ public final class GardenFolder {
                         "was not written to its end, so it never counted; the next entry sets it aside",
                         "Look at the line, and note it again if you miss it.")));
         List<Entry> entries = new ArrayList<>();
-        EntryReader reader = new EntryReader(problems);
-        LineReader lines = new LineReader(contents.lines(), JOURNAL_FILE, problems);
-        for (int i = 0; i < contents.lines().size(); i++) {
-            Json json = lines.read(i).orElse(null);
-            Entry entry = json == null ? null : reader.read(json).orElse(null);
-            if (entry != null) {
-                entries.add(entry);
-            }
+        Map<String, String> words = new HashMap<>();
+        for (Journal.Line line : contents.lines()) {
+            JsonReader.readLine(line, JOURNAL_FILE, words, problems)
+                    .flatMap(json -> EntryReader.read(json, problems))
+                    .ifPresent(entries::add);
         }
         return entries;
     }

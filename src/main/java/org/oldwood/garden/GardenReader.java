@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.oldwood.garden.Bed.Roof;
 import org.oldwood.store.Fields;
@@ -23,7 +24,7 @@ public final class GardenReader {
     /** The format version that this program writes. */
     public static final int FORMAT = 1;
 
-    private static final int LONGEST_ID = 64;
+    private static final Pattern ID = Pattern.compile("[a-z0-9]([a-z0-9-]{0,62}[a-z0-9])?");
 
     private GardenReader() {}
 
@@ -93,23 +94,21 @@ public final class GardenReader {
                 site.number("latitude", -90, 90),
                 site.number("longitude", -180, 180),
                 site.number("heightM", -430, 6000, 0),
-                site.text("zone", "UTC"));
+                zone(site));
         site.done();
         return read;
     }
 
-    /** Says so where the time zone of a garden's file is not known; slow, so only {@code check} asks for it. */
-    public static void checkZone(Json json, Problems problems) {
-        if (json instanceof Json.Obj garden
-                && garden.members().get("site") instanceof Json.Obj site
-                && site.members().get("zone") instanceof Json.Text zone
-                && !Zone.isKnown(zone.value())) {
-            problems.add(
+    private static String zone(Fields site) {
+        String name = site.text("zone", "UTC");
+        if (!name.isEmpty() && Zone.find(name).isEmpty()) {
+            site.wrong(
+                    "zone",
                     "unknown-zone",
-                    zone.place(),
-                    "is not a time zone that is known: \"" + zone.value() + "\"",
+                    "is not a time zone that is known: \"" + name + "\"",
                     "Write for example: \"zone\": \"Europe/London\"");
         }
+        return name;
     }
 
     private static List<Bed> beds(Fields fields) {
@@ -192,17 +191,7 @@ public final class GardenReader {
 
     /** True of ids: small letters, digits and hyphens, at most 64, no hyphen at the ends. */
     public static boolean isId(String text) {
-        int length = text.length();
-        if (length == 0 || length > LONGEST_ID || text.charAt(0) == '-' || text.charAt(length - 1) == '-') {
-            return false;
-        }
-        for (int i = 0; i < length; i++) {
-            char c = text.charAt(i);
-            if ((c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-') {
-                return false;
-            }
-        }
-        return true;
+        return ID.matcher(text).matches();
     }
 
     static String idRule(String seen) {

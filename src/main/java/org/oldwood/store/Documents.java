@@ -2,6 +2,7 @@ package org.oldwood.store;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * folder. Each document is read at most once.
  */
 public final class Documents {
-    private final Bundle bundle = new Bundle();
+    private static final String BUNDLED = "/org/oldwood/";
+
     private final @Nullable Path folder;
     private final Problems problems;
     private final Map<String, Optional<Json>> cache = new HashMap<>();
@@ -99,9 +101,7 @@ public final class Documents {
 
     private Fields bundledFields(String name) {
         return Fields.of(
-                Optional.ofNullable(bundle.read(name, problems))
-                        .orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
-                problems);
+                readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)), problems);
     }
 
     private List<String> ownNames(String kind) {
@@ -130,7 +130,15 @@ public final class Documents {
                 return readOwn(own, name);
             }
         }
-        return Optional.ofNullable(bundle.read(name, problems));
+        return readBundled(name);
+    }
+
+    private Optional<Json> readBundled(String name) {
+        try (InputStream in = Documents.class.getResourceAsStream(BUNDLED + name)) {
+            return in == null ? Optional.empty() : JsonReader.read(in, name, problems);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the bundled document " + name + " cannot be read", e);
+        }
     }
 
     /** Names are made from words of users' files, which must not lead to other places. */

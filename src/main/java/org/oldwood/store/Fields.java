@@ -3,20 +3,84 @@ package org.oldwood.store;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Reads the keys of one JSON object. Each key asked for is remembered; {@link #done()} then reports the keys that
  * nobody asked for. A wrong or missing value adds a problem and gives a harmless stand-in, so that one run finds every
  * problem; {@link #ok()} tells whether what was read may be used.
  */
-public final class Fields extends KeysAsked {
+public final class Fields {
+    private final Json.Obj object;
+    private final Problems problems;
+    private final Set<String> asked = new HashSet<>();
+    private boolean ok = true;
+
     public Fields(Json.Obj object, Problems problems) {
-        super(object, problems);
+        this.object = object;
+        this.problems = problems;
+    }
+
+    public Place place() {
+        return object.place();
+    }
+
+    public Problems problems() {
+        return problems;
+    }
+
+    public boolean ok() {
+        return ok;
+    }
+
+    public boolean has(String key) {
+        return object.members().containsKey(key);
+    }
+
+    /** The keys in the order of the file. */
+    public List<String> keys() {
+        return List.copyOf(object.members().keySet());
+    }
+
+    /** The value as it stands, if the key is there. */
+    public Optional<Json> raw(String key) {
+        asked.add(key);
+        return Optional.ofNullable(object.members().get(key));
+    }
+
+    /** Says that something about this object is wrong. */
+    public void wrong(String key, String name, String message, String remedy) {
+        wrong(at(key), name, message, remedy);
+    }
+
+    private void wrong(Place place, String name, String message, String remedy) {
+        ok = false;
+        problems.add(name, place, message, remedy);
+    }
+
+    private Place at(String key) {
+        Json value = object.members().get(key);
+        return value == null ? object.place().at(key) : value.place();
+    }
+
+    private <T> T missing(String key, String wanted, T standIn) {
+        wrong(object.place().at(key), "missing-key", "is missing; it must be " + wanted, "");
+        return standIn;
+    }
+
+    /** Reports every key that was never asked for. Call it once, when all keys have been read. */
+    public void done() {
+        object.members().forEach((key, value) -> {
+            if (!asked.contains(key)) {
+                wrong(value.place(), "unknown-key", "is not a key that is known here", Nearest.hint(key, asked));
+            }
+        });
     }
 
     /** The keys of {@code value} if it is an object; otherwise a problem, and an empty object. */
@@ -48,11 +112,8 @@ public final class Fields extends KeysAsked {
         if (value instanceof Json.Text text && !text.value().isBlank()) {
             return Optional.of(text.value());
         }
-        wrong(
-                value.place(),
-                "not-a-text",
-                "must be a text but is " + value.shown(),
-                "Write for example: \"" + key + "\": \"…\"");
+        String remedy = "Write for example: \"%s\": \"…\"".formatted(key);
+        wrong(value.place(), "not-a-text", "must be a text but is " + value.shown(), remedy);
         return Optional.of("");
     }
 

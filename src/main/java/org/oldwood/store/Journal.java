@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,50 +32,41 @@ public final class Journal {
     /**
      * What the file holds.
      *
-     * @param lines the whole lines, with their numbers from 1; blank ones left out. Each is made when it is asked for:
-     *     as texts, all together would take several times the file's size
+     * @param lines the whole lines, with their numbers from 1; blank ones left out
      * @param torn the unfinished text after the last line end that is no JSON, if any
      */
-    public record Contents(JournalLines lines, Optional<Line> torn) {}
+    public record Contents(List<Line> lines, Optional<Line> torn) {}
 
     /** A line and its number. */
     public record Line(int number, String text) {}
 
     /** Reads the file; one that is not there is empty. */
     public Contents read() throws IOException {
-        if (!Files.exists(file)) {
-            return new Contents(JournalLines.NONE, Optional.empty());
-        }
-        return contents(Files.readAllBytes(file));
+        return contents(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
     }
 
     private static Contents contents(byte[] bytes) {
-        JournalLines lines = new JournalLines(bytes);
-        int number = 0;
-        int start = bytes.length > 2 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB ? 3 : 0;
-        for (int end = lineEnd(bytes, start); end < bytes.length; end = lineEnd(bytes, start)) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        List<Line> lines = new ArrayList<>();
+        int number = 1;
+        int start = text.startsWith("\uFEFF") ? 1 : 0;
+        for (int end = text.indexOf('\n', start); end >= 0; end = text.indexOf('\n', start)) {
+            add(lines, new Line(number, text.substring(start, end).stripTrailing()));
             number++;
-            lines.add(number, start, end);
             start = end + 1;
         }
-        if (start == bytes.length) {
-            return new Contents(lines, Optional.empty());
-        }
-        Line last = lines.line(number + 1, start, bytes.length);
-        boolean whole =
-                JsonReader.readLine(last.text, "", last.number, new Problems()).isPresent();
+        Line last = new Line(number, text.substring(start));
+        boolean whole = JsonReader.readLine(last.text, "", number, new Problems()).isPresent();
         if (whole) {
-            lines.add(number + 1, start, bytes.length);
+            add(lines, last);
         }
         return new Contents(lines, whole || last.text.isBlank() ? Optional.empty() : Optional.of(last));
     }
 
-    private static int lineEnd(byte[] bytes, int from) {
-        int at = from;
-        while (at < bytes.length && bytes[at] != '\n') {
-            at++;
+    private static void add(List<Line> lines, Line line) {
+        if (!line.text.isBlank()) {
+            lines.add(line);
         }
-        return at;
     }
 
     /**
@@ -202,7 +195,7 @@ public final class Journal {
         while (start > 0 && all[start - 1] != '\n') {
             start--;
         }
-        setAside(java.util.Arrays.copyOfRange(all, start, all.length), contents.torn.get().number);
+        setAside(Arrays.copyOfRange(all, start, all.length), contents.torn.get().number);
         channel.truncate(start);
         return start;
     }

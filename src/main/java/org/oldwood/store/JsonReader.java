@@ -9,15 +9,17 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads JSON into {@link Json} values that keep their place. Streams with Jackson; nothing is bound by reflection, so
- * that a short command starts fast. Depth is limited to 100 levels, a string to 1 MB.
+ * Reads JSON into {@link Json} values that keep their place, which is why Jackson does not bind them. Depth is limited
+ * to 100 levels, a string to 1 MB.
  */
 public final class JsonReader {
     private static final JsonFactory FACTORY = new JsonFactoryBuilder()
@@ -31,13 +33,9 @@ public final class JsonReader {
     private final JsonParser parser;
     private final String file;
     private final int lineOffset;
-    private final Optional<Map<String, String>> words;
+    private final Map<String, String> words;
 
-    private JsonReader(JsonParser parser, String file, int lineOffset) {
-        this(parser, file, lineOffset, Optional.empty());
-    }
-
-    private JsonReader(JsonParser parser, String file, int lineOffset, Optional<Map<String, String>> words) {
+    private JsonReader(JsonParser parser, String file, int lineOffset, Map<String, String> words) {
         this.parser = parser;
         this.file = file;
         this.lineOffset = lineOffset;
@@ -47,34 +45,27 @@ public final class JsonReader {
     /** Reads a whole file; a problem is added and nothing returned where it is not JSON. */
     public static Optional<Json> read(InputStream in, String file, Problems problems) throws IOException {
         try (JsonParser parser = FACTORY.createParser(in)) {
-            return new JsonReader(parser, file, 0).whole(problems);
+            return new JsonReader(parser, file, 0, new HashMap<>()).whole(problems);
         }
     }
 
     /** Reads one line of a file of lines; {@code line} counts from 1. */
     public static Optional<Json> readLine(String text, String file, int line, Problems problems) {
-        try (JsonParser parser = FACTORY.createParser(text)) {
-            return new JsonReader(parser, file, line - 1).whole(problems);
-        } catch (IOException e) {
-            throw new IllegalStateException("a string cannot fail to be read", e);
-        }
+        return readLine(new Journal.Line(line, text), file, new HashMap<>(), problems);
     }
 
     /** Reads one of many lines; texts that come again, other than ids, are kept once in {@code words}. */
     public static Optional<Json> readLine(
             Journal.Line line, String file, Map<String, String> words, Problems problems) {
         try (JsonParser parser = FACTORY.createParser(line.text())) {
-            return new JsonReader(parser, file, line.number() - 1, Optional.of(words)).whole(problems);
+            return new JsonReader(parser, file, line.number() - 1, words).whole(problems);
         } catch (IOException e) {
-            throw new IllegalStateException("a string cannot fail to be read", e);
+            throw new UncheckedIOException("a text cannot fail to be read", e);
         }
     }
 
     private String kept(String text) throws IOException {
-        if (words.isEmpty() || "id".equals(parser.currentName())) {
-            return text;
-        }
-        String known = words.get().putIfAbsent(text, text);
+        String known = "id".equals(parser.currentName()) ? null : words.putIfAbsent(text, text);
         return known == null ? text : known;
     }
 
@@ -150,7 +141,7 @@ public final class JsonReader {
             Place inside = place.of(key, at.getLineNr() + lineOffset, at.getColumnNr());
             members.put(key, value(inside));
         }
-        return new Json.Obj(place, words.isEmpty() ? members : Members.of(members));
+        return new Json.Obj(place, members);
     }
 
     private Json array(Place place) throws IOException {

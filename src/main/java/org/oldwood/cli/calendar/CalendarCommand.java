@@ -11,17 +11,44 @@ import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.garden.GardenFolder;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Writes the year's tasks as iCalendar files. */
+@Command(
+        name = "calendar",
+        description = "write the year's tasks as iCalendar files: events and to-dos",
+        footer = {"", "Example:", "  oldwood calendar --garden demo-data/terrace-school --today 2026-11-25"})
 public final class CalendarCommand extends GardenCommand {
-    private Optional<Path> outDir = Optional.empty();
-    private Part by = Part.all;
-    private Optional<Path> feed = Optional.empty();
-    private final List<Path> adopt = new ArrayList<>();
-    private final CalendarLooks looks = new CalendarLooks();
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "where to write; calendars in the garden's folder otherwise")
+    Optional<Path> outDir = Optional.empty();
+
+    @Option(
+            names = "--by",
+            paramLabel = "PART",
+            description = "one pair of files for each bed or craft: ${COMPLETION-CANDIDATES}")
+    Part by = Part.all;
+
+    @Option(
+            names = "--feed",
+            paramLabel = "FILE",
+            description = "one file for a web server to offer, without to-dos, instead")
+    Optional<Path> feed = Optional.empty();
+
+    @Option(
+            names = "--adopt",
+            paramLabel = "FILE",
+            description = "take over UIDs and revisions from an older file, if the memory was lost")
+    List<Path> adopt = new ArrayList<>();
+
+    @Mixin
+    CalendarLooks looks = new CalendarLooks();
 
     /** How to split the plan over files. */
     enum Part {
@@ -31,55 +58,10 @@ public final class CalendarCommand extends GardenCommand {
     }
 
     @Override
-    public Optional<Spelled> spelled() {
-        Spelled own = Spelled.command(
-                "calendar",
-                "write the year's tasks as iCalendar files: events and to-dos",
-                "oldwood calendar --garden demo-data/terrace-school --today 2026-11-25");
-        own.value(
-                "--out",
-                "DIR",
-                "where to write; calendars in the garden's folder otherwise",
-                Path.class,
-                given -> outDir = Optional.of(given));
-        own.value(
-                "--by",
-                "PART",
-                "one pair of files for each bed or craft: ${COMPLETION-CANDIDATES}",
-                Part.class,
-                given -> by = given);
-        own.value(
-                "--feed",
-                "FILE",
-                "one file for a web server to offer, without to-dos, instead",
-                Path.class,
-                given -> feed = Optional.of(given));
-        own.values(
-                "--adopt",
-                "FILE",
-                "take over UIDs and revisions from an older file, if the memory was lost",
-                Path.class,
-                adopt);
-        return Optional.of(own.with(looks.options()));
-    }
-
-    @Override
-    public CommandLine commandLine(List<String> arguments) {
-        CommandLine line = new CommandLine(commandSpec());
-        if (mayName(arguments, "read", "-h", "--help")) {
-            line.addSubcommand("read", new CalendarReadCommand(this).commandLine(List.of()));
-        }
-        if (mayName(arguments, "publish", "-h", "--help")) {
-            line.addSubcommand("publish", new CalendarPublishCommand(this).commandLine(List.of()));
-        }
-        return line;
-    }
-
-    /** Commands of its own are made only where they may be asked for, so that a run starts fast. */
-    private static boolean mayName(List<String> arguments, String... words) {
-        return arguments.isEmpty()
-                || !arguments.get(0).startsWith("-")
-                || arguments.stream().anyMatch(List.of(words)::contains);
+    public CommandLine commandLine() {
+        return super.commandLine()
+                .addSubcommand("read", new CalendarReadCommand(this).commandLine())
+                .addSubcommand("publish", new CalendarPublishCommand(this).commandLine());
     }
 
     @Override

@@ -1,30 +1,18 @@
 package org.oldwood.cli.calendar;
 
 import org.oldwood.calendar.Layout;
-import org.oldwood.cli.command.Spelled;
+import picocli.CommandLine.Option;
 
 /** The options for how tasks look in a calendar. */
 final class CalendarLooks {
-    private EventDays eventDays = EventDays.usual;
-    private Due due = Due.last;
-    private boolean noReminder;
+    @Option(names = "--event-days", paramLabel = "DAYS", description = "what an event covers: ${COMPLETION-CANDIDATES}")
+    EventDays eventDays = EventDays.usual;
 
-    Spelled options() {
-        return Spelled.options()
-                .value(
-                        "--event-days",
-                        "DAYS",
-                        "what an event covers: ${COMPLETION-CANDIDATES}",
-                        EventDays.class,
-                        given -> eventDays = given)
-                .value(
-                        "--due",
-                        "DAY",
-                        "what a to-do's due day is: ${COMPLETION-CANDIDATES}",
-                        Due.class,
-                        given -> due = given)
-                .flag("--no-reminder", "write no reminders", given -> noReminder = given);
-    }
+    @Option(names = "--due", paramLabel = "DAY", description = "what a to-do's due day is: ${COMPLETION-CANDIDATES}")
+    Due due = Due.last;
+
+    @Option(names = "--no-reminder", description = "write no reminders")
+    boolean noReminder;
 
     /** What an event covers. */
     enum EventDays {

@@ -10,7 +10,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.store.JsonWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,15 +43,11 @@ final class CalendarPublishCommand extends GardenCommand {
     @Mixin
     ServerAccess access = new ServerAccess();
 
-    private final CalendarLooks looks = new CalendarLooks();
+    @Mixin
+    CalendarLooks looks = new CalendarLooks();
 
     CalendarPublishCommand(GardenCommand parent) {
         this.parent = parent;
-    }
-
-    @Override
-    public CommandSpec ownSpec() {
-        return looks.options().addTo(super.ownSpec());
     }
 
     @Override

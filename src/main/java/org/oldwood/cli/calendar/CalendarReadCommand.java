@@ -29,7 +29,6 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -61,15 +60,11 @@ final class CalendarReadCommand extends GardenCommand {
     @Mixin
     ServerAccess access = new ServerAccess();
 
-    private final CalendarLooks looks = new CalendarLooks();
+    @Mixin
+    CalendarLooks looks = new CalendarLooks();
 
     CalendarReadCommand(GardenCommand parent) {
         this.parent = parent;
-    }
-
-    @Override
-    public CommandSpec ownSpec() {
-        return looks.options().addTo(super.ownSpec());
     }
 
     /** An answer to note, and the amount done where it was not the planned one. */

@@ -18,25 +18,44 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /**
  * What all commands have in common. A command prints results to {@link #out()}, everything else to {@link #tell}; it
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
+    @Option(
+            names = "--garden",
+            paramLabel = "DIR",
+            description = "the garden's folder; the current folder otherwise")
     public Optional<Path> gardenDir = Optional.empty();
+
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            description = "work as on this day, year-month-day; today otherwise")
     public Optional<LocalDate> givenToday = Optional.empty();
+
+    @Option(names = "--json", description = "print JSON for other programs to read")
     public boolean json;
+
+    @Option(names = "--quiet", description = "say nothing on stderr but errors")
     public boolean quiet;
 
-    private @Nullable CommandSpec spec;
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help and stop")
+    boolean help;
+
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
     private @Nullable Surroundings surroundings;
     private @Nullable Out out;
     private @Nullable Out err;
     private Optional<GardenFolder> opened = Optional.empty();
-    private List<String> arguments = List.of();
 
     /** Does the work; returns 0, or 1 where the records have problems. */
     public abstract int run() throws IOException;
@@ -57,26 +76,12 @@ public abstract class GardenCommand implements Callable<Integer> {
     }
 
     /** How the command line reads this command; one that has commands of its own adds them. */
-    public CommandLine commandLine(List<String> arguments) {
-        return new CommandLine(commandSpec());
+    public CommandLine commandLine() {
+        return new CommandLine(this);
     }
 
-    /** The command's own options; those of all commands are added. */
-    public CommandSpec ownSpec() {
-        return spelled().map(own -> own.spec(this)).orElseGet(() -> CommandSpec.forAnnotatedObject(this));
-    }
-
-    /** The command's own options where they are spelled in code; else annotations tell them. */
-    public Optional<Spelled> spelled() {
-        return Optional.empty();
-    }
-
-    /** Takes arguments that are plainly right; where false, picocli is to read them. */
-    public final boolean takes(List<String> given) {
-        arguments = given;
-        return spelled()
-                .filter(own -> PlainLine.read(own.with(commonOptions()).parts(), given))
-                .isPresent();
+    public final CommandSpec spec() {
+        return attached(spec);
     }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
@@ -85,38 +90,6 @@ public abstract class GardenCommand implements Callable<Integer> {
                 .map(near -> "Did you mean \"" + near + "\"?")
                 .orElseGet(() -> "There are " + String.join(", ", known) + ".");
         return usage("there is no " + what + " \"" + id + "\". " + hint);
-    }
-
-    public final CommandSpec commandSpec() {
-        CommandSpec made = spec;
-        if (made == null) {
-            made = commonOptions().addTo(ownSpec());
-            made.addOption(OptionSpec.builder("-h", "--help")
-                    .usageHelp(true)
-                    .type(boolean.class)
-                    .description("show this help and stop")
-                    .build());
-            spec = made;
-        }
-        return made;
-    }
-
-    private Spelled commonOptions() {
-        return Spelled.options()
-                .value(
-                        "--garden",
-                        "DIR",
-                        "the garden's folder; the current folder otherwise",
-                        Path.class,
-                        given -> gardenDir = Optional.of(given))
-                .value(
-                        "--today",
-                        "DATE",
-                        "work as on this day, year-month-day; today otherwise",
-                        LocalDate.class,
-                        given -> givenToday = Optional.of(given))
-                .flag("--json", "print JSON for other programs to read", given -> json = given)
-                .flag("--quiet", "say nothing on stderr but errors", given -> quiet = given);
     }
 
     @Override
@@ -247,10 +220,6 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** The command line was wrong: exit code 2. */
     public final ParameterException usage(String message) {
-        CommandSpec own = commandSpec();
-        if (own.commandLine() == null) {
-            Settings.root(own.name(), this, arguments, out(), err());
-        }
-        return new ParameterException(own.commandLine(), message);
+        return new ParameterException(spec().commandLine(), message);
     }
 }

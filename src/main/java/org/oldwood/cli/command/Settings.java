@@ -3,7 +3,6 @@ package org.oldwood.cli.command;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.LocalDate;
-import java.util.List;
 import org.oldwood.cli.Main;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -13,9 +12,9 @@ public final class Settings {
     private Settings() {}
 
     /** The program's command line with one command under it, printing to {@code out} and {@code err}. */
-    public static CommandLine root(String name, GardenCommand command, List<String> arguments, Out out, Out err) {
+    public static CommandLine root(String name, GardenCommand command, Out out, Out err) {
         CommandLine root = Main.top();
-        root.addSubcommand(name, command.commandLine(arguments));
+        root.addSubcommand(name, command.commandLine());
         plain(root).setOut(printing(out)).setErr(printing(err));
         return root;
     }

@@ -10,35 +10,30 @@ import java.util.Optional;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.facts.record.Choices;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.SecondCopies;
-import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import picocli.CommandLine.Command;
 
 /**
  * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is well. Questions (things
  * noted that do not fit together) are shown too, but stop nothing.
  */
+@Command(
+        name = "check",
+        description = "show all that is wrong with the records; silent when all is well",
+        footer = {"", "Example:", "  oldwood check"})
 public final class CheckCommand extends GardenCommand {
-    @Override
-    public Optional<Spelled> spelled() {
-        return Optional.of(Spelled.command(
-                "check", "show all that is wrong with the records; silent when all is well", "oldwood check"));
-    }
-
     @Override
     public int run() throws IOException {
         Problems problems = new Problems();
         Optional<GardenFolder> opened = open(problems);
-        checkZone(problems);
         List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
         new OwnData(gardenPath(), problems).check();
         List<Problem> notices = opened.map(CheckCommand::notices).orElse(List.of());
@@ -79,11 +74,6 @@ public final class CheckCommand extends GardenCommand {
             e.problems().forEach(problems::add);
             return Optional.empty();
         }
-    }
-
-    private void checkZone(Problems problems) {
-        Documents own = Documents.with(gardenPath(), new Problems());
-        own.read(GardenFolder.GARDEN_FILE).ifPresent(json -> GardenReader.checkZone(json, problems));
     }
 
     /** Adds the journal up; returns the questions. */

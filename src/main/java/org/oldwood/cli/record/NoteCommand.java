@@ -53,13 +53,11 @@ public final class NoteCommand extends GardenCommand {
             description = "a key of your own for the table: sent again under the same key, nothing more is noted")
     Optional<String> once = Optional.empty();
 
-    /** Only the kind named is built, so that a note is quick; the help shows all. */
     @Override
-    public CommandLine commandLine(List<String> arguments) {
-        CommandLine line = new CommandLine(commandSpec());
-        Optional<EntryKind> named = arguments.isEmpty() ? Optional.empty() : EntryKind.find(arguments.get(0));
-        for (EntryKind kind : named.map(List::of).orElse(List.of(EntryKind.values()))) {
-            line.addSubcommand(kind.key(), new NoteKindCommand(kind, this).commandLine(arguments));
+    public CommandLine commandLine() {
+        CommandLine line = super.commandLine();
+        for (EntryKind kind : EntryKind.values()) {
+            line.addSubcommand(kind.key(), new NoteKindCommand(kind, this).commandLine());
         }
         return line;
     }

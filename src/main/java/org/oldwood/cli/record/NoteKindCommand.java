@@ -66,8 +66,9 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     @Override
-    public CommandLine commandLine(List<String> arguments) {
-        CommandSpec fields = commandSpec();
+    public CommandLine commandLine() {
+        CommandLine line = super.commandLine();
+        CommandSpec fields = line.getCommandSpec();
         fields.usageMessage().description(kind.meaning());
         for (EntryField field : kind.fields()) {
             fields.addOption(option(field, !subject().filter(field::equals).isPresent()));
@@ -82,7 +83,7 @@ final class NoteKindCommand extends GardenCommand {
         List<String> footer = new ArrayList<>(List.of("", "Example:"));
         footer.addAll(NoteExamples.of(kind));
         fields.usageMessage().footer(footer.toArray(String[]::new));
-        return new CommandLine(fields);
+        return line;
     }
 
     /** What the entry is about: the field that the argument without an option fills. */
@@ -192,7 +193,7 @@ final class NoteKindCommand extends GardenCommand {
     }
 
     private Optional<String> given(String key) {
-        OptionSpec option = commandSpec().findOption("--" + key);
+        OptionSpec option = spec().findOption("--" + key);
         @Nullable String value = option == null ? null : option.getValue();
         return Optional.ofNullable(value);
     }

@@ -2,7 +2,6 @@ package org.oldwood.cli.season;
 
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.cli.season.SumReport.Line;
 import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.garden.GardenFolder;
@@ -15,33 +14,29 @@ import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Adds up the chill of winters, from a weather file or the garden. */
+@Command(
+        name = "chill",
+        description = {
+            "add up the chill of each winter, hour by hour",
+            "",
+            "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
+            "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
+            "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
+            "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
+            "Of a garden it tells what each crop wants beside it."
+        },
+        footer = {"", "Example:", "  oldwood chill --weather station.csv --latitude 46.6 --model dynamic"})
 public final class ChillCommand extends SumCommand {
     private static final String ALL = "all";
 
-    private Optional<String> model = Optional.empty();
+    @Option(names = "--model", paramLabel = "MODEL", description = "the chill model, or all; dynamic otherwise")
+    Optional<String> model = Optional.empty();
 
     private List<ChillWants> wants = List.of();
-
-    @Override
-    public Optional<Spelled> spelled() {
-        return Optional.of(addTo(Spelled.command(
-                        "chill",
-                        "add up the chill of each winter, hour by hour",
-                        "oldwood chill --weather station.csv --latitude 46.6 --model dynamic",
-                        "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
-                        "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
-                        "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
-                        "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
-                        "Of a garden it tells what each crop wants beside it."))
-                .value(
-                        "--model",
-                        "MODEL",
-                        "the chill model, or all; dynamic otherwise",
-                        String.class,
-                        given -> model = Optional.of(given)));
-    }
 
     @Override
     Stretch usual(Season season, SeasonMethods methods) {

@@ -3,7 +3,6 @@ package org.oldwood.cli.season;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.season.Season;
 import org.oldwood.season.SeasonMethods;
@@ -12,30 +11,27 @@ import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Adds up heat from a weather file or the garden. */
+@Command(
+        name = "heat",
+        description = {
+            "add up the heat of each spring and summer",
+            "",
+            "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
+            "Models: sine and simple (degree days above --base), hours (growing degree hours)."
+        },
+        footer = {"", "Example:", "  oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5"})
 public final class HeatCommand extends SumCommand {
     private static final List<String> MODELS = List.of("sine", "simple", "hours");
 
-    private String model = "sine";
-    private Optional<Double> base = Optional.empty();
+    @Option(names = "--model", paramLabel = "MODEL", description = "sine, simple or hours; sine otherwise")
+    String model = "sine";
 
-    @Override
-    public Optional<Spelled> spelled() {
-        return Optional.of(addTo(Spelled.command(
-                        "heat",
-                        "add up the heat of each spring and summer",
-                        "oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5",
-                        "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
-                        "Models: sine and simple (degree days above --base), hours (growing degree hours)."))
-                .value(
-                        "--model",
-                        "MODEL",
-                        "sine, simple or hours; sine otherwise",
-                        String.class,
-                        given -> model = given)
-                .value("--base", "C", "base, °C; 5 otherwise", Double.class, given -> base = Optional.of(given)));
-    }
+    @Option(names = "--base", paramLabel = "C", description = "base, °C; 5 otherwise")
+    Optional<Double> base = Optional.empty();
 
     @Override
     Stretch usual(Season season, SeasonMethods methods) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.cli.season.SumReport.Line;
 import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.facts.GardenStages;
@@ -27,31 +26,24 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import picocli.CommandLine.Option;
 
 /** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
 abstract class SumCommand extends GardenCommand {
-    private Optional<Path> file = Optional.empty();
-    private Optional<Double> latitude = Optional.empty();
-    private Optional<LocalDate> from = Optional.empty();
-    private Optional<LocalDate> to = Optional.empty();
+    @Option(
+            names = "--weather",
+            paramLabel = "FILE",
+            description = "daily weather; the garden's weather.csv and climate otherwise")
+    Optional<Path> file = Optional.empty();
 
-    /** Adds the options that both have. */
-    final Spelled addTo(Spelled own) {
-        return own.value(
-                        "--weather",
-                        "FILE",
-                        "daily weather; the garden's weather.csv and climate otherwise",
-                        Path.class,
-                        given -> file = Optional.of(given))
-                .value(
-                        "--latitude",
-                        "DEGREES",
-                        "where, south negative; the garden's otherwise",
-                        Double.class,
-                        given -> latitude = Optional.of(given))
-                .value("--from", "DATE", "first day, included", LocalDate.class, given -> from = Optional.of(given))
-                .value("--to", "DATE", "last day, included", LocalDate.class, given -> to = Optional.of(given));
-    }
+    @Option(names = "--latitude", paramLabel = "DEGREES", description = "where, south negative; the garden's otherwise")
+    Optional<Double> latitude = Optional.empty();
+
+    @Option(names = "--from", paramLabel = "DATE", description = "first day, included")
+    Optional<LocalDate> from = Optional.empty();
+
+    @Option(names = "--to", paramLabel = "DATE", description = "last day, included")
+    Optional<LocalDate> to = Optional.empty();
 
     /** A stretch of days and what it is called. */
     record Stretch(String label, Days days) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.facts.water.Summers;
 import org.oldwood.garden.BedState;
@@ -15,35 +14,34 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.store.Nearest;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Tells what the beds hold, when they run short and what to give; or sets them side by side. */
+@Command(
+        name = "water",
+        description = {
+            "tell how much water the beds hold, when they run short and how much to give",
+            "",
+            "Past days come from weather.csv in the garden's folder where it has them, all others"
+                    + " from the climate's means. Moisture notes correct the account."
+        },
+        footer = {"", "Example:", "  oldwood water --feel"})
 public final class WaterCommand extends GardenCommand {
-    private Optional<String> bed = Optional.empty();
-    private boolean compare;
-    private Optional<String> crop = Optional.empty();
-    private boolean feel;
+    @Parameters(arity = "0..1", paramLabel = "BED", description = "one bed; all otherwise")
+    Optional<String> bed = Optional.empty();
 
-    @Override
-    public Optional<Spelled> spelled() {
-        return Optional.of(Spelled.command(
-                        "water",
-                        "tell how much water the beds hold, when they run short and how much to give",
-                        "oldwood water --feel",
-                        "Past days come from weather.csv in the garden's folder where it has them, all others"
-                                + " from the climate's means. Moisture notes correct the account.")
-                .word("BED", "one bed; all otherwise", given -> bed = Optional.of(given))
-                .flag(
-                        "--compare",
-                        "set the beds side by side in past summers, as if one crop stood in all of" + " them",
-                        given -> compare = given)
-                .value(
-                        "--crop",
-                        "CROP",
-                        "the crop to compare with; the garden's commonest otherwise",
-                        String.class,
-                        given -> crop = Optional.of(given))
-                .flag("--feel", "show how moist soil feels in the hand, by texture", given -> feel = given));
-    }
+    @Option(
+            names = "--compare",
+            description = "set the beds side by side in past summers, as if one crop stood in all of them")
+    boolean compare;
+
+    @Option(names = "--crop", paramLabel = "CROP", description = "the crop to compare with; the garden's commonest otherwise")
+    Optional<String> crop = Optional.empty();
+
+    @Option(names = "--feel", description = "show how moist soil feels in the hand, by texture")
+    boolean feel;
 
     @Override
     public int run() throws IOException {

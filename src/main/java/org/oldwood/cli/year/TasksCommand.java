@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.command.Spelled;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Missed;
@@ -15,28 +14,23 @@ import org.oldwood.plan.Task;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Lists the year's tasks, grouped by month. */
+@Command(
+        name = "tasks",
+        description = "list the year's tasks by month, with amounts",
+        footer = {"", "Example:", "  oldwood tasks --garden demo-data/terrace-school --today 2026-11-25"})
 public final class TasksCommand extends GardenCommand {
-    private Optional<String> bed = Optional.empty();
-    private Optional<String> craft = Optional.empty();
-    private boolean finished;
+    @Option(names = "--bed", paramLabel = "BED", description = "only tasks in this bed")
+    Optional<String> bed = Optional.empty();
 
-    @Override
-    public Optional<Spelled> spelled() {
-        return Optional.of(Spelled.command(
-                        "tasks",
-                        "list the year's tasks by month, with amounts",
-                        "oldwood tasks --garden demo-data/terrace-school --today 2026-11-25")
-                .value("--bed", "BED", "only tasks in this bed", String.class, given -> bed = Optional.of(given))
-                .value(
-                        "--craft",
-                        "CRAFT",
-                        "only tasks of this craft, pruning for example",
-                        String.class,
-                        given -> craft = Optional.of(given))
-                .flag("--finished", "list what is done or skipped too", given -> finished = given));
-    }
+    @Option(names = "--craft", paramLabel = "CRAFT", description = "only tasks of this craft, pruning for example")
+    Optional<String> craft = Optional.empty();
+
+    @Option(names = "--finished", description = "list what is done or skipped too")
+    boolean finished;
 
     @Override
     public int run() throws IOException {

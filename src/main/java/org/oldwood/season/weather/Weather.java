@@ -34,11 +34,6 @@ public final class Weather {
         return new Weather(List.copyOf(sorted.values()));
     }
 
-    /** Days that are in their order already, each once. */
-    static Weather ofSorted(List<WeatherDay> days) {
-        return new Weather(List.copyOf(days));
-    }
-
     public Optional<WeatherDay> on(LocalDate date) {
         int at = Arrays.binarySearch(epochDays, date.toEpochDay());
         return at < 0 ? Optional.empty() : Optional.of(days.get(at));

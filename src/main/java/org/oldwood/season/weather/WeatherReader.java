@@ -38,22 +38,7 @@ public final class WeatherReader {
      * @return what was read; empty where there was any problem, which {@code problems} then tells
      */
     public static Optional<WeatherImport> read(byte[] bytes, String name, LocalDate today, Problems problems) {
-        return PlainDays.read(bytes, today)
-                .map(days -> plain(days, name))
-                .or(() -> readAnyFormat(bytes, name, today, problems));
-    }
-
-    /** The long way, which knows every format and words every problem. */
-    static Optional<WeatherImport> readAnyFormat(byte[] bytes, String name, LocalDate today, Problems problems) {
         return new WeatherReader(name, today, problems).read(WeatherTable.of(bytes));
-    }
-
-    private static WeatherImport plain(List<WeatherDay> days, String name) {
-        int notMeasured = 0;
-        for (WeatherDay day : days) {
-            notMeasured += WeatherRows.lacksTemperature(day) ? 1 : 0;
-        }
-        return new WeatherImport(Weather.ofSorted(days), OWN_FORMAT, 0, notMeasured, Optional.of(name));
     }
 
     private Optional<WeatherImport> read(WeatherTable table) {
