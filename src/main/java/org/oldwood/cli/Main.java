@@ -77,10 +77,10 @@ public final class Main {
 
     private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
-        CommandLine root = Settings.root(name, command, run.out, run.err);
-        root.setParameterExceptionHandler(failures::wrongUsage);
-        root.setExecutionExceptionHandler((thrown, line, parsed) -> failures.thrown(thrown, line.getCommand()));
-        return root.execute(args.toArray(String[]::new));
+        CommandLine line = Settings.of(name, command, run.out, run.err);
+        line.setParameterExceptionHandler(failures::wrongUsage);
+        line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
+        return line.execute(args.subList(1, args.size()).toArray(String[]::new));
     }
 
     private static int top(String option, Run run) {

@@ -101,7 +101,8 @@ public final class Documents {
 
     private Fields bundledFields(String name) {
         return Fields.of(
-                readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)), problems);
+                readBundled(name).orElseThrow(() -> new IllegalStateException("no bundled document " + name)),
+                problems);
     }
 
     private List<String> ownNames(String kind) {

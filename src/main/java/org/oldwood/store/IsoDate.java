@@ -1,8 +1,11 @@
 package org.oldwood.store;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeParseException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Dates as they are written in files and on the command line: {@code 2026-11-20}, {@code 11-20}. */
 public final class IsoDate {
@@ -11,7 +14,9 @@ public final class IsoDate {
 
     /** What a date must be, for a message. */
     public static final String RULE =
-            "a date that exists, written year-month-day (2026-11-20), from %d to %d".formatted(FIRST_YEAR, LAST_YEAR);
+            "a date that exists, written year-month-day (2026-11-20), from the years 1800 to 2999";
+
+    private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
 
     private IsoDate() {}
 
@@ -22,11 +27,16 @@ public final class IsoDate {
      *     with this program: they are slips of the hand
      */
     public static LocalDate parse(String text) {
-        LocalDate date = LocalDate.parse(text);
-        if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+        Matcher parts = DATE.matcher(text);
+        int year = parts.matches() ? Integer.parseInt(parts.group(1)) : 0;
+        if (year < FIRST_YEAR || year > LAST_YEAR) {
             throw new DateTimeParseException("must be " + RULE, text, 0);
         }
-        return date;
+        try {
+            return LocalDate.of(year, Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
+        } catch (DateTimeException e) {
+            throw new DateTimeParseException("must be " + RULE, text, 0, e);
+        }
     }
 
     /**

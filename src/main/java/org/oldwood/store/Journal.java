@@ -56,7 +56,8 @@ public final class Journal {
             start = end + 1;
         }
         Line last = new Line(number, text.substring(start));
-        boolean whole = JsonReader.readLine(last.text, "", number, new Problems()).isPresent();
+        boolean whole =
+                JsonReader.readLine(last.text, "", number, new Problems()).isPresent();
         if (whole) {
             add(lines, last);
         }

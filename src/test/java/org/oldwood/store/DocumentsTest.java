@@ -11,7 +11,8 @@ class DocumentsTest {
 
     @Test
     void opens_a_document_of_a_folder() {
-        assertThat(documents.fields("crops/blackcurrant/crop.json").text("name")).isEqualTo("blackcurrant");
+        assertThat(documents.fields("crops/blackcurrant/crop.json").text("name"))
+                .isEqualTo("blackcurrant");
     }
 
     @ParameterizedTest

@@ -20,17 +20,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /**
  * What all commands have in common. A command prints results to {@link #out()}, everything else to {@link #tell}; it
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
-    @Option(
-            names = "--garden",
-            paramLabel = "DIR",
-            description = "the garden's folder; the current folder otherwise")
+    @Option(names = "--garden", paramLabel = "DIR", description = "the garden's folder; the current folder otherwise")
     public Optional<Path> gardenDir = Optional.empty();
 
     @Option(
@@ -45,13 +41,13 @@ public abstract class GardenCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "say nothing on stderr but errors")
     public boolean quiet;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "show this help and stop")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this help and stop")
     boolean help;
 
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
+    private @Nullable CommandLine line;
     private @Nullable Surroundings surroundings;
     private @Nullable Out out;
     private @Nullable Out err;
@@ -77,11 +73,12 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** How the command line reads this command; one that has commands of its own adds them. */
     public CommandLine commandLine() {
-        return new CommandLine(this);
+        line = new CommandLine(this);
+        return line;
     }
 
     public final CommandSpec spec() {
-        return attached(spec);
+        return attached(line).getCommandSpec();
     }
 
     /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
@@ -220,6 +217,6 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** The command line was wrong: exit code 2. */
     public final ParameterException usage(String message) {
-        return new ParameterException(spec().commandLine(), message);
+        return new ParameterException(attached(line), message);
     }
 }

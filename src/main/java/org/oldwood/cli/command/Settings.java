@@ -3,7 +3,6 @@ package org.oldwood.cli.command;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.LocalDate;
-import org.oldwood.cli.Main;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 
@@ -11,12 +10,11 @@ import picocli.CommandLine.Help;
 public final class Settings {
     private Settings() {}
 
-    /** The program's command line with one command under it, printing to {@code out} and {@code err}. */
-    public static CommandLine root(String name, GardenCommand command, Out out, Out err) {
-        CommandLine root = Main.top();
-        root.addSubcommand(name, command.commandLine());
-        plain(root).setOut(printing(out)).setErr(printing(err));
-        return root;
+    /** The command line of one command, printing to {@code out} and {@code err}. */
+    public static CommandLine of(String name, GardenCommand command, Out out, Out err) {
+        CommandLine line = command.commandLine();
+        line.setCommandName("oldwood " + name);
+        return plain(line).setOut(printing(out)).setErr(printing(err));
     }
 
     /** No colours, no abbreviations, no files of arguments, 80 columns. */

@@ -37,7 +37,10 @@ public final class WaterCommand extends GardenCommand {
             description = "set the beds side by side in past summers, as if one crop stood in all of them")
     boolean compare;
 
-    @Option(names = "--crop", paramLabel = "CROP", description = "the crop to compare with; the garden's commonest otherwise")
+    @Option(
+            names = "--crop",
+            paramLabel = "CROP",
+            description = "the crop to compare with; the garden's commonest otherwise")
     Optional<String> crop = Optional.empty();
 
     @Option(names = "--feel", description = "show how moist soil feels in the hand, by texture")
