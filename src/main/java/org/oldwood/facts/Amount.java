@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param cautions caution ids beyond the rule's own
  * @param tags of the material, for keep-apart
  * @param minutes how long it should take, where figures say
- * @param buys the materials that it takes; may hold those of a later dressing too
+ * @param buys the materials that it takes
  * @param lacks what it wants that no material at hand brings
  * @param noted the entries that it comes to where it is done as planned; empty where only the grower can tell
  */

@@ -118,7 +118,7 @@ public final class Stems {
     }
 
     /** The stems after an entry: counted anew, or less what was cut out. Other entries change nothing. */
-    Stems after(Entry entry, int season) {
+    public Stems after(Entry entry, int season) {
         return switch (entry.kind()) {
             case COUNTED -> recounted(entry.stems(), season);
             case PRUNED -> without(entry.stems(), season);

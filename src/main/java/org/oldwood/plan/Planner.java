@@ -2,7 +2,9 @@ package org.oldwood.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisors;
@@ -12,6 +14,7 @@ import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.Subjects;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.LeafFalls;
 import org.oldwood.plan.settle.Settled;
 import org.oldwood.season.Season;
 import org.oldwood.season.Stages;
@@ -34,11 +37,17 @@ public final class Planner {
     private final Settler settler;
     private final Forgotten forgotten;
     private final TaskMaker maker;
+    private final Concerned concerned;
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
 
-    /** What was found so far. */
-    private record Gathered(LocalDate until, List<Task> tasks) {}
+    /**
+     * What was found so far of a subject.
+     *
+     * @param ahead what will have been done
+     * @param plain the tasks on the subject as it is; empty while they are being found
+     */
+    private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Optional<List<Task>> plain) {}
 
     public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
         this.world = new Situation.World(state, stages, crops, documents);
@@ -48,6 +57,7 @@ public final class Planner {
         this.judge = new Judge(world, advisors);
         this.settler = new Settler(world, judge, advisors, rules.all());
         this.forgotten = new Forgotten(world, judge, settler, advisors, rules);
+        this.concerned = new Concerned(rules.all());
         this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
@@ -73,15 +83,40 @@ public final class Planner {
      */
     public Plan plan() {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
-        Gathered gathered = new Gathered(until, new ArrayList<>());
-        Concerned concerned = new Concerned(rules.all());
-        for (Subject subject : subjects.bedByBed()) {
-            for (Rule rule : concerned.rules(subject)) {
-                tasks(rule, subject, gathered);
+        LeafFalls falls = world.state().leafFalls();
+        Ahead ahead = Ahead.nothing(falls);
+        Map<Subject, List<Task>> tasks = new IdentityHashMap<>();
+        Plan plan = pass(ahead, until, tasks);
+        // twice more at most: what is planned changes what comes after it, and that what comes after that
+        for (int again = 0; again < 2; again++) {
+            Ahead next = Ahead.of(plan, falls);
+            if (next.isSame(ahead)) {
+                break;
             }
+            ahead = next;
+            plan = pass(ahead, until, tasks);
+        }
+        return plan;
+    }
+
+    /** All tasks on the garden as it is, or as it will be once those planned before are done. */
+    private Plan pass(Ahead ahead, LocalDate until, Map<Subject, List<Task>> known) {
+        List<Task> all = new ArrayList<>();
+        for (Subject subject : subjects.bedByBed()) {
+            List<Task> before = known.get(subject);
+            if (before == null || ahead.touches(subject)) {
+                List<Task> found = new ArrayList<>();
+                Gathered gathered = new Gathered(until, found, ahead, Optional.ofNullable(before));
+                for (Rule rule : concerned.rules(subject)) {
+                    tasks(rule, subject, gathered);
+                }
+                known.putIfAbsent(subject, found);
+                before = found;
+            }
+            all.addAll(before);
         }
         return new Placement(world, KeepApart.read(world.documents(), world.state()))
-                .place(gathered.tasks, until, new ArrayList<>(), forgotten.all());
+                .place(all, until, new ArrayList<>(), forgotten.all());
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */
@@ -93,11 +128,13 @@ public final class Planner {
     /** This season's task, or where it is past or done the next one's, as far as the plan reaches. */
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
-        forgotten.lastSeason(rule, subject);
+        if (gathered.plain.isEmpty()) {
+            forgotten.lastSeason(rule, subject);
+        }
         for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
-            Verdict verdict = verdict(rule, subject, season);
+            Verdict verdict = verdict(rule, subject, ahead(rule, subject, season, gathered.ahead), season);
             if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
-                repeats(rule, verdict, gathered);
+                repeats(rule, subject, verdict, gathered);
             }
             boolean found = gathered.tasks.size() > before;
             boolean settled = found
@@ -119,15 +156,16 @@ public final class Planner {
     }
 
     /** On the subject as it is; where an entry this season may have done the work, as it was before it. */
-    private Verdict verdict(Rule rule, Subject subject, Season season) {
-        Verdict now = judge.judge(rule, subject, season);
+    private Verdict verdict(Rule rule, Subject subject, Subject ahead, Season season) {
+        Verdict now = judge.judge(rule, ahead, season);
         if (now.due() || now.window().isEmpty() || rule.repeatDays() > 0) {
             return now;
         }
-        return settler.first(rule, now.situation(), now.window().get())
+        Situation noted = with(subject, now.situation());
+        return settler.first(rule, noted, now.window().get())
                 .map(done -> judge.judge(
                         rule, Earlier.before(subject, done, world.state().leafFalls()), season))
-                .filter(then -> then.due() && wasIn(then, rule, now.situation()))
+                .filter(then -> then.due() && wasIn(then, rule, noted))
                 .map(then -> new Verdict(
                         rule,
                         new Situation(world, subject, season, then.situation().day()),
@@ -135,6 +173,21 @@ public final class Planner {
                         then.reasons(),
                         ""))
                 .orElse(now);
+    }
+
+    /** The subject as it will be when the rule's time comes. */
+    private Subject ahead(Rule rule, Subject subject, Season season, Ahead ahead) {
+        if (!ahead.touches(subject)) {
+            return subject;
+        }
+        LocalDate day = rule.opens().by().equals("entry")
+                ? LocalDate.MAX
+                : judge.time(rule, subject, season).map(Window::first).orElse(LocalDate.MIN);
+        return ahead.on(subject, day);
+    }
+
+    private Situation with(Subject subject, Situation of) {
+        return new Situation(world, subject, of.season(), of.day());
     }
 
     /** Whether what was done lies in the window that the subject had before it. */
@@ -155,10 +208,10 @@ public final class Planner {
                 && !(inPast && window.last().isBefore(world.today()));
     }
 
-    private void repeats(Rule rule, Verdict verdict, Gathered gathered) {
+    private void repeats(Rule rule, Subject subject, Verdict verdict, Gathered gathered) {
         Window whole = verdict.window().orElseThrow();
         if (rule.repeatDays() == 0) {
-            one(rule, verdict, whole, 1, gathered);
+            one(rule, subject, verdict, whole, 1, gathered);
             return;
         }
         int ordinal = rule.firstOrdinal(verdict.situation().season(), whole);
@@ -167,7 +220,7 @@ public final class Planner {
             last = lastOfRepeat(first, whole, rule.repeatDays());
             Window part = whole.part(first, last);
             if (!part.last().isBefore(world.today()) && !first.isAfter(gathered.until)) {
-                one(rule, verdict, part, ordinal, gathered);
+                one(rule, subject, verdict, part, ordinal, gathered);
             }
             ordinal++;
         }
@@ -185,15 +238,19 @@ public final class Planner {
         return new Reason(true, words.strip(), List.of());
     }
 
-    private void one(Rule rule, Verdict verdict, Window time, int ordinal, Gathered gathered) {
-        Situation situation = verdict.situation();
+    @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
+    private void one(
+            Rule rule, Subject subject, Verdict verdict, Window time, int ordinal, Gathered gathered) {
+        Situation situation = with(subject, verdict.situation());
         Window window = time;
         Optional<Reason> late = Optional.empty();
         Settled settled = settler.of(rule, situation, window, ordinal);
         if (settled.open() && window.last().isBefore(world.today())) {
             Optional<Window> later = forgotten.stillGood(rule, situation, window);
             if (later.isEmpty()) {
-                forgotten.tell(rule, situation, window, settled, ordinal);
+                if (gathered.plain.isEmpty()) {
+                    forgotten.tell(rule, situation, window, settled, ordinal);
+                }
                 return;
             }
             late = Optional.of(late(rule, window, later.get()));
@@ -203,12 +260,26 @@ public final class Planner {
             late = forgotten.before(rule, situation.subject(), situation.season());
         }
         Optional<Amount> amount = settled.open()
-                ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(situation, settled)))
+                ? rule.amount().flatMap(name -> advisors.amount(name, Left.of(verdict.situation(), settled)))
                 : Optional.empty();
         if (!settled.open()
                 || amount.isPresent()
                 || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
-            gathered.tasks.add(maker.task(late.map(verdict::with).orElse(verdict), window, ordinal, amount, settled));
+            Verdict noted = new Verdict(rule, situation, verdict.window(), verdict.reasons(), verdict.because());
+            Task task = maker.task(late.map(noted::with).orElse(noted), window, ordinal, amount, settled);
+            boolean changed = verdict.situation().subject() != subject && !isPlain(task, gathered);
+            gathered.tasks.add(
+                    changed ? maker.task(noted.with(STANDS_ON_ITSELF), window, ordinal, amount, settled) : task);
         }
+    }
+
+    private static final Reason STANDS_ON_ITSELF =
+            new Reason(true, "reckoned as if what is planned before it were done as planned", List.of());
+
+    /** Whether the task would be the same without what is planned before it. */
+    private static boolean isPlain(Task task, Gathered gathered) {
+        return gathered.plain.orElse(List.of()).stream()
+                .anyMatch(plain -> plain.id().equals(task.id())
+                        && plain.amount().map(Amount::words).equals(task.amount().map(Amount::words)));
     }
 }

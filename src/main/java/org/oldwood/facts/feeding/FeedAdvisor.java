@@ -39,7 +39,9 @@ public final class FeedAdvisor implements Advisor {
     /** The food of a stand in a season, and its dressings, each worked out when asked for. */
     private record Found(StandFeed stand, FeedingBooks books, Map<Integer, FeedPlan> known) {
         FeedPlan dressing(int which) {
-            return known.computeIfAbsent(which, number -> stand.dressing(books, number));
+            // what the first one brings is booked before the second is asked for; where it was missed, nothing is
+            return known.computeIfAbsent(
+                    which, number -> (number > 0 ? stand.asBegun() : stand).dressing(books, number));
         }
     }
 
@@ -136,7 +138,7 @@ public final class FeedAdvisor implements Advisor {
     public Optional<Amount> amount(String name, Situation s) {
         int which = DRESSINGS.indexOf(name);
         return stand(s).flatMap(of ->
-                amount(s, of.stand(), of.dressing(which)).map(amount -> amount.withBuys(buys(of, which))));
+                amount(s, of.stand(), of.dressing(which)).map(amount -> amount.withBuys(buys(of.dressing(which)))));
     }
 
     private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
@@ -171,13 +173,8 @@ public final class FeedAdvisor implements Advisor {
                         .toList()));
     }
 
-    /** What this dressing and those after it take. */
-    private static List<Purchase> buys(Found of, int from) {
-        List<Purchase> all = new ArrayList<>();
-        for (int which = from; which < DRESSINGS.size(); which++) {
-            of.dressing(which).parts().forEach(part -> all.add(purchase(part)));
-        }
-        return all;
+    private static List<Purchase> buys(FeedPlan plan) {
+        return plan.parts().stream().map(FeedAdvisor::purchase).toList();
     }
 
     private static Purchase purchase(Recipe.Part part) {

@@ -76,6 +76,13 @@ public record StandFeed(
                 asking.assumed(kept.named()));
     }
 
+    /** The same where a later dressing is not to suppose that an earlier one will be given. */
+    StandFeed asBegun() {
+        FeedYear begun = new FeedYear(
+                year.need(), year.balance(), year.timing(), year.sand(), true, year.choice(), year.ground());
+        return new StandFeed(crop, profile, begun, given, assumed);
+    }
+
     private static boolean sand(FeedingBooks books, BedState bed) {
         return bed.bed()
                 .texture()

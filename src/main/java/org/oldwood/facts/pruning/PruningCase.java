@@ -139,8 +139,25 @@ public record PruningCase(
         if (last.isPresent() && last.get().date().isAfter(season.start().minusDays(SINCE))) {
             last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
             last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
+            for (Entry entry : state.entries()) {
+                if (entry.kind() == EntryKind.PRUNED && !entry.date().isBefore(last.get().date())) {
+                    takeOut(entry, counts);
+                }
+            }
         }
         return Stems.from(counts, false);
+    }
+
+    /** Canes that were cut since they were counted; where their number was not noted, all that the cut takes. */
+    private static void takeOut(Entry cut, SortedMap<Integer, Integer> counts) {
+        SortedMap<Integer, Integer> taken = cut.stems().counts();
+        taken.forEach((age, number) -> counts.computeIfPresent(age, (any, left) -> Math.max(0, left - number)));
+        boolean all = taken.isEmpty() && cut.number("metres").isEmpty();
+        if (all && cut.text("cut").filter("down"::equals).isPresent()) {
+            counts.replaceAll((age, left) -> 0);
+        } else if (all && cut.text("cut").filter("canes"::equals).isPresent()) {
+            counts.computeIfPresent(2, (age, left) -> 0);
+        }
     }
 
     /** Days before a season's start in which a count of canes still tells of that season. */

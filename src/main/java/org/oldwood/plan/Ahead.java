@@ -1,0 +1,168 @@
+package org.oldwood.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.oldwood.facts.Noted;
+import org.oldwood.facts.Subject;
+import org.oldwood.garden.BedState;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.LeafFalls;
+import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Stems;
+import org.oldwood.store.Json;
+import org.oldwood.store.Place;
+
+/**
+ * The garden as it will be if a plan's work is done: what its open tasks come to, added to the subjects of later ones.
+ * So this winter's cut is out of next winter's count, and the first dressing is there for the second.
+ */
+final class Ahead {
+    /** What a planned mulch brings and takes is reckoned by the feeding craft itself. */
+    private static final Set<EntryKind> LASTING =
+            EnumSet.of(EntryKind.PRUNED, EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
+
+    private static final Place PLACE = Place.of("plan");
+
+    private final LeafFalls falls;
+    private final Map<String, List<Entry>> ofPlants = new HashMap<>();
+    private final Map<String, List<Entry>> ofBeds = new HashMap<>();
+    private final Map<String, List<Entry>> inBeds = new HashMap<>();
+
+    private Ahead(LeafFalls falls) {
+        this.falls = falls;
+    }
+
+    /** Nothing is done but what was noted. */
+    static Ahead nothing(LeafFalls falls) {
+        return new Ahead(falls);
+    }
+
+    /** What the open tasks of a plan come to, each on its day. */
+    static Ahead of(Plan plan, LeafFalls falls) {
+        Ahead ahead = new Ahead(falls);
+        for (Task task : plan.tasks()) {
+            if (task.state() == Task.State.OPEN) {
+                ahead.add(task);
+            }
+        }
+        Comparator<Entry> byDate = Comparator.comparing(Entry::date);
+        ahead.ofPlants.values().forEach(entries -> entries.sort(byDate));
+        ahead.ofBeds.values().forEach(entries -> entries.sort(byDate));
+        return ahead;
+    }
+
+    private void add(Task task) {
+        int number = 0;
+        for (Noted noted : Booking.of(task)) {
+            if (LASTING.contains(noted.kind())) {
+                number++;
+                add(entry(task.id() + "/" + number, task.day(), noted), task);
+            }
+        }
+    }
+
+    private void add(Entry entry, Task task) {
+        entry.text("plant").ifPresent(plant -> list(ofPlants, plant).add(entry));
+        if (entry.text("plant").isEmpty()) {
+            entry.text("bed").ifPresent(bed -> list(ofBeds, bed).add(entry));
+        }
+        task.subject().bed().ifPresent(bed -> list(inBeds, bed.bed().id()).add(entry));
+    }
+
+    private static List<Entry> list(Map<String, List<Entry>> all, String id) {
+        return all.computeIfAbsent(id, any -> new ArrayList<>());
+    }
+
+    private static Entry entry(String id, LocalDate day, Noted noted) {
+        Map<String, Json> values = new LinkedHashMap<>();
+        for (EntryField field : noted.kind().fields()) {
+            String text = noted.says().get(field.key());
+            if (text != null) {
+                values.put(field.key(), EntryText.value(field, text, PLACE));
+            }
+        }
+        values.put("planned", new Json.Bool(PLACE.at("planned"), true));
+        return new Entry(id, day, noted.kind(), values, "", PLACE);
+    }
+
+    /** Whether it holds anything of the subject, or of the bed that it stands in. */
+    boolean touches(Subject subject) {
+        return subject.bed().filter(bed -> inBeds.containsKey(bed.bed().id())).isPresent();
+    }
+
+    /** The subject with what will have been done before a day; the very same one where nothing will. */
+    @SuppressWarnings("ReferenceEquality") // asks whether a part is the very one that it was
+    Subject on(Subject subject, LocalDate day) {
+        if (!touches(subject)) {
+            return subject;
+        }
+        if (subject instanceof Subject.OnePlant one) {
+            PlantState plant = plant(one.state(), day);
+            BedState bed = bed(one.in(), day);
+            return plant == one.state() && bed == one.in() ? one : new Subject.OnePlant(plant, one.of(), bed);
+        }
+        if (subject instanceof Subject.WholeBed whole) {
+            BedState bed = bed(whole.in(), day);
+            return bed == whole.in() ? whole : new Subject.WholeBed(bed, whole.crop());
+        }
+        return subject instanceof Subject.Stand stand ? stand(stand, day) : subject;
+    }
+
+    private Subject stand(Subject.Stand stand, LocalDate day) {
+        BedState bed = bed(stand.in(), day);
+        List<Entry> more = new ArrayList<>(before(ofBeds, stand.in().bed().id(), day));
+        List<PlantState> plants = new ArrayList<>();
+        for (PlantState plant : stand.plants()) {
+            plants.add(plant(plant, day));
+            more.addAll(before(ofPlants, plant.plant().id(), day));
+        }
+        return more.isEmpty()
+                ? stand
+                : new Subject.Stand(
+                        bed, stand.of(), stand.form(), stand.beside(), plants, joined(stand.entries(), more));
+    }
+
+    private PlantState plant(PlantState plant, LocalDate day) {
+        List<Entry> more = before(ofPlants, plant.plant().id(), day);
+        if (more.isEmpty()) {
+            return plant;
+        }
+        Stems stems = plant.stems();
+        for (Entry entry : more) {
+            stems = stems.after(entry, falls.seasonYear(plant.plant().crop(), entry.date()));
+        }
+        return new PlantState(plant.plant(), stems, joined(plant.entries(), more), plant.gone());
+    }
+
+    private BedState bed(BedState bed, LocalDate day) {
+        List<Entry> more = before(ofBeds, bed.bed().id(), day);
+        return more.isEmpty() ? bed : new BedState(bed.bed(), bed.plants(), joined(bed.entries(), more));
+    }
+
+    private static List<Entry> before(Map<String, List<Entry>> all, String id, LocalDate day) {
+        return all.getOrDefault(id, List.of()).stream()
+                .filter(entry -> entry.date().isBefore(day))
+                .toList();
+    }
+
+    private static List<Entry> joined(List<Entry> noted, List<Entry> more) {
+        List<Entry> all = new ArrayList<>(noted);
+        all.addAll(more);
+        return all;
+    }
+
+    /** Whether another plan comes to the same. */
+    boolean isSame(Ahead other) {
+        return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds);
+    }
+}
