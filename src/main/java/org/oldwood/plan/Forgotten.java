@@ -74,10 +74,21 @@ final class Forgotten {
                 then(rule)));
     }
 
+    /** Whether work of that season is not too late yet. */
+    boolean reachesToday(Rule rule, Subject subject, Season season) {
+        Optional<Window> time = judge.time(rule, subject, season);
+        return time.isPresent()
+                && (!time.get().last().isBefore(world.today())
+                        || stillGood(rule, new Situation(world, subject, season, world.today()), time.get())
+                                .isPresent());
+    }
+
     /** What last season left undone, as long as this season's time for it has not come. */
     void lastSeason(Rule rule, Subject subject) {
         Season now = world.state().season();
-        if (isTold(rule) && !hasComeAgain(rule, subject, now)) {
+        if (isTold(rule)
+                && !hasComeAgain(rule, subject, now)
+                && !reachesToday(rule, subject, now.plus(-1))) {
             missedIn(rule, subject, now.plus(-1)).ifPresent(missed -> tell(rule, missed.situation, missed.window, missed.settled, 1));
         }
     }

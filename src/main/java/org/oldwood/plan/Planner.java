@@ -131,7 +131,7 @@ public final class Planner {
         if (gathered.plain.isEmpty()) {
             forgotten.lastSeason(rule, subject);
         }
-        for (Season season : bySeason(rule) ? thisAndNext : lastToNext) {
+        for (Season season : bySeason(rule) && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
             Verdict verdict = verdict(rule, subject, ahead(rule, subject, season, gathered.ahead), season);
             if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
                 repeats(rule, subject, verdict, gathered);
@@ -144,6 +144,11 @@ public final class Planner {
                 break;
             }
         }
+    }
+
+    /** Whether last season's work is not too late yet, though the season is over. */
+    private boolean reachesToday(Rule rule, Subject subject) {
+        return forgotten.reachesToday(rule, subject, lastToNext.get(0));
     }
 
     private static boolean isPlanned(List<Task> tasks, int from) {
@@ -205,7 +210,7 @@ public final class Planner {
         boolean inPast = season.compareTo(world.state().season()) < 0;
         return !window.first().isAfter(until)
                 && (bySeason(rule) || season.contains(window.first()))
-                && !(inPast && window.last().isBefore(world.today()));
+                && (bySeason(rule) || !(inPast && window.last().isBefore(world.today())));
     }
 
     private void repeats(Rule rule, Subject subject, Verdict verdict, Gathered gathered) {

@@ -4,12 +4,18 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
+import org.oldwood.plan.Planner;
+import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
@@ -36,7 +42,13 @@ public final class TasksCommand extends GardenCommand {
     public int run() throws IOException {
         GardenFolder folder = folder();
         GardenState state = state();
-        Plan whole = Planning.planner(folder, state).plan();
+        BedsAsked.check(this, bed, state);
+        Planner planner = Planning.planner(folder, state);
+        Set<String> crafts = planner.rules().all().stream().map(Rule::craft).collect(Collectors.toCollection(TreeSet::new));
+        if (craft.isPresent() && !crafts.contains(craft.get())) {
+            throw noSuch("craft", craft.get(), List.copyOf(crafts));
+        }
+        Plan whole = planner.plan();
         stopOnProblems(folder);
         Plan plan = new Plan(
                 whole.from(),

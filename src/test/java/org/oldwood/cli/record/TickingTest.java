@@ -184,6 +184,15 @@ class TickingTest {
                 .contains("Did you mean \"soil-test@blackcurrant-bed@2027\"?");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"--bed=blackcurrants", "--craft=prune"})
+    void tasks_of_a_bed_or_craft_that_is_not_there_are_not_an_empty_list(String asked) {
+        Cli.Result result = run("tasks", asked, MARCH);
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("blackcurrant-bed", "picking, pruning");
+    }
+
     @Test
     void a_task_of_a_past_season_is_known() throws IOException {
         ok("note", "done", "soil-test@blackcurrant-bed@2024", "--today=2026-12-01");

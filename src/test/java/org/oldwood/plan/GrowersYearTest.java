@@ -1,0 +1,195 @@
+package org.oldwood.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.facts.Noted;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+
+/**
+ * A year and a half lived month by month by a grower who does all of the work, seven tenths or three, ticks some of it
+ * off and notes some of it by entry, half of it late in the month.
+ */
+class GrowersYearTest {
+    private static final int MONTHS = 18;
+
+    private final Map<String, Double> plannedGrams = new HashMap<>();
+    private final Map<String, LocalDate> open = new LinkedHashMap<>();
+    private final Set<String> answered = new HashSet<>();
+
+    private static SmallGarden garden(String hemisphere) {
+        boolean north = hemisphere.equals("north");
+        SmallGarden garden = north
+                ? SmallGarden.north(",'materials':['ammonium-sulphate','sulphate-of-potash']")
+                : SmallGarden.south();
+        String planted = north ? "2018-11-15" : "2018-05-15";
+        garden.note(planted, "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
+                .note(planted, "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a'")
+                .note(planted, "'planted','plant':'g-1','crop':'gooseberry','bed':'a'")
+                .note(planted, "'planted','plant':'g-2','crop':'gooseberry','bed':'a'")
+                .note(planted, "'planted','plant':'row','crop':'summer-raspberry','bed':'a','lengthM':4")
+                .note(north ? "2024-06-01" : "2024-12-01", "'vigour','bed':'a','growth':'normal'");
+        return garden;
+    }
+
+    private static LocalDate begin(String hemisphere) {
+        return LocalDate.parse(hemisphere.equals("north") ? "2026-11-05" : "2026-05-05");
+    }
+
+    @ParameterizedTest(name = "{0}, {1} % done, seed {2}")
+    @CsvSource({
+        "north, 100, 1", "north, 70, 2", "north, 30, 3", "north, 70, 4", "north, 0, 5",
+        "south, 100, 1", "south, 70, 2", "south, 30, 3", "south, 70, 4", "south, 0, 5"
+    })
+    void no_job_vanishes(String hemisphere, int percent, int seed) {
+        Random random = new Random(seed);
+        SmallGarden garden = garden(hemisphere);
+        LocalDate day = begin(hemisphere);
+        for (int month = 0; month < MONTHS; month++) {
+            Plan plan = garden.plan(day.toString());
+            everyOpenJobIsStillThere(plan, garden.on(day.toString()), day);
+            for (Task task : plan.tasks()) {
+                if (task.state() == Task.State.OPEN && isDue(task, day)) {
+                    if (random.nextInt(100) < percent) {
+                        work(garden, task, day, random);
+                    }
+                }
+            }
+            day = day.plusMonths(1);
+        }
+        if (percent == 100) {
+            assertThat(garden.plan(day.toString()).missed()).extracting(Missed::task).isEmpty();
+        }
+        bookedIsPlanned(garden.on(day.toString()));
+    }
+
+    private static boolean isDue(Task task, LocalDate day) {
+        return task.window().first().isBefore(day.plusMonths(1)) && task.rule().repeatDays() == 0;
+    }
+
+    /** Each job seen before is open still, was answered, is told as missed, or its time has come again. */
+    private void everyOpenJobIsStillThere(Plan plan, GardenState state, LocalDate day) {
+        Map<String, Task> byId = plan.tasks().stream().collect(Collectors.toMap(Task::id, task -> task));
+        Set<String> missed = plan.missed().stream().map(Missed::task).collect(Collectors.toSet());
+        for (Map.Entry<String, LocalDate> before : open.entrySet()) {
+            String id = before.getKey();
+            boolean inTime = !before.getValue().isBefore(day);
+            Rule rule = RULES.find(id.split("@", 2)[0]).orElseThrow();
+            boolean lapses = rule.ifMissed().harm() == 0
+                    || rule.ifMissed().harm() < 3 && rule.doneBy().kinds().isEmpty();
+            boolean overtaken = before.getValue().plusMonths(10).isBefore(day) || hasComeAgain(id, plan, day);
+            assertThat(byId.containsKey(id)
+                            || answered.contains(id)
+                            || missed.contains(id)
+                            || !inTime && (lapses || overtaken)
+                            || changed(id))
+                    .as("%s on %s", id, day)
+                    .isTrue();
+        }
+        open.clear();
+        plan.tasks().stream()
+                .filter(task -> task.state() == Task.State.OPEN && !task.window().first().isAfter(day))
+                .filter(task -> task.rule().repeatDays() == 0)
+                .forEach(task -> open.put(task.id(), task.window().last()));
+        missed.forEach(id -> open.putIfAbsent(
+                id,
+                plan.missed().stream()
+                        .filter(one -> one.task().equals(id))
+                        .findFirst()
+                        .orElseThrow()
+                        .last()));
+    }
+
+    private static final Rules RULES = Rules.read(org.oldwood.store.Documents.bundled());
+
+    /** What was found made it needless, or another job of the kind stands for it: a count, a test, another cut. */
+    private boolean changed(String id) {
+        return answered.stream()
+                .anyMatch(other -> craft(other).equals(craft(id))
+                        && (subject(other).equals(subject(id)) || subject(id).equals("a")));
+    }
+
+    /** The same job's time in the next season has begun. */
+    private static boolean hasComeAgain(String id, Plan plan, LocalDate day) {
+        String job = id.substring(0, id.lastIndexOf('@') + 1);
+        return plan.tasks().stream()
+                .anyMatch(task -> task.id().startsWith(job)
+                        && !task.id().equals(id)
+                        && !task.window().first().isAfter(day));
+    }
+
+    private static String craft(String id) {
+        return RULES.find(id.split("@")[0]).orElseThrow().craft();
+    }
+
+    private static String subject(String id) {
+        return id.split("@")[1];
+    }
+
+    /** Half is ticked off, half noted by the entries that it comes to; what only a look can tell is ticked off. */
+    private void work(SmallGarden garden, Task task, LocalDate day, Random random) {
+        LocalDate from = task.window().first().isAfter(day) ? task.window().first() : day;
+        String on = from.toString();
+        List<Noted> booked = Booking.of(task);
+        boolean byEntry = !booked.isEmpty() && random.nextBoolean();
+        if (!byEntry) {
+            garden.note(on, "'done','task':'%s'".formatted(task.id()));
+        }
+        for (Noted noted : booked) {
+            garden.note(on, line(noted));
+            if (noted.says().containsKey("grams")) {
+                plannedGrams.merge(noted.says().get("material"), grams(noted), Double::sum);
+            }
+        }
+        answered.add(task.id());
+    }
+
+    private static double grams(Noted noted) {
+        return Double.parseDouble(noted.says().get("grams"));
+    }
+
+    static String line(Noted noted) {
+        StringBuilder line = new StringBuilder("'" + noted.kind().key() + "'");
+        for (EntryField field : noted.kind().fields()) {
+            String value = noted.says().get(field.key());
+            if (value != null) {
+                line.append(",'").append(field.key()).append("':").append(json(field, value));
+            }
+        }
+        return line.toString();
+    }
+
+    private static String json(EntryField field, String value) {
+        return switch (field.type()) {
+            case NUMBER, COUNT -> value;
+            case STEMS -> "{" + value.replaceAll("([0-9]+\\+?)=([0-9]+)", "'$1':$2") + "}";
+            default -> "'" + value + "'";
+        };
+    }
+
+    private void bookedIsPlanned(GardenState state) {
+        Map<String, Double> booked = new HashMap<>();
+        for (Entry entry : state.entries()) {
+            if (entry.kind() == EntryKind.FED || entry.kind() == EntryKind.LIMED || entry.kind() == EntryKind.ACIDIFIED) {
+                booked.merge(entry.needed("material"), entry.number("grams").orElse(0), Double::sum);
+            }
+        }
+        assertThat(booked.keySet()).isEqualTo(plannedGrams.keySet());
+        booked.forEach((material, grams) ->
+                assertThat(grams).as(material).isCloseTo(plannedGrams.get(material), within(0.01)));
+    }
+}
