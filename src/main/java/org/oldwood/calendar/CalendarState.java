@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
+import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
@@ -149,7 +150,7 @@ public record CalendarState(Map<String, Remembered> tasks, Map<String, String> a
     void write(Path file) throws IOException {
         List<String> names = new ArrayList<>(tasks.keySet());
         names.sort(null);
-        Replace.file(file, out -> {
+        Output.write(file, out -> {
             StateWriter writer = new StateWriter(out, adopted);
             for (String name : names) {
                 Remembered task = tasks.get(name);

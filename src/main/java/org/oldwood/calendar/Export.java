@@ -1,6 +1,7 @@
 package org.oldwood.calendar;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,12 +10,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.oldwood.garden.Zone;
+import org.oldwood.store.Output;
 
 /** Writes a garden's plan as calendar files and remembers what was written. */
 public final class Export {
     private final Garden garden;
     private final Layout layout;
     private final LocalDate today;
+    private final boolean replacing;
 
     /**
      * Whose calendars these are.
@@ -37,9 +40,15 @@ public final class Export {
     public record Result(List<Path> files, List<Path> changed, List<String> notices) {}
 
     public Export(Garden garden, Layout layout, LocalDate today) {
+        this(garden, layout, today, false);
+    }
+
+    /** With {@code replacing}, over files that are not ours too, but never over the record. */
+    public Export(Garden garden, Layout layout, LocalDate today, boolean replacing) {
         this.garden = garden;
         this.layout = layout;
         this.today = today;
+        this.replacing = replacing;
     }
 
     Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
@@ -108,8 +117,8 @@ public final class Export {
             IcsWriter.Head eventHead = new IcsWriter.Head(uids.calendar(group + " events"), name, false);
             IcsWriter.Head todoHead = new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
             ItemLines shared = new ItemLines(layout);
-            try (Replace eventOut = replace(eventHead, eventFile);
-                    Replace todoOut = replace(todoHead, todoFile)) {
+            try (Output eventOut = output(eventHead, eventFile);
+                    Output todoOut = output(todoHead, todoFile)) {
                 IcsWriter events = new IcsWriter(eventOut.out(), shared, uids, garden.zone);
                 IcsWriter todos = new IcsWriter(todoOut.out(), shared, uids, garden.zone);
                 events.begin(eventHead);
@@ -129,8 +138,8 @@ public final class Export {
 
         void feed(Path file, IcsWriter.Head head, List<Outgoing> written) throws IOException {
             ItemLines lines = new ItemLines(layout);
-            try (Replace replace = replace(head, file)) {
-                IcsWriter writer = new IcsWriter(replace.out(), lines, uids, garden.zone);
+            try (Output output = output(head, file)) {
+                IcsWriter writer = new IcsWriter(output.out(), lines, uids, garden.zone);
                 writer.begin(head);
                 for (Outgoing task : written) {
                     Content content = memory.content(task);
@@ -138,20 +147,22 @@ public final class Export {
                     writer.event();
                 }
                 writer.end();
-                finish(replace, file);
+                finish(output, file);
             }
         }
 
-        private Replace replace(IcsWriter.Head head, Path file) throws IOException {
-            if (!uids.areAdopted()) {
-                Standing.mustBe(head.uid(), file);
+        private Output output(IcsWriter.Head head, Path file) throws IOException {
+            new Standing(garden, uids.areAdopted(), replacing).mustGiveWay(head.uid(), file);
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder != null) {
+                Files.createDirectories(folder);
             }
-            return Replace.of(file);
+            return Output.to(file);
         }
 
-        private void finish(Replace replace, Path file) throws IOException {
+        private void finish(Output output, Path file) throws IOException {
             files.add(file);
-            if (replace.finish()) {
+            if (output.finish()) {
                 changed.add(file);
             }
         }

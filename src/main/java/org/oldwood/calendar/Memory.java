@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.calendar.format.Text;
+import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
@@ -124,7 +125,7 @@ public final class Memory {
     public void keep() throws IOException {
         history.sort(
                 (one, other) -> one.item().identity().compareTo(other.item().identity()));
-        Replace.file(garden.folder().resolve(CalendarState.FILE), out -> {
+        Output.write(garden.folder().resolve(CalendarState.FILE), out -> {
             StateWriter writer = new StateWriter(out, adopted);
             int old = 0;
             for (Outgoing task : byIdentity) {

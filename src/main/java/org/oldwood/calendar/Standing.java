@@ -6,6 +6,7 @@ import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.oldwood.garden.RecordFiles;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
@@ -17,32 +18,50 @@ final class Standing {
 
     private static final String UID = "UID:";
 
-    private Standing() {}
+    private final Export.Garden garden;
+    private final boolean adopted;
+    private final boolean replacing;
 
     /**
-     * Two gardens of one name would write over each other's calendars in one folder.
+     * What may give way.
      *
-     * @throws RecordException where the file is that of another garden
+     * @param adopted whether identities were taken over from other files, so that a calendar may have another UID
+     * @param replacing whether the person said that it may be any file
      */
-    static void mustBe(String calendarUid, Path file) throws IOException {
-        Optional<String> there = Files.isRegularFile(file) ? uid(file) : Optional.empty();
-        if (there.isPresent() && !there.get().equals(calendarUid)) {
+    Standing(Export.Garden garden, boolean adopted, boolean replacing) {
+        this.garden = garden;
+        this.adopted = adopted;
+        this.replacing = replacing;
+    }
+
+    /**
+     * Two gardens of one name would write over each other's calendars in one folder, and a slip of the hand over any
+     * other file.
+     *
+     * @throws RecordException where the file is not this calendar as we wrote it
+     */
+    void mustGiveWay(String calendarUid, Path file) throws IOException {
+        Optional<String> there = Files.isRegularFile(file) && !replacing ? uid(file) : Optional.empty();
+        if (!adopted
+                && there.filter(uid -> !uid.isEmpty() && !uid.equals(calendarUid))
+                        .isPresent()) {
             throw new RecordException(new Problem(
                     "calendar-of-another-garden",
                     Place.of(file.toString()),
                     "holds the calendar of another garden of this name",
-                    "Name another folder with --out; or, if that garden is gone, take its" + " file away first."));
+                    "Name another folder with --out; or, if that garden is gone, give --replace."));
         }
+        RecordFiles.mayReplace(garden.folder(), file, replacing || there.isPresent());
     }
 
-    /** The calendar's UID (RFC 7986, 5.3), where the file is one of ours as it was written. */
-    private static Optional<String> uid(Path file) throws IOException {
+    /** The calendar's UID (RFC 7986, 5.3), where the file is one of ours as it was written; empty before ours had one. */
+    private Optional<String> uid(Path file) throws IOException {
         boolean isOurs = false;
         try (BufferedReader lines = Files.newBufferedReader(file)) {
             for (int i = 0; i < HEAD_LINES; i++) {
                 String line = lines.readLine();
                 if (line == null || line.equals("BEGIN:VEVENT") || line.equals("BEGIN:VTODO")) {
-                    return Optional.empty();
+                    break;
                 }
                 isOurs |= line.equals("PRODID:" + IcsWriter.PRODUCT);
                 if (isOurs && line.startsWith(UID)) {
@@ -52,6 +71,6 @@ final class Standing {
         } catch (MalformedInputException e) {
             return Optional.empty();
         }
-        return Optional.empty();
+        return isOurs ? Optional.of("") : Optional.empty();
     }
 }

@@ -7,10 +7,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.oldwood.garden.Garden;
 
 /** Writes a year sheet as one HTML page that needs nothing else: no network, no script. */
 public final class SheetPage {
     private static final String STYLE = "sheet.css";
+    private static final int HEAD = 2000;
 
     private SheetPage() {}
 
@@ -20,8 +25,30 @@ public final class SheetPage {
                 null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName());
         StringOutput page = new StringOutput();
         engine.render(
-                "sheet.jte", java.util.Map.of("sheet", new SheetMaker(ground, scope).make(), "style", style()), page);
+                "sheet.jte",
+                Map.of(
+                        "sheet", new SheetMaker(ground, scope).make(),
+                        "style", style(),
+                        "maker", mark(ground.world().state().garden())),
+                page);
         return withoutEmptyLines(page.toString());
+    }
+
+    /** Whether a file is a sheet of that garden as it was written here. */
+    public static boolean isOf(Garden garden, Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        byte[] head = new byte[HEAD];
+        try (InputStream in = Files.newInputStream(file)) {
+            String text = new String(head, 0, in.readNBytes(head, 0, HEAD), StandardCharsets.UTF_8);
+            return text.contains(mark(garden));
+        }
+    }
+
+    /** What the page's head says of its maker; known again when the page is written anew. */
+    static String mark(Garden garden) {
+        return "Oldwood, for garden " + garden.id();
     }
 
     /** Lines that held nothing but a template's own words are empty, and are left out. */

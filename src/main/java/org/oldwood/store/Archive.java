@@ -1,13 +1,13 @@
 package org.oldwood.store;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.zip.CRC32;
+import java.util.zip.CheckedOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -32,11 +33,29 @@ public final class Archive {
     /** The earliest day that zip archives know. */
     private static final LocalDateTime FIRST = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-    private final SortedMap<String, byte[]> files = new TreeMap<>();
+    private final SortedMap<String, Source> files = new TreeMap<>();
 
-    /** Adds a file by its name, with {@code /} between folders. */
+    /** Where a file's octets come from; read several times, and never held whole. */
+    private interface Source {
+        InputStream open() throws IOException;
+    }
+
+    /** What a file held when it was first read. */
+    private record Sums(Source source, long size, long crc, byte[] sha) {}
+
+    /** Adds a small file by its name, with {@code /} between folders. */
     public void add(String name, byte[] bytes) {
-        files.put(name, bytes.clone());
+        byte[] kept = bytes.clone();
+        files.put(name, () -> new ByteArrayInputStream(kept));
+    }
+
+    /** Adds a file by its name, with {@code /} between folders; read when the archive is written. */
+    public void add(String name, Path file) {
+        files.put(name, () -> Files.newInputStream(file));
+    }
+
+    public boolean holds(String name) {
+        return files.containsKey(name);
     }
 
     public int count() {
@@ -49,80 +68,82 @@ public final class Archive {
      * @throws IOException where it cannot be written, or does not read back as it was meant
      */
     public boolean write(Path file, LocalDateTime dated) throws IOException {
-        Path fresh = file.resolveSibling("." + file.getFileName() + ".new");
-        try {
-            Map<String, byte[]> all = withSums();
-            try (OutputStream out = Files.newOutputStream(fresh)) {
-                put(out, all, dated.isBefore(FIRST) ? FIRST : dated);
-            }
-            verify(fresh, all);
-            try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
-            if (Files.isRegularFile(file) && Files.mismatch(fresh, file) < 0) {
-                return false;
-            }
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            Journal.syncFolder(file);
-            return true;
-        } finally {
-            Files.deleteIfExists(fresh);
+        SortedMap<String, Sums> all = summed();
+        try (Output output = Output.to(file)) {
+            put(output.out(), all, dated.isBefore(FIRST) ? FIRST : dated);
+            verify(output.written(), all);
+            return output.finish();
         }
     }
 
-    private Map<String, byte[]> withSums() {
-        StringBuilder sums = new StringBuilder();
-        for (Map.Entry<String, byte[]> one : files.entrySet()) {
-            sums.append(sum(one.getValue())).append("  ").append(one.getKey()).append('\n');
+    private SortedMap<String, Sums> summed() throws IOException {
+        SortedMap<String, Sums> all = new TreeMap<>();
+        StringBuilder lines = new StringBuilder();
+        for (Map.Entry<String, Source> one : files.entrySet()) {
+            Sums sums = sums(one.getValue());
+            all.put(one.getKey(), sums);
+            lines.append(HexFormat.of().formatHex(sums.sha))
+                    .append("  ")
+                    .append(one.getKey())
+                    .append('\n');
         }
-        Map<String, byte[]> all = new TreeMap<>(files);
-        all.put(SUMS, sums.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        byte[] text = lines.toString().getBytes(StandardCharsets.UTF_8);
+        all.put(SUMS, sums(() -> new ByteArrayInputStream(text)));
         return all;
     }
 
-    private static void put(OutputStream out, Map<String, byte[]> all, LocalDateTime dated) throws IOException {
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            zip.setMethod(ZipOutputStream.STORED);
-            for (Map.Entry<String, byte[]> one : all.entrySet()) {
-                byte[] bytes = one.getValue();
-                CRC32 crc = new CRC32();
-                crc.update(bytes);
-                ZipEntry entry = new ZipEntry(one.getKey());
-                entry.setTimeLocal(dated);
-                entry.setSize(bytes.length);
-                entry.setCompressedSize(bytes.length);
-                entry.setCrc(crc.getValue());
-                zip.putNextEntry(entry);
-                zip.write(bytes);
-                zip.closeEntry();
-            }
+    private static Sums sums(Source source) throws IOException {
+        CheckedOutputStream crc = new CheckedOutputStream(OutputStream.nullOutputStream(), new CRC32());
+        DigestOutputStream sha = new DigestOutputStream(crc, sha256());
+        try (InputStream in = source.open()) {
+            long size = in.transferTo(sha);
+            return new Sums(
+                    source,
+                    size,
+                    crc.getChecksum().getValue(),
+                    sha.getMessageDigest().digest());
         }
     }
 
-    private static void verify(Path fresh, Map<String, byte[]> all) throws IOException {
-        try (ZipFile zip = new ZipFile(fresh.toFile())) {
-            if (zip.size() != all.size()) {
-                throw new IOException(fresh + " holds " + zip.size() + " files, not " + all.size());
-            }
-            for (Map.Entry<String, byte[]> one : all.entrySet()) {
-                ZipEntry entry = zip.getEntry(one.getKey());
-                if (entry == null) {
-                    throw new IOException(fresh + " lacks " + one.getKey());
-                }
-                try (InputStream in = zip.getInputStream(entry)) {
-                    if (!MessageDigest.isEqual(in.readAllBytes(), one.getValue())) {
-                        throw new IOException(fresh + " does not hold " + one.getKey() + " as it is");
-                    }
-                }
-            }
-        }
-    }
-
-    private static String sum(byte[] bytes) {
+    private static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static void put(OutputStream out, SortedMap<String, Sums> all, LocalDateTime dated) throws IOException {
+        ZipOutputStream zip = new ZipOutputStream(out);
+        zip.setMethod(ZipOutputStream.STORED);
+        for (Map.Entry<String, Sums> one : all.entrySet()) {
+            ZipEntry entry = new ZipEntry(one.getKey());
+            entry.setTimeLocal(dated);
+            entry.setSize(one.getValue().size);
+            entry.setCompressedSize(one.getValue().size);
+            entry.setCrc(one.getValue().crc);
+            zip.putNextEntry(entry);
+            try (InputStream in = one.getValue().source.open()) {
+                in.transferTo(zip);
+            }
+            zip.closeEntry();
+        }
+        zip.finish();
+    }
+
+    private static void verify(Path fresh, SortedMap<String, Sums> all) throws IOException {
+        try (ZipFile zip = new ZipFile(fresh.toFile())) {
+            if (zip.size() != all.size()) {
+                throw new IOException("the archive holds %d files, not %d".formatted(zip.size(), all.size()));
+            }
+            for (Map.Entry<String, Sums> one : all.entrySet()) {
+                ZipEntry entry = zip.getEntry(one.getKey());
+                boolean same = entry != null
+                        && MessageDigest.isEqual(sums(() -> zip.getInputStream(entry)).sha, one.getValue().sha);
+                if (!same) {
+                    throw new IOException("the archive does not hold %s as it is".formatted(one.getKey()));
+                }
+            }
         }
     }
 }

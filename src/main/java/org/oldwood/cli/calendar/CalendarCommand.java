@@ -11,7 +11,9 @@ import org.oldwood.calendar.Adoption;
 import org.oldwood.calendar.Export;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.Replacing;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Journal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,6 +50,9 @@ public final class CalendarCommand extends GardenCommand {
     List<Path> adopt = new ArrayList<>();
 
     @Mixin
+    Replacing replacing = new Replacing();
+
+    @Mixin
     CalendarLooks looks = new CalendarLooks();
 
     /** How to split the plan over files. */
@@ -67,11 +72,15 @@ public final class CalendarCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         CalendarItems calendar = CalendarItems.of(this);
-        adopt(calendar);
-        Export export = new Export(calendar.garden(), looks.layout(), today());
-        Export.Result result = feed.isPresent()
-                ? export.feed(calendar.items(), path(feed.get()))
-                : export.pairs(calendar.items(), target(folder()), split());
+        Export.Result result;
+        // one run at a time remembers what was written
+        try (Journal.Writing held = new Journal(folder().journalPath()).begin()) {
+            adopt(calendar);
+            Export export = new Export(calendar.garden(), looks.layout(), today(), replacing.replace);
+            result = feed.isPresent()
+                    ? export.feed(calendar.items(), path(feed.get()))
+                    : export.pairs(calendar.items(), target(folder()), split());
+        }
         result.files().forEach(file -> tell((result.changed().contains(file) ? "Wrote " : "Unchanged: ") + file));
         result.notices().forEach(notice -> tell("Note: " + notice));
         Planning.tellNotices(this, calendar.plan().notices());

@@ -5,10 +5,10 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
-import org.oldwood.store.TextFile;
 
 /** Writes a new garden's files: both or neither, and never over a garden that is there. */
 final class NewFolder {
@@ -36,8 +36,8 @@ final class NewFolder {
         }
         boolean done = false;
         try {
-            TextFile.write(journalFile, journal);
-            TextFile.write(gardenFile, garden);
+            Output.write(journalFile, journal);
+            Output.write(gardenFile, garden);
             done = true;
         } finally {
             if (!done) {

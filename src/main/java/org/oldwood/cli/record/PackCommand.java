@@ -1,23 +1,27 @@
 package org.oldwood.cli.record;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.oldwood.calendar.FileName;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Replacing;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.RecordFiles;
 import org.oldwood.store.Archive;
+import org.oldwood.store.Fields;
 import org.oldwood.store.Journal;
-import org.oldwood.store.Place;
-import org.oldwood.store.Problem;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the whole record as one dated archive, to keep elsewhere. */
@@ -31,7 +35,7 @@ import picocli.CommandLine.Option;
         },
         footer = {"", "Example:", "  oldwood pack --garden demo-data/terrace-school"})
 public final class PackCommand extends GardenCommand {
-    private static final String ABOUT = "ABOUT-THIS-ARCHIVE.txt";
+    static final String ABOUT = "ABOUT-THIS-ARCHIVE.txt";
 
     @Option(
             names = "--out",
@@ -39,20 +43,19 @@ public final class PackCommand extends GardenCommand {
             description = "where to write; the current folder otherwise, as GARDEN-DATE.zip")
     Optional<Path> out = Optional.empty();
 
+    @Mixin
+    Replacing replacing = new Replacing();
+
     @Override
     public int run() throws IOException {
-        Optional<GardenFolder> good = opened();
-        Archive archive = new Archive();
-        gather(archive);
-        String name = good.map(folder -> folder.garden().name()).orElse("garden");
-        archive.add(ABOUT, about(name).getBytes(StandardCharsets.UTF_8));
+        String name = opened().map(folder -> folder.garden().name()).orElse("garden");
         Path file = target(FileName.of(name) + "-" + today() + ".zip");
-        boolean isNew = archive.write(file, dated());
-        tell((isNew ? "Wrote " : "Unchanged: ")
-                + file
-                + ": "
-                + archive.count()
-                + " files, read again and the same. Keep it on another disk, or elsewhere.");
+        RecordFiles.mayReplace(gardenPath(), file, replacing.replace || isPackOf(gardenPath(), file));
+        Archive archive = new Archive();
+        archive.add(ABOUT, about(name).getBytes(StandardCharsets.UTF_8));
+        boolean isNew = write(archive, file);
+        tell("%s%s: %d files, read again and the same. Keep it on another disk, or elsewhere."
+                .formatted(isNew ? "Wrote " : "Unchanged: ", file, archive.count()));
         return 0;
     }
 
@@ -79,15 +82,41 @@ public final class PackCommand extends GardenCommand {
     }
 
     /** Under the journal's lock, so that no entry is cut in two; where there can be none, without. */
-    private void gather(Archive archive) throws IOException {
-        Path folder = gardenPath();
-        if (!Files.isWritable(folder)) {
-            Files.walkFileTree(folder, new Gathering(folder, archive));
-            return;
+    private boolean write(Archive archive, Path file) throws IOException {
+        if (!Files.isWritable(gardenPath())) {
+            return writeAll(archive, file);
         }
-        try (Journal.Writing held = new Journal(folder.resolve(GardenFolder.JOURNAL_FILE)).begin()) {
-            Files.walkFileTree(folder, new Gathering(folder, archive));
+        try (Journal.Writing held = new Journal(gardenPath().resolve(GardenFolder.JOURNAL_FILE)).begin()) {
+            return writeAll(archive, file);
         }
+    }
+
+    private boolean writeAll(Archive archive, Path file) throws IOException {
+        Gathering gathering = new Gathering(gardenPath(), archive);
+        gathering.all();
+        gathering.leftOut().forEach(told -> tell("Note: " + told));
+        return archive.write(file, dated());
+    }
+
+    /** Whether a file is an archive of this garden's record; the same day's is written anew. */
+    private static boolean isPackOf(Path folder, Path file) {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        try (ZipFile zip = new ZipFile(file.toFile());
+                InputStream now = Files.newInputStream(folder.resolve(GardenFolder.GARDEN_FILE))) {
+            ZipEntry then = zip.getEntry(GardenFolder.GARDEN_FILE);
+            return zip.getEntry(ABOUT) != null
+                    && then != null
+                    && id(zip.getInputStream(then)).equals(id(now));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private static Optional<String> id(InputStream garden) throws IOException {
+        return JsonReader.read(garden, GardenFolder.GARDEN_FILE, new Problems())
+                .flatMap(json -> Fields.of(json, new Problems()).optionalText("id"));
     }
 
     private static String about(String name) {
@@ -105,48 +134,5 @@ public final class PackCommand extends GardenCommand {
                 + "      check sums: sha256sum -c "
                 + Archive.SUMS
                 + "\n\nTo use it again, unpack it into a folder: oldwood check --garden FOLDER\n";
-    }
-
-    /** Everything but what is hidden, can be made again, or is an archive itself. */
-    private static final class Gathering extends SimpleFileVisitor<Path> {
-        /** A record is text; what is larger lies in the folder by mistake. */
-        private static final long LARGEST = 512L << 20;
-
-        private final Path folder;
-        private final Archive archive;
-
-        Gathering(Path folder, Archive archive) {
-            this.folder = folder;
-            this.archive = archive;
-        }
-
-        @Override
-        public FileVisitResult preVisitDirectory(Path part, BasicFileAttributes about) {
-            boolean isOther = !part.equals(folder) && (isHidden(part) || part.endsWith("calendars"));
-            return isOther ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
-        }
-
-        @Override
-        public FileVisitResult visitFile(Path file, BasicFileAttributes about) throws IOException {
-            String name = folder.relativize(file).toString().replace('\\', '/');
-            boolean canBeMade = name.endsWith(".zip") || name.endsWith(".ics") || name.endsWith(".html");
-            boolean isOurs = name.equals(ABOUT) || name.equals(Archive.SUMS);
-            if (!about.isRegularFile() || isHidden(file) || canBeMade || isOurs) {
-                return FileVisitResult.CONTINUE;
-            }
-            if (about.size() > LARGEST) {
-                throw new RecordException(new Problem(
-                        "too-large",
-                        Place.of(name),
-                        "has more than 512 MB, which no file of a record has",
-                        "Take it out of the garden's folder."));
-            }
-            archive.add(name, Files.readAllBytes(file));
-            return FileVisitResult.CONTINUE;
-        }
-
-        private static boolean isHidden(Path path) {
-            return String.valueOf(path.getFileName()).startsWith(".");
-        }
     }
 }

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.Replacing;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.RecordFiles;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
 import org.oldwood.season.Stages;
@@ -22,8 +24,9 @@ import org.oldwood.sheet.Ground;
 import org.oldwood.sheet.Scope;
 import org.oldwood.sheet.SheetPage;
 import org.oldwood.store.Nearest;
-import org.oldwood.store.TextFile;
+import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the year sheet: one page to look at and to pin up. */
@@ -54,6 +57,9 @@ public final class SheetCommand extends GardenCommand {
             description = "the jobs of one month alone: 2027-02, or 2 for the next February")
     Optional<String> month = Optional.empty();
 
+    @Mixin
+    Replacing replacing = new Replacing();
+
     @Override
     public int run() throws IOException {
         GardenFolder folder = folder();
@@ -64,7 +70,8 @@ public final class SheetCommand extends GardenCommand {
         String page = SheetPage.of(ground(folder, state), scope);
         stopOnProblems(folder);
         Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope)));
-        TextFile.write(out, page);
+        RecordFiles.mayReplace(folder.path(), out, replacing.replace || SheetPage.isOf(state.garden(), out));
+        Output.write(out, page);
         tell("Wrote " + out);
         return 0;
     }

@@ -7,9 +7,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
-import org.oldwood.store.TextFile;
 
 /** A garden's {@code weather.csv}: reads it, adds to it, writes it whole or not at all. */
 public final class WeatherFile {
@@ -62,6 +62,6 @@ public final class WeatherFile {
             }
             text.append('\n');
         }
-        TextFile.write(folder.resolve(NAME), text.toString());
+        Output.write(folder.resolve(NAME), text.toString());
     }
 }
