@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.facts.feeding.NoteWarnings;
+import org.oldwood.facts.record.Unlikely;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryReader;
 import org.oldwood.garden.EntryText;
@@ -124,6 +125,10 @@ public final class Noting {
 
     /** What was given too soon or by mistake is noted all the same, with a warning at once. */
     private void warn(GardenFolder folder, GardenState before) {
+        if (entries.stream().anyMatch(Unlikely::concerns)) {
+            Unlikely unlikely = new Unlikely(before, folder.crops(), folder.documents());
+            entries.forEach(entry -> unlikely.about(entry, command.today()).ifPresent(command::tell));
+        }
         if (entries.stream().noneMatch(NoteWarnings::concerns)) {
             return;
         }

@@ -193,6 +193,32 @@ class TickingTest {
         assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("blackcurrant-bed", "picking, pruning");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "picked blackcurrant-1 --kg=500",
+                "picked --bed=blackcurrant-bed --crop=blackcurrant --kg=500",
+                "watered blackcurrant-bed --litres=50000",
+                "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1890-03-01"
+            })
+    void a_figure_that_can_hardly_be_is_asked_about(String note) {
+        Cli.Result result = run(("note " + note + " " + MARCH).split(" "));
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("the right weight", "the right figure", "the right day");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "picked blackcurrant-1 --kg=4",
+                "watered blackcurrant-bed --litres=100",
+                "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1990-03-01"
+            })
+    void a_figure_that_may_be_is_not(String note) {
+        assertThat(run(("note " + note + " " + MARCH).split(" ")).err()).doesNotContain("?");
+    }
+
     @Test
     void a_task_of_a_past_season_is_known() throws IOException {
         ok("note", "done", "soil-test@blackcurrant-bed@2024", "--today=2026-12-01");

@@ -1,0 +1,114 @@
+package org.oldwood.facts.record;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.crop.Figure;
+import org.oldwood.crop.Yield;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+import org.oldwood.words.Words;
+
+/**
+ * What to ask back at once where a figure can hardly be: more fruit than any such bushes bear, more water than the
+ * ground holds, a plant older than any. The entry is recorded all the same.
+ */
+public final class Unlikely {
+    private final GardenState state;
+    private final Crops crops;
+    private final Fields figures;
+
+    /** @param state the garden with what was noted before */
+    public Unlikely(GardenState state, Crops crops, Documents documents) {
+        this.state = state;
+        this.crops = crops;
+        this.figures = documents.fields("unlikely.json").object("figures").orElseThrow();
+    }
+
+    /** True where an entry of this kind can be asked about; asking costs little. */
+    public static boolean concerns(Entry entry) {
+        return entry.kind() == EntryKind.PICKED
+                || entry.kind() == EntryKind.WATERED
+                || entry.kind() == EntryKind.PLANTED;
+    }
+
+    /** The question about an entry; none where it may well be. */
+    public Optional<String> about(Entry entry, LocalDate today) {
+        return switch (entry.kind()) {
+            case PICKED -> picked(entry);
+            case WATERED -> watered(entry);
+            case PLANTED -> old(entry, today);
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<String> picked(Entry entry) {
+        List<PlantState> plants = plants(entry);
+        double most = 0;
+        for (PlantState plant : plants) {
+            Optional<Double> bears = most(plant);
+            if (bears.isEmpty()) {
+                return Optional.empty();
+            }
+            most += bears.get();
+        }
+        double kg = entry.number("kg").orElse(0);
+        Figure times = Figure.read(figures, "pickedTimesMost");
+        return most > 0 && kg > times.is() * most
+                ? Optional.of("%s kg from %s: print tells of %s kg a season at most. Is it the right weight, and the right plants?"
+                        .formatted(
+                                Words.amount(kg),
+                                Words.count(plants.size(), "plant", "plants"),
+                                Words.amount(most)))
+                : Optional.empty();
+    }
+
+    private List<PlantState> plants(Entry entry) {
+        List<PlantState> all = new ArrayList<>();
+        entry.text("plant").flatMap(state::plant).ifPresent(all::add);
+        if (all.isEmpty()) {
+            entry.text("bed").flatMap(state::bed).ifPresent(bed -> bed.plants().stream()
+                    .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
+                    .forEach(all::add));
+        }
+        return all;
+    }
+
+    /** The most that a plant bears when mature, kg; empty where no figure is known. */
+    private Optional<Double> most(PlantState plant) {
+        Crop crop = crops.get(plant.plant().crop());
+        return Yield.read(crop).map(yield -> yield.mature().get(plant.plant().form())).map(mature -> {
+            double parts = mature.unit().equals("kg/m")
+                    ? plant.plant().lengthM().orElse((double) plant.plant().bushes())
+                    : plant.plant().bushes();
+            return mature.high() * parts;
+        });
+    }
+
+    private Optional<String> watered(Entry entry) {
+        double litres = entry.number("litres").orElse(0);
+        Optional<Double> areaM2 = entry.text("bed")
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().bed()))
+                .flatMap(state::bed)
+                .map(bed -> bed.bed().areaM2());
+        Figure most = Figure.read(figures, "wateredMost");
+        return areaM2.filter(area -> litres / area > most.is())
+                .map(area -> "%s l on %s m² is %s l a square metre at once. Is it the right figure?"
+                        .formatted(Words.amount(litres), Words.amount(area), Words.amount(litres / area)));
+    }
+
+    private Optional<String> old(Entry entry, LocalDate today) {
+        long years = (long) Figure.read(figures, "oldestPlant").is();
+        return entry.date().isBefore(today.minusYears(years))
+                ? Optional.of("%s would be more than %d years old. Is %s the right day?"
+                        .formatted(entry.needed("plant"), years, entry.date()))
+                : Optional.empty();
+    }
+}
