@@ -18,6 +18,7 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.store.Text;
 
 /** A garden's folder: {@code garden.json}, {@code journal.jsonl}, and data of its own beside them. */
 public final class GardenFolder {
@@ -102,6 +103,13 @@ public final class GardenFolder {
         List<Entry> entries = new ArrayList<>();
         Map<String, String> words = new HashMap<>();
         for (Journal.Line line : contents.lines()) {
+            if (line.text().indexOf(Text.UNREADABLE) >= 0) {
+                notices.add(new Problem(
+                        "not-utf-8",
+                        Place.of(JOURNAL_FILE, line.number()),
+                        "holds octets that are no text in UTF-8; each is read as " + Text.UNREADABLE,
+                        "Note it again as it was meant, and take this line back: oldwood undo."));
+            }
             JsonReader.readLine(line, JOURNAL_FILE, words, problems)
                     .flatMap(json -> EntryReader.read(json, problems))
                     .ifPresent(entries::add);

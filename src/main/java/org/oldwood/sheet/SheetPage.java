@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.oldwood.garden.Garden;
+import org.oldwood.words.Safe;
 
 /** Writes a year sheet as one HTML page that needs nothing else: no network, no script. */
 public final class SheetPage {
@@ -31,7 +32,7 @@ public final class SheetPage {
                         "style", style(),
                         "maker", mark(ground.world().state().garden())),
                 page);
-        return withoutEmptyLines(page.toString());
+        return withoutEmptyLines(Safe.text(page.toString()));
     }
 
     /** Whether a file is a sheet of that garden as it was written here. */

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Documents {
     private static final String BUNDLED = "/org/oldwood/";
+    private static final String JSON = ".json";
+    private static final String INDEX = "index.json";
 
     private final @Nullable Path folder;
     private final Problems problems;
@@ -110,15 +112,32 @@ public final class Documents {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder.resolve(kind))) {
-            return files.map(path -> path.getFileName().toString())
-                    .filter(file -> !file.startsWith(".") && !file.equals("index.json"))
-                    .map(file -> file.endsWith(".json") ? file.substring(0, file.length() - 5) : file)
+            return files.filter(path -> isDocument(path, kind))
+                    .map(path -> path.getFileName().toString())
+                    .filter(file -> !file.equals(INDEX))
+                    .map(file -> file.endsWith(JSON) ? file.substring(0, file.length() - JSON.length()) : file)
                     .sorted()
                     .toList();
         } catch (IOException e) {
             problems.add("unreadable-folder", Place.of(kind), "cannot be listed: " + e.getMessage(), "");
             return List.of();
         }
+    }
+
+    /**
+     * Whether something in a folder for documents of a kind is one: a JSON file, or for crops a folder with some. What
+     * editors and systems leave there is not.
+     */
+    public static boolean isDocument(Path path, String kind) {
+        String name = path.getFileName().toString();
+        if (name.startsWith(".")) {
+            return false;
+        }
+        if (!kind.equals("crops") || name.equals(INDEX)) {
+            return name.endsWith(JSON) && Files.isRegularFile(path);
+        }
+        String[] inside = path.toFile().list();
+        return inside != null && Stream.of(inside).anyMatch(file -> file.endsWith(JSON));
     }
 
     private Optional<Json> load(String name) {

@@ -194,7 +194,7 @@ public final class Fields {
         wrong(
                 value.place(),
                 "not-a-date",
-                "must be a date that exists, written year-month-day, but is " + value.shown(),
+                "must be " + IsoDate.RULE + ", but is " + value.shown(),
                 "Write for example: \"" + key + "\": \"2026-11-20\"");
         return Optional.of(LocalDate.EPOCH);
     }

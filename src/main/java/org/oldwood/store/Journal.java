@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -164,7 +165,7 @@ public final class Journal {
                 write(channel, bytes, end);
             } catch (IOException e) {
                 channel.truncate(end);
-                throw e;
+                throw new FileSystemException(file.toString(), null, e.getMessage());
             }
         }
         if (fresh) {

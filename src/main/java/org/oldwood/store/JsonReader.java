@@ -86,10 +86,8 @@ public final class JsonReader {
             }
             return Optional.of(value);
         } catch (JsonProcessingException e) {
-            var at = e.getLocation();
-            int line = at == null ? 0 : at.getLineNr() + lineOffset;
-            int column = at == null ? 0 : at.getColumnNr();
-            Place place = Place.of(file, line, column, "");
+            var at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+            Place place = Place.of(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
             String message = firstSentence(e.getOriginalMessage());
             if (message.startsWith("Duplicate field")) {
                 problems.add(

@@ -1,6 +1,7 @@
 package org.oldwood.store;
 
 import java.io.BufferedOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
@@ -43,7 +44,7 @@ public final class Output implements AutoCloseable {
         this.file = file;
         this.aside = aside;
         this.channel = FileChannel.open(aside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        this.out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
+        this.out = new BufferedOutputStream(new Named(Channels.newOutputStream(channel)), 1 << 16);
     }
 
     /**
@@ -100,6 +101,22 @@ public final class Output implements AutoCloseable {
             file = file.resolveSibling(Files.readSymbolicLink(file));
         }
         return file;
+    }
+
+    /** Says of which file it was that the disk is full. */
+    private final class Named extends FilterOutputStream {
+        Named(OutputStream beneath) {
+            super(beneath);
+        }
+
+        @Override
+        public void write(byte[] octets, int from, int length) throws IOException {
+            try {
+                out.write(octets, from, length);
+            } catch (IOException e) {
+                throw new FileSystemException(file.toString(), null, e.getMessage());
+            }
+        }
     }
 
     /** Where to write. */

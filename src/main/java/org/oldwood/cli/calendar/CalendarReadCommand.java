@@ -1,11 +1,7 @@
 package org.oldwood.cli.calendar;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.net.URI;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -149,47 +145,40 @@ final class CalendarReadCommand extends GardenCommand {
             tell("Nothing was noted. Add --yes to note it all.");
             return;
         }
-        new Noting(this, new Problems())
-                .note(() -> {
-                    Ticking ticking = new Ticking(this);
-                    return chosen.stream().flatMap(one -> drafts(one, ticking).stream()).toList();
-                });
+        new Noting(this, new Problems()).note(() -> {
+            Ticking ticking = new Ticking(this);
+            return chosen.stream().flatMap(one -> drafts(one, ticking).stream()).toList();
+        });
     }
 
     private List<Chosen> ask(CalendarItems calendar, List<Answer> answers) throws IOException {
-        BufferedReader in = new BufferedReader(new InputStreamReader(around().in(), UTF_8));
         List<Chosen> chosen = new ArrayList<>();
-        if (!asked(in, "Note these in the journal? (y or n)").equals("y")) {
+        Optional<String> agreed = ask("Note these in the journal? (y or n)");
+        if (agreed.isEmpty()) {
+            tell("Nobody is there to answer; --yes notes it without a question.");
+        }
+        if (!agreed.orElse("").equals("y")) {
             return chosen;
         }
         for (Answer answer : answers) {
             Optional<Amount> planned = answer.what() == Answer.What.DONE
                     ? calendar.plan().find(answer.identity()).flatMap(Task::amount)
                     : Optional.empty();
-            chosen.add(new Chosen(answer, planned.flatMap(amount -> other(in, answer, amount))));
+            chosen.add(new Chosen(answer, planned.flatMap(amount -> other(answer, amount))));
         }
         return chosen;
     }
 
-    private String asked(BufferedReader in, String question) throws IOException {
-        out().flush();
-        err().line(question);
-        err().flush();
-        String answer = in.readLine();
-        return answer == null ? "" : answer.strip();
-    }
-
     /** What was done where it was not what was planned. */
-    private Optional<Double> other(BufferedReader in, Answer answer, Amount planned) {
+    private Optional<Double> other(Answer answer, Amount planned) {
         try {
-            String text = asked(
-                    in,
-                    answer.title()
+            String text = ask(answer.title()
                             + ": planned "
                             + planned.words()
                             + ". How much was it, in "
                             + planned.unit()
-                            + "? (nothing: as planned)");
+                            + "? (nothing: as planned)")
+                    .orElse("");
             return text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text));
         } catch (NumberFormatException e) {
             throw usage("an amount is a number, so nothing was noted");

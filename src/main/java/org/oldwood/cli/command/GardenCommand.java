@@ -1,6 +1,9 @@
 package org.oldwood.cli.command;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -16,6 +19,7 @@ import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
+import org.oldwood.store.Text;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -48,6 +52,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     boolean help;
 
     private @Nullable CommandLine line;
+    private @Nullable BufferedReader answers;
     private @Nullable Surroundings surroundings;
     private @Nullable Out out;
     private @Nullable Out err;
@@ -154,6 +159,24 @@ public abstract class GardenCommand implements Callable<Integer> {
                 Place.of(named),
                 "is not a file that can be read",
                 "Check its name, and that you may read it."));
+    }
+
+    /** The text of a table named on the command line, or of standard input where that is {@code -}. */
+    public final String text(String named) throws IOException {
+        return named.equals("-")
+                ? Text.of(around().in().readAllBytes(), "standard input")
+                : Text.of(Files.readAllBytes(readable(named)), named);
+    }
+
+    /** What the person answers, asked on standard error; nothing where nobody is there. */
+    public final Optional<String> ask(String question) throws IOException {
+        out().flush();
+        err().line(question);
+        err().flush();
+        if (answers == null) {
+            answers = new BufferedReader(new InputStreamReader(around().in(), StandardCharsets.UTF_8));
+        }
+        return Optional.ofNullable(answers.readLine()).map(String::strip);
     }
 
     /** The folder that {@code --garden} names, or the current one; whether or not it is a garden. */

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
 import org.oldwood.store.JsonWriter;
+import org.oldwood.words.Safe;
 
 /**
  * Where a command prints: UTF-8 and {@code \n} line ends on every machine, never a colour. Text is wrapped at

@@ -25,7 +25,9 @@ final class Today {
         String epoch = environment.getOrDefault(VARIABLE, "").trim();
         if (!epoch.isEmpty()) {
             try {
-                return LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC);
+                Instant instant = Instant.ofEpochSecond(Long.parseLong(epoch));
+                return IsoDate.parse(
+                        LocalDate.ofInstant(instant, ZoneOffset.UTC).toString());
             } catch (NumberFormatException | DateTimeException e) {
                 throw new TypeConversionException(VARIABLE
                         + " must be whole seconds since 1970 but is \""
@@ -52,8 +54,7 @@ final class Today {
             try {
                 return IsoDate.parse(text);
             } catch (DateTimeParseException e) {
-                throw new TypeConversionException(
-                        "must be a date that exists, written year-month-day (2026-11-20), but is \"" + text + "\"");
+                throw new TypeConversionException("must be %s, but is \"%s\"".formatted(IsoDate.RULE, text));
             }
         }
     }

@@ -3,6 +3,7 @@ package org.oldwood.cli.record;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,9 @@ public final class CheckCommand extends GardenCommand {
         Optional<GardenFolder> opened = open(problems);
         List<String> questions = opened.map(folder -> adding(folder, problems)).orElse(List.of());
         new OwnData(gardenPath(), problems).check();
-        List<Problem> notices = opened.map(CheckCommand::notices).orElse(List.of());
+        List<Problem> notices =
+                new ArrayList<>(opened.map(CheckCommand::notices).orElse(List.of()));
+        notices.addAll(OwnData.strays(gardenPath()));
         if (json) {
             out().json(writer -> write(writer, problems.list(), notices, questions));
             return problems.isEmpty() ? 0 : Failures.RECORD_PROBLEMS;

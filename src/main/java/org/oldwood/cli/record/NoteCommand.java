@@ -1,8 +1,6 @@
 package org.oldwood.cli.record;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -82,13 +80,6 @@ public final class NoteCommand extends GardenCommand {
             draft(row, problems).ifPresent(draft -> drafts.addAll(ticking.booked(draft, List.of())));
         }
         return drafts;
-    }
-
-    private String text(String name) throws IOException {
-        if (name.equals("-")) {
-            return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
-        }
-        return new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8);
     }
 
     private static void checkColumns(Csv table, String file, Problems problems) {

@@ -25,6 +25,7 @@ import org.oldwood.crop.Crops;
 import org.oldwood.crop.Sources;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.record.AllCrafts;
+import org.oldwood.garden.RecordFiles;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.RuleNames;
 import org.oldwood.plan.Rules;
@@ -38,6 +39,7 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 
 /**
@@ -45,7 +47,6 @@ import org.oldwood.store.Problems;
  * {@code check} before it is needed.
  */
 final class OwnData {
-    private static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");
     private static final List<String> SECTIONS =
             List.of("crop", "pruning", "yield", "cuttings", "feeding", "water", "stages");
     private static final List<String> TABLES = List.of(
@@ -92,7 +93,7 @@ final class OwnData {
     /** The JSON files in the folders for data, by name. */
     private List<String> files() throws IOException {
         List<String> names = new ArrayList<>();
-        for (String part : FOLDERS) {
+        for (String part : RecordFiles.FOLDERS) {
             Path data = folder.resolve(part);
             if (Files.isDirectory(data)) {
                 try (Stream<Path> files = Files.walk(data)) {
@@ -109,6 +110,31 @@ final class OwnData {
         }
         names.sort(null);
         return names;
+    }
+
+    /** Files in the folders for data that nobody reads: copies that editors keep, what a system leaves, a mere note. */
+    static List<Problem> strays(Path folder) throws IOException {
+        List<Problem> strays = new ArrayList<>();
+        for (String kind : RecordFiles.FOLDERS) {
+            Path data = folder.resolve(kind);
+            if (Files.isDirectory(data)) {
+                try (Stream<Path> files = Files.list(data)) {
+                    files.filter(file -> !file.getFileName().toString().startsWith("."))
+                            .filter(file -> !Documents.isDocument(file, kind))
+                            .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                            .sorted()
+                            .map(OwnData::stray)
+                            .forEach(strays::add);
+                }
+            }
+        }
+        return strays;
+    }
+
+    private static Problem stray(String name) {
+        String what = name.startsWith(CROPS) ? "is no crop (a folder with crop.json)" : "is no JSON file (.json)";
+        return new Problem(
+                "stray-file", Place.of(name), what + ", so nobody reads it", "If it should count, correct its name.");
     }
 
     private void checkName(String file) {

@@ -1,8 +1,6 @@
 package org.oldwood.cli.record;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -155,14 +153,7 @@ public final class StartCommand extends GardenCommand {
             return reader.words(plants.get());
         }
         String file = stock.get();
-        return reader.table(Csv.read(stockText(file), file, problems), file);
-    }
-
-    private String stockText(String file) throws IOException {
-        if (file.equals("-")) {
-            return new String(around().in().readAllBytes(), StandardCharsets.UTF_8);
-        }
-        return new String(Files.readAllBytes(readable(file)), StandardCharsets.UTF_8);
+        return reader.table(Csv.read(text(file), file, problems), file);
     }
 
     private void sayAreas(NewGarden garden) {

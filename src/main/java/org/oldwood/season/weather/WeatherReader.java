@@ -1,12 +1,12 @@
 package org.oldwood.season.weather;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
@@ -181,15 +181,12 @@ public final class WeatherReader {
 
     private Optional<LocalDate> date(String text, int line) {
         try {
-            return Optional.of(
-                    text.length() == 8
-                            ? LocalDate.parse(text, DateTimeFormatter.BASIC_ISO_DATE)
-                            : LocalDate.parse(text));
+            return Optional.of(IsoDate.parse(text.replaceFirst("^([0-9]{4})([0-9]{2})([0-9]{2})$", "$1-$2-$3")));
         } catch (DateTimeParseException e) {
             problems.add(
                     "not-a-date",
                     Place.of(file.file(), line),
-                    "has no date that exists, written year-month-day, but \"" + text + "\"",
+                    "must begin with %s, but has \"%s\"".formatted(IsoDate.RULE, text),
                     "Write for example: 2026-11-20");
             return Optional.empty();
         }

@@ -40,7 +40,7 @@ class FullDiskTest {
         String said = text(child.getErrorStream().readAllBytes());
 
         assertThat(child.waitFor()).as(said).isEqualTo(Failures.UNEXPECTED);
-        assertThat(said).contains("the disk is not full").doesNotContain("fault of the program");
+        assertThat(said).contains("journal.jsonl", "the disk is not full").doesNotContain("fault of the program");
         GardenFolder opened = GardenFolder.open(folder);
         assertThat(opened.problems().list()).isEmpty();
         assertThat(opened.notices()).as("no half line").isEmpty();
