@@ -27,24 +27,24 @@ final class Forgotten {
     private final Judge judge;
     private final Settler settler;
     private final Advisors advisors;
-    private final Rules rules;
     private final Optional<LocalDate> since;
     private final List<Missed> all = new ArrayList<>();
 
-    Forgotten(Situation.World world, Judge judge, Settler settler, Advisors advisors, Rules rules) {
+    Forgotten(Situation.World world, Judge judge, Settler settler, Advisors advisors) {
         this.world = world;
         this.judge = judge;
         this.settler = settler;
         this.advisors = advisors;
-        this.rules = rules;
         this.since = world.state().entries().stream()
                 .filter(entry -> !NO_WORK.contains(entry.kind()))
                 .map(Entry::date)
                 .findFirst();
     }
 
-    List<Missed> all() {
-        return Missed.inOrder(all);
+    /** All of it, with what may still be done instead, as the tasks that are open tell. */
+    List<Missed> all(List<Task> tasks) {
+        return Missed.inOrder(
+                all.stream().map(missed -> missed.against(tasks)).toList());
     }
 
     /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */
@@ -67,11 +67,11 @@ final class Forgotten {
         all.add(new Missed(
                 Task.id(rule, situation, ordinal),
                 rule,
-                settled.partly() && settled.shares().size() > 1 ? title + ": " + Left.inWords(settled) : title,
+                settled.partly() ? title + ": " + Left.inWords(settled) : title,
                 situation.subject().id(),
                 situation.subject().bed().map(bed -> bed.bed().id()),
                 window.last(),
-                then(rule)));
+                rule.ifMissed().words()));
     }
 
     /** Whether work of that season is not too late yet. */
@@ -144,7 +144,7 @@ final class Forgotten {
     }
 
     private boolean wasThere(Subject subject, Window window) {
-        return since.filter(day -> !day.isAfter(window.first())).isPresent() && stood(subject, window.first());
+        return since.filter(day -> !day.isAfter(window.last())).isPresent() && stood(subject, window.last());
     }
 
     private static boolean stood(Subject subject, LocalDate day) {
@@ -154,16 +154,5 @@ final class Forgotten {
         return subject.plants().isEmpty()
                 || subject.plants().stream()
                         .anyMatch(plant -> !plant.plant().planted().isAfter(day));
-    }
-
-    private String then(Rule rule) {
-        IfMissed missed = rule.ifMissed();
-        String instead = missed.instead()
-                .flatMap(rules::find)
-                .map(other -> "Too late; instead: %s.".formatted(other.id()))
-                .orElse("");
-        return missed.then() == IfMissed.Then.STILL_GOOD
-                ? "Too late now."
-                : (instead + " " + missed.words()).strip();
     }
 }

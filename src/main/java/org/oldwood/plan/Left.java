@@ -31,9 +31,18 @@ final class Left {
         return new Situation(all.world(), left, all.season(), all.day());
     }
 
-    /** {@code 4 of 6 bushes left}. */
+    /** {@code 4 of 6 bushes left}; where something is left to do on all of them, {@code about 20 % done}. */
     static String inWords(Settled settled) {
-        return "%d of %d bushes left".formatted(bushes(settled.left()), bushes(settled.shares()));
+        int left = bushes(settled.left());
+        int all = bushes(settled.shares());
+        if (left < all) {
+            return "%d of %d bushes left".formatted(left, all);
+        }
+        double done = 0;
+        for (Share share : settled.shares()) {
+            done += share.done() * share.bushes() / all;
+        }
+        return "about %d %% done".formatted(Math.round(100 * done));
     }
 
     /** What was noted so far. */

@@ -28,6 +28,22 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
             .thenComparing(Missed::last, Comparator.reverseOrder())
             .thenComparing(Missed::task);
 
+    /** Says what to do instead where that is still to be done; else that it is too late. */
+    Missed against(List<Task> tasks) {
+        IfMissed missed = rule.ifMissed();
+        if (missed.then() == IfMissed.Then.LAPSED) {
+            return this;
+        }
+        String words = missed.instead()
+                .flatMap(other -> tasks.stream()
+                        .filter(task -> task.rule().id().equals(other) && task.state() == Task.State.OPEN)
+                        .filter(task -> bed.equals(task.subject().bed().map(in -> in.bed().id())))
+                        .findFirst())
+                .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then))
+                .orElse("Too late now.");
+        return new Missed(task, rule, title, subject, bed, last, words.strip());
+    }
+
     /** Most harmful first; of those as harmful, the latest. */
     static List<Missed> inOrder(List<Missed> all) {
         return all.stream().sorted(MOST_HARMFUL_FIRST).toList();

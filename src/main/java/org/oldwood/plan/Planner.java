@@ -56,7 +56,7 @@ public final class Planner {
         this.subjects = new Subjects(state, crops);
         this.judge = new Judge(world, advisors);
         this.settler = new Settler(world, judge, advisors, rules.all());
-        this.forgotten = new Forgotten(world, judge, settler, advisors, rules);
+        this.forgotten = new Forgotten(world, judge, settler, advisors);
         this.concerned = new Concerned(rules.all());
         this.maker = new TaskMaker(world);
         Season now = state.season();
@@ -116,7 +116,7 @@ public final class Planner {
             all.addAll(before);
         }
         return new Placement(world, KeepApart.read(world.documents(), world.state()))
-                .place(all, until, new ArrayList<>(), forgotten.all());
+                .place(all, until, new ArrayList<>(), forgotten.all(all));
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */

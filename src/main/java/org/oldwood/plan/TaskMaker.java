@@ -63,7 +63,7 @@ final class TaskMaker {
 
     private static String title(Rule rule, Situation situation, Settled settled) {
         String title = Titles.of(rule, situation);
-        return settled.partly() && settled.shares().size() > 1 ? title + ": " + Left.inWords(settled) : title;
+        return settled.partly() ? title + ": " + Left.inWords(settled) : title;
     }
 
     private static LocalDate bestDay(Rule rule, Window window) {

@@ -106,6 +106,22 @@ class AheadTest {
                 .note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
     }
 
+    /** The first dressing then finds no day far enough from the lime; the second takes all that it may. */
+    @Test
+    void lime_in_winter_does_not_lose_the_years_nitrogen() {
+        double split = grams(fed().plan("2027-03-10")
+                .find("feed-second@a.blackcurrant.stool@2027")
+                .orElseThrow());
+        SmallGarden limed =
+                fed().note("2027-03-05", "'limed','bed':'a','material':'ground-limestone','grams':2000");
+
+        Plan plan = limed.plan("2027-03-10");
+
+        assertThat(plan.find("feed-first@a.blackcurrant.stool@2027")).isEmpty();
+        assertThat(grams(plan.find("feed-second@a.blackcurrant.stool@2027").orElseThrow()))
+                .isGreaterThan(split);
+    }
+
     @Test
     void a_forgotten_task_is_planned_anew_once_its_day_has_passed() {
         Task later = find(bush(), "2027-01-20", "winter-cut@bc-1@2027").orElseThrow();

@@ -81,6 +81,8 @@ class SettledTest {
         Task pick = task(garden, "2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
         assertThat(pick.state()).isEqualTo(Task.State.OPEN);
+        // 1.2 kg of 75 % of 6 x 3.5 kg
+        assertThat(pick.title()).endsWith("about 8 % done");
         assertThat(pick.shares().get(0).done()).isGreaterThan(0);
         assertThat(pick.shares().stream().skip(1)).allMatch(share -> share.done() == 0);
     }

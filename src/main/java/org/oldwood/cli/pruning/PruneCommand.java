@@ -151,8 +151,8 @@ public final class PruneCommand extends GardenCommand {
     private Bush bush(Crop of, FormPruning grown) {
         double room = metres.orElseGet(
                 () -> of.spacing(grown.form()).map(s -> s.inRow().is()).orElse(1.0));
-        if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0) {
-            throw usage("--metres must be more than 0 and at most 1000, --seasons 0 or more");
+        if (!(room > 0 && room <= 1000) || seasons.orElse(0) < 0 || seasons.orElse(0) > 100) {
+            throw usage("--metres must be more than 0 and at most 1000, --seasons 0 to 100");
         }
         OptionalInt completed = seasons.map(OptionalInt::of).orElseGet(OptionalInt::empty);
         try {
