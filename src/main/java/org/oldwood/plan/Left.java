@@ -36,13 +36,13 @@ final class Left {
         int left = bushes(settled.left());
         int all = bushes(settled.shares());
         if (left < all) {
-            return "%d of %d bushes left".formatted(left, all);
+            return "%s of %s bushes left".formatted(left, all);
         }
         double done = 0;
         for (Share share : settled.shares()) {
             done += share.done() * share.bushes() / all;
         }
-        return "about %d %% done".formatted(Math.round(100 * done));
+        return "about %s %% done".formatted(Math.round(100 * done));
     }
 
     /** What was noted so far. */
@@ -53,7 +53,7 @@ final class Left {
                 .map(Left::inWords)
                 .toList();
         int shown = Math.min(noted.size(), 6);
-        String more = shown < noted.size() ? " and %d more".formatted(noted.size() - shown) : "";
+        String more = shown < noted.size() ? " and %s more".formatted(noted.size() - shown) : "";
         return new Reason(true, "noted so far: " + String.join(", ", noted.subList(0, shown)) + more, List.of());
     }
 

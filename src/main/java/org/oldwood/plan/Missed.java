@@ -59,14 +59,14 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
         int shown = lines.size() <= LINES ? lines.size() : LINES - 1;
         List<String> told = new ArrayList<>(lines.subList(0, shown));
         if (shown < lines.size()) {
-            told.add("and %d more kinds of work (--json has them all)".formatted(lines.size() - shown));
+            told.add("and %s more kinds of work (--json has them all)".formatted(lines.size() - shown));
         }
         return told;
     }
 
     private static String line(List<Missed> alike) {
         Missed first = alike.get(0);
-        String more = alike.size() == 1 ? "" : " and %d more".formatted(alike.size() - 1);
+        String more = alike.size() == 1 ? "" : " and %s more".formatted(alike.size() - 1);
         return "%s%s, until %s. %s".formatted(first.title, more, first.last, first.then).strip();
     }
 }

@@ -107,7 +107,7 @@ public final class Unlikely {
     private Optional<String> old(Entry entry, LocalDate today) {
         long years = (long) Figure.read(figures, "oldestPlant").is();
         return entry.date().isBefore(today.minusYears(years))
-                ? Optional.of("%s would be more than %d years old. Is %s the right day?"
+                ? Optional.of("%s would be more than %s years old. Is %s the right day?"
                         .formatted(entry.needed("plant"), years, entry.date()))
                 : Optional.empty();
     }
