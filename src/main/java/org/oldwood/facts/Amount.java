@@ -86,8 +86,7 @@ public record Amount(
     }
 
     public Amount withNoted(List<Noted> more) {
-        return new Amount(
-                value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
+        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
     }
 
     private Amount with(

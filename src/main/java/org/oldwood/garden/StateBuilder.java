@@ -84,7 +84,7 @@ public final class StateBuilder {
             case PLANTED_OUT -> plantOut(entry);
             case STRUCK -> strike(entry);
             case BEGUN -> begun.put(entry.needed("task"), entry);
-            case DONE, SKIPPED -> 
+            case DONE, SKIPPED ->
                 finished.computeIfAbsent(entry.needed("task"), task -> new ArrayList<>())
                         .add(entry);
             default -> note(entry);

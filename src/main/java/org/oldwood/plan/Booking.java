@@ -48,15 +48,15 @@ public final class Booking {
                 .filter(share -> only.isEmpty() || only.contains(share.id()))
                 .toList();
         double planned = task.amount().map(Amount::value).orElse(0.0);
-        double factor = amount.isPresent() && planned > 0
-                ? amount.get() * bushes(left) / (planned * bushes(chosen))
-                : 1;
+        double factor =
+                amount.isPresent() && planned > 0 ? amount.get() * bushes(left) / (planned * bushes(chosen)) : 1;
         return new Booking(task, chosen, factor).entries();
     }
 
     /** Whether the entries hold a figure that another amount than the planned one would change. */
     public static boolean scales(Task task) {
-        return of(task).stream().anyMatch(entry -> entry.says().keySet().stream().anyMatch(SHARED::contains));
+        return of(task).stream()
+                .anyMatch(entry -> entry.says().keySet().stream().anyMatch(SHARED::contains));
     }
 
     private List<Noted> entries() {

@@ -15,8 +15,8 @@ import org.oldwood.plan.settle.Settled;
 import org.oldwood.season.Season;
 
 /**
- * Gathers what was not done in its time: what is still good moves on, the rest is told once, until it is noted, skipped,
- * or overtaken by the same job of the next season.
+ * Gathers what was not done in its time: what is still good moves on, the rest is told once, until it is noted,
+ * skipped, or overtaken by the same job of the next season.
  */
 final class Forgotten {
     /** Such entries tell what stands in the garden, and not that anybody kept a record of work. */
@@ -43,8 +43,7 @@ final class Forgotten {
 
     /** All of it, with what may still be done instead, as the tasks that are open tell. */
     List<Missed> all(List<Task> tasks) {
-        return Missed.inOrder(
-                all.stream().map(missed -> missed.against(tasks)).toList());
+        return Missed.inOrder(all.stream().map(missed -> missed.against(tasks)).toList());
     }
 
     /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */
@@ -86,20 +85,24 @@ final class Forgotten {
     /** What last season left undone, as long as this season's time for it has not come. */
     void lastSeason(Rule rule, Subject subject) {
         Season now = world.state().season();
-        if (isTold(rule)
-                && !hasComeAgain(rule, subject, now)
-                && !reachesToday(rule, subject, now.plus(-1))) {
-            missedIn(rule, subject, now.plus(-1)).ifPresent(missed -> tell(rule, missed.situation, missed.window, missed.settled, 1));
+        if (isTold(rule) && !hasComeAgain(rule, subject, now) && !reachesToday(rule, subject, now.plus(-1))) {
+            missedIn(rule, subject, now.plus(-1))
+                    .ifPresent(missed -> tell(rule, missed.situation, missed.window, missed.settled, 1));
         }
     }
 
     /** What a task says where the same one of the season before was not done. */
     Optional<Reason> before(Rule rule, Subject subject, Season season) {
         return isTold(rule) && rule.ifMissed().harm() > 1
-                ? missedIn(rule, subject, season.plus(-1)).map(missed -> new Reason(
-                        true, ("last season's, until %s, is not noted as done. %s"
-                                        .formatted(missed.window.last(), rule.ifMissed().words()))
-                                .strip(), List.of()))
+                ? missedIn(rule, subject, season.plus(-1))
+                        .map(missed -> new Reason(
+                                true,
+                                ("last season's, until %s, is not noted as done. %s"
+                                                .formatted(
+                                                        missed.window.last(),
+                                                        rule.ifMissed().words()))
+                                        .strip(),
+                                List.of()))
                 : Optional.empty();
     }
 

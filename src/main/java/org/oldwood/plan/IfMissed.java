@@ -15,12 +15,10 @@ import org.oldwood.store.Fields;
  * @param words what missing it changes, and what to do; a sentence, may be empty
  * @param seen how that was seen
  */
-public record IfMissed(
-        Then then, int harm, Optional<Anchor> until, Optional<String> instead, String words, Seen seen) {
+public record IfMissed(Then then, int harm, Optional<Anchor> until, Optional<String> instead, String words, Seen seen) {
 
     /** A garden's own rule need not say: its work lapses, and that is told last. */
-    static final IfMissed UNSAID =
-            new IfMissed(Then.LAPSED, 1, Optional.empty(), Optional.empty(), "", Seen.ASSUMED);
+    static final IfMissed UNSAID = new IfMissed(Then.LAPSED, 1, Optional.empty(), Optional.empty(), "", Seen.ASSUMED);
 
     /** What becomes of it. */
     public enum Then {

@@ -15,7 +15,9 @@ final class Left {
 
     /** The situation with the plants that still wait, and no others. */
     static Situation of(Situation all, Settled settled) {
-        if (!settled.partly() || !(all.subject() instanceof Subject.Stand stand) || settled.shares().size() == 1) {
+        if (!settled.partly()
+                || !(all.subject() instanceof Subject.Stand stand)
+                || settled.shares().size() == 1) {
             return all;
         }
         Set<String> open = settled.left().stream().map(Share::id).collect(Collectors.toSet());
@@ -58,7 +60,10 @@ final class Left {
     }
 
     private static String inWords(Entry entry) {
-        return entry.text("plant").or(() -> entry.text("bed")).map(of -> of + " ").orElse("")
+        return entry.text("plant")
+                        .or(() -> entry.text("bed"))
+                        .map(of -> of + " ")
+                        .orElse("")
                 + entry.kind().key()
                 + " on "
                 + entry.date()

@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param last the last day on which it was good
  * @param then what is to be done about it; a sentence
  */
-public record Missed(String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last, String then) {
+public record Missed(
+        String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last, String then) {
     /** So many lines are told at most. */
     private static final int LINES = 10;
 
@@ -37,7 +38,8 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
         String words = missed.instead()
                 .flatMap(other -> tasks.stream()
                         .filter(task -> task.rule().id().equals(other) && task.state() == Task.State.OPEN)
-                        .filter(task -> bed.equals(task.subject().bed().map(in -> in.bed().id())))
+                        .filter(task -> bed.equals(
+                                task.subject().bed().map(in -> in.bed().id())))
                         .findFirst())
                 .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then))
                 .orElse("Too late now.");
@@ -67,6 +69,8 @@ public record Missed(String task, Rule rule, String title, String subject, Optio
     private static String line(List<Missed> alike) {
         Missed first = alike.get(0);
         String more = alike.size() == 1 ? "" : " and %s more".formatted(alike.size() - 1);
-        return "%s%s, until %s. %s".formatted(first.title, more, first.last, first.then).strip();
+        return "%s%s, until %s. %s"
+                .formatted(first.title, more, first.last, first.then)
+                .strip();
     }
 }

@@ -244,8 +244,7 @@ public final class Planner {
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
-    private void one(
-            Rule rule, Subject subject, Verdict verdict, Window time, int ordinal, Gathered gathered) {
+    private void one(Rule rule, Subject subject, Verdict verdict, Window time, int ordinal, Gathered gathered) {
         Situation situation = with(subject, verdict.situation());
         Window window = time;
         Optional<Reason> late = Optional.empty();
@@ -285,6 +284,8 @@ public final class Planner {
     private static boolean isPlain(Task task, Gathered gathered) {
         return gathered.plain.orElse(List.of()).stream()
                 .anyMatch(plain -> plain.id().equals(task.id())
-                        && plain.amount().map(Amount::words).equals(task.amount().map(Amount::words)));
+                        && plain.amount()
+                                .map(Amount::words)
+                                .equals(task.amount().map(Amount::words)));
     }
 }

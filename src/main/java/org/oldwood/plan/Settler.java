@@ -91,7 +91,8 @@ final class Settler {
         private boolean isForAnother(Entry entry) {
             long off = own.daysTo(entry.date());
             for (Rule rival : rivals(rule, situation.subject())) {
-                Season season = Season.containing(entry.date(), situation.season().hemisphere());
+                Season season =
+                        Season.containing(entry.date(), situation.season().hemisphere());
                 Optional<Span> time = time(rival, situation.subject(), season);
                 if (rival.doneBy().of(entry) != DoneBy.Says.NO
                         && time.isPresent()
@@ -113,7 +114,9 @@ final class Settler {
         int early = rule.doneBy().earlyDays();
         boolean yearly = !Planner.bySeason(rule);
         return new Times(
-                yearly ? own.plusYears(-1) : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
+                yearly
+                        ? own.plusYears(-1)
+                        : time(rule, subject, season.plus(-1)).orElse(own.plusYears(-1)),
                 own,
                 yearly ? own.plusYears(1) : time(rule, subject, season.plus(1)).orElse(own.plusYears(1)),
                 early > 0 ? own.first().minusDays(early) : notBefore);

@@ -57,9 +57,7 @@ public final class TaskIds {
     }
 
     private static String hint(String id, List<String> planned) {
-        return Nearest.to(id, planned)
-                .map("Did you mean \"%s\"?"::formatted)
-                .orElse("\"oldwood tasks\" lists them.");
+        return Nearest.to(id, planned).map("Did you mean \"%s\"?"::formatted).orElse("\"oldwood tasks\" lists them.");
     }
 
     /** Plants and cuttings that are gone had tasks, too. */
@@ -76,7 +74,10 @@ public final class TaskIds {
     private boolean wasStand(String id) {
         return state.plants().values().stream()
                 .anyMatch(plant -> id.equals(String.join(
-                        ".", plant.plant().bed(), plant.plant().crop(), plant.plant().form())));
+                        ".",
+                        plant.plant().bed(),
+                        plant.plant().crop(),
+                        plant.plant().form())));
     }
 
     private boolean isSeason(String label) {

@@ -22,7 +22,9 @@ class AheadTest {
     }
 
     private static double grams(Task task) {
-        return task.amount().orElseThrow().buys().stream().mapToDouble(Purchase::amount).sum();
+        return task.amount().orElseThrow().buys().stream()
+                .mapToDouble(Purchase::amount)
+                .sum();
     }
 
     /** Uncut, it would have seven spent stems next winter, and be called neglected. */
@@ -44,8 +46,7 @@ class AheadTest {
         Task cut = find(bush(), "2026-12-05", "winter-cut@bc-1@2027").orElseThrow();
         String stems = Booking.of(cut).get(0).says().get("stems").replaceAll("([0-9]+\\+?)=([0-9]+)", "'$1':$2");
 
-        SmallGarden done =
-                bush().note("2026-12-05", "'pruned','plant':'bc-1','cut':'winter','stems':{" + stems + "}");
+        SmallGarden done = bush().note("2026-12-05", "'pruned','plant':'bc-1','cut':'winter','stems':{" + stems + "}");
 
         // once this winter's cut is done its rule looks a year ahead
         assertThat(ofSeason2028(done.plan("2026-12-05"))).containsAll(supposed);
@@ -80,7 +81,8 @@ class AheadTest {
     void the_second_dressing_is_planned_from_the_start() {
         SmallGarden garden = fed();
         Plan march = garden.plan("2027-03-10");
-        double second = grams(march.find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
+        double second =
+                grams(march.find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
 
         assertThat(second).isPositive();
         assertThat(grams(march.find("feed-first@a.blackcurrant.stool@2027").orElseThrow()))
@@ -90,8 +92,9 @@ class AheadTest {
     @Test
     void a_first_dressing_that_was_missed_leaves_a_second_that_takes_more() {
         SmallGarden garden = fed();
-        double planned = grams(
-                garden.plan("2027-03-10").find("feed-second@a.blackcurrant.stool@2027").orElseThrow());
+        double planned = grams(garden.plan("2027-03-10")
+                .find("feed-second@a.blackcurrant.stool@2027")
+                .orElseThrow());
 
         Plan may = garden.plan("2027-05-20");
 
@@ -112,8 +115,7 @@ class AheadTest {
         double split = grams(fed().plan("2027-03-10")
                 .find("feed-second@a.blackcurrant.stool@2027")
                 .orElseThrow());
-        SmallGarden limed =
-                fed().note("2027-03-05", "'limed','bed':'a','material':'ground-limestone','grams':2000");
+        SmallGarden limed = fed().note("2027-03-05", "'limed','bed':'a','material':'ground-limestone','grams':2000");
 
         Plan plan = limed.plan("2027-03-10");
 
@@ -140,7 +142,8 @@ class AheadTest {
     void the_planned_nitrogen_of_both_dressings_is_what_the_need_says() {
         Plan march = fed().plan("2027-03-10");
         double all = List.of("feed-first", "feed-second").stream()
-                .mapToDouble(rule -> grams(march.find(rule + "@a.blackcurrant.stool@2027").orElseThrow()))
+                .mapToDouble(rule ->
+                        grams(march.find(rule + "@a.blackcurrant.stool@2027").orElseThrow()))
                 .sum();
 
         // 14 g N/m2 (RB209) at 21 % N on 12 m2

@@ -72,7 +72,9 @@ class GrowersYearTest {
             day = day.plusMonths(1);
         }
         if (percent == 100) {
-            assertThat(garden.plan(day.toString()).missed()).extracting(Missed::task).isEmpty();
+            assertThat(garden.plan(day.toString()).missed())
+                    .extracting(Missed::task)
+                    .isEmpty();
         }
         bookedIsPlanned(garden.on(day.toString()));
     }
@@ -102,7 +104,8 @@ class GrowersYearTest {
         }
         open.clear();
         plan.tasks().stream()
-                .filter(task -> task.state() == Task.State.OPEN && !task.window().first().isAfter(day))
+                .filter(task -> task.state() == Task.State.OPEN
+                        && !task.window().first().isAfter(day))
                 .filter(task -> task.rule().repeatDays() == 0)
                 .forEach(task -> open.put(task.id(), task.window().last()));
         missed.forEach(id -> open.putIfAbsent(
@@ -184,7 +187,9 @@ class GrowersYearTest {
     private void bookedIsPlanned(GardenState state) {
         Map<String, Double> booked = new HashMap<>();
         for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.FED || entry.kind() == EntryKind.LIMED || entry.kind() == EntryKind.ACIDIFIED) {
+            if (entry.kind() == EntryKind.FED
+                    || entry.kind() == EntryKind.LIMED
+                    || entry.kind() == EntryKind.ACIDIFIED) {
                 booked.merge(entry.needed("material"), entry.number("grams").orElse(0), Double::sum);
             }
         }

@@ -31,9 +31,7 @@ class MissedTest {
 
     /** Somebody has kept a record of work since 2024. */
     private static SmallGarden garden() {
-        return SmallGarden.north()
-                .note("2020-11-15", BUSH)
-                .note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
+        return SmallGarden.north().note("2020-11-15", BUSH).note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
     }
 
     private static String missed(int harm, String then) {
@@ -69,9 +67,8 @@ class MissedTest {
     @CsvSource({"2026-09-30, 0", "2026-10-01, 1", "2027-04-30, 1", "2027-05-01, 1", "2027-08-31, 1", "2027-09-01, 0"})
     void it_is_told_as_long_in_the_south(String today, int times) {
         rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'lapsed'"));
-        SmallGarden garden = SmallGarden.south()
-                .note("2020-05-15", BUSH)
-                .note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
+        SmallGarden garden =
+                SmallGarden.south().note("2020-05-15", BUSH).note("2024-06-01", "'vigour','bed':'a','growth':'normal'");
 
         assertThat(told(garden, today)).hasSize(times).allMatch("feed@a@2026-27"::equals);
     }
@@ -96,10 +93,7 @@ class MissedTest {
 
     @Test
     void work_that_is_still_good_moves_on() {
-        rules.rule(
-                "feed",
-                "bed",
-                MARCH + ",'doneBy':['fed']" + missed(2, "'still-good','until':{'day':'05-15'}"));
+        rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'still-good','until':{'day':'05-15'}"));
 
         Task late = rules.plan(garden(), "2027-05-15").find("feed@a@2027").orElseThrow();
         assertThat(late.state()).isEqualTo(Task.State.OPEN);
@@ -114,9 +108,12 @@ class MissedTest {
     void the_next_task_says_that_the_last_was_missed() {
         rules.rule("feed", "bed", MARCH + ",'doneBy':['fed']" + missed(2, "'lapsed','words':'It is hungry.'"));
 
-        assertThat(rules.plan(garden(), "2028-03-02").find("feed@a@2028").orElseThrow().reasons())
-                .anyMatch(reason -> reason.words()
-                        .equals("last season's, until 2027-03-31, is not noted as done. It is hungry."));
+        assertThat(rules.plan(garden(), "2028-03-02")
+                        .find("feed@a@2028")
+                        .orElseThrow()
+                        .reasons())
+                .anyMatch(reason ->
+                        reason.words().equals("last season's, until 2027-03-31, is not noted as done. It is hungry."));
         assertThat(rules.plan(garden().note("2027-03-04", FED), "2028-03-02")
                         .find("feed@a@2028")
                         .orElseThrow()

@@ -24,8 +24,7 @@ class SettledTest {
     private static SmallGarden planted(String crop, int bushes) {
         SmallGarden garden = SmallGarden.north();
         for (int i = 1; i <= bushes; i++) {
-            garden.note(
-                    "2018-11-15", "'planted','plant':'%s-%d','crop':'%s','bed':'a'".formatted(crop, i, crop));
+            garden.note("2018-11-15", "'planted','plant':'%s-%d','crop':'%s','bed':'a'".formatted(crop, i, crop));
         }
         return garden;
     }
@@ -38,9 +37,9 @@ class SettledTest {
 
         assertThat(cut.state()).isEqualTo(Task.State.OPEN);
         assertThat(cut.title()).endsWith(": 1 of 2 bushes left");
-        assertThat(cut.shares()).extracting(Share::id, Share::open).containsExactly(
-                tuple("gooseberry-1", false),
-                tuple("gooseberry-2", true));
+        assertThat(cut.shares())
+                .extracting(Share::id, Share::open)
+                .containsExactly(tuple("gooseberry-1", false), tuple("gooseberry-2", true));
         assertThat(cut.amount().map(Amount::words)).contains("1 plant");
 
         garden.note("2027-02-26", "'pruned','plant':'gooseberry-2','tips':9");
@@ -89,8 +88,8 @@ class SettledTest {
 
     @Test
     void the_expected_crop_picked_together_is_all_of_it() {
-        SmallGarden garden = planted("blackcurrant", 6)
-                .note("2027-07-05", "'picked','bed':'a','crop':'blackcurrant','kg':21");
+        SmallGarden garden =
+                planted("blackcurrant", 6).note("2027-07-05", "'picked','bed':'a','crop':'blackcurrant','kg':21");
 
         Task pick = task(garden, "2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
@@ -110,8 +109,7 @@ class SettledTest {
 
     @Test
     void a_picking_in_november_is_not_next_julys() {
-        SmallGarden garden = planted("blackcurrant", 1)
-                .note("2026-11-27", "'picked','plant':'blackcurrant-1','kg':30");
+        SmallGarden garden = planted("blackcurrant", 1).note("2026-11-27", "'picked','plant':'blackcurrant-1','kg':30");
 
         assertThat(task(garden, "2026-12-01", "pick-currants@a.blackcurrant.stool@2027")
                         .state())

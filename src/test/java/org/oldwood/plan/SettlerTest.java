@@ -118,8 +118,8 @@ class SettlerTest {
                 "again",
                 "bed",
                 "'opens':{'entry':'limed','plusDays':90},'closes':{'entry':'limed','plusDays':150},'doneBy':['fed']");
-        SmallGarden garden =
-                garden().note("2027-01-10", "'limed','bed':'a','material':'ground-limestone','grams':10").note(fedOn, FED);
+        SmallGarden garden = garden().note("2027-01-10", "'limed','bed':'a','material':'ground-limestone','grams':10")
+                .note(fedOn, FED);
 
         assertThat(state(garden, "2027-05-02", "again@a@2027")).contains(state);
     }

@@ -57,7 +57,9 @@ public final class CorrectCommand extends GardenCommand {
                 .filter(entry -> entry.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> noSuch(
-                        "entry that counts", id, counting.stream().map(Entry::id).toList()));
+                        "entry that counts",
+                        id,
+                        counting.stream().map(Entry::id).toList()));
         Draft corrected = corrected(wrong);
         new Noting(this, new Problems()).note(() -> {
             List<Draft> drafts = new ArrayList<>(List.of(withdrawal()));
@@ -90,7 +92,9 @@ public final class CorrectCommand extends GardenCommand {
                         .orElseThrow(() -> noSuch(
                                 "key of " + wrong.kind().key(),
                                 sign < 1 ? part : key,
-                                wrong.kind().fields().stream().map(EntryField::key).toList()));
+                                wrong.kind().fields().stream()
+                                        .map(EntryField::key)
+                                        .toList()));
                 values.put(key, EntryText.value(field, text, PLACE));
             }
         }

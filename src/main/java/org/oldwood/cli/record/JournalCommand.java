@@ -83,7 +83,8 @@ public final class JournalCommand extends GardenCommand {
                 && kind.map(entry.kind().key()::equals).orElse(true)
                 && lot.map(id -> names(entry, "lot", id)).orElse(true)
                 && plant.map(id -> namesPlant(entry, id)).orElse(true)
-                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state)).orElse(true);
+                && bed.map(id -> names(entry, "bed", id) || namesPlantIn(entry, id, state))
+                        .orElse(true);
     }
 
     private static boolean names(Entry entry, String key, String id) {
@@ -107,9 +108,7 @@ public final class JournalCommand extends GardenCommand {
     private static List<String> row(Entry entry, Set<String> withdrawn) {
         String gone = withdrawn.contains(entry.id()) ? " [taken back]" : "";
         return List.of(
-                entry.date().toString(),
-                entry.id(),
-                entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
+                entry.date().toString(), entry.id(), entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
     }
 
     private static void write(JsonWriter writer, List<Entry> entries, Set<String> withdrawn) {

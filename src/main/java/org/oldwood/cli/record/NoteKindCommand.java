@@ -57,7 +57,10 @@ final class NoteKindCommand extends GardenCommand {
     @Option(names = "--note", paramLabel = "WORDS", description = "what else there is to say")
     Optional<String> note = Optional.empty();
 
-    @Option(names = "--once", paramLabel = "KEY", description = "a key of your own: the same key again notes nothing more")
+    @Option(
+            names = "--once",
+            paramLabel = "KEY",
+            description = "a key of your own: the same key again notes nothing more")
     Optional<String> once = Optional.empty();
 
     NoteKindCommand(EntryKind kind, NoteCommand parent) {
@@ -137,12 +140,10 @@ final class NoteKindCommand extends GardenCommand {
         }
         takeSubject(values);
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
-        new Noting(this, new Problems())
-                .once(once)
-                .note(() -> new Ticking(this)
-                        .booked(
-                                new Draft(date.orElseGet(this::today), kind, values, PLACE),
-                                given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
+        new Noting(this, new Problems()).once(once).note(() -> new Ticking(this)
+                .booked(
+                        new Draft(date.orElseGet(this::today), kind, values, PLACE),
+                        given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
         return 0;
     }
 

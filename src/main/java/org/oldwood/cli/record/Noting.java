@@ -62,7 +62,8 @@ public final class Noting {
         try (Journal.Writing writing = journal.begin()) {
             GardenFolder folder = command.folder();
             Optional<String> first = key.map(sent -> EntryWriter.idOfKey(sent + "/0"));
-            if (first.isPresent() && folder.journal().stream().anyMatch(entry -> entry.id().equals(first.get()))) {
+            if (first.isPresent()
+                    && folder.journal().stream().anyMatch(entry -> entry.id().equals(first.get()))) {
                 command.tell("noted already, as " + first.get());
                 return;
             }
@@ -85,8 +86,7 @@ public final class Noting {
             }
             Json.Obj object = key.map(sent -> EntryWriter.entryOf(
                             sent + "/" + objects.size(), draft.date(), draft.kind(), values, draft.place()))
-                    .orElseGet(() ->
-                            EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
+                    .orElseGet(() -> EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
             previous = EntryWriter.idOf(object);
             tick = draft.booked() ? tick : previous;
             objects.add(object);

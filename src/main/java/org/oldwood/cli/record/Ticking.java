@@ -62,7 +62,8 @@ public final class Ticking {
      * @param except the plants it was not done to
      */
     List<Draft> booked(Draft draft, List<String> except) {
-        if (!(draft.values().get("task") instanceof Json.Text task) || draft.kind().field("task").isEmpty()) {
+        if (!(draft.values().get("task") instanceof Json.Text task)
+                || draft.kind().field("task").isEmpty()) {
             return List.of(draft);
         }
         if (draft.kind() != EntryKind.DONE) {
@@ -140,7 +141,9 @@ public final class Ticking {
                     "only",
                     new Json.Arr(
                             here,
-                            only.stream().map(id -> (Json) new Json.Text(here, id)).toList()));
+                            only.stream()
+                                    .map(id -> (Json) new Json.Text(here, id))
+                                    .toList()));
         }
         if (!tick.note.isEmpty()) {
             values.put("note", new Json.Text(place.at("note"), tick.note));
@@ -150,8 +153,9 @@ public final class Ticking {
 
     private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {
         if (tick.amount.isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
-            throw command.usage("how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
-                    + Booking.of(task).get(0).kind().key());
+            throw command.usage(
+                    "how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
+                            + Booking.of(task).get(0).kind().key());
         }
         for (Noted noted : Booking.of(task, only, tick.amount)) {
             Map<String, Json> values = new LinkedHashMap<>();

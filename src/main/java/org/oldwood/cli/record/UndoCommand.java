@@ -51,7 +51,10 @@ public final class UndoCommand extends GardenCommand {
         List<Entry> counting = counting(folder.journal());
         for (String id : ids) {
             if (counting.stream().noneMatch(entry -> entry.id().equals(id))) {
-                throw noSuch("entry that counts", id, counting.stream().map(Entry::id).toList());
+                throw noSuch(
+                        "entry that counts",
+                        id,
+                        counting.stream().map(Entry::id).toList());
             }
         }
         Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);

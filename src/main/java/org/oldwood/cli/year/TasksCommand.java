@@ -44,7 +44,8 @@ public final class TasksCommand extends GardenCommand {
         GardenState state = state();
         BedsAsked.check(this, bed, state);
         Planner planner = Planning.planner(folder, state);
-        Set<String> crafts = planner.rules().all().stream().map(Rule::craft).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> crafts =
+                planner.rules().all().stream().map(Rule::craft).collect(Collectors.toCollection(TreeSet::new));
         if (craft.isPresent() && !crafts.contains(craft.get())) {
             throw noSuch("craft", craft.get(), List.copyOf(crafts));
         }

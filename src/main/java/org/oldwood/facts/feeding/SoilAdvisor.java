@@ -105,7 +105,8 @@ public final class SoilAdvisor implements Advisor {
             List<String> tags,
             List<String> cautions) {
         static Stuff of(Lime lime) {
-            return new Stuff(EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
+            return new Stuff(
+                    EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
         }
 
         static Stuff of(Acidifier acidifier) {

@@ -140,7 +140,8 @@ public record PruningCase(
             last.get().count("fresh").ifPresent(fresh -> counts.put(1, fresh));
             last.get().count("fruited").ifPresent(fruited -> counts.put(2, fruited));
             for (Entry entry : state.entries()) {
-                if (entry.kind() == EntryKind.PRUNED && !entry.date().isBefore(last.get().date())) {
+                if (entry.kind() == EntryKind.PRUNED
+                        && !entry.date().isBefore(last.get().date())) {
                     takeOut(entry, counts);
                 }
             }

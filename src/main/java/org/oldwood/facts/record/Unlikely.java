@@ -62,11 +62,8 @@ public final class Unlikely {
         double kg = entry.number("kg").orElse(0);
         Figure times = Figure.read(figures, "pickedTimesMost");
         return most > 0 && kg > times.is() * most
-                ? Optional.of("%s kg from %s: print tells of %s kg a season at most. Is it the right weight, and the right plants?"
-                        .formatted(
-                                Words.amount(kg),
-                                Words.count(plants.size(), "plant", "plants"),
-                                Words.amount(most)))
+                ? Optional.of("%s kg from %s: print tells of %s kg a season at most. Is it the right weight?"
+                        .formatted(Words.amount(kg), Words.count(plants.size(), "plant", "plants"), Words.amount(most)))
                 : Optional.empty();
     }
 
@@ -75,7 +72,8 @@ public final class Unlikely {
         entry.text("plant").flatMap(state::plant).ifPresent(all::add);
         if (all.isEmpty()) {
             entry.text("bed").flatMap(state::bed).ifPresent(bed -> bed.plants().stream()
-                    .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
+                    .filter(plant ->
+                            entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
                     .forEach(all::add));
         }
         return all;
@@ -84,18 +82,22 @@ public final class Unlikely {
     /** The most that a plant bears when mature, kg; empty where no figure is known. */
     private Optional<Double> most(PlantState plant) {
         Crop crop = crops.get(plant.plant().crop());
-        return Yield.read(crop).map(yield -> yield.mature().get(plant.plant().form())).map(mature -> {
-            double parts = mature.unit().equals("kg/m")
-                    ? plant.plant().lengthM().orElse((double) plant.plant().bushes())
-                    : plant.plant().bushes();
-            return mature.high() * parts;
-        });
+        return Yield.read(crop)
+                .map(yield -> yield.mature().get(plant.plant().form()))
+                .map(mature -> {
+                    double parts = mature.unit().equals("kg/m")
+                            ? plant.plant().lengthM().orElse((double)
+                                    plant.plant().bushes())
+                            : plant.plant().bushes();
+                    return mature.high() * parts;
+                });
     }
 
     private Optional<String> watered(Entry entry) {
         double litres = entry.number("litres").orElse(0);
         Optional<Double> areaM2 = entry.text("bed")
-                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant().bed()))
+                .or(() -> entry.text("plant").flatMap(state::plant).map(plant -> plant.plant()
+                        .bed()))
                 .flatMap(state::bed)
                 .map(bed -> bed.bed().areaM2());
         Figure most = Figure.read(figures, "wateredMost");

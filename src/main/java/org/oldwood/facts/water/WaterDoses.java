@@ -144,16 +144,16 @@ final class WaterDoses {
         List<String> sources = new ArrayList<>(week.sources());
         sources.addAll(radius.sources());
         return Amount.of(
-                Math.rint(litres),
-                "l",
-                "about " + Math.round(litres) + " l in a week without rain",
-                List.of(one(week.is())
-                        + " mm a week × "
-                        + one(ground)
-                        + " m² of young roots = "
-                        + litres(litres)
-                        + " l"),
-                sources)
+                        Math.rint(litres),
+                        "l",
+                        "about " + Math.round(litres) + " l in a week without rain",
+                        List.of(one(week.is())
+                                + " mm a week × "
+                                + one(ground)
+                                + " m² of young roots = "
+                                + litres(litres)
+                                + " l"),
+                        sources)
                 .withNoted(noted(litres));
     }
 

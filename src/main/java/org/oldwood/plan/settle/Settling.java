@@ -70,7 +70,7 @@ public final class Settling {
     public Optional<Entry> first(Subject subject, Job job) {
         return nothingNoted(subject, job)
                 ? Optional.empty()
-                : entries(subject).filter(entry -> counts(entry, job)).min((a, b) -> a.date().compareTo(b.date()));
+                : entries(subject).filter(entry -> counts(entry, job)).findFirst();
     }
 
     /** Asked of most subjects for most rules: so without a list of its own. */
@@ -103,7 +103,8 @@ public final class Settling {
     }
 
     private static Share share(Subject part, List<Entry> did, Job job, OptionalDouble ofAll) {
-        List<Entry> named = job.named.stream().filter(entry -> names(entry, part)).toList();
+        List<Entry> named =
+                job.named.stream().filter(entry -> names(entry, part)).toList();
         if (!named.isEmpty()) {
             Entry last = named.get(named.size() - 1);
             boolean skipped = last.kind() == EntryKind.SKIPPED;
@@ -127,8 +128,8 @@ public final class Settling {
         double done = job.by
                 .measure()
                 .map(measure -> measure.sum()
-                        .map(field -> summed(field, part, did, job.amounts))
-                        .orElseGet(() -> asked(part, did.get(0), job.amounts))
+                                .map(field -> summed(field, part, did, job.amounts))
+                                .orElseGet(() -> asked(part, did.get(0), job.amounts))
                         * 100
                         / measure.percent())
                 .orElseGet(() -> metres(part, did));
@@ -173,7 +174,8 @@ public final class Settling {
 
     private static int inBed(Entry entry, Subject part) {
         return part.bed().orElseThrow().plants().stream()
-                .filter(plant -> entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
+                .filter(plant ->
+                        entry.text("crop").map(plant.plant().crop()::equals).orElse(true))
                 .mapToInt(plant -> plant.plant().bushes())
                 .sum();
     }
@@ -213,7 +215,8 @@ public final class Settling {
             return part.entries().stream().filter(entry -> isOfTheCrop(entry, part));
         }
         return Stream.concat(
-                one.in().entries().stream().filter(entry -> isOfTheCrop(entry, part)), one.state().entries().stream())
+                        one.in().entries().stream().filter(entry -> isOfTheCrop(entry, part)),
+                        one.state().entries().stream())
                 .sorted((a, b) -> a.date().compareTo(b.date()));
     }
 
@@ -221,6 +224,8 @@ public final class Settling {
         return !(part instanceof Subject.Stand || part instanceof Subject.OnePlant)
                 || entry.text("plant").isPresent()
                 || entry.text("crop").isEmpty()
-                || part.crop().map(crop -> crop.id().equals(entry.needed("crop"))).orElse(true);
+                || part.crop()
+                        .map(crop -> crop.id().equals(entry.needed("crop")))
+                        .orElse(true);
     }
 }

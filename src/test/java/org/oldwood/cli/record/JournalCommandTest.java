@@ -67,7 +67,9 @@ class JournalCommandTest {
 
     @Test
     void lists_by_plant_bed_kind_and_days() {
-        assertThat(ok("journal", "--plant=blackcurrant-1", DAY)).contains("picked").doesNotContain("soil-test");
+        assertThat(ok("journal", "--plant=blackcurrant-1", DAY))
+                .contains("picked")
+                .doesNotContain("soil-test");
         assertThat(ok("journal", "--bed=blackcurrant-bed", DAY)).contains("picked", "soil-test");
         assertThat(ok("journal", "--kind=soil-test", DAY)).contains("soil-test").doesNotContain("picked");
         assertThat(ok("journal", "--from=2026-07-05", "--to=2026-07-05", DAY))
@@ -79,7 +81,8 @@ class JournalCommandTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"--plant=blackcurrant-9", "--bed=blackcurrants", "--kind=picket", "--cuttings=lot-1", "--last=x"})
+            strings = {"--plant=blackcurrant-9", "--bed=blackcurrants", "--kind=picket", "--cuttings=lot-1", "--last=x"
+            })
     void what_is_not_known_is_told(String asked) {
         assertThat(run("journal", asked, DAY).exit()).isEqualTo(2);
     }
@@ -154,7 +157,9 @@ class JournalCommandTest {
         ok("note", "pruned", "blackcurrant-1", "--cut=summer", "--tips=3", DAY);
         ok("correct", idOf("pruned"), "cut=", DAY);
 
-        assertThat(ok("journal", "--kind=pruned", "--last=1", DAY)).contains("tips 3").doesNotContain("cut summer");
+        assertThat(ok("journal", "--kind=pruned", "--last=1", DAY))
+                .contains("tips 3")
+                .doesNotContain("cut summer");
     }
 
     @ParameterizedTest

@@ -205,7 +205,8 @@ class TickingTest {
         Cli.Result result = run(("note " + note + " " + MARCH).split(" "));
 
         assertThat(result.exit()).as(result.err()).isZero();
-        assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("the right weight", "the right figure", "the right day");
+        assertThat(result.err().replaceAll("\\s+", " "))
+                .containsAnyOf("the right weight", "the right figure", "the right day");
     }
 
     @ParameterizedTest

@@ -35,6 +35,7 @@ class SettlingTest {
 
     private final Map<EntryKind, Double> before = new EnumMap<>(EntryKind.class);
     private double now;
+    private int asked;
 
     private Subject subject(String kind, String id) {
         GardenState state = garden.on("2027-12-31");
@@ -46,18 +47,20 @@ class SettlingTest {
     }
 
     private Settling.Job job(DoneBy by, boolean over, Entry... named) {
-        return new Settling.Job(by, entry -> entry.date().getYear() == 2027, List.of(named), over, new Settling.Amounts() {
-            @Override
-            public OptionalDouble now(Subject part) {
-                return now > 0 ? OptionalDouble.of(now) : OptionalDouble.empty();
-            }
+        return new Settling.Job(
+                by, entry -> entry.date().getYear() == 2027, List.of(named), over, new Settling.Amounts() {
+                    @Override
+                    public OptionalDouble now(Subject part) {
+                        asked++;
+                        return now > 0 ? OptionalDouble.of(now) : OptionalDouble.empty();
+                    }
 
-            @Override
-            public OptionalDouble before(Subject part, Entry entry) {
-                Double planned = before.get(entry.kind());
-                return planned == null ? OptionalDouble.empty() : OptionalDouble.of(planned);
-            }
-        });
+                    @Override
+                    public OptionalDouble before(Subject part, Entry entry) {
+                        Double planned = before.get(entry.kind());
+                        return planned == null ? OptionalDouble.empty() : OptionalDouble.of(planned);
+                    }
+                });
     }
 
     private static DoneBy by(EntryKind kind, Optional<DoneBy.Measure> measure) {
@@ -72,6 +75,10 @@ class SettlingTest {
         return new Settling().of(subject, job(by, false));
     }
 
+    private List<Double> done(Subject subject, DoneBy by) {
+        return settled(subject, by).shares().stream().map(Share::done).toList();
+    }
+
     @Test
     void of_nothing_noted_every_share_is_untouched_and_made_once() {
         Settling settling = new Settling();
@@ -83,9 +90,11 @@ class SettlingTest {
         assertThat(first.skipped()).isFalse();
         assertThat(first.partly()).isFalse();
         assertThat(first.lastDay()).isEmpty();
-        assertThat(settling.of(stand, job(by(EntryKind.PRUNED, Optional.empty()), false)).shares())
+        assertThat(settling.of(stand, job(by(EntryKind.PRUNED, Optional.empty()), false))
+                        .shares())
                 .isSameAs(first.shares());
-        assertThat(settling.of(stand, job(together(EntryKind.STRUCK, Optional.empty()), false)).shares())
+        assertThat(settling.of(stand, job(together(EntryKind.STRUCK, Optional.empty()), false))
+                        .shares())
                 .containsExactly(Share.untouched(stand.id(), 4));
     }
 
@@ -105,8 +114,10 @@ class SettlingTest {
     void an_entry_that_could_not_have_been_it_does_nothing() {
         garden.note("2026-02-01", "'pruned','plant':'b-2','tips':3");
 
-        assertThat(settled(stand(), by(EntryKind.PRUNED, Optional.empty())).partly()).isFalse();
-        assertThat(new Settling().first(stand(), job(by(EntryKind.PRUNED, Optional.empty()), false))).isEmpty();
+        assertThat(settled(stand(), by(EntryKind.PRUNED, Optional.empty())).partly())
+                .isFalse();
+        assertThat(new Settling().first(stand(), job(by(EntryKind.PRUNED, Optional.empty()), false)))
+                .isEmpty();
     }
 
     @Test
@@ -115,7 +126,9 @@ class SettlingTest {
                 .note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
 
         DoneBy fed = by(EntryKind.FED, Optional.empty());
-        assertThat(new Settling().first(subject("plant", "b-2"), job(fed, false)).map(Entry::date))
+        assertThat(new Settling()
+                        .first(subject("plant", "b-2"), job(fed, false))
+                        .map(Entry::date))
                 .contains(LocalDate.of(2027, 3, 2));
         assertThat(new Settling().first(stand(), job(fed, false)).map(Entry::date))
                 .contains(LocalDate.of(2027, 3, 2));
@@ -126,19 +139,29 @@ class SettlingTest {
         garden.note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
 
         assertThat(settled(stand(), by(EntryKind.FED, Optional.empty())).open()).isFalse();
-        assertThat(settled(subject("plant", "b-1"), by(EntryKind.FED, Optional.empty())).open()).isFalse();
-        assertThat(settled(subject("bed", "a"), by(EntryKind.FED, Optional.empty())).open()).isFalse();
+        assertThat(settled(subject("plant", "b-1"), by(EntryKind.FED, Optional.empty()))
+                        .open())
+                .isFalse();
+        assertThat(settled(subject("bed", "a"), by(EntryKind.FED, Optional.empty()))
+                        .open())
+                .isFalse();
     }
 
     @Test
     void what_another_crop_of_the_bed_gave_is_not() {
         garden.note("2027-07-02", "'picked','bed':'a','crop':'gooseberry','kg':5");
 
-        assertThat(settled(stand(), by(EntryKind.PICKED, Optional.empty())).partly()).isFalse();
-        assertThat(settled(subject("stand", "a.gooseberry.leg"), by(EntryKind.PICKED, Optional.empty())).open())
+        assertThat(settled(stand(), by(EntryKind.PICKED, Optional.empty())).partly())
                 .isFalse();
-        assertThat(settled(subject("plant", "b-1"), by(EntryKind.PICKED, Optional.empty())).open()).isTrue();
-        assertThat(settled(subject("bed", "a"), by(EntryKind.PICKED, Optional.empty())).open()).isFalse();
+        assertThat(settled(subject("stand", "a.gooseberry.leg"), by(EntryKind.PICKED, Optional.empty()))
+                        .open())
+                .isFalse();
+        assertThat(settled(subject("plant", "b-1"), by(EntryKind.PICKED, Optional.empty()))
+                        .open())
+                .isTrue();
+        assertThat(settled(subject("bed", "a"), by(EntryKind.PICKED, Optional.empty()))
+                        .open())
+                .isFalse();
     }
 
     /** Of 8 kg planned half is enough. */
@@ -148,7 +171,7 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':" + kg);
 
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).shares().get(0).done())
+        assertThat(done(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).get(0))
                 .isCloseTo(done, within(1e-9));
     }
 
@@ -157,7 +180,9 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':1").note("2027-07-05", "'picked','plant':'b-2','kg':1");
 
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).shares().get(0))
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG))
+                        .shares()
+                        .get(0))
                 .satisfies(share -> assertThat(share.done()).isCloseTo(0.5, within(1e-9)))
                 .satisfies(share -> assertThat(share.by()).hasSize(2));
     }
@@ -168,12 +193,8 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 16.0);
         garden.note("2027-07-02", "'picked','bed':'a','crop':'blackcurrant','kg':8");
 
-        assertThat(settled(stand(), by(EntryKind.PICKED, KG)).shares())
-                .extracting(Share::done)
-                .containsExactly(0.75, 0.25);
-        assertThat(settled(stand(), together(EntryKind.PICKED, KG)).shares())
-                .extracting(Share::done)
-                .containsExactly(1.0);
+        assertThat(done(stand(), by(EntryKind.PICKED, KG))).containsExactly(0.75, 0.25);
+        assertThat(done(stand(), together(EntryKind.PICKED, KG))).containsExactly(1.0);
     }
 
     /** Without a crop it is all that stands there: six bushes, the row counted as one. */
@@ -182,20 +203,20 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 12.0);
         garden.note("2027-07-02", "'picked','bed':'a','kg':6");
 
-        assertThat(settled(stand(), by(EntryKind.PICKED, KG)).shares())
-                .extracting(Share::done)
-                .satisfiesExactly(
-                        three -> assertThat(three).isEqualTo(0.5),
-                        one -> assertThat(one).isCloseTo(1.0 / 6, within(1e-9)));
+        assertThat(done(stand(), by(EntryKind.PICKED, KG)))
+                .satisfiesExactly(three -> assertThat(three).isEqualTo(0.5), one -> assertThat(one)
+                        .isCloseTo(1.0 / 6, within(1e-9)));
     }
 
     @Test
     void where_nothing_was_expected_any_weight_is_enough() {
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':0.1");
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open()).isFalse();
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open())
+                .isFalse();
 
         before.put(EntryKind.PICKED, 0.0);
-        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open()).isFalse();
+        assertThat(settled(subject("plant", "b-2"), by(EntryKind.PICKED, KG)).open())
+                .isFalse();
     }
 
     @Test
@@ -203,7 +224,9 @@ class SettlingTest {
         before.put(EntryKind.PICKED, 8.0);
         garden.note("2027-07-02", "'picked','plant':'b-2','kg':0.1");
 
-        assertThat(new Settling().of(stand(), job(by(EntryKind.PICKED, KG), true)).shares())
+        assertThat(new Settling()
+                        .of(stand(), job(by(EntryKind.PICKED, KG), true))
+                        .shares())
                 .extracting(Share::done)
                 .containsExactly(0.0, 1.0);
     }
@@ -213,7 +236,8 @@ class SettlingTest {
     void a_row_counts_by_metres(String metres, double done) {
         garden.note("2027-08-02", "'pruned','plant':'row','metres':" + metres);
 
-        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty())).shares().get(0).done())
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty()))
+                        .get(0))
                 .isCloseTo(done, within(1e-9));
     }
 
@@ -221,7 +245,9 @@ class SettlingTest {
     void an_entry_without_metres_is_of_the_whole_row() {
         garden.note("2027-08-02", "'pruned','plant':'row'");
 
-        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty())).open()).isFalse();
+        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, Optional.empty()))
+                        .open())
+                .isFalse();
     }
 
     @Test
@@ -229,11 +255,11 @@ class SettlingTest {
         before.put(EntryKind.PRUNED, 40.0);
         Optional<DoneBy.Measure> canes = Optional.of(new DoneBy.Measure(Optional.of("stems"), 80));
         garden.note("2027-08-02", "'pruned','plant':'row','stems':{'2':8}");
-        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, canes)).shares().get(0).done())
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0))
                 .isCloseTo(0.25, within(1e-9));
 
         garden.note("2027-08-03", "'pruned','plant':'row','metres':4");
-        assertThat(settled(subject("plant", "row"), by(EntryKind.PRUNED, canes)).shares().get(0).done())
+        assertThat(done(subject("plant", "row"), by(EntryKind.PRUNED, canes)).get(0))
                 .isEqualTo(1);
     }
 
@@ -245,9 +271,52 @@ class SettlingTest {
         now = left;
         garden.note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
 
-        assertThat(settled(stand(), by(EntryKind.FED, ASKED)).shares())
-                .extracting(Share::done)
+        assertThat(done(stand(), by(EntryKind.FED, ASKED)))
                 .allSatisfy(each -> assertThat(each).isCloseTo(done >= 0.95 ? 1 : done, within(1e-9)));
+    }
+
+    /** Asking takes long: what the whole bed got is asked for all plants at once. */
+    @Test
+    void the_craft_is_asked_once_for_all_that_got_the_same() {
+        before.put(EntryKind.FED, 10.0);
+        now = 5;
+        garden.note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
+        settled(stand(), by(EntryKind.FED, ASKED));
+        assertThat(asked).isEqualTo(1);
+
+        garden.note("2027-03-03", "'fed','plant':'b-1','material':'dried-blood','grams':5");
+        settled(stand(), by(EntryKind.FED, ASKED));
+        assertThat(asked).isEqualTo(3);
+    }
+
+    @Test
+    void no_craft_is_asked_what_is_left_where_the_entries_are_added_up() {
+        before.put(EntryKind.PICKED, 8.0);
+        garden.note("2027-07-02", "'picked','bed':'a','crop':'blackcurrant','kg':1");
+        settled(stand(), by(EntryKind.PICKED, KG));
+        settled(stand(), by(EntryKind.PICKED, Optional.empty()));
+
+        assertThat(asked).isZero();
+    }
+
+    @Test
+    void the_first_entry_of_a_plant_may_be_before_that_of_its_bed() {
+        garden.note("2027-03-01", "'fed','plant':'b-2','material':'dried-blood','grams':5")
+                .note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
+
+        assertThat(new Settling()
+                        .first(subject("plant", "b-2"), job(by(EntryKind.FED, Optional.empty()), false))
+                        .map(Entry::date))
+                .contains(LocalDate.of(2027, 3, 1));
+    }
+
+    @Test
+    void another_crops_picking_is_not_the_first_of_this_one() {
+        garden.note("2027-07-02", "'picked','bed':'a','crop':'gooseberry','kg':5");
+        DoneBy picked = together(EntryKind.PICKED, Optional.empty());
+
+        assertThat(new Settling().first(stand(), job(picked, false))).isEmpty();
+        assertThat(settled(stand(), picked).partly()).isFalse();
     }
 
     @Test
@@ -255,13 +324,16 @@ class SettlingTest {
         now = 3;
         garden.note("2027-03-02", "'fed','plant':'b-1','material':'dried-blood','grams':5");
 
-        assertThat(settled(stand(), by(EntryKind.FED, ASKED)).shares())
-                .extracting(Share::done)
-                .containsExactly(0.0, 0.0);
+        assertThat(done(stand(), by(EntryKind.FED, ASKED))).containsExactly(0.0, 0.0);
     }
 
     private Entry named(String rest) {
-        String at = "2027-06-0" + (1 + garden.on("2027-12-31").finished().getOrDefault("t@a@2027", List.of()).size());
+        String at = "2027-06-0"
+                + (1
+                        + garden.on("2027-12-31")
+                                .finished()
+                                .getOrDefault("t@a@2027", List.of())
+                                .size());
         garden.note(at, rest);
         List<Entry> all = garden.on("2027-12-31").finished().get("t@a@2027");
         return all.get(all.size() - 1);
@@ -289,7 +361,8 @@ class SettlingTest {
         Entry done = named("'done','task':'t@a@2027'");
         DoneBy pruned = by(EntryKind.PRUNED, Optional.empty());
 
-        assertThat(new Settling().of(stand(), job(pruned, false, skipped)).skipped()).isTrue();
+        assertThat(new Settling().of(stand(), job(pruned, false, skipped)).skipped())
+                .isTrue();
         Settled settled = new Settling().of(stand(), job(pruned, false, skipped, done));
         assertThat(settled.skipped()).isFalse();
         assertThat(settled.open()).isFalse();
@@ -313,6 +386,8 @@ class SettlingTest {
     void a_stand_is_done_plant_by_plant_and_all_else_as_one() {
         assertThat(Settling.parts(stand(), false)).extracting(Subject::id).containsExactly("b-1", "b-2");
         assertThat(Settling.parts(stand(), true)).containsExactly(stand());
-        assertThat(Settling.parts(subject("bed", "a"), false)).extracting(Subject::id).containsExactly("a");
+        assertThat(Settling.parts(subject("bed", "a"), false))
+                .extracting(Subject::id)
+                .containsExactly("a");
     }
 }

@@ -27,7 +27,11 @@ class TimesTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({
-        "2026-09-14, false", "2026-09-15, true", "2027-03-15, true", "2027-09-14, true", "2027-09-15, true",
+        "2026-09-14, false",
+        "2026-09-15, true",
+        "2027-03-15, true",
+        "2027-09-14, true",
+        "2027-09-15, true",
         "2027-09-16, false"
     })
     void a_day_belongs_to_the_nearest_and_between_two_to_the_earlier(String day, boolean belongs) {
