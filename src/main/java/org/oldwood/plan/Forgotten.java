@@ -115,7 +115,7 @@ final class Forgotten {
     /** Optional work is not told, nor what no entry of its own tells of, unless it is grave: it lapses. */
     private static boolean isAskedFor(Rule rule) {
         int harm = rule.ifMissed().harm();
-        return harm == 3 || harm > 0 && !rule.doneBy().kinds().isEmpty();
+        return harm == 3 || (harm > 0 && !rule.doneBy().kinds().isEmpty());
     }
 
     private boolean hasComeAgain(Rule rule, Subject subject, Season season) {

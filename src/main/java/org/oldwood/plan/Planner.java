@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisors;
@@ -85,7 +84,7 @@ public final class Planner {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
         LeafFalls falls = world.state().leafFalls();
         Ahead ahead = Ahead.nothing(falls);
-        Map<Subject, List<Task>> tasks = new IdentityHashMap<>();
+        IdentityHashMap<Subject, List<Task>> tasks = new IdentityHashMap<>();
         Plan plan = pass(ahead, until, tasks);
         // twice more at most: what is planned changes what comes after it, and that what comes after that
         for (int again = 0; again < 2; again++) {
@@ -100,7 +99,7 @@ public final class Planner {
     }
 
     /** All tasks on the garden as it is, or as it will be once those planned before are done. */
-    private Plan pass(Ahead ahead, LocalDate until, Map<Subject, List<Task>> known) {
+    private Plan pass(Ahead ahead, LocalDate until, IdentityHashMap<Subject, List<Task>> known) {
         List<Task> all = new ArrayList<>();
         for (Subject subject : subjects.bedByBed()) {
             List<Task> before = known.get(subject);

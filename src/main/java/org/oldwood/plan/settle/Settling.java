@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -21,9 +20,9 @@ public final class Settling {
     /** Rounding, and a row's last half metre, leave nothing to do. */
     private static final double WHOLE = 0.95;
 
-    private final Map<Subject, List<Share>> untouched = new IdentityHashMap<>();
-    private final Map<Subject, List<Share>> untouchedTogether = new IdentityHashMap<>();
-    private final Map<BedState, Set<EntryKind>> notedOfBeds = new IdentityHashMap<>();
+    private final IdentityHashMap<Subject, List<Share>> untouched = new IdentityHashMap<>();
+    private final IdentityHashMap<Subject, List<Share>> untouchedTogether = new IdentityHashMap<>();
+    private final IdentityHashMap<BedState, Set<EntryKind>> notedOfBeds = new IdentityHashMap<>();
 
     /** Asks the task's craft about a part of its subject. */
     public interface Amounts {

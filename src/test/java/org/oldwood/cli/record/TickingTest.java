@@ -168,7 +168,7 @@ class TickingTest {
                 "done soil-test@blackcurrant-bed@20x7"
             })
     void a_task_that_cannot_be_is_told(String note) throws IOException {
-        String[] words = note.split(" ");
+        String[] words = note.split(" ", -1);
 
         Cli.Result result = run("note", words[0], words[1], "--today=2026-12-01");
 
@@ -202,7 +202,7 @@ class TickingTest {
                 "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1890-03-01"
             })
     void a_figure_that_can_hardly_be_is_asked_about(String note) {
-        Cli.Result result = run(("note " + note + " " + MARCH).split(" "));
+        Cli.Result result = run(("note " + note + " " + MARCH).split(" ", -1));
 
         assertThat(result.exit()).as(result.err()).isZero();
         assertThat(result.err().replaceAll("\\s+", " "))
@@ -217,7 +217,7 @@ class TickingTest {
                 "planted x --crop=blackcurrant --bed=blackcurrant-bed --date=1990-03-01"
             })
     void a_figure_that_may_be_is_not(String note) {
-        assertThat(run(("note " + note + " " + MARCH).split(" ")).err()).doesNotContain("?");
+        assertThat(run(("note " + note + " " + MARCH).split(" ", -1)).err()).doesNotContain("?");
     }
 
     @Test
