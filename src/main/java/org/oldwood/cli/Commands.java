@@ -25,6 +25,7 @@ import org.oldwood.cli.record.UndoCommand;
 import org.oldwood.cli.season.ChillCommand;
 import org.oldwood.cli.season.HeatCommand;
 import org.oldwood.cli.season.StagesCommand;
+import org.oldwood.cli.season.SuitsCommand;
 import org.oldwood.cli.season.WeatherCommand;
 import org.oldwood.cli.water.Et0Command;
 import org.oldwood.cli.water.WaterCommand;
@@ -52,6 +53,7 @@ public final class Commands {
         TABLE.put("water", WaterCommand::new);
         TABLE.put("et0", Et0Command::new);
         TABLE.put("stages", StagesCommand::new);
+        TABLE.put("suits", SuitsCommand::new);
         TABLE.put("chill", ChillCommand::new);
         TABLE.put("heat", HeatCommand::new);
         TABLE.put("weather", WeatherCommand::new);

@@ -16,6 +16,9 @@ import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.Sighting;
 import org.oldwood.season.Sightings;
 import org.oldwood.season.Stages;
+import org.oldwood.season.place.PlaceClimate;
+import org.oldwood.season.place.Spot;
+import org.oldwood.garden.Site;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherMeans;
 import org.oldwood.store.Documents;
@@ -33,8 +36,8 @@ public final class GardenStages {
     }
 
     /**
-     * The garden's stages: modelled where it declares a climate, else by the calendar; moved by what was seen in both
-     * cases. A climate that cannot be read is told in {@code problems} and left out.
+     * The garden's stages: modelled by its climate, else by the calendar where none is known; moved by what was seen in
+     * both cases. A climate that cannot be read is told in {@code problems} and left out.
      */
     public static Stages of(GardenState state, Weather weather, Documents documents, Problems problems) {
         return new ModelledStages(climate(state.garden(), weather, documents, problems), sightings(state), documents);
@@ -42,14 +45,16 @@ public final class GardenStages {
 
     /**
      * The garden's climate: the one it declares, else the means of its own measured days where these are of enough
-     * years.
+     * years, else that of its place.
      */
     public static Optional<GardenClimate> climate(
             Garden garden, Weather weather, Documents documents, Problems problems) {
         Json declared = garden.climate().orElse(null);
         double latitude = garden.site().latitude();
         if (declared == null) {
-            return measured(weather, documents).map(means -> new GardenClimate(latitude, means, weather, documents));
+            return measured(weather, documents)
+                    .or(() -> ofPlace(garden.site(), documents).map(PlaceClimate::climate))
+                    .map(means -> new GardenClimate(latitude, means, weather, documents));
         }
         Optional<Climate> climate = Climate.of(declared, documents, problems);
         if (climate.isPresent() && otherHalf(climate.get(), latitude)) {
@@ -70,6 +75,23 @@ public final class GardenStages {
         return weather.isEmpty()
                 ? Optional.empty()
                 : WeatherMeans.of(weather, SeasonMethods.read(documents)).climate();
+    }
+
+    /** Why a garden's own weather makes no climate yet; empty where it has none. */
+    public static Optional<String> shortWeather(Weather weather, Documents documents) {
+        return weather.isEmpty()
+                ? Optional.empty()
+                : Optional.of(WeatherMeans.of(weather, SeasonMethods.read(documents)).tooShort());
+    }
+
+    /** What the weather stations around a garden tell of its climate. */
+    public static Optional<PlaceClimate> ofPlace(Site site, Documents documents) {
+        return PlaceClimate.at(spot(site), documents);
+    }
+
+    /** Where a garden lies. */
+    public static Spot spot(Site site) {
+        return new Spot(site.latitude(), site.longitude(), site.heightM());
     }
 
     private static boolean otherHalf(Climate climate, double latitude) {

@@ -18,6 +18,7 @@ import org.oldwood.store.Problems;
  * @param rainMm monthly rain, mm; empty where not known
  * @param sources source keys; empty for the garden's own means
  * @param note what to know about these means
+ * @param errorC standard error of the spring mean where other places gave it, °C; 0 where it was measured
  */
 public record Climate(
         String name,
@@ -26,7 +27,20 @@ public record Climate(
         Months meanMinC,
         Optional<Months> rainMm,
         List<String> sources,
-        String note) {
+        String note,
+        double errorC) {
+
+    /** A mean year that was measured at the place itself. */
+    public Climate(
+            String name,
+            Optional<Double> latitude,
+            Months meanMaxC,
+            Months meanMinC,
+            Optional<Months> rainMm,
+            List<String> sources,
+            String note) {
+        this(name, latitude, meanMaxC, meanMinC, rainMm, sources, note, 0);
+    }
 
     /** Means of the days' mean temperature, °C. */
     public Months meanC() {

@@ -34,8 +34,14 @@ final class CropSeason {
         this.model = season.model(stages.chill(), chillModels);
     }
 
-    /** What is known of a stage, with its words; worked out when first asked for. */
+    /** What is known of a stage, with its words. */
     Modelled at(Stage stage) {
+        Modelled found = atPlace(stage);
+        return found.basis() == Basis.MODELLED ? found.lessSureBy(season.placeDays(stage)) : found;
+    }
+
+    /** The same as if the climate were the place's own; worked out when first asked for. */
+    private Modelled atPlace(Stage stage) {
         Modelled known = done.get(stage);
         if (known != null) {
             return known;
@@ -116,7 +122,7 @@ final class CropSeason {
     }
 
     private Modelled byDays(Stage stage, StageRule.Days rule) {
-        Modelled of = at(rule.of());
+        Modelled of = atPlace(rule.of());
         long days = (long) rule.days().is();
         String words = Math.abs(days) + " days " + (days < 0 ? "before " : "after ")
                 + rule.of().words();
@@ -124,7 +130,7 @@ final class CropSeason {
     }
 
     private Modelled byHeatAfter(Stage stage, StageRule.HeatAfter rule) {
-        Modelled of = at(rule.of());
+        Modelled of = atPlace(rule.of());
         double kinds = 0;
         if (rule.early().isPresent() && rule.late().isPresent()) {
             LocalDate early = model.heatAfter(rule, rule.early().get(), of.date());

@@ -22,4 +22,9 @@ record Modelled(LocalDate date, double plusMinus, double own, Basis basis, Strin
         return new Modelled(
                 date.date(), date.plusMinusDays(), date.plusMinusDays(), date.basis(), date.words(), date.sources());
     }
+
+    /** The same, less sure by so many days. */
+    Modelled lessSureBy(double days) {
+        return days == 0 ? this : new Modelled(date, Math.hypot(plusMinus, days), own, basis, words, sources);
+    }
 }

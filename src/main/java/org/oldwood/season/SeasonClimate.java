@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.Stage;
 import org.oldwood.season.CropStages.ChillNeed;
 import org.oldwood.season.sums.ChillCourse;
 import org.oldwood.season.sums.ChillModels;
@@ -43,6 +44,11 @@ final class SeasonClimate {
     public StageModel model(Optional<ChillNeed> need, ChillModels models) {
         LocalDate from = need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
         return new StageModel(days, methods, from, warmestMonthC);
+    }
+
+    /** Standard error of a stage's day that comes from the place's climate, days. */
+    public double placeDays(Stage stage) {
+        return methods.place().days(climate, stage);
     }
 
     public double unmetPlusMinus() {

@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Stage;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -26,6 +27,7 @@ import org.oldwood.store.Fields;
  * @param means when a garden's own measured days make a mean year
  * @param shrink how many seasons of sightings weigh as much as the model
  * @param carriedToAutumn how much of a spring's earliness reaches leaf fall
+ * @param place what not knowing a place's own climate does to a date
  */
 public record SeasonMethods(
         MonthDay heatFrom,
@@ -44,7 +46,37 @@ public record SeasonMethods(
         Figure watchAbove,
         Means means,
         Figure shrink,
-        Figure carriedToAutumn) {
+        Figure carriedToAutumn,
+        PlaceError place) {
+
+    /**
+     * What not knowing a place's own climate does to a date.
+     *
+     * @param mildAboveC mean of the coldest month from which winters are mild
+     * @param flower days a degree up to petal fall, and so on
+     */
+    public record PlaceError(
+            Figure mildAboveC, Figure flower, Figure ripe, Figure flowerMild, Figure ripeMild, Figure always) {
+        private static PlaceError read(Fields fields) {
+            return new PlaceError(
+                    Figure.read(fields, "mildAboveC"),
+                    Figure.read(fields, "flower"),
+                    Figure.read(fields, "ripe"),
+                    Figure.read(fields, "flowerMild"),
+                    Figure.read(fields, "ripeMild"),
+                    Figure.read(fields, "always"));
+        }
+
+        /** Standard error of a stage's day that comes from the place, days; none of leaf fall's. */
+        double days(Climate climate, Stage stage) {
+            if (climate.errorC() == 0 || stage.compareTo(Stage.RIPE) > 0) {
+                return 0;
+            }
+            boolean mild = climate.meanC().least() >= mildAboveC.is();
+            Figure perDegree = stage == Stage.RIPE ? (mild ? ripeMild : ripe) : (mild ? flowerMild : flower);
+            return Math.hypot(always.is(), perDegree.is() * climate.errorC());
+        }
+    }
 
     /**
      * The stretch and base of heat that is shown for comparison; the stages' models have their own.
@@ -104,7 +136,8 @@ public record SeasonMethods(
                 Figure.read(frost, "watchAbove"),
                 Means.read(part(fields, "weatherMeans")),
                 Figure.read(seen, "shrink"),
-                Figure.read(seen, "carriedToAutumn"));
+                Figure.read(seen, "carriedToAutumn"),
+                PlaceError.read(part(fields, "placeError")));
         fields.done();
         return methods;
     }

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.craft.cuttings.Setting;
 import org.oldwood.crop.Crop;
-import org.oldwood.season.CalendarStages;
 import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.ModelledStages;
 import org.oldwood.season.Sightings;
 import org.oldwood.season.Stages;
+import org.oldwood.season.place.PlaceClimate;
+import org.oldwood.season.place.Spot;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
@@ -21,8 +22,8 @@ import picocli.CommandLine.Option;
 public final class AnyPlace {
     @Option(
             names = "--at",
-            paramLabel = "LAT,LON",
-            description = "where, without a garden: 52,-2; south and west are negative")
+            paramLabel = "LAT,LON[,M]",
+            description = "where, without a garden: 52,-2,78 with the height in metres; south and west are negative")
     public Optional<String> at = Optional.empty();
 
     @Option(
@@ -30,7 +31,7 @@ public final class AnyPlace {
             paramLabel = "NAME",
             description = {
                 "without a garden: the bundled climate that stands for the place, oxford for",
-                "example; the calendar otherwise"
+                "example; that of the stations around --at otherwise"
             })
     public Optional<String> climate = Optional.empty();
 
@@ -55,28 +56,34 @@ public final class AnyPlace {
                     + latitude
                     + ". South is negative.");
         });
-        Stages stages = stages(chosen, latitude);
+        Stages stages = stages(chosen.or(() -> around(command).map(PlaceClimate::climate)), latitude);
         return new Setting(Hemisphere.of(latitude), (season, stage) -> stages.date(crop, season, stage), day);
     }
 
     private static Stages stages(Optional<Climate> chosen, double latitude) {
-        if (chosen.isEmpty()) {
-            return new CalendarStages();
-        }
         Documents documents = Documents.bundled();
         return new ModelledStages(
-                new GardenClimate(latitude, chosen.get(), Weather.none(), documents), Sightings.none(), documents);
+                chosen.map(climate -> new GardenClimate(latitude, climate, Weather.none(), documents)),
+                Sightings.none(),
+                documents);
+    }
+
+    private Optional<PlaceClimate> around(GardenCommand command) {
+        return at.flatMap(text -> PlaceClimate.at(spot(text, command), Documents.bundled()));
     }
 
     /** What the days were made from. */
-    public String basis() {
-        return climate.map(name -> "Days are modelled from the mean climate of "
-                        + Climate.bundled(name, Documents.bundled()).name()
-                        + ".")
-                .orElse("Days are by the calendar, for any place in this half of the earth. For"
-                        + " days that follow a climate name one with --climate ("
-                        + String.join(", ", known())
-                        + "), or start a garden that declares its own.");
+    public String basis(GardenCommand command) {
+        if (climate.isPresent()) {
+            String name = Climate.bundled(climate.get(), Documents.bundled()).name();
+            return "Days are modelled from the mean climate of %s.".formatted(name);
+        }
+        return around(command)
+                .map(place -> "Days are modelled from the climate of %s. %s"
+                        .formatted(place.climate().name(), place.heightWarning().orElse(""))
+                        .strip())
+                .orElseGet(() -> "Days are by the calendar, for any place in this half of the earth. "
+                        + PlaceClimate.whyNot(spot(at.orElse(""), command), Documents.bundled()));
     }
 
     private static List<String> known() {
@@ -91,18 +98,29 @@ public final class AnyPlace {
     }
 
     private static double latitude(String text, GardenCommand command) {
+        return spot(text, command).latitude();
+    }
+
+    /** The place that {@code LAT,LON} or {@code LAT,LON,METRES} says; at the sea's level where it gives no height. */
+    public static Spot spot(String text, GardenCommand command) {
         String[] parts = text.split(",", -1);
-        try {
-            double latitude = Double.parseDouble(parts[0].strip());
-            double longitude = parts.length == 2 ? Double.parseDouble(parts[1].strip()) : 999;
-            if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
-                return latitude;
-            }
-        } catch (NumberFormatException e) {
-            // told below, with the range
+        double latitude = number(parts[0], 90);
+        double longitude = parts.length > 1 ? number(parts[1], 180) : Double.NaN;
+        double heightM = parts.length > 2 ? number(parts[2], 6000) : 0;
+        if (parts.length > 3 || Double.isNaN(latitude + longitude + heightM)) {
+            throw command.usage(("--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a"
+                            + " comma and the height in metres, but is \"%s\". Write for example: --at 52.1,-2.3,78")
+                    .formatted(text));
         }
-        throw command.usage("--at must be latitude -90 to 90, a comma, longitude -180 to 180, 52,-2 for"
-                + " example, but is "
-                + text);
+        return new Spot(latitude, longitude, heightM);
+    }
+
+    private static double number(String text, double most) {
+        String stripped = text.strip();
+        if (!stripped.matches("[+-]?[0-9]{1,4}(\\.[0-9]{1,10})?")) {
+            return Double.NaN;
+        }
+        double value = Double.parseDouble(stripped);
+        return Math.abs(value) <= most ? value : Double.NaN;
     }
 }

@@ -134,7 +134,7 @@ public final class CuttingsCommand extends GardenCommand {
         if (json) {
             out().json(writer -> LotJson.lot(writer, ground.crop().id(), counts, forecast));
         } else {
-            List<String> basis = ground.garden().isEmpty() ? List.of(place.basis()) : List.of();
+            List<String> basis = ground.garden().isEmpty() ? List.of(place.basis(this)) : List.of();
             LotPage.full(out(), ground.crop(), counts, forecast, ground.survival(), basis);
         }
         return 0;
@@ -142,7 +142,7 @@ public final class CuttingsCommand extends GardenCommand {
 
     private void tellBasis(CuttingsGround ground) {
         if (ground.garden().isEmpty()) {
-            out().hanging("  - ", 4, place.basis());
+            out().hanging("  - ", 4, place.basis(this));
         }
     }
 

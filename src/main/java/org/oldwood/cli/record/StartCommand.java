@@ -15,6 +15,10 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
+import org.oldwood.season.place.PlaceClimate;
+import org.oldwood.season.place.Spot;
+import org.oldwood.cli.command.AnyPlace;
+import org.oldwood.facts.GardenStages;
 import org.oldwood.store.Csv;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
@@ -48,8 +52,8 @@ public final class StartCommand extends GardenCommand {
     @Option(
             names = "--at",
             required = true,
-            paramLabel = "LAT,LON",
-            description = "where it lies, degrees; south and west negative: -41.3,174.8")
+            paramLabel = "LAT,LON[,M]",
+            description = "where it lies, degrees, and its height in metres; south and west negative: -41.3,174.8,20")
     String at = "";
 
     @Option(names = "--plants", paramLabel = "CROP=N,..", description = "what stands in it, a bed for each crop")
@@ -94,6 +98,7 @@ public final class StartCommand extends GardenCommand {
         sayAreas(garden);
         String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), site, garden.areas());
         files.write(text, String.join("\n", garden.journal()) + "\n");
+        sayClimate(site);
         report(folder, garden, plantings);
         return 0;
     }
@@ -102,24 +107,18 @@ public final class StartCommand extends GardenCommand {
         if (name.isBlank()) {
             throw usage("--name must not be blank");
         }
-        String[] parts = at.split(",", -1);
-        double latitude = parts.length == 2 ? degrees(parts[0], 90) : Double.NaN;
-        double longitude = parts.length == 2 ? degrees(parts[1], 180) : Double.NaN;
-        if (Double.isNaN(latitude) || Double.isNaN(longitude)) {
-            throw usage("--at must be latitude -90 to 90, a comma, longitude -180 to 180 but is \""
-                    + at
-                    + "\". Write for example: --at 52.1,-2.3");
-        }
-        return new Site(latitude, longitude, 0, zoneName());
+        Spot spot = AnyPlace.spot(at, this);
+        return new Site(spot.latitude(), spot.longitude(), spot.heightM(), zoneName());
     }
 
-    private static double degrees(String text, double most) {
-        String stripped = text.strip();
-        if (!stripped.matches("[+-]?[0-9]{1,3}(\\.[0-9]{1,10})?")) {
-            return Double.NaN;
-        }
-        double value = Double.parseDouble(stripped);
-        return Math.abs(value) <= most ? value : Double.NaN;
+    /** Where the garden's climate comes from, or why none is known. */
+    private void sayClimate(Site site) {
+        Documents documents = Documents.bundled();
+        Optional<PlaceClimate> place = GardenStages.ofPlace(site, documents);
+        tell(place.map(each -> "Climate of %s.".formatted(each.climate().name()))
+                .orElseGet(() -> PlaceClimate.whyNot(GardenStages.spot(site), documents)
+                        + " Dates are lowland Britain's until garden.json has a \"climate\"."));
+        place.flatMap(PlaceClimate::heightWarning).ifPresent(this::tell);
     }
 
     private String zoneName() {

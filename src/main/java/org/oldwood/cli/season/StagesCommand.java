@@ -13,6 +13,9 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.FrostYear;
+import org.oldwood.season.place.PlaceClimate;
+import org.oldwood.store.Documents;
+import org.oldwood.garden.Site;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Season;
 import org.oldwood.season.StageDate;
@@ -51,25 +54,33 @@ public final class StagesCommand extends GardenCommand {
         if (json) {
             out().json(writer -> write(writer, crops, state.season(), stages));
         } else {
-            tellOfPlace(state.season(), stages);
+            tellOfPlace(state, stages, folder.documents());
             crops.forEach(crop -> tellOf(crop, state.season(), stages));
         }
         return 0;
     }
 
-    private void tellOfPlace(Season season, Stages stages) {
+    private void tellOfPlace(GardenState state, Stages stages, Documents documents) {
         Optional<GardenClimate> climate = stages.climate();
+        Site site = state.garden().site();
         if (climate.isEmpty()) {
             out().paragraph(
                             0,
-                            "No climate is known here, so the dates are lowland Britain's by the"
-                                    + " month, moved by what you noted; chill and frost are not known. For"
-                                    + " this garden's own: "
-                                    + GardenStages.lackingClimate()
-                                    + ".");
+                            ("No climate is known here, so the dates are lowland Britain's by the month, moved by what you"
+                            + " noted; chill and frost are not known. %s For this garden's own: %s.")
+                                    .formatted(
+                                            PlaceClimate.whyNot(GardenStages.spot(site), documents),
+                                            GardenStages.lackingClimate()));
         } else {
             out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
-            out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), season)));
+            if (climate.get().climate().errorC() > 0) {
+                GardenStages.shortWeather(climate.get().weather(), documents)
+                        .ifPresent(why -> out().paragraph(0, why));
+                GardenStages.ofPlace(site, documents)
+                        .flatMap(PlaceClimate::heightWarning)
+                        .ifPresent(warning -> out().paragraph(0, warning));
+            }
+            out().paragraph(0, FrostLines.ofPlace(new FrostYear(climate.get(), state.season())));
         }
         out().line();
     }

@@ -2,6 +2,10 @@ package org.oldwood.season.weather;
 
 import java.time.YearMonth;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +74,15 @@ public final class WeatherMeans {
                 ""));
     }
 
+    /** Why they make no mean year yet: the month that was measured in the fewest years. */
+    public String tooShort() {
+        return "weather.csv makes no climate of its own yet: it has %s in %d years, and from %.0f years of each month on its means are taken."
+                .formatted(
+                        java.time.Month.of(min.scarcest() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                        years(),
+                        rules.leastYears().is());
+    }
+
     private String inWords() {
         int trusted = (int) rules.trustedYears().is();
         return "means of "
@@ -108,6 +121,11 @@ public final class WeatherMeans {
         void add(int month, double value) {
             sums[month] += value;
             counts[month]++;
+        }
+
+        /** The month, from 0, that was measured in the fewest years. */
+        int scarcest() {
+            return IntStream.range(0, 12).boxed().min(Comparator.comparingInt(i -> counts[i])).orElse(0);
         }
 
         int years() {

@@ -25,7 +25,7 @@ class CuttingsCommandTest {
 
     @Test
     void a_lot_needs_no_garden() {
-        Cli.Result result = struck("--on", "2026-11-20", "--at", "52,-2");
+        Cli.Result result = struck("--on", "2026-11-20", "--at", "52,-35");
 
         assertThat(result.err()).isEmpty();
         assertThat(result.exit()).isZero();
@@ -49,7 +49,7 @@ class CuttingsCommandTest {
 
     @Test
     void a_strike_outside_its_window_is_dated_and_warned_about() {
-        Cli.Result result = struck("--on", "2026-08-01", "--at", "52,-2");
+        Cli.Result result = struck("--on", "2026-08-01", "--at", "52,-35");
 
         assertThat(result.exit()).isZero();
         assertThat(result.out()).contains("Struck 101 days before the window opens");
@@ -57,10 +57,10 @@ class CuttingsCommandTest {
 
     @Test
     void a_named_climate_moves_the_days_and_is_named() {
-        Cli.Result calendar = struck("--on", "2026-11-20", "--at", "57,-3");
+        Cli.Result calendar = struck("--on", "2026-11-20", "--at", "57,-35");
         Cli.Result model = struck("--on", "2026-11-20", "--at", "57,-3", "--climate", "leuchars");
 
-        assertThat(calendar.out()).contains("Days are by the calendar", "leuchars,");
+        assertThat(calendar.out()).contains("Days are by the calendar", "open sea");
         assertThat(model.exit()).as(model.err()).isZero();
         assertThat(model.out()).contains("mean climate of Leuchars, Fife, Scotland");
         assertThat(model.out().lines().filter(line -> line.contains("lift ")).toList())
@@ -127,7 +127,7 @@ class CuttingsCommandTest {
                 "2030");
 
         assertThat(result.exit()).isZero();
-        assertThat(result.out()).contains("Strike ", "m of row", "10 Mar 2028");
+        assertThat(result.out()).contains("Strike ", "m of row", "Mar 2028");
     }
 
     @Test

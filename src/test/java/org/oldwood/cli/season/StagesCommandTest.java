@@ -33,15 +33,18 @@ class StagesCommandTest {
                 """);
     }
 
+    /** A longitude far from every weather station: no climate is known there. */
+    private static final int OPEN_SEA = -35;
+
     private void garden(double latitude, String climate) throws IOException {
         Files.writeString(
                 folder.resolve("garden.json"),
                 """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, %s
+                 "site": {"latitude": %s, "longitude": %s, "zone": "UTC"}, %s
                  "beds": [{"id": "a", "areaM2": 4}]}
                 """
-                        .formatted(latitude, climate));
+                        .formatted(latitude, climate.isEmpty() ? OPEN_SEA : 0, climate));
     }
 
     private Cli.Result run(String... args) {

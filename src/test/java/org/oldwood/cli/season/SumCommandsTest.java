@@ -212,10 +212,10 @@ class SumCommandsTest {
                 folder.resolve("garden.json"),
                 """
                 {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": -42.9, "longitude": 147, "zone": "UTC"}, %s
+                 "site": {"latitude": -42.9, "longitude": %d, "zone": "UTC"}, %s
                  "beds": [{"id": "a", "areaM2": 4}]}
                 """
-                        .formatted(climate));
+                        .formatted(climate.isEmpty() ? -110 : 147, climate));
         Files.writeString(
                 folder.resolve("journal.jsonl"),
                 """

@@ -29,7 +29,7 @@ class WaterCommandTest {
                 folder.resolve("garden.json"),
                 """
                 {"format": 1, "name": "Hedge rows", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": 52.2, "longitude": 0.1, "heightM": 20, "zone": "Europe/London"},
+                 "site": {"latitude": 52.2, "longitude": %s, "heightM": 20, "zone": "Europe/London"},
                  %s
                  "beds": [
                   {"id": "dry", "name": "By the hedge", "areaM2": 4, "texture": "sand", "competing": 0.3},
@@ -37,7 +37,7 @@ class WaterCommandTest {
                    "roof": {"areaM2": 12, "surface": "tiles"}, "tapLitresPerMinute": 10},
                   {"id": "empty", "name": "Empty", "areaM2": 2}]}
                 """
-                        .formatted(climate));
+                        .formatted(climate.isEmpty() ? -35 : 0.1, climate));
     }
 
     private void journal(String more) throws IOException {

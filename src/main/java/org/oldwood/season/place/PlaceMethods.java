@@ -1,0 +1,79 @@
+package org.oldwood.season.place;
+
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Fields;
+
+/**
+ * The figures by which stations around make a place's climate, from {@code season/places.json}.
+ *
+ * @param nearest how many stations take part
+ * @param heightCounts how much distance a metre of height counts as, km
+ * @param soften what keeps a station next door from deciding alone, km²
+ * @param farthest beyond this no climate is told, km
+ * @param farthestSun beyond this no sunshine is told, km
+ * @param least the latitude nearer the equator than which only mountains are known, degrees
+ * @param mountains where these begin, m
+ * @param highAround how high stations around must lie before a garden's height is asked for, m
+ * @param error how sure the spring mean is
+ */
+record PlaceMethods(
+        Figure nearest,
+        Figure heightCounts,
+        Figure soften,
+        Figure farthest,
+        Figure farthestSun,
+        Figure least,
+        Figure mountains,
+        Figure highAround,
+        Slope maximum,
+        Slope minimum,
+        Slope dewPoint,
+        SpringError error) {
+
+    /** How a temperature falls with height, °C/km, and with latitude, °C a degree. */
+    record Slope(Figure perKm, Figure perDegree) {
+        private static Slope read(Fields fields) {
+            return new Slope(Figure.read(fields, "perKm"), Figure.read(fields, "perDegree"));
+        }
+    }
+
+    /** Standard error of a spring mean: what is always there, by the stations' spread, by their distance. */
+    record SpringError(Figure always, Figure ofSpread, Figure perHundredKm) {
+        private static SpringError read(Fields fields) {
+            return new SpringError(
+                    Figure.read(fields, "always"),
+                    Figure.read(fields, "ofSpread"),
+                    Figure.read(fields, "perHundredKm"));
+        }
+    }
+
+    static PlaceMethods read(Documents documents) {
+        return documents
+                .made("season/places.json", PlaceMethods.class, PlaceMethods::read)
+                .orElseThrow(() -> new IllegalStateException("season/places.json is missing"));
+    }
+
+    private static PlaceMethods read(Fields fields) {
+        fields.count("format", 1, 1);
+        PlaceMethods methods = new PlaceMethods(
+                Figure.read(fields, "nearest"),
+                Figure.read(fields, "heightCounts"),
+                Figure.read(fields, "soften"),
+                Figure.read(fields, "farthest"),
+                Figure.read(fields, "farthestSun"),
+                Figure.read(fields, "least"),
+                Figure.read(fields, "mountains"),
+                Figure.read(fields, "highAround"),
+                Slope.read(part(fields, "maximum")),
+                Slope.read(part(fields, "minimum")),
+                Slope.read(part(fields, "dewPoint")),
+                SpringError.read(part(fields, "error")));
+        fields.done();
+        return methods;
+    }
+
+    private static Fields part(Fields fields, String key) {
+        return fields.object(key).orElseThrow(() -> new IllegalStateException("season/places.json has no " + key));
+    }
+}

@@ -1,0 +1,75 @@
+package org.oldwood.season.place;
+
+import java.util.List;
+
+/**
+ * A weather station and its mean year.
+ *
+ * @param latitude degrees, south negative
+ * @param longitude degrees, west negative
+ * @param heightM above the sea, m
+ * @param cells its row of {@code season/places.csv}
+ */
+public record Station(String name, double latitude, double longitude, double heightM, List<String> cells) {
+    /** Middle of each month as a day of the year, the same in both halves of the earth. */
+    private static final double[] MIDDLE = {
+        15.5, 45.1, 74.8, 105.2, 135.8, 166.2, 196.8, 227.8, 258.2, 288.8, 319.2, 349.8
+    };
+
+    private static final double YEAR = 365.25;
+
+    /** A column of the table. */
+    enum Column {
+        MAXIMUM(5),
+        MINIMUM(6),
+        RAIN(7),
+        DEW_POINT(8),
+        SUN(9);
+
+        private final int at;
+
+        Column(int at) {
+            this.at = at;
+        }
+    }
+
+    static Station of(String row) {
+        List<String> cells = List.of(row.split(",", -1));
+        return new Station(
+                cells.get(0),
+                Double.parseDouble(cells.get(2)),
+                Double.parseDouble(cells.get(3)),
+                Double.parseDouble(cells.get(4)),
+                cells);
+    }
+
+    boolean has(Column column) {
+        return !cells.get(column.at).isEmpty();
+    }
+
+    /** Twelve monthly values: as printed for rain, else through the station's curve. */
+    double[] year(Column column) {
+        double[] numbers = numbers(cells.get(column.at));
+        if (column == Column.RAIN) {
+            return numbers;
+        }
+        double[] year = new double[MIDDLE.length];
+        for (int month = 0; month < year.length; month++) {
+            double t = 2 * Math.PI * MIDDLE[month] / YEAR;
+            year[month] = numbers[0];
+            for (int wave = 1; 2 * wave < numbers.length; wave++) {
+                year[month] += numbers[2 * wave - 1] * Math.cos(wave * t) + numbers[2 * wave] * Math.sin(wave * t);
+            }
+        }
+        return year;
+    }
+
+    private static double[] numbers(String cell) {
+        String[] parts = cell.split(" ", -1);
+        double[] numbers = new double[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            numbers[i] = Double.parseDouble(parts[i]);
+        }
+        return numbers;
+    }
+}
