@@ -151,7 +151,7 @@ class CuttingsCommandTest {
     @Test
     void a_wrong_word_is_answered_with_the_right_ones() {
         assertThat(struck("--on", "2026-11-20").err()).contains("--at");
-        assertThat(struck("--on", "2026-11-20", "--at", "x").err()).contains("52,-2");
+        assertThat(struck("--on", "2026-11-20", "--at", "x").err()).contains("52.1,-2.3");
         assertThat(struck("--on", "2026-11-20", "--at", "52,-2", "--method", "graft")
                         .err())
                 .contains("Known here: hardwood,");
