@@ -1,13 +1,17 @@
 package org.oldwood.plan;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.store.Place;
 
 /**
  * Subjects as they were before an entry. A bush whose old wood was cut this winter has none left to cut; only the bush
@@ -15,6 +19,12 @@ import org.oldwood.garden.PlantState;
  */
 final class Earlier {
     private Earlier() {}
+
+    /** The subject as the record had it at the end of a day. */
+    static Subject on(Subject subject, LocalDate day, LeafFalls falls) {
+        Entry after = new Entry("", day.plusDays(1), EntryKind.VIGOUR, Map.of(), "", Place.of("plan"));
+        return before(subject, after, falls);
+    }
 
     static Subject before(Subject subject, Entry entry, LeafFalls falls) {
         if (subject instanceof Subject.OnePlant one) {

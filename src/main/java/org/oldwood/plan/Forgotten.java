@@ -59,7 +59,10 @@ final class Forgotten {
 
     /** Tells of work whose time is past, where there was a record, and a plant, when it was. */
     void tell(Rule rule, Situation situation, Window window, Settled settled, int ordinal) {
-        if (!isAskedFor(rule) || !wasThere(situation.subject(), window) || isNothing(rule, situation)) {
+        if (!isAskedFor(rule)
+                || !wasThere(situation.subject(), window)
+                || isNothing(rule, situation)
+                || !wasDue(rule, situation.subject(), situation.season(), window)) {
             return;
         }
         String title = Titles.of(rule, situation);
@@ -134,9 +137,15 @@ final class Forgotten {
             return Optional.empty();
         }
         Settled settled = settler.of(rule, verdict.situation(), time.get(), 1);
-        return settled.open() && !isNothing(rule, verdict.situation())
+        return settled.open() && !isNothing(rule, verdict.situation()) && wasDue(rule, subject, season, time.get())
                 ? Optional.of(new Undone(verdict.situation(), time.get(), settled))
                 : Optional.empty();
+    }
+
+    /** Whether the record asked for it in its time: what was found later asks for nothing before. */
+    private boolean wasDue(Rule rule, Subject subject, Season season, Window window) {
+        Subject then = Earlier.on(subject, window.last(), world.state().leafFalls());
+        return judge.judge(rule, then, season).due();
     }
 
     private boolean isNothing(Rule rule, Situation situation) {

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.facts.Fact;
 import org.oldwood.facts.OwnRules;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.store.Documents;
 
 /** What becomes of work that was not done in its time. */
@@ -132,6 +134,27 @@ class MissedTest {
                         garden().note("2027-04-20", "'planted','plant':'new','crop':'blackcurrant','bed':'a'"),
                         "2027-05-12"))
                 .containsExactly("cut@bc-1@2027");
+    }
+
+    /** Big buds found in June were not there to be picked in March. */
+    @ParameterizedTest(name = "found on {0}: {1}")
+    @CsvSource({"2027-03-31, 1", "2027-04-01, 0"})
+    void what_was_found_later_was_not_missed_before(String found, int times) {
+        rules.tell(
+                        "found",
+                        situation -> Fact.yes(
+                                "found",
+                                situation.subject().entries().stream()
+                                        .anyMatch(entry -> entry.kind() == EntryKind.INSPECTED),
+                                "found"))
+                .rule(
+                        "pick",
+                        "plant",
+                        MARCH + ",'doneBy':['pruned'],'when':[{'fact':'found','is':'yes'}]" + missed(2, "'lapsed'"));
+        SmallGarden garden = garden().note(found, "'inspected','plant':'bc-1','finding':'big-bud'");
+
+        assertThat(told(garden, "2027-06-01")).hasSize(times);
+        assertThat(told(garden, "2027-12-01")).hasSize(times);
     }
 
     @Test
