@@ -2,6 +2,7 @@ package org.oldwood.calendar;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -69,6 +70,8 @@ public record CalendarState(Map<String, Remembered> tasks, Map<String, String> a
         if (Files.exists(file)) {
             try (InputStream in = Files.newInputStream(file)) {
                 new StateReader(in, problems, sink, adopted).read();
+            } catch (IOException e) {
+                throw new FileSystemException(file.toString(), null, e.getMessage());
             }
         }
     }

@@ -2,7 +2,7 @@ package org.oldwood.garden;
 
 import java.time.LocalDate;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,11 +56,12 @@ public final class EntryReader {
     }
 
     private static Map<String, Json> values(Fields fields, EntryKind kind) {
-        Map<String, Json> values = new LinkedHashMap<>(8);
+        Map<String, Json> values = new HashMap<>();
         for (EntryField field : kind.fields()) {
             read(fields, field, kind).ifPresent(value -> values.put(field.key(), value));
         }
-        return values;
+        // a large garden keeps half a million of these, and nobody asks for their order
+        return Map.copyOf(values);
     }
 
     private static void needOne(Fields fields, EntryKind kind, Map<String, Json> values) {

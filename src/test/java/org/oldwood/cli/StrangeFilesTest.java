@@ -177,6 +177,17 @@ class StrangeFilesTest {
         assertThat(Files.readAllBytes(garden.resolve("journal.jsonl"))).isEqualTo(before);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"weather.csv", "calendar-state.jsonl"})
+    void a_folder_in_the_place_of_a_file_is_named(String name) throws IOException {
+        Files.createDirectories(garden.resolve(name));
+
+        Cli.Result result = run("calendar", TODAY);
+
+        assertThat(result.exit()).isNotZero();
+        assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.io");
+    }
+
     private String bed() throws IOException {
         return Files.readString(garden.resolve("garden.json"))
                 .replaceAll("(?s).*\"beds\": *\\[\\s*\\{\\s*\"id\": *\"([^\"]*)\".*", "$1");

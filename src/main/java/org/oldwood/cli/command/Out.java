@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Consumer;
+import org.oldwood.store.JsonText;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Safe;
 
@@ -61,6 +62,16 @@ public final class Out {
     public Out columns(int indent, List<List<String>> rows) {
         Wrap.columns(indent, rows, this::line);
         return this;
+    }
+
+    /** A record as JSON, indented, with a line end after it. */
+    public Out json(Record value) {
+        try (Writer json = Safe.json(writer)) {
+            json.write(JsonText.indented(value));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return line();
     }
 
     /** One JSON value, indented, with a line end after it. */

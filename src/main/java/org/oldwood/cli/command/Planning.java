@@ -1,7 +1,6 @@
 package org.oldwood.cli.command;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,8 @@ import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Stages;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherFile;
+import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
@@ -43,7 +44,11 @@ public final class Planning {
             }
             return weather;
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw new RecordException(new Problem(
+                    "unreadable-file",
+                    Place.of(WeatherFile.NAME),
+                    "is there but cannot be read",
+                    "Check that it is a file and that you may read it."));
         }
     }
 

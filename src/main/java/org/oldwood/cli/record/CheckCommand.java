@@ -16,7 +16,7 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.SecondCopies;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
@@ -41,7 +41,7 @@ public final class CheckCommand extends GardenCommand {
                 new ArrayList<>(opened.map(CheckCommand::notices).orElse(List.of()));
         notices.addAll(OwnData.strays(gardenPath()));
         if (json) {
-            out().json(writer -> write(writer, problems.list(), notices, questions));
+            out().json(new Answer(problems, notices, questions));
             return problems.isEmpty() ? 0 : Failures.RECORD_PROBLEMS;
         }
         ProblemWords words = new ProblemWords(gardenPath());
@@ -109,25 +109,21 @@ public final class CheckCommand extends GardenCommand {
         }
     }
 
-    private static void write(JsonWriter json, List<Problem> problems, List<Problem> notices, List<String> questions) {
-        json.object();
-        write(json.array("problems"), problems);
-        write(json.array("notices"), notices);
-        json.put("questions", questions).endObject();
+    /** The answer to {@code --json}. */
+    private record Answer(List<Told> problems, List<Told> notices, List<String> questions) {
+        Answer(Problems problems, List<Problem> notices, List<String> questions) {
+            this(
+                    problems.list().stream().map(Told::of).toList(),
+                    notices.stream().map(Told::of).toList(),
+                    questions);
+        }
     }
 
-    private static void write(JsonWriter json, List<Problem> problems) {
-        for (Problem problem : problems) {
-            json.object()
-                    .put("name", problem.name())
-                    .put("file", problem.place().file())
-                    .put("line", problem.place().line())
-                    .put("column", problem.place().column())
-                    .put("path", problem.place().path())
-                    .put("message", problem.message())
-                    .put("remedy", problem.remedy())
-                    .endObject();
+    private record Told(String name, String file, int line, int column, String path, String message, String remedy) {
+        static Told of(Problem problem) {
+            Place at = problem.place();
+            return new Told(
+                    problem.name(), at.file(), at.line(), at.column(), at.path(), problem.message(), problem.remedy());
         }
-        json.endArray();
     }
 }

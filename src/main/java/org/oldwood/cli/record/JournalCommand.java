@@ -15,7 +15,6 @@ import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.StateBuilder;
-import org.oldwood.store.JsonWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -61,7 +60,7 @@ public final class JournalCommand extends GardenCommand {
                 .toList());
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
         if (json) {
-            out().json(writer -> write(writer, shown, withdrawn));
+            out().json(Answer.of(shown, withdrawn));
         } else if (shown.isEmpty()) {
             out().line("Nothing was noted that fits.");
         } else {
@@ -111,17 +110,19 @@ public final class JournalCommand extends GardenCommand {
                 entry.date().toString(), entry.id(), entry.kind().key() + ": " + EntryText.inWords(entry) + gone);
     }
 
-    private static void write(JsonWriter writer, List<Entry> entries, Set<String> withdrawn) {
-        writer.object().array("entries");
-        for (Entry entry : entries) {
-            writer.object()
-                    .put("id", entry.id())
-                    .put("date", entry.date().toString())
-                    .put("entry", entry.kind().key())
-                    .put("says", EntryText.inWords(entry))
-                    .put("takenBack", withdrawn.contains(entry.id()))
-                    .endObject();
+    /** The answer to {@code --json}. */
+    private record Answer(List<Told> entries) {
+        static Answer of(List<Entry> entries, Set<String> withdrawn) {
+            return new Answer(entries.stream()
+                    .map(entry -> new Told(
+                            entry.id(),
+                            entry.date(),
+                            entry.kind().key(),
+                            EntryText.inWords(entry),
+                            withdrawn.contains(entry.id())))
+                    .toList());
         }
-        writer.endArray().endObject();
     }
+
+    private record Told(String id, LocalDate date, String entry, String says, boolean takenBack) {}
 }

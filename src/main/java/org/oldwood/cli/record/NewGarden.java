@@ -14,6 +14,7 @@ import org.oldwood.garden.EntryWriter;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.Site;
 import org.oldwood.store.Json;
+import org.oldwood.store.JsonText;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Place;
 
@@ -119,21 +120,16 @@ final class NewGarden {
 
     /** The text of {@code garden.json}, in the order in which the format describes it. */
     static String gardenJson(String name, UUID id, Site site, Map<String, Double> areas) {
-        java.io.StringWriter text = new java.io.StringWriter();
-        JsonWriter json = JsonWriter.indented(text).object();
-        json.put("format", GardenReader.FORMAT).put("name", name).put("id", id.toString());
-        json.object("site")
-                .put("latitude", site.latitude())
-                .put("longitude", site.longitude())
-                .put("heightM", site.heightM())
-                .put("zone", site.zoneName())
-                .endObject();
-        json.array("beds");
-        areas.forEach((bed, area) -> json.object()
-                .put("id", bed)
-                .put("areaM2", Double.parseDouble(tenths(area)))
-                .endObject());
-        json.endArray().endObject().flush();
-        return text + "\n";
+        List<NewBed> beds = areas.entrySet().stream()
+                .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue()))))
+                .toList();
+        NewSite place = new NewSite(site.latitude(), site.longitude(), site.heightM(), site.zoneName());
+        return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, place, beds)) + "\n";
     }
+
+    private record NewFile(int format, String name, UUID id, NewSite site, List<NewBed> beds) {}
+
+    private record NewSite(double latitude, double longitude, double heightM, String zone) {}
+
+    private record NewBed(String id, double areaM2) {}
 }

@@ -160,7 +160,7 @@ public final class Noting {
 
     private void report(GardenFolder folder) {
         if (command.json) {
-            command.out().json(this::write);
+            command.out().json(new Answer(objects));
         } else {
             entries.forEach(this::print);
         }
@@ -176,9 +176,6 @@ public final class Noting {
                         entry.id() + " " + entry.date() + " " + entry.kind().key() + ": " + EntryText.inWords(entry));
     }
 
-    private void write(JsonWriter json) {
-        json.object().array("noted");
-        objects.forEach(json::json);
-        json.endArray().endObject();
-    }
+    /** The answer to {@code --json}. */
+    private record Answer(List<Json.Obj> noted) {}
 }

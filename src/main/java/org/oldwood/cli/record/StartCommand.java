@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.GardenCommand;
@@ -174,11 +175,8 @@ public final class StartCommand extends GardenCommand {
     private void report(Path folder, NewGarden garden, List<Planting> plantings) {
         garden.assumed().forEach(this::tell);
         if (json) {
-            out().json(writer -> writer.object()
-                    .put("folder", folder.toString())
-                    .put("beds", garden.areas().keySet())
-                    .put("plants", garden.journal().size())
-                    .endObject());
+            out().json(new Answer(
+                    folder.toString(), garden.areas().keySet(), garden.journal().size()));
         } else {
             for (Planting planting : plantings) {
                 out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
@@ -193,4 +191,7 @@ public final class StartCommand extends GardenCommand {
             err().line("Next: oldwood calendar --garden " + folder);
         }
     }
+
+    /** The answer to {@code --json}. */
+    private record Answer(String folder, Set<String> beds, int plants) {}
 }
