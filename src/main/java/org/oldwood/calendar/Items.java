@@ -26,6 +26,16 @@ public interface Items {
     /** What an item says beneath its title. */
     Text text(int number);
 
+    /** How sure the days of an item are, in days to either side. */
+    default int plusMinusDays(int number) {
+        return 0;
+    }
+
+    /** Whether the journal has it as done, be it in the plan or not. */
+    default boolean isDone(String identity) {
+        return false;
+    }
+
     /** All items with their texts. */
     default List<Item> all() {
         List<Item> all = new ArrayList<>(count());

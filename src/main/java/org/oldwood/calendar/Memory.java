@@ -76,6 +76,11 @@ public final class Memory {
     }
 
     private void vanished(Remembered old) {
+        // a plant may be grubbed after its task was done and before that was written
+        if (plan.isDone(old.item().identity())) {
+            history.add(old);
+            return;
+        }
         switch (revision.fate(old)) {
             case WITHDRAWN -> byIdentity.add(Outgoing.withdrawn(old, layout));
             case HISTORY -> history.add(old);
@@ -192,7 +197,7 @@ public final class Memory {
         private Item.Days days(Outgoing task, Item.Days was, Item.State then) {
             Item.Days is = plan.days(task.number);
             boolean isDue = then.isDue() && state(task).isDue();
-            task.days = isDue ? revision.steady(is, was) : is;
+            task.days = isDue ? revision.steady(is, was, () -> plan.plusMinusDays(task.number)) : is;
             return task.days;
         }
 

@@ -25,6 +25,7 @@ public final class ReadBack {
     private final LocalDate today;
     private final Layout layout;
     private final Map<String, Item> ours = new HashMap<>();
+    private final Map<String, Remembered> written;
     private final Map<String, Answer> answers = new LinkedHashMap<>();
     private final List<String> notices = new ArrayList<>();
     private final Problems problems = new Problems();
@@ -40,6 +41,7 @@ public final class ReadBack {
         CalendarState state = CalendarState.of(garden.folder(), problems);
         Uids uids = new Uids(garden.id(), state.adopted());
         state.tasks().values().forEach(old -> know(old.item(), uids));
+        written = state.tasks();
         plan.forEach(item -> know(item, uids));
     }
 
@@ -112,7 +114,9 @@ public final class ReadBack {
     }
 
     private Answer said(Item item, Answer.What what, Seen seen) {
-        String basis = "the day of reading, since the calendar names none";
+        String basis = seen.isCompletedGiven()
+                ? "the day of reading, since the calendar's day of completion cannot be read"
+                : "the day of reading, since the calendar names none";
         LocalDate day = today;
         if (what == Answer.What.DONE && seen.completed().isPresent()) {
             day = seen.completed().get();
@@ -129,15 +133,31 @@ public final class ReadBack {
         return new Answer(item.identity(), item.words().title(), what, day, percent, basis);
     }
 
+    /**
+     * Held against what we last wrote, not against the plan, which may have moved since; an older copy of ours that
+     * nobody touched is no news either.
+     */
     private void noticeChanges(Item item, RawComponent raw, Seen seen) {
-        Item.Days days = item.days();
-        LocalDate start = raw.isEvent() ? layout.eventStart(days) : days.first();
-        LocalDate end = raw.isEvent() ? layout.eventEnd(days) : layout.due(days);
-        boolean isMoved = (!seen.start().isEmpty() && !IcsWriter.digits(start).equals(dateOf(seen.start())))
-                || (!seen.end().isEmpty() && !IcsWriter.digits(end).equals(dateOf(seen.end())));
+        Remembered last = written.get(item.identity());
+        if (last != null && SeenReader.isOurStamp(raw) && isOlder(raw, last)) {
+            return;
+        }
+        String[] days = (last == null ? Shown.of(item.days(), layout) : last.shown()).split("[/ ]");
+        int from = raw.isEvent() ? 0 : 2;
+        boolean isMoved = isOther(seen.start(), days[from]) || isOther(seen.end(), days[from + 1]);
         if (isMoved) {
             notices.add(item.words().title() + ": has other dates in the calendar than in the plan; the plan's stay.");
         }
+    }
+
+    private static boolean isOlder(RawComponent raw, Remembered last) {
+        return !raw.value("LAST-MODIFIED")
+                .orElse("")
+                .equals(Stamp.utc(last.stamp().changed()));
+    }
+
+    private static boolean isOther(String value, String isoDay) {
+        return !value.isEmpty() && !isoDay.replace("-", "").equals(dateOf(value));
     }
 
     private static String dateOf(String value) {

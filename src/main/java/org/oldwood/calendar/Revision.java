@@ -3,6 +3,7 @@ package org.oldwood.calendar;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.function.IntSupplier;
 
 /**
  * Which revision of each task a plan makes, given what was written before: unchanged tasks keep their stamp, changed
@@ -32,15 +33,28 @@ final class Revision {
     }
 
     /**
-     * A task left undone on its best day is planned for a later one every day anew. What was shown stays, or every
-     * calendar would change daily.
+     * A task left undone on its best day is planned for a later one every day anew, and the weather moves a window by
+     * less than it is sure. What was shown stays, or every calendar would change daily.
      */
-    Item.Days steady(Item.Days is, Item.Days was) {
+    Item.Days steady(Item.Days is, Item.Days was, IntSupplier plusMinusDays) {
+        if (is.equals(was)) {
+            return is;
+        }
         boolean isPutOff = was.first().equals(is.first())
                 && was.last().equals(is.last())
                 && !was.best().isAfter(today)
                 && !is.best().isBefore(today);
-        return isPutOff ? was : is;
+        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, plusMinusDays.getAsInt())) ? was : is;
+    }
+
+    private static boolean isWithin(Item.Days is, Item.Days was, int days) {
+        return apart(is.first(), was.first()) < days
+                && apart(is.last(), was.last()) < days
+                && apart(is.best(), was.best()) < days;
+    }
+
+    private static long apart(LocalDate one, LocalDate other) {
+        return Math.abs(one.toEpochDay() - other.toEpochDay());
     }
 
     /** The revision of a task whose hash is known. */

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Component;
@@ -34,6 +35,7 @@ public final class SeenReader {
             List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED", "SUMMARY");
     private static final int DATE_LENGTH = "20270112".length();
     private static final int FLOATING_LENGTH = "20270112T153000".length();
+    private static final Pattern OUR_STAMP = Pattern.compile("\\d{8}T00000\\dZ");
     private static final int MOST_VALUE = 10_000;
 
     private final ZoneId zone;
@@ -58,10 +60,18 @@ public final class SeenReader {
                 day(item, properties, "COMPLETED"),
                 item.value("COMPLETED").isPresent(),
                 percent(properties),
-                day(item, properties, "LAST-MODIFIED"),
+                isOurStamp(item) ? Optional.empty() : day(item, properties, "LAST-MODIFIED"),
                 text(properties, "SUMMARY"),
                 item.value("DTSTART").orElse(""),
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
+    }
+
+    /**
+     * Whether an item still has the time that we gave it: the first seconds of a day, and no client's. It tells when
+     * the plan changed, not what the person did.
+     */
+    static boolean isOurStamp(RawComponent item) {
+        return OUR_STAMP.matcher(item.value("LAST-MODIFIED").orElse("")).matches();
     }
 
     private static List<RawProperty> wanted(RawComponent item) {
@@ -119,21 +129,30 @@ public final class SeenReader {
     }
 
     /**
-     * A DATE or a time without zone, which the standard does not allow here but some write, is the day as it stands.
+     * A DATE or a time without zone, which the standard does not allow here but some write, is the day as it stands,
+     * and so is one whose zone nobody knows. A day that no month has, as 30 February, is no day: the library would
+     * take it for another one.
      */
     private Optional<LocalDate> day(RawComponent item, List<Property> properties, String name) {
         String raw = item.value(name).orElse("");
-        if (raw.length() == DATE_LENGTH || isFloating(item, raw, name)) {
-            return dateOf(raw);
+        Optional<LocalDate> asWritten = dateOf(raw);
+        if (asWritten.isEmpty() || raw.length() == DATE_LENGTH || isFloating(item, raw, name)) {
+            return asWritten;
         }
-        return find(properties, name)
+        Optional<LocalDate> inGarden = find(properties, name)
                 .filter(DateProperty.class::isInstance)
                 .flatMap(property -> localDay(((DateProperty<?>) property)));
+        boolean hasZone = item.first(name).filter(SeenReader::namesZone).isPresent();
+        return inGarden.isPresent() || !hasZone ? inGarden : asWritten;
     }
 
     private static boolean isFloating(RawComponent item, String raw, String name) {
         return raw.length() == FLOATING_LENGTH
-                && item.first(name).filter(p -> p.line().indexOf("TZID") < 0).isPresent();
+                && item.first(name).filter(p -> !namesZone(p)).isPresent();
+    }
+
+    private static boolean namesZone(RawProperty property) {
+        return property.line().toUpperCase(Locale.ROOT).contains("TZID");
     }
 
     private Optional<LocalDate> localDay(DateProperty<?> property) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.calendar.format.Text;
 import org.oldwood.garden.BedState;
 import org.oldwood.plan.Task;
@@ -12,6 +13,7 @@ import org.oldwood.plan.Task;
 public final class TaskItems implements Items {
     private final List<Task> tasks;
     private final Map<String, Integer> begun;
+    private final Set<String> done;
     private final Words words;
     private final Text.Maker texts = new Text.Maker();
 
@@ -28,8 +30,10 @@ public final class TaskItems implements Items {
      * The items of tasks, in their order.
      *
      * @param begun by id, how much of a task is done, in per cent; 0 where that is not said
+     * @param done the ids of all that the journal has as done, also of those that the plan no longer has
      */
-    public TaskItems(List<Task> tasks, Map<String, Integer> begun, Words words) {
+    public TaskItems(List<Task> tasks, Map<String, Integer> begun, Set<String> done, Words words) {
+        this.done = done;
         this.tasks = tasks;
         this.begun = begun;
         this.words = words;
@@ -57,6 +61,16 @@ public final class TaskItems implements Items {
             return task.window().first();
         }
         return task.day().isAfter(task.window().last()) ? task.window().last() : task.day();
+    }
+
+    @Override
+    public int plusMinusDays(int number) {
+        return tasks.get(number).window().plusMinusDays();
+    }
+
+    @Override
+    public boolean isDone(String identity) {
+        return done.contains(identity);
     }
 
     @Override

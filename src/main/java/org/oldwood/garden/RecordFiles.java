@@ -11,8 +11,12 @@ import org.oldwood.store.RecordException;
 /** Which files a garden's record consists of, and that nothing which can be made again is written over them. */
 public final class RecordFiles {
     /** Files that the record consists of, those that only some gardens have included. */
-    public static final List<String> FILES =
-            List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE, "weather.csv", "calendar-state.jsonl");
+    public static final List<String> FILES = List.of(
+            GardenFolder.GARDEN_FILE,
+            GardenFolder.JOURNAL_FILE,
+            "weather.csv",
+            "calendar-state.jsonl",
+            "calendar-servers.jsonl");
 
     /** Folders for data of the garden's own. */
     public static final List<String> FOLDERS = List.of("crops", "rules", "materials", "climates", "season", "sources");

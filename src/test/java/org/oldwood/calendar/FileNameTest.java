@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.calendar.server.Publish;
+import org.oldwood.calendar.server.Target;
 import org.oldwood.garden.Zone;
 
 /** Whatever people call a garden, its files stay in the folder, on every system. */
@@ -103,7 +104,7 @@ class FileNameTest {
         try (LoopbackServer server = new LoopbackServer()) {
             Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
                     .to(
-                            new Publish.Target(server.address(), server.address(), java.util.Optional.empty(), false),
+                            new Target(server.address(), server.address(), java.util.Optional.empty(), false),
                             List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
 
             assertThat(result.refused()).isEmpty();

@@ -38,6 +38,8 @@ public final class LoopbackServer implements AutoCloseable {
     }
 
     public LoopbackServer() throws IOException {
+        // or each answer waits 40 ms for an acknowledgement
+        System.setProperty("sun.net.httpserver.nodelay", "true");
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", this::handle);
         server.start();

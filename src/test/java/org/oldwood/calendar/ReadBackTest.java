@@ -47,7 +47,11 @@ class ReadBackTest {
         "STATUS:COMPLETED|COMPLETED:20270112T233000, DONE, 2027-01-12, 100",
         "STATUS:COMPLETED|COMPLETED:20990101T000000Z, DONE, 2027-02-10, 100",
         "STATUS:COMPLETED|COMPLETED:yesterday|LAST-MODIFIED:20270113T100000Z, DONE, 2027-01-13, 100",
-        "STATUS:COMPLETED|COMPLETED;TZID=Nowhere/Land:20270112T200000, DONE, 2027-02-10, 100",
+        "STATUS:COMPLETED|COMPLETED;TZID=Nowhere/Land:20270112T200000, DONE, 2027-01-12, 100",
+        "STATUS:COMPLETED|COMPLETED;TZID=W. Europe Standard Time:20270112T233000, DONE, 2027-01-12, 100",
+        "STATUS:COMPLETED|COMPLETED:20270230T100000Z, DONE, 2027-02-10, 100",
+        "STATUS:COMPLETED|COMPLETED;VALUE=DATE:20270230, DONE, 2027-02-10, 100",
+        "STATUS:COMPLETED|DTSTAMP:20261125T000000Z|LAST-MODIFIED:20261125T000000Z, DONE, 2027-02-10, 100",
         "STATUS:IN-PROCESS|PERCENT-COMPLETE:40, UNDER_WAY, 2027-02-10, 40",
         "PERCENT-COMPLETE:40|STATUS:NEEDS-ACTION, UNDER_WAY, 2027-02-10, 40",
         "STATUS:CANCELLED|SEQUENCE:1, SKIPPED, 2027-02-10, 0",
@@ -114,6 +118,26 @@ class ReadBackTest {
     }
 
     @Test
+    void an_untouched_copy_from_before_the_plan_moved_is_not_told() throws IOException {
+        Plans.export(folder, Plans.TODAY).pairs(List.of(CUT), folder, Export.Split.NONE);
+        String before = Files.readString(folder.resolve("school-terrace-todos.ics"));
+        Item moved = Plans.item("cut", "2027-01-20", "2027-02-15");
+        Item movedAgain = Plans.item("cut", "2027-01-25", "2027-02-20");
+
+        assertThat(read(before, moved).notices()).isEmpty();
+        Plans.export(folder, Plans.TODAY.plusDays(3)).pairs(List.of(moved), folder, Export.Split.NONE);
+        assertThat(read(before, movedAgain).notices()).isEmpty();
+        assertThat(read(
+                                before.replace("DUE;VALUE=DATE:20270205", "DUE;VALUE=DATE:20270301")
+                                        .replaceAll("LAST-MODIFIED:.*", "LAST-MODIFIED:20270113T101112Z"),
+                                movedAgain)
+                        .notices())
+                .singleElement()
+                .asString()
+                .contains("other dates");
+    }
+
+    @Test
     void our_own_files_say_nothing_that_is_not_known() throws IOException {
         Item done = Plans.item("x", "2027-01-01", "2027-01-01").with(Item.Progress.done(TODAY));
         Export.Result files = Plans.export(folder, TODAY).pairs(List.of(CUT, done), folder, Export.Split.NONE);
@@ -134,6 +158,7 @@ class ReadBackTest {
     void a_day_of_completion_survives_writing_and_reading(String zone) throws IOException {
         Export.Garden garden = new Export.Garden(Plans.GARDEN, "g", Zone.of(zone), folder.resolve("state"));
         LocalDate day = LocalDate.of(2027, 1, 12);
+        Files.createDirectories(garden.folder());
         new Export(garden, Layout.usual(), TODAY)
                 .pairs(List.of(CUT.with(Item.Progress.done(day))), folder, Export.Split.NONE);
         Files.delete(folder.resolve("state").resolve(CalendarState.FILE));

@@ -7,9 +7,11 @@ import java.io.IOException;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import javax.xml.stream.XMLStreamException;
 import org.oldwood.calendar.format.RawComponent;
@@ -63,36 +65,50 @@ final class Collection {
         return address;
     }
 
-    /** Those of the objects named that are there, by UID. */
+    /**
+     * Those of the objects named that are there, by UID. An object that a client made, as by an import, has a name of
+     * its own, so the rest is searched too where some were not found.
+     */
     Map<String, Stored> read(List<String> uids) {
         Http.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
-        Map<String, String> names = new HashMap<>();
+        Map<String, String> names = new LinkedHashMap<>();
         for (Dav.Resource there : resources(reply)) {
             names.put(lastName(there.href), there.href);
         }
+        Set<String> wanted = Set.copyOf(uids);
         Map<String, Stored> stored = new HashMap<>();
         List<String> hrefs = new ArrayList<>();
         for (String uid : uids) {
-            String href = names.get(objectName(uid));
+            String href = names.remove(objectName(uid));
             if (href != null) {
                 hrefs.add(href);
             }
         }
-        for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
-            fetch(hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE)), stored);
+        fetch(hrefs, wanted, stored);
+        if (hrefs.size() < wanted.size()) {
+            List<String> others =
+                    names.values().stream().filter(href -> !href.endsWith("/")).toList();
+            fetch(others, wanted, stored);
         }
         return stored;
     }
 
-    private void fetch(List<String> hrefs, Map<String, Stored> stored) {
-        Http.Reply reply = http.send("REPORT", address, Dav.multiget(hrefs), "Depth", "1", "Content-Type", XML);
-        for (Dav.Resource there : resources(reply)) {
-            stored(there).ifPresent(one -> keep(one, stored));
+    private void fetch(List<String> hrefs, Set<String> wanted, Map<String, Stored> stored) {
+        for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
+            List<String> some = hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE));
+            Http.Reply reply = http.send("REPORT", address, Dav.multiget(some), "Depth", "1", "Content-Type", XML);
+            for (Dav.Resource there : resources(reply)) {
+                stored(there).ifPresent(one -> keep(one, wanted, stored));
+            }
         }
     }
 
-    private static void keep(Stored one, Map<String, Stored> stored) {
-        one.object().items().forEach(item -> stored.put(item.uid(), one));
+    private static void keep(Stored one, Set<String> wanted, Map<String, Stored> stored) {
+        for (RawComponent item : one.object().items()) {
+            if (wanted.contains(item.uid())) {
+                stored.putIfAbsent(item.uid(), one);
+            }
+        }
     }
 
     /** Every item of one kind, whatever its name. */

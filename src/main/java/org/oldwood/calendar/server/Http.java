@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLException;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.calendar.format.Hygiene;
@@ -36,10 +37,23 @@ final class Http {
     private final Optional<Login> login;
     private final Limits limits;
     private final HttpClient client;
+    private final long began = System.nanoTime();
+    private int requests;
 
-    /** How long one answer may take, whole, and how large it may be. */
-    record Limits(Duration answer, int mostBytes) {
-        static final Limits USUAL = new Limits(Duration.ofSeconds(60), 32 << 20);
+    /**
+     * What a server may take of us.
+     *
+     * @param answer how long one answer may take
+     * @param mostBytes how large it may be
+     * @param whole how long all requests to one collection may take together
+     * @param mostRequests how many there may be
+     */
+    record Limits(Duration answer, int mostBytes, Duration whole, int mostRequests) {
+        static final Limits USUAL = new Limits(Duration.ofSeconds(30), 32 << 20, Duration.ofMinutes(15), 50_000);
+
+        Limits(Duration answer, int mostBytes) {
+            this(answer, mostBytes, USUAL.whole, USUAL.mostRequests);
+        }
     }
 
     /** What a server answered. */
@@ -53,15 +67,16 @@ final class Http {
         }
     }
 
-    Http(URI base, Optional<Login> login, boolean allowsPlain, Limits limits) {
+    Http(URI base, Optional<Login> login, boolean allowsPlain, Limits limits, Optional<SSLContext> own) {
         this.base = checked(base, allowsPlain);
         this.login = login;
         this.limits = limits;
-        this.client = HttpClient.newBuilder()
+        HttpClient.Builder builder = HttpClient.newBuilder()
                 .version(HttpClient.Version.HTTP_1_1)
                 .followRedirects(HttpClient.Redirect.NEVER)
-                .connectTimeout(limits.answer)
-                .build();
+                .connectTimeout(limits.answer);
+        own.ifPresent(builder::sslContext);
+        this.client = builder.build();
     }
 
     private static URI checked(URI address, boolean allowsPlain) {
@@ -182,6 +197,7 @@ final class Http {
      */
     private HttpResponse<byte[]> exchange(HttpRequest request) {
         for (int tried = 1; ; tried++) {
+            spend(request.uri());
             try {
                 return once(request);
             } catch (ExecutionException e) {
@@ -189,6 +205,19 @@ final class Http {
                     throw failed(request.uri(), e.getCause());
                 }
             }
+        }
+    }
+
+    private void spend(URI address) {
+        boolean isLate = System.nanoTime() - began > limits.whole.toNanos();
+        if (isLate || requests++ == limits.mostRequests) {
+            throw problem(
+                    address,
+                    "server-budget",
+                    isLate
+                            ? "took more than %d seconds for all".formatted(limits.whole.toSeconds())
+                            : "needs more than %d requests".formatted(limits.mostRequests),
+                    "Run it again later: it goes on with what is missing.");
         }
     }
 
@@ -230,8 +259,8 @@ final class Http {
             return problem(
                     address,
                     "not-trusted",
-                    "does not prove who it is: " + cause.getMessage(),
-                    "Check the address, and the server's certificate.");
+                    "does not prove who it is" + reason(cause),
+                    "Check the address. If the certificate is your own, give it with --certificate FILE.");
         }
         if (cause instanceof ConnectException) {
             return problem(address, "not-reached", "cannot be reached", "Check the address, and that the server runs.");
@@ -239,8 +268,14 @@ final class Http {
         return problem(
                 address,
                 "no-answer",
-                "gives no answer that can be read: " + cause,
+                "gives no answer that can be read" + reason(cause),
                 "Try again later, and check the address.");
+    }
+
+    /** In the words of the runtime, without the name of its class. */
+    private static String reason(@Nullable Throwable cause) {
+        String words = cause == null ? null : cause.getMessage();
+        return words == null || words.isBlank() ? "" : ": " + words;
     }
 
     private RecordException slow(URI address) {

@@ -1,7 +1,9 @@
 package org.oldwood.calendar.server;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.calendar.Seen;
@@ -11,66 +13,66 @@ import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawProperty;
 
 /**
- * Puts our new version of an item into a server's: what we wrote before is replaced, what clients added stays.
- * Completion on the server is never undone; alarms there, with what was acknowledged or deleted of them, stay unless
- * the item's days moved.
- *
- * <p>RFC 4791, 4.1: an object may carry properties of others, which a client must not lose.
+ * Brings an item on a server up to the plan without taking anything from the person, by three versions: what we wrote
+ * last (its marks stand in the item, {@link Written}), what stands there now, what the plan says now. What only the
+ * plan changed is changed; what the person changed stays, and if the plan changed it too, the plan's goes into one line
+ * of the description. A completed item, alarms and properties of others are left alone (RFC 4791, 4.1).
  */
 final class Merge {
-    /**
-     * Says which content of ours an object holds. While it is still the present one there is nothing to write, whatever
-     * a client has changed since.
-     */
+    /** Which content of ours an object holds; while it is the present one there is nothing to write. */
     static final String CONTENT = "X-OLDWOOD-CONTENT";
 
-    private static final Set<String> OURS = Set.of(
-            "UID",
-            "DTSTAMP",
-            "LAST-MODIFIED",
-            "SEQUENCE",
-            "DTSTART",
-            "DTEND",
-            "DUE",
-            "DURATION",
-            "SUMMARY",
-            "DESCRIPTION",
-            "CATEGORIES",
-            "LOCATION",
-            "COLOR",
-            "TRANSP",
-            CONTENT);
+    private static final Set<String> STAMPS = Set.of("DTSTAMP", "LAST-MODIFIED", "SEQUENCE", CONTENT, Written.NAME);
     private static final Set<String> PROGRESS = Set.of("STATUS", "COMPLETED", "PERCENT-COMPLETE");
-    private static final List<String> DAYS = List.of("DTSTART", "DTEND", "DUE");
-    private static final String ALARM = "VALARM";
+    private static final String DESCRIPTION = "DESCRIPTION";
 
     private final RawComponent server;
     private final RawComponent ours;
-    private final boolean keepsProgress;
-    private final boolean isMoved;
+    private final Written before;
+    private final PlanLine lineBefore;
+    private final Map<String, String> inLine = new LinkedHashMap<>();
+    private final List<String> told = new ArrayList<>();
+
+    /**
+     * What came of it.
+     *
+     * @param object the server's whole object with the plan's changes in it; empty where there is nothing to write
+     * @param told in words, what the person's version keeps out or what was replaced
+     */
+    record Result(Optional<RawComponent> object, List<String> told) {}
 
     private Merge(RawComponent server, RawComponent ours) {
         this.server = server;
         this.ours = ours;
-        this.keepsProgress = !ours.isEvent() && keepsProgress();
-        this.isMoved = DAYS.stream().anyMatch(this::differs);
+        this.before = Written.in(server);
+        this.lineBefore = PlanLine.in(server.value(DESCRIPTION).orElse(""));
     }
 
-    /** The server's whole object with our version in it; empty where there is nothing to write. */
-    static Optional<RawComponent> of(RawComponent object, RawComponent ours) {
+    static Result of(RawComponent object, RawComponent ours) {
         RawComponent server = itemOf(object, ours.uid()).orElseThrow();
-        if (server.value(CONTENT).equals(ours.value(CONTENT))) {
-            return Optional.empty();
+        boolean isDone = !ours.isEvent() && SeenReader.plain(server).isDone();
+        if (isDone || server.value(CONTENT).equals(ours.value(CONTENT))) {
+            return new Result(Optional.empty(), List.of());
         }
-        return Optional.of(replaced(object, server, new Merge(server, ours).merged()));
+        Merge merge = new Merge(server, ours);
+        RawComponent merged = merge.merged();
+        boolean isSame = plain(merged).equals(plain(server));
+        return new Result(isSame ? Optional.empty() : Optional.of(replaced(object, server, merged)), merge.told);
     }
 
     static Optional<RawComponent> itemOf(RawComponent object, String uid) {
         return object.items().stream().filter(item -> item.uid().equals(uid)).findFirst();
     }
 
+    /** Ready to be made on a server, with the marks of what it says. */
+    static RawComponent marked(RawComponent ours) {
+        RawComponent marked = new RawComponent(ours.name(), new ArrayList<>(ours.properties()), ours.parts());
+        marked.properties().add(Written.of(ours).property());
+        return marked;
+    }
+
     private static RawComponent replaced(RawComponent tree, RawComponent old, RawComponent now) {
-        if (tree.equals(old)) {
+        if (tree == old) {
             return now;
         }
         List<RawComponent> parts = new ArrayList<>();
@@ -78,36 +80,102 @@ final class Merge {
         return new RawComponent(tree.name(), tree.properties(), parts);
     }
 
+    /** What people see of an item, in any order. */
+    private static Map<String, Object> plain(RawComponent item) {
+        Map<String, Object> plain = new LinkedHashMap<>();
+        for (RawProperty property : item.properties()) {
+            if (!STAMPS.contains(property.name())) {
+                plain.merge(property.name(), property.line(), (one, other) -> one + "\n" + other);
+            }
+        }
+        plain.put("", item.parts());
+        return plain;
+    }
+
     private RawComponent merged() {
+        boolean hasSmallDrift = !before.isChanged(Written.DAYS, ours)
+                && Drift.isSmall(lineBefore.rest(), ours.value(DESCRIPTION).orElse(""));
+        List<RawProperty> taken = new ArrayList<>();
+        for (String group : Written.GROUPS.keySet()) {
+            if (!group.equals(DESCRIPTION)) {
+                taken.addAll(of(takesOurs(group) ? ours : server, group));
+            }
+        }
+        boolean takesText = !hasSmallDrift && takesOurs(DESCRIPTION);
+        String text = takesText ? ours.value(DESCRIPTION).orElse("") : lineBefore.rest();
+        String whole = PlanLine.of(inLine).addedTo(text);
+        if (!whole.isEmpty()) {
+            taken.add(server.first(DESCRIPTION)
+                    .filter(there -> there.value().strip().equals(whole))
+                    .orElseGet(() -> RawProperty.of(DESCRIPTION + ":" + whole)));
+        }
+        boolean isMoved = !Written.text(taken, Written.DAYS).equals(Written.text(server.properties(), Written.DAYS));
         RawComponent merged = RawComponent.named(ours.name());
-        for (RawProperty property : ours.properties()) {
-            if (!(keepsProgress && PROGRESS.contains(property.name()))) {
-                merged.properties().add(stamped(property));
-            }
-        }
-        for (RawProperty property : server.properties()) {
-            boolean isReplaced = PROGRESS.contains(property.name()) ? !keepsProgress : OURS.contains(property.name());
-            if (!isReplaced) {
-                merged.properties().add(property);
-            }
-        }
-        merged.parts().addAll(parts());
+        stamps(isMoved).forEach(merged.properties()::add);
+        merged.properties().addAll(taken);
+        merged.properties().addAll(progress());
+        server.properties().stream().filter(this::isOfOthers).forEach(merged.properties()::add);
+        merged.parts().addAll(Alarms.of(server, ours, merged));
         return merged;
     }
 
-    /** RFC 5545, 3.8.7.4: clients raise SEQUENCE too, so ours goes past theirs. */
-    private RawProperty stamped(RawProperty property) {
-        return switch (property.name()) {
-            case "SEQUENCE" -> RawProperty.of("SEQUENCE:" + sequence());
-            case "DTSTAMP", "LAST-MODIFIED" -> later(property);
-            default -> property;
-        };
+    private static List<RawProperty> of(RawComponent item, String group) {
+        Set<String> names = Written.names(group);
+        return item.properties().stream().filter(p -> names.contains(p.name())).toList();
     }
 
-    private int sequence() {
-        boolean isSignificant = isMoved || (!keepsProgress && differs("STATUS"));
-        int theirs = number(server) + (isSignificant ? 1 : 0);
-        return Math.max(number(ours), theirs);
+    private boolean isOfOthers(RawProperty property) {
+        String name = property.name();
+        return !name.equals("UID")
+                && !STAMPS.contains(name)
+                && !PROGRESS.contains(name)
+                && !name.equals(DESCRIPTION)
+                && Written.GROUPS.keySet().stream()
+                        .noneMatch(group -> Written.names(group).contains(name));
+    }
+
+    /** Whether the plan's version of some properties goes out; notes what the person's version keeps out. */
+    private boolean takesOurs(String group) {
+        String theirs = group.equals(DESCRIPTION) ? lineBefore.rest() : Written.text(server.properties(), group);
+        String plan = Written.text(ours.properties(), group);
+        if (Written.mark(theirs).equals(Written.mark(plan))) {
+            return true;
+        }
+        if (!before.isKnown()) {
+            told.add("its " + Written.GROUPS.get(group) + " on the server, whose origin is not known, "
+                    + "gave way to the plan's: " + Written.inWords(theirs));
+            return true;
+        }
+        if (!before.isChanged(group, theirs)) {
+            return true;
+        }
+        String word = Written.GROUPS.get(group);
+        boolean isNews = before.isChanged(group, plan);
+        if (isNews || lineBefore.names(word)) {
+            inLine.put(word, Written.inWords(plan));
+        }
+        if (isNews) {
+            told.add("its " + word + " were changed on the server and stay; the plan says: " + Written.inWords(plan));
+        }
+        return false;
+    }
+
+    /** RFC 5545, 3.8.7.4: clients raise SEQUENCE too, so ours goes past theirs. */
+    private List<RawProperty> stamps(boolean isMoved) {
+        List<RawProperty> stamps = new ArrayList<>();
+        stamps.add(RawProperty.of("UID:" + ours.uid()));
+        int theirs = number(server) + (isMoved || isStatusChanged() ? 1 : 0);
+        stamps.add(RawProperty.of("SEQUENCE:" + Math.max(number(ours), theirs)));
+        for (String name : List.of("DTSTAMP", "LAST-MODIFIED")) {
+            ours.first(name).map(this::later).ifPresent(stamps::add);
+        }
+        ours.first(CONTENT).ifPresent(stamps::add);
+        stamps.add(Written.of(ours).property());
+        return stamps;
+    }
+
+    private boolean isStatusChanged() {
+        return !keepsProgress() && !server.value("STATUS").equals(ours.value("STATUS"));
     }
 
     private static int number(RawComponent item) {
@@ -126,36 +194,22 @@ final class Merge {
         return isTheirs ? RawProperty.of(property.name() + ":" + theirs) : property;
     }
 
+    private List<RawProperty> progress() {
+        RawComponent from = keepsProgress() ? server : ours;
+        return from.properties().stream()
+                .filter(p -> PROGRESS.contains(p.name()))
+                .toList();
+    }
+
+    /** Work that was begun or called off on the server is not reopened; an event keeps a status of the person's. */
     private boolean keepsProgress() {
-        Seen there = seen();
-        if (there.isDone()) {
-            return true;
-        }
         String here = ours.value("STATUS").orElse("");
+        if (ours.isEvent()) {
+            return !server.value("STATUS").orElse("CONFIRMED").equals("CONFIRMED");
+        }
+        Seen there = SeenReader.plain(server);
         boolean isOpenHere = here.equals("NEEDS-ACTION") || here.equals("IN-PROCESS");
         boolean isCancelledThere = there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());
         return isOpenHere && (there.isUnderWay() || isCancelledThere);
-    }
-
-    private Seen seen() {
-        return SeenReader.plain(server);
-    }
-
-    private List<RawComponent> parts() {
-        boolean takesOurs = isMoved || ours.parts().isEmpty();
-        List<RawComponent> parts = new ArrayList<>();
-        if (takesOurs) {
-            parts.addAll(ours.parts());
-        }
-        for (RawComponent part : server.parts()) {
-            if (!takesOurs || !part.name().equals(ALARM)) {
-                parts.add(part);
-            }
-        }
-        return parts;
-    }
-
-    private boolean differs(String name) {
-        return !server.value(name).equals(ours.value(name));
     }
 }

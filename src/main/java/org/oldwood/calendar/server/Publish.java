@@ -1,39 +1,23 @@
 package org.oldwood.calendar.server;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.oldwood.calendar.CalendarState;
-import org.oldwood.calendar.Content;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.IcsWriter;
 import org.oldwood.calendar.Item;
-import org.oldwood.calendar.ItemLines;
 import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.Memory;
 import org.oldwood.calendar.Ours;
 import org.oldwood.calendar.Outgoing;
-import org.oldwood.calendar.ReadBack;
 import org.oldwood.calendar.Seen;
 import org.oldwood.calendar.SeenReader;
-import org.oldwood.calendar.Uids;
-import org.oldwood.calendar.format.ContentLines;
-import org.oldwood.calendar.format.RawComponent;
-import org.oldwood.calendar.format.RawProperty;
-import org.oldwood.calendar.format.RawReader;
 import org.oldwood.calendar.server.Collection.Stored;
-import org.oldwood.store.Problems;
+import org.oldwood.store.RecordException;
 
 /**
  * Brings a calendar server's collection up to the plan: reads, merges, then writes object by object (RFC 4791, 5.3.2).
@@ -49,6 +33,7 @@ public final class Publish {
     private final Layout layout;
     private final LocalDate today;
     private final boolean isTrial;
+    private final boolean restores;
 
     /** What was done, or in a trial would have been done. */
     public record Result(
@@ -59,18 +44,14 @@ public final class Publish {
             List<String> notices,
             List<String> refused) {}
 
-    /**
-     * Where to publish.
-     *
-     * @param events the collection for events
-     * @param todos the collection for to-dos; may be the same
-     * @param login if the server asks for one
-     * @param allowsPlain whether http without TLS may go to another machine
-     */
-    public record Target(URI events, URI todos, Optional<Login> login, boolean allowsPlain) {}
-
     /** @param isTrial whether only to say what would be done */
     public Publish(Export.Garden garden, Layout layout, LocalDate today, boolean isTrial) {
+        this(garden, layout, today, isTrial, false);
+    }
+
+    /** @param restores whether to put back what was deleted on the server */
+    public Publish(Export.Garden garden, Layout layout, LocalDate today, boolean isTrial, boolean restores) {
+        this.restores = restores;
         this.garden = garden;
         this.layout = layout;
         this.today = today;
@@ -83,42 +64,12 @@ public final class Publish {
 
     Result to(Target target, List<Item> plan, Http.Limits limits) throws IOException {
         Work work = new Work(new Memory(garden, layout, today, Items.of(plan)));
-        work.kind(target.events, "VEVENT", target, limits);
-        work.kind(target.todos, "VTODO", target, limits);
+        work.all(target, limits);
         if (!isTrial) {
             work.memory.keep();
+            work.known.keep();
         }
         return work.result();
-    }
-
-    /** What the collections hold, for {@link ReadBack}. */
-    public static List<String> fetch(Export.Garden garden, List<Item> plan, Target target) throws IOException {
-        CalendarState state = CalendarState.of(garden.folder(), new Problems());
-        Uids uids = new Uids(garden.id(), state.adopted());
-        Set<String> identities = new LinkedHashSet<>(state.tasks().keySet());
-        plan.forEach(item -> identities.add(item.identity()));
-        List<String> wanted = new ArrayList<>();
-        identities.forEach(identity -> wanted.add(uids.event(identity)));
-        identities.forEach(identity -> wanted.add(uids.todo(identity)));
-        List<String> objects = new ArrayList<>();
-        for (URI address :
-                List.of(target.events, target.todos).stream().distinct().toList()) {
-            Http http = new Http(address, target.login, target.allowsPlain, Http.Limits.USUAL);
-            for (Stored stored : Collection.at(address, http).read(wanted).values()) {
-                objects.add(text(stored.object()));
-            }
-        }
-        return objects;
-    }
-
-    private static String text(RawComponent object) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ContentLines lines = new ContentLines(out);
-        for (RawComponent calendar : object.parts()) {
-            calendar.write(lines);
-        }
-        lines.flush();
-        return out.toString(UTF_8);
     }
 
     /** One run. */
@@ -129,19 +80,41 @@ public final class Publish {
         private final List<String> removed = new ArrayList<>();
         private final List<String> notices = new ArrayList<>();
         private final List<String> refused = new ArrayList<>();
+        private final List<String> deleted = new ArrayList<>();
+        private final Known known;
         private int unchanged;
+        private int newlyDeleted;
 
-        Work(Memory memory) {
+        Work(Memory memory) throws IOException {
             this.memory = memory;
+            this.known = Known.of(garden.folder());
+        }
+
+        /** A server that fails in the middle has what was written until then, and the next run goes on from there. */
+        void all(Target target, Http.Limits limits) throws IOException {
+            try {
+                kind(target.events(), "VEVENT", target, limits);
+                kind(target.todos(), "VTODO", target, limits);
+            } catch (RecordException e) {
+                if (created.isEmpty() && changed.isEmpty() && removed.isEmpty()) {
+                    throw e;
+                }
+                e.problems().forEach(problem -> refused.add("Broken off: " + problem.inWords()));
+            }
         }
 
         Result result() {
+            if (newlyDeleted > 0) {
+                notices.add(newlyDeleted + (newlyDeleted == 1 ? " entry was" : " entries were")
+                        + " deleted on the server and will stay away: " + String.join("; ", deleted)
+                        + ". To put back all that were deleted there, add --restore.");
+            }
             notices.addAll(memory.notices());
             return new Result(created, changed, removed, unchanged, notices, refused);
         }
 
         void kind(URI address, String component, Target target, Http.Limits limits) throws IOException {
-            Http http = new Http(address, target.login, target.allowsPlain, limits);
+            Http http = target.http(address, limits);
             Collection collection = Collection.at(address, http);
             String words = component.equals("VEVENT") ? "events" : "to-dos";
             if (!collection.takes(component)) {
@@ -152,7 +125,9 @@ public final class Publish {
             for (Outgoing task : memory.written()) {
                 uids.add(uid(component, task.identity));
             }
+            known.at(address);
             Map<String, Stored> there = collection.read(uids);
+            there.keySet().forEach(known::isThere);
             for (int i = 0; i < uids.size(); i++) {
                 Stored old = there.get(uids.get(i));
                 one(collection, memory.written().get(i), component, Optional.ofNullable(old));
@@ -167,103 +142,94 @@ public final class Publish {
 
         private void one(Collection collection, Outgoing task, String component, Optional<Stored> old)
                 throws IOException {
-            Ours ours = ours(task, component);
+            Ours ours = ItemObject.ours(memory, task, component, layout, garden.zone());
             if (memory.isCancelled(task)) {
                 if (old.isPresent()) {
                     remove(collection, ours, old.get());
                 }
             } else if (old.isPresent()) {
                 change(collection, ours, old.get(), TRIES);
+            } else if (isDeletedThere(ours)) {
+                deleted.add(ours.title());
             } else {
-                create(collection, ours);
+                create(collection, ours, TRIES);
             }
         }
 
-        private Ours ours(Outgoing task, String component) throws IOException {
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            Content content = memory.content(task);
-            ItemLines lines = new ItemLines(layout);
-            lines.make(content, task.stamp());
-            IcsWriter writer = new IcsWriter(out, lines, memory.uids(), garden.zone());
-            writer.begin();
-            if (component.equals("VEVENT")) {
-                writer.event();
-            } else {
-                writer.todo();
-            }
-            writer.end();
-            RawComponent object = RawReader.read(new ByteArrayInputStream(out.toByteArray()), "ours", new Problems());
-            RawComponent item = object.items().get(0);
-            String hash = Long.toHexString(task.hash);
-            item.properties().add(RawProperty.of(Merge.CONTENT + ":" + hash));
-            return new Ours(item, content.item().words().title());
-        }
-
-        private RawComponent alone(RawComponent item) {
-            RawComponent calendar = RawComponent.named("VCALENDAR");
-            calendar.properties().add(RawProperty.of("VERSION:2.0"));
-            calendar.properties().add(RawProperty.of("PRODID:" + IcsWriter.PRODUCT));
-            calendar.parts().add(item);
-            RawComponent object = RawComponent.named("");
-            object.parts().add(calendar);
-            return object;
-        }
-
-        private void create(Collection collection, Ours ours) throws IOException {
+        private void create(Collection collection, Ours ours, int tries) throws IOException {
             if (isTrial) {
                 created.add(ours.title());
                 return;
             }
-            Http.Reply reply = collection.create(ours.uid(), text(alone(ours.item())));
+            Http.Reply reply =
+                    collection.create(ours.uid(), ItemObject.text(ItemObject.alone(Merge.marked(ours.item()))));
             if (reply.isGood()) {
                 created.add(ours.title());
+                known.isThere(ours.uid());
                 return;
             }
             // it is there after all, perhaps under another name (RFC 4791, 5.3.2.1)
-            Optional<Stored> other = reply.status() == PRECONDITION_FAILED || reply.status() / 100 == 4
+            Optional<Stored> other = tries > 1 && reply.status() / 100 == 4
                     ? collection.find(ours.item().name(), ours.uid())
                     : Optional.empty();
             if (other.isPresent()) {
-                change(collection, ours, other.get(), TRIES);
+                change(collection, ours, other.get(), tries - 1);
             } else {
                 refuse(ours, reply);
             }
         }
 
         private void change(Collection collection, Ours ours, Stored old, int tries) throws IOException {
+            known.isThere(ours.uid());
             noticeCompletion(ours, old);
-            Optional<RawComponent> merged = Merge.of(old.object(), ours.item());
-            if (merged.isEmpty()) {
+            Merge.Result merged = Merge.of(old.object(), ours.item());
+            if (merged.object().isEmpty()) {
                 unchanged++;
                 return;
             }
-            if (isTrial) {
-                changed.add(ours.title());
+            if (old.etag().isEmpty()) {
+                refused.add(ours.title() + ": was not changed, since the server names no version (ETag) of it,"
+                        + " and what others change there meanwhile could be lost.");
                 return;
             }
-            Http.Reply reply = collection.change(old, text(merged.get()));
+            if (isTrial) {
+                changed(ours, merged);
+                return;
+            }
+            Http.Reply reply =
+                    collection.change(old, ItemObject.text(merged.object().get()));
             if (reply.isGood()) {
-                changed.add(ours.title());
+                changed(ours, merged);
             } else if (reply.status() == PRECONDITION_FAILED && tries > 1) {
                 Optional<Stored> now = collection.again(old.address());
                 if (now.isPresent()) {
                     change(collection, ours, now.get(), tries - 1);
                 } else {
-                    create(collection, ours);
+                    create(collection, ours, tries - 1);
                 }
             } else {
                 refuse(ours, reply);
             }
         }
 
+        private void changed(Ours ours, Merge.Result merged) {
+            changed.add(ours.title());
+            merged.told().forEach(told -> notices.add(ours.title() + ": " + told));
+        }
+
         /** What was done is never taken away. */
         private void remove(Collection collection, Ours ours, Stored old) {
+            known.isGone(ours.uid());
             boolean isDone = Merge.itemOf(old.object(), ours.uid())
                     .map(SeenReader::plain)
                     .filter(Seen::isDone)
                     .isPresent();
             if (isDone) {
                 unchanged++;
+                return;
+            }
+            if (old.etag().isEmpty()) {
+                refused.add(ours.title() + ": was not removed, since the server names no version (ETag) of it.");
                 return;
             }
             if (isTrial) {
@@ -276,6 +242,20 @@ public final class Publish {
             } else {
                 refuse(ours, reply);
             }
+        }
+
+        /** Deleting an entry on the server says: not this one. It is put back only when the person asks for that. */
+        private boolean isDeletedThere(Ours ours) {
+            if (!known.wasThere(ours.uid())) {
+                return false;
+            }
+            if (restores) {
+                return false;
+            }
+            if (known.deleted(ours.uid())) {
+                newlyDeleted++;
+            }
+            return true;
         }
 
         private void noticeCompletion(Ours ours, Stored old) {

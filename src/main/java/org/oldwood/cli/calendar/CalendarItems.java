@@ -31,7 +31,7 @@ record CalendarItems(Export.Garden garden, GardenState state, Plan plan, Items i
                         garden.id(), garden.name(), Zone.of(garden.site().zoneName()), folder.path()),
                 state,
                 plan,
-                new TaskItems(plan.tasks(), begun(state), words(Planning.words(folder))));
+                new TaskItems(plan.tasks(), begun(state), state.finished().keySet(), words(Planning.words(folder))));
     }
 
     private static Map<String, Integer> begun(GardenState state) {

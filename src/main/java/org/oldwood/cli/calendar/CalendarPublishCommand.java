@@ -5,6 +5,7 @@ import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.calendar.server.Publish;
+import org.oldwood.calendar.server.Target;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.store.JsonWriter;
@@ -19,8 +20,9 @@ import picocli.CommandLine.Parameters;
         description = "bring a calendar on a CalDAV server up to the plan",
         footer = {
             "",
-            "What others changed there stays while the plan says nothing new; what was ticked",
-            "off stays ticked off. Nothing but this garden's own entries is touched.",
+            "What people changed there stays; if the plan changed the same thing, a line of the",
+            "description says the plan's version. What was ticked off stays ticked off, what was",
+            "deleted stays away. Nothing but this garden's own entries is touched.",
             "",
             "Example:",
             "  oldwood calendar publish http://127.0.0.1:5232/ada/garden/ --user ada --dry-run"
@@ -40,6 +42,9 @@ final class CalendarPublishCommand extends GardenCommand {
     @Option(names = "--dry-run", description = "say what would be done and do nothing")
     boolean dryRun;
 
+    @Option(names = "--restore", description = "put back entries that were deleted on the server")
+    boolean restore;
+
     @Mixin
     ServerAccess access = new ServerAccess();
 
@@ -56,8 +61,8 @@ final class CalendarPublishCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this);
         URI events = ServerAccess.address(this, url);
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
-        Publish.Target target = new Publish.Target(events, second, access.login(this), access.plainHttp);
-        Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun)
+        Target target = access.target(this, events, second);
+        Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun, restore)
                 .to(target, calendar.items().all());
         if (json) {
             out().json(writer -> write(writer, result));

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.calendar.Answer;
 import org.oldwood.calendar.ReadBack;
-import org.oldwood.calendar.server.Publish;
+import org.oldwood.calendar.server.Target;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
@@ -103,9 +103,9 @@ final class CalendarReadCommand extends GardenCommand {
         for (String name : from) {
             if (ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
-                Publish.Target target = new Publish.Target(address, address, access.login(this), access.plainHttp);
+                Target target = access.target(this, address, address);
                 for (String object :
-                        Publish.fetch(calendar.garden(), calendar.items().all(), target)) {
+                        target.fetch(calendar.garden(), calendar.items().all())) {
                     back.read(object, name);
                 }
             } else {

@@ -1,8 +1,13 @@
 package org.oldwood.cli.calendar;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
@@ -10,6 +15,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.calendar.server.Login;
+import org.oldwood.calendar.server.Target;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -22,6 +28,7 @@ import picocli.CommandLine.Option;
  */
 final class ServerAccess {
     private static final String VARIABLE = "OLDWOOD_CALENDAR_PASSWORD";
+    private static final int MOST_PASSWORD = 4096;
     private static final Set<PosixFilePermission> PRIVATE = PosixFilePermissions.fromString("rw-------");
 
     @Option(names = "--user", paramLabel = "NAME", description = "your name on the server")
@@ -40,6 +47,16 @@ final class ServerAccess {
             names = "--plain-http",
             description = "allow http without TLS to another machine: the password goes in the open")
     boolean plainHttp;
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "FILE",
+            description = "the server's certificate, if it is one of your own: this one is trusted and no other")
+    Optional<Path> certificate = Optional.empty();
+
+    Target target(GardenCommand command, URI events, URI todos) throws IOException {
+        return new Target(events, todos, login(command), plainHttp, certificate.map(command::path));
+    }
 
     static boolean isAddress(String text) {
         return text.startsWith("http://") || text.startsWith("https://");
@@ -60,7 +77,7 @@ final class ServerAccess {
         return user < 0 || host < 0 ? address : address.substring(0, host + 2) + address.substring(user + 1);
     }
 
-    Optional<Login> login(GardenCommand command) throws IOException {
+    private Optional<Login> login(GardenCommand command) throws IOException {
         if (user.isEmpty()) {
             return Optional.empty();
         }
@@ -85,18 +102,27 @@ final class ServerAccess {
                         command.usage("there is no password: set " + VARIABLE + ", or give --password-file FILE"));
     }
 
+    /** A pipe, as a password manager gives one, has nobody's rights but is read once by us alone. */
     private static String fromFile(Path file) throws IOException {
-        if (!Files.isRegularFile(file)) {
-            throw new RecordException(new Problem("no-password-file", Place.of(file.toString()), "is no file", ""));
+        Place place = Place.of(file.toString());
+        if (!Files.exists(file) || Files.isDirectory(file)) {
+            throw new RecordException(new Problem("no-password-file", place, "is no file", ""));
         }
-        boolean hasRights = Files.getFileStore(file).supportsFileAttributeView("posix");
+        boolean hasRights =
+                Files.isRegularFile(file) && Files.getFileStore(file).supportsFileAttributeView("posix");
         if (hasRights && !PRIVATE.containsAll(Files.getPosixFilePermissions(file))) {
             throw new RecordException(new Problem(
                     "password-file-open",
-                    Place.of(file.toString()),
+                    place,
                     "can be read by others than you",
                     "Make it yours alone: chmod 600 " + file));
         }
-        return Files.readString(file).strip();
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] octets = in.readNBytes(MOST_PASSWORD);
+            return UTF_8.newDecoder().decode(ByteBuffer.wrap(octets)).toString().strip();
+        } catch (CharacterCodingException e) {
+            throw new RecordException(
+                    new Problem("password-not-utf8", place, "holds octets that are no UTF-8", "Save it as UTF-8."));
+        }
     }
 }

@@ -129,6 +129,7 @@ public final class PackCommand extends GardenCommand {
                 + "                what, where and how much, with the unit in the key's name\n"
                 + "weather.csv     the days' weather, if there is any: degrees Celsius, mm\n"
                 + "calendar-state.jsonl   what was last written to calendars; can be made again\n"
+                + "calendar-servers.jsonl which entries stood on servers, and which were deleted there\n"
                 + "crops, rules, materials, climates, season, sources   data of the garden's own\n"
                 + Archive.SUMS
                 + "      check sums: sha256sum -c "

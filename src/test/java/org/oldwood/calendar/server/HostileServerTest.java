@@ -184,6 +184,28 @@ class HostileServerTest {
         assertThat(loginSeen.get()).isNull();
     }
 
+    @Test
+    void a_certificate_of_ones_own_is_trusted_when_it_is_given() throws Exception {
+        HttpsServer https = HttpsServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        https.setHttpsConfigurator(new HttpsConfigurator(selfMade()));
+        https.createContext("/", exchange -> {
+            try (exchange) {
+                send(exchange, 404, "Not here");
+            }
+        });
+        https.start();
+        server = https;
+        URI address = URI.create("https://localhost:" + https.getAddress().getPort() + "/garden/");
+        KeyStore store = KeyStore.getInstance(folder.resolve("keys.p12").toFile(), "for-this-test".toCharArray());
+        Path certificate =
+                Files.write(folder.resolve("own.crt"), store.getCertificate("a").getEncoded());
+        Target target = new Target(address, address, Optional.of(LOGIN), false, Optional.of(certificate));
+
+        assertThatThrownBy(() ->
+                        new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false).to(target, List.of(CUT)))
+                .hasMessageContaining("answers HTTP 404");
+    }
+
     private void fails(URI address, String message) {
         assertThatThrownBy(() -> publish(address, TIGHT))
                 .isInstanceOf(RecordException.class)
@@ -193,7 +215,7 @@ class HostileServerTest {
 
     private Publish.Result publish(URI address, Http.Limits limits) throws IOException {
         return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
-                .to(new Publish.Target(address, address, Optional.of(LOGIN), false), List.of(CUT), limits);
+                .to(new Target(address, address, Optional.of(LOGIN), false), List.of(CUT), limits);
     }
 
     private URI serve(Answer answer) throws IOException {

@@ -1,0 +1,98 @@
+package org.oldwood.calendar.server;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.oldwood.store.JsonText;
+import org.oldwood.store.Output;
+
+/**
+ * Which entries stood on which server, and which of them the person deleted there: one record a line in {@value #FILE},
+ * in the garden's folder. Without it nothing is lost but that deleted entries are published once more.
+ */
+final class Known {
+    static final String FILE = "calendar-servers.jsonl";
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private final Path file;
+    private final Map<String, Line> lines = new TreeMap<>();
+    private String collection = "";
+
+    /** One collection: the UIDs there, and those that the person deleted. */
+    record Line(String collection, Set<String> there, Set<String> deleted) {}
+
+    private Known(Path file) {
+        this.file = file;
+    }
+
+    /** A line that cannot be read is as none. */
+    static Known of(Path folder) throws IOException {
+        Known known = new Known(folder.resolve(FILE));
+        if (!Files.exists(known.file)) {
+            return known;
+        }
+        for (String text : new String(Files.readAllBytes(known.file), UTF_8).split("\n")) {
+            try {
+                Line line = MAPPER.readValue(text, Line.class);
+                known.lines.put(
+                        line.collection,
+                        new Line(line.collection, new TreeSet<>(line.there), new TreeSet<>(line.deleted)));
+            } catch (JsonProcessingException | RuntimeException e) {
+                continue;
+            }
+        }
+        return known;
+    }
+
+    /** From now on this collection is meant. */
+    void at(URI address) {
+        collection = address.toString();
+        lines.computeIfAbsent(collection, name -> new Line(name, new TreeSet<>(), new TreeSet<>()));
+    }
+
+    private Line here() {
+        Line here = lines.get(collection);
+        if (here == null) {
+            throw new IllegalStateException("no collection was named");
+        }
+        return here;
+    }
+
+    void isThere(String uid) {
+        here().there.add(uid);
+        here().deleted.remove(uid);
+    }
+
+    /** The plan has no use for it any more. */
+    void isGone(String uid) {
+        here().there.remove(uid);
+        here().deleted.remove(uid);
+    }
+
+    boolean wasThere(String uid) {
+        return here().there.contains(uid) || here().deleted.contains(uid);
+    }
+
+    /** Remembers that the person deleted it; returns whether that is news. */
+    boolean deleted(String uid) {
+        here().there.remove(uid);
+        return here().deleted.add(uid);
+    }
+
+    void keep() throws IOException {
+        Output.write(file, out -> {
+            for (Line line : lines.values()) {
+                out.write((JsonText.line(line) + "\n").getBytes(UTF_8));
+            }
+        });
+    }
+}

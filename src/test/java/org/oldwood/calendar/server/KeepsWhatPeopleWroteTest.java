@@ -1,0 +1,214 @@
+package org.oldwood.calendar.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.calendar.Item;
+import org.oldwood.calendar.Layout;
+import org.oldwood.calendar.LoopbackServer;
+import org.oldwood.calendar.Plans;
+import org.oldwood.calendar.ReadBack;
+import org.oldwood.calendar.Uids;
+
+/** The table of what wins in docs/calendars.md, row by row, and what a server may do to us. */
+class KeepsWhatPeopleWroteTest {
+    private static final Item CUT = item("Cut cut", "Take out 4 stems.", "2027-01-10", "2027-02-05");
+    private static final Uids UIDS = new Uids(Plans.GARDEN, Map.of());
+    private static final String TODO = LoopbackServer.COLLECTION + UIDS.todo("cut") + ".ics";
+    private static final String EVENT = LoopbackServer.COLLECTION + UIDS.event("cut") + ".ics";
+
+    @TempDir
+    Path folder;
+
+    private LoopbackServer server;
+
+    @BeforeEach
+    void start() throws IOException {
+        server = new LoopbackServer();
+        publish(0, CUT);
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+    }
+
+    @Test
+    void a_title_of_the_persons_stays_when_only_the_text_of_the_plan_changes() throws IOException {
+        edit(TODO, "SUMMARY:Cut cut", "SUMMARY:Cut with Ada");
+
+        Publish.Result result = publish(1, item("Cut cut", "Take out 7 stems.", "2027-01-10", "2027-02-05"));
+
+        assertThat(there(TODO))
+                .contains("SUMMARY:Cut with Ada", "Take out 7 stems")
+                .doesNotContain("The plan says");
+        assertThat(result.notices()).isEmpty();
+    }
+
+    @Test
+    void words_of_the_persons_stay_when_only_the_days_of_the_plan_move() throws IOException {
+        edit(TODO, "Take out 4 stems.", "Take out 4 stems.\\nAda has the key.");
+
+        publish(1, item("Cut cut", "Take out 4 stems.", "2027-01-20", "2027-02-09"));
+
+        assertThat(there(TODO)).contains("Ada has the key.", "DUE;VALUE=DATE:20270209", "SEQUENCE:1");
+    }
+
+    @Test
+    void what_both_changed_is_the_persons_with_the_plans_in_one_line_and_is_told_once() throws IOException {
+        edit(TODO, "SUMMARY:Cut cut", "SUMMARY:Cut with Ada");
+        Item renamed = item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05");
+
+        Publish.Result result = publish(1, renamed);
+        Publish.Result again = publish(2, renamed);
+        publish(3, item("Cut hard", "Take out 9 stems.", "2027-01-10", "2027-02-05"));
+
+        assertThat(result.notices()).singleElement().asString().contains("stay", "Cut hard");
+        assertThat(again.notices()).isEmpty();
+        assertThat(again.changed()).isEmpty();
+        assertThat(there(TODO))
+                .contains("SUMMARY:Cut with Ada", "Take out 9 stems")
+                .containsOnlyOnce("[The plan says: words of the title: Cut hard]");
+    }
+
+    @Test
+    void days_that_the_person_chose_stay_and_the_plans_are_told() throws IOException {
+        edit(EVENT, "DTSTART;VALUE=DATE:20270110", "DTSTART;VALUE=DATE:20270116");
+
+        Publish.Result result = publish(1, item("Cut cut", "Take out 4 stems.", "2027-01-20", "2027-02-05"));
+
+        assertThat(there(EVENT)).contains("DTSTART;VALUE=DATE:20270116", "[The plan says: dates: ");
+        assertThat(there(TODO)).contains("DTSTART;VALUE=DATE:20270120");
+        assertThat(result.notices()).singleElement().asString().contains("dates were changed on the server");
+    }
+
+    @Test
+    void what_the_person_took_out_stays_out() throws IOException {
+        edit(TODO, "LOCATION:Row A\r\n", "");
+
+        publish(1, item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05"));
+
+        assertThat(there(TODO)).doesNotContain("LOCATION:Row").contains("SUMMARY:Cut hard");
+    }
+
+    @Test
+    void an_alarm_taken_out_stays_out() throws IOException {
+        server.put(TODO, server.objects.get(TODO).replaceAll("(?s)BEGIN:VALARM.*END:VALARM\r\n", ""));
+
+        publish(1, item("Cut cut", "Take out 4 stems.", "2027-01-20", "2027-02-09"));
+
+        assertThat(there(TODO)).doesNotContain("VALARM").contains("DUE;VALUE=DATE:20270209");
+    }
+
+    @Test
+    void an_amount_that_drifts_by_less_than_a_tenth_changes_nothing() throws IOException {
+        Item before = item("Feed", "Give 412 g of a feed.", "2027-03-01", "2027-03-14");
+        publish(1, before);
+        Map<String, String> objects = Map.copyOf(server.objects);
+
+        Publish.Result little = publish(2, item("Feed", "Give 425 g of a feed.", "2027-03-01", "2027-03-14"));
+        assertThat(server.objects).isEqualTo(objects);
+        assertThat(little.changed()).isEmpty();
+
+        publish(3, item("Feed", "Give 460 g of a feed.", "2027-03-01", "2027-03-14"));
+        assertThat(there(TODO)).contains("Give 460 g");
+    }
+
+    @Test
+    void what_was_deleted_there_stays_away_is_told_once_and_comes_back_when_asked_for() throws IOException {
+        server.objects.remove(TODO);
+
+        Publish.Result first = publish(1, CUT);
+        Publish.Result second = publish(2, item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05"));
+        assertThat(server.objects).doesNotContainKey(TODO).containsKey(EVENT);
+        assertThat(first.notices()).singleElement().asString().contains("1 entry was deleted", "--restore");
+        assertThat(second.notices()).isEmpty();
+
+        new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(3), false, true)
+                .to(target(), List.of(CUT));
+        assertThat(server.objects).containsKey(TODO);
+    }
+
+    @Test
+    void a_server_that_never_agrees_is_given_up() throws IOException {
+        server.beforePut = path -> {
+            if (path.equals(TODO)) {
+                server.put(TODO, server.objects.get(TODO));
+            }
+        };
+        int before = server.log.size();
+
+        Publish.Result result = publish(1, item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05"));
+
+        assertThat(result.refused()).singleElement().asString().contains("HTTP 412");
+        assertThat(server.log.size() - before).isLessThan(20);
+    }
+
+    @Test
+    void a_run_that_breaks_in_the_middle_says_what_it_wrote() throws IOException {
+        Item feed = Plans.item("feed", "2027-03-01", "2027-03-14");
+        Http.Limits few = new Http.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(60), 5);
+
+        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
+                .to(target(), List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14")), few);
+        Publish.Result rest = publish(0, CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"));
+
+        assertThat(result.created()).hasSize(1);
+        assertThat(result.refused()).anyMatch(said -> said.startsWith("Broken off") && said.contains("5 requests"));
+        assertThat(rest.created()).hasSize(3);
+        assertThat(server.objects).hasSize(6);
+    }
+
+    @Test
+    void an_object_that_a_client_made_under_another_name_is_read_back() throws IOException {
+        edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270112T153000Z");
+        server.put(LoopbackServer.COLLECTION + "import-1.ics", server.objects.remove(TODO));
+        ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT), Layout.usual(), LocalDate.of(2027, 2, 1));
+
+        for (String object : target().fetch(Plans.garden(folder), List.of(CUT))) {
+            back.read(object, "server");
+        }
+
+        assertThat(back.result().answers()).singleElement().satisfies(answer -> assertThat(answer.day())
+                .isEqualTo("2027-01-12"));
+    }
+
+    private static Item item(String title, String text, String first, String last) {
+        LocalDate start = LocalDate.parse(first);
+        return new Item(
+                "cut",
+                new Item.Words(title, text, "pruning", "Row A"),
+                "row-a",
+                new Item.Days(start, LocalDate.parse(last), start),
+                Item.Progress.OPEN);
+    }
+
+    private Publish.Result publish(int day, Item... plan) throws IOException {
+        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(day), false)
+                .to(target(), List.of(plan));
+    }
+
+    private Target target() {
+        return new Target(server.address(), server.address(), Optional.of(new Login("ada", "secret")), false);
+    }
+
+    /** Unfolded. */
+    private String there(String path) {
+        return server.objects.get(path).replace("\r\n ", "");
+    }
+
+    private void edit(String path, String from, String to) {
+        assertThat(there(path)).contains(from);
+        server.put(path, there(path).replace(from, to));
+    }
+}
