@@ -98,15 +98,13 @@ final class Forgotten {
     Optional<Reason> before(Rule rule, Subject subject, Season season) {
         return isTold(rule) && rule.ifMissed().harm() > 1
                 ? missedIn(rule, subject, season.plus(-1))
-                        .map(missed -> new Reason(
-                                true,
-                                ("last season's, until %s, is not noted as done. %s"
-                                                .formatted(
-                                                        missed.window.last(),
-                                                        rule.ifMissed().words()))
-                                        .strip(),
-                                List.of()))
+                        .map(missed -> new Reason(true, notNoted(missed, rule), List.of()))
                 : Optional.empty();
+    }
+
+    private static String notNoted(Undone missed, Rule rule) {
+        String words = "last season's, until %s, is not noted as done. %s";
+        return words.formatted(missed.window.last(), rule.ifMissed().words()).strip();
     }
 
     private record Undone(Situation situation, Window window, Settled settled) {}

@@ -43,6 +43,7 @@ public final class PlaceClimate {
     }
 
     /** Why nothing is known of a place, in sentences. */
+    @SuppressWarnings("ArgumentSelectionDefectChecker") // turned round on purpose
     public static String whyNot(Spot spot, Documents documents) {
         PlaceMethods methods = PlaceMethods.read(documents);
         Spot turned = new Spot(spot.longitude(), spot.latitude(), spot.heightM());
