@@ -41,7 +41,7 @@ public final class Archive {
     }
 
     /** What a file held when it was first read. */
-    private record Sums(Source source, long size, long crc, byte[] sha) {}
+    private record Sums(Source source, long size, long crc, String sha256) {}
 
     /** Adds a small file by its name, with {@code /} between folders. */
     public void add(String name, byte[] bytes) {
@@ -82,7 +82,7 @@ public final class Archive {
         for (Map.Entry<String, Source> one : files.entrySet()) {
             Sums sums = sums(one.getValue());
             all.put(one.getKey(), sums);
-            lines.append(HexFormat.of().formatHex(sums.sha))
+            lines.append(sums.sha256)
                     .append("  ")
                     .append(one.getKey())
                     .append('\n');
@@ -101,7 +101,7 @@ public final class Archive {
                     source,
                     size,
                     crc.getChecksum().getValue(),
-                    sha.getMessageDigest().digest());
+                    HexFormat.of().formatHex(sha.getMessageDigest().digest()));
         }
     }
 
@@ -139,7 +139,7 @@ public final class Archive {
             for (Map.Entry<String, Sums> one : all.entrySet()) {
                 ZipEntry entry = zip.getEntry(one.getKey());
                 boolean same = entry != null
-                        && MessageDigest.isEqual(sums(() -> zip.getInputStream(entry)).sha, one.getValue().sha);
+                        && sums(() -> zip.getInputStream(entry)).sha256.equals(one.getValue().sha256);
                 if (!same) {
                     throw new IOException("the archive does not hold %s as it is".formatted(one.getKey()));
                 }
