@@ -54,7 +54,9 @@ final class Standing {
         RecordFiles.mayReplace(garden.folder(), file, replacing || there.isPresent());
     }
 
-    /** The calendar's UID (RFC 7986, 5.3), where the file is one of ours as it was written; empty before ours had one. */
+    /**
+     * The calendar's UID (RFC 7986, 5.3), where the file is one of ours as it was written; empty before ours had one.
+     */
     private Optional<String> uid(Path file) throws IOException {
         boolean isOurs = false;
         try (BufferedReader lines = Files.newBufferedReader(file)) {

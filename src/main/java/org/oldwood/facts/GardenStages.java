@@ -8,6 +8,7 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.Garden;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Site;
 import org.oldwood.season.Climate;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.ModelledStages;
@@ -18,7 +19,6 @@ import org.oldwood.season.Sightings;
 import org.oldwood.season.Stages;
 import org.oldwood.season.place.PlaceClimate;
 import org.oldwood.season.place.Spot;
-import org.oldwood.garden.Site;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherMeans;
 import org.oldwood.store.Documents;
@@ -81,7 +81,8 @@ public final class GardenStages {
     public static Optional<String> shortWeather(Weather weather, Documents documents) {
         return weather.isEmpty()
                 ? Optional.empty()
-                : Optional.of(WeatherMeans.of(weather, SeasonMethods.read(documents)).tooShort());
+                : Optional.of(
+                        WeatherMeans.of(weather, SeasonMethods.read(documents)).tooShort());
     }
 
     /** What the weather stations around a garden tell of its climate. */

@@ -39,8 +39,7 @@ public final class EntryWriter {
      *
      * @param key what the sender calls it, unique among all that it sends
      */
-    public static Json.Obj entryOf(
-            String key, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+    public static Json.Obj entryOf(String key, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         return withId(idOfKey(key), content(date, kind, values, place), place);
     }
 

@@ -2,17 +2,17 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.time.format.TextStyle;
-import java.util.Locale;
-import org.oldwood.season.CropStages.ChillNeed;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.CropStages.ChillNeed;
 import org.oldwood.season.sums.ChillModels;
 import org.oldwood.words.Words;
 
@@ -171,8 +171,7 @@ final class CropSeason {
                         Words.one(autumnC),
                         number(rule.atC().is()),
                         seen ? "" : "; rows are from cooler northern autumns");
-        return modelled(
-                stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
+        return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
     }
 
     private static String monthDay(LocalDate day) {

@@ -53,8 +53,7 @@ final class SeasonClimate {
         Double known = winterHours;
         if (known == null) {
             LocalDate last = days.on(methods.mild().before()).minusDays(1);
-            known = days.expectedHours(
-                    () -> models.get(methods.mild().model()).begin(), chillFrom(), last);
+            known = days.expectedHours(() -> models.get(methods.mild().model()).begin(), chillFrom(), last);
             winterHours = known;
         }
         return known;
@@ -62,7 +61,8 @@ final class SeasonClimate {
 
     /** Whether the winter gives so little of what a crop wants that it will not suit. */
     boolean unsuited(ChillNeed need, ChillModels models) {
-        return winterHours(models) < methods.mild().unsuitedShare().is() * need.need().low();
+        return winterHours(models)
+                < methods.mild().unsuitedShare().is() * need.need().low();
     }
 
     /** The ± of a spring date after a winter like this; 0 where chill was enough. */
@@ -72,7 +72,9 @@ final class SeasonClimate {
         if (hours < mild.unseenBelow().is()) {
             return mild.unseenPlusMinus().is();
         }
-        double here = need.waits().map(waits -> waits.plusMinus().is()).orElse(mild.shortPlusMinus().is());
+        double here = need.waits()
+                .map(waits -> waits.plusMinus().is())
+                .orElse(mild.shortPlusMinus().is());
         return hours < mild.shortBelow().is() ? here : 0;
     }
 

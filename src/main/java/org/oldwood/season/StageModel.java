@@ -69,7 +69,8 @@ final class StageModel {
         double autumnC = Math.max(
                 methods.autumn().leastC().is(),
                 Math.min(methods.autumn().mostC().is(), autumnC()));
-        return days.on(rule.north()).plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
+        return days.on(rule.north())
+                .plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
     }
 
     /** Mean of the autumn, °C, measured days in place of normal ones. */

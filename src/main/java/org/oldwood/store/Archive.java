@@ -82,10 +82,7 @@ public final class Archive {
         for (Map.Entry<String, Source> one : files.entrySet()) {
             Sums sums = sums(one.getValue());
             all.put(one.getKey(), sums);
-            lines.append(sums.sha256)
-                    .append("  ")
-                    .append(one.getKey())
-                    .append('\n');
+            lines.append(sums.sha256).append("  ").append(one.getKey()).append('\n');
         }
         byte[] text = lines.toString().getBytes(StandardCharsets.UTF_8);
         all.put(SUMS, sums(() -> new ByteArrayInputStream(text)));

@@ -31,7 +31,8 @@ class ExamplesTest {
         copyDemo(folder);
         copyDemo(folder.resolve(DEMO));
         Files.writeString(folder.resolve("station.csv"), weather());
-        Files.writeString(folder.resolve("notes.csv"), "date,entry,task,note\n2026-01-05,skipped,clean-tools@garden@2026,rain\n");
+        Files.writeString(
+                folder.resolve("notes.csv"), "date,entry,task,note\n2026-01-05,skipped,clean-tools@garden@2026,rain\n");
         String help = Cli.in(folder).run(name, "--help").out();
 
         List<String> words = words(example(help));

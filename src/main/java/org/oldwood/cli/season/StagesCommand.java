@@ -11,15 +11,15 @@ import org.oldwood.crop.Stage;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Site;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.FrostYear;
-import org.oldwood.season.place.PlaceClimate;
-import org.oldwood.store.Documents;
-import org.oldwood.garden.Site;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Season;
 import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
+import org.oldwood.season.place.PlaceClimate;
+import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
@@ -67,15 +67,14 @@ public final class StagesCommand extends GardenCommand {
             out().paragraph(
                             0,
                             ("No climate is known here, so the dates are lowland Britain's by the month, moved by what you"
-                            + " noted; chill and frost are not known. %s For this garden's own: %s.")
+                                            + " noted; chill and frost are not known. %s For this garden's own: %s.")
                                     .formatted(
                                             PlaceClimate.whyNot(GardenStages.spot(site), documents),
                                             GardenStages.lackingClimate()));
         } else {
             out().paragraph(0, "By the climate of " + climate.get().climate().name() + ".");
             if (climate.get().climate().errorC() > 0) {
-                GardenStages.shortWeather(climate.get().weather(), documents)
-                        .ifPresent(why -> out().paragraph(0, why));
+                GardenStages.shortWeather(climate.get().weather(), documents).ifPresent(why -> out().paragraph(0, why));
                 GardenStages.ofPlace(site, documents)
                         .flatMap(PlaceClimate::heightWarning)
                         .ifPresent(warning -> out().paragraph(0, warning));

@@ -101,8 +101,7 @@ public final class SuitsCommand extends GardenCommand {
             return new There(text, PlaceClimate.whyNot(spot, documents), 0, Map.of(), List.of());
         }
         PlaceClimate found = place.get();
-        GardenClimate climate =
-                new GardenClimate(spot.latitude(), found.climate(), Weather.none(), documents);
+        GardenClimate climate = new GardenClimate(spot.latitude(), found.climate(), Weather.none(), documents);
         Season season = Season.containing(today(), Hemisphere.of(spot.latitude()));
         ModelledStages stages = new ModelledStages(climate, Sightings.none(), documents);
         String from = "By the climate of %s. %s %s"
@@ -148,7 +147,9 @@ public final class SuitsCommand extends GardenCommand {
                 flower.date().toString(),
                 flower.plusMinusDays(),
                 chill.map(ChillReport::verdict),
-                chill.map(ChillReport::answer).orElse(ChillReport.Answer.UNKNOWN).words(),
+                chill.map(ChillReport::answer)
+                        .orElse(ChillReport.Answer.UNKNOWN)
+                        .words(),
                 frost.flatMap(CropFrost::bloomRisk).map(risk -> Math.round(1000 * risk) / 10.0),
                 words);
     }

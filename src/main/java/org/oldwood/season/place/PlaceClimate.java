@@ -52,7 +52,8 @@ public final class PlaceClimate {
         String hint = swapped
                 ? " Are latitude and longitude swapped? At %s there are stations.".formatted(turned.degrees())
                 : "";
-        if (Math.abs(spot.latitude()) < methods.least().is() && spot.heightM() < methods.mountains().is()) {
+        if (Math.abs(spot.latitude()) < methods.least().is()
+                && spot.heightM() < methods.mountains().is()) {
             return "At %s, in or near the tropics, no climate is known below %.0f m: these crops want a winter.%s"
                     .formatted(spot.degrees(), methods.mountains().is(), hint);
         }
@@ -63,8 +64,9 @@ public final class PlaceClimate {
     private boolean isKnown() {
         boolean hot = Math.abs(spot.latitude()) < methods.least().is()
                 && spot.heightM() < methods.mountains().is();
-        return !hot && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE)
-                <= methods.farthest().is();
+        return !hot
+                && near.stream().mapToDouble(Near::km).min().orElse(Double.MAX_VALUE)
+                        <= methods.farthest().is();
     }
 
     private List<Near> near(Station.Column column) {
@@ -78,11 +80,14 @@ public final class PlaceClimate {
 
     private double[] shares(List<Near> from) {
         double[] weights = from.stream()
-                .mapToDouble(
-                        each -> 1 / (each.apart() * each.apart() + methods.soften().is()))
+                .mapToDouble(each ->
+                        1 / (each.apart() * each.apart() + methods.soften().is()))
                 .toArray();
-        double all = IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
-        return IntStream.range(0, weights.length).mapToDouble(i -> weights[i] / all).toArray();
+        double all =
+                IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
+        return IntStream.range(0, weights.length)
+                .mapToDouble(i -> weights[i] / all)
+                .toArray();
     }
 
     /** Means of the days' greatest temperature, °C. */

@@ -1,16 +1,16 @@
 package org.oldwood.season.weather;
 
 import java.time.YearMonth;
+import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Locale;
-import java.util.stream.IntStream;
-import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
 import org.oldwood.season.SeasonMethods;
@@ -125,7 +125,10 @@ public final class WeatherMeans {
 
         /** The month, from 0, that was measured in the fewest years. */
         int scarcest() {
-            return IntStream.range(0, 12).boxed().min(Comparator.comparingInt(i -> counts[i])).orElse(0);
+            return IntStream.range(0, 12)
+                    .boxed()
+                    .min(Comparator.comparingInt(i -> counts[i]))
+                    .orElse(0);
         }
 
         int years() {

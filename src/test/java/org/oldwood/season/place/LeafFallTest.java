@@ -23,9 +23,9 @@ class LeafFallTest {
 
     /**
      * Site means of 1928 to 1952 in Norway, day of the year on which leaf fall began and was done, 0 where not known:
-     * Lauscher, Lauscher and Printz 1959. Climate from the stations around, 2003 to 2021.
-     * On the sites' own climate of their time the printed errors are 9.8 and 8.5 days, on sites kept aside 9.8 and 6.6;
-     * here the end misses 7 days by 0.7.
+     * Lauscher, Lauscher and Printz 1959. Climate from the stations around, 2003 to 2021. On the sites' own climate of
+     * their time the printed errors are 9.8 and 8.5 days, on sites kept aside 9.8 and 6.6; here the end misses 7 days
+     * by 0.7.
      */
     private static final List<String> SITES = List.of(
             "58.3 8.0 155 288 310 296 324 288 315",
@@ -78,7 +78,9 @@ class LeafFallTest {
             long black = day(stages, "blackcurrant", Stage.FIRST_FLOWER);
             long red = day(stages, "redcurrant", Stage.FIRST_FLOWER);
             if (half > 0) {
-                assertThat(Math.abs(black - before)).describedAs("%d half degrees", half).isLessThanOrEqualTo(3);
+                assertThat(Math.abs(black - before))
+                        .describedAs("%d half degrees", half)
+                        .isLessThanOrEqualTo(3);
                 assertThat(red).isBetween(redBefore - 4, redBefore);
             }
             before = black;
