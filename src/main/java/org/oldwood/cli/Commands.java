@@ -29,6 +29,7 @@ import org.oldwood.cli.season.SuitsCommand;
 import org.oldwood.cli.season.WeatherCommand;
 import org.oldwood.cli.water.Et0Command;
 import org.oldwood.cli.water.WaterCommand;
+import org.oldwood.cli.year.NowCommand;
 import org.oldwood.cli.year.SheetCommand;
 import org.oldwood.cli.year.SourcesCommand;
 import org.oldwood.cli.year.TasksCommand;
@@ -45,6 +46,7 @@ public final class Commands {
         TABLE.put("undo", UndoCommand::new);
         TABLE.put("correct", CorrectCommand::new);
         TABLE.put("check", CheckCommand::new);
+        TABLE.put("now", NowCommand::new);
         TABLE.put("tasks", TasksCommand::new);
         TABLE.put("cuttings", CuttingsCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
