@@ -1,12 +1,16 @@
 package org.oldwood.crop;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
+import org.oldwood.store.Nearest;
 
 /**
  * A crop's profile. What a craft needs to know of it stands in a section of its own, a file beside {@code crop.json}:
@@ -17,7 +21,8 @@ import org.oldwood.store.Fields;
  * @param plural for several, {@code blackcurrants}
  * @param latin botanical name
  * @param group botanical group, {@code ribes}, {@code rubus}, {@code vaccinium} or {@code lonicera}
- * @param like the crop whose sections serve where this crop has none of its own
+ * @param like the crops whose sections serve where this crop has none of its own, nearest first; their rules too
+ * @param ownRules true where its rules all name it, and those of the crops it is like do not hold for it
  * @param forms the forms in which it is grown; the first is the default
  * @param counted {@code bush} where bushes are counted singly, {@code row} where canes of a row are
  * @param spacings how far plants stand apart, by form
@@ -29,7 +34,8 @@ public record Crop(
         String plural,
         String latin,
         String group,
-        Optional<String> like,
+        List<String> like,
+        boolean ownRules,
         List<String> forms,
         String counted,
         Map<String, Spacing> spacings,
@@ -44,7 +50,8 @@ public record Crop(
                 fields.text("plural"),
                 fields.text("latin"),
                 fields.text("group"),
-                fields.optionalText("like"),
+                lineage(id, fields, documents),
+                fields.flag("ownRules", false),
                 fields.texts("forms"),
                 fields.oneOf("counted", List.of("bush", "row")),
                 byForm(fields, "spacing", Spacing::read),
@@ -68,22 +75,66 @@ public record Crop(
         return all;
     }
 
+    /** The crops that it is like, nearest first; each is named once, and a ring of them is told. */
+    private static List<String> lineage(String id, Fields fields, Documents documents) {
+        List<String> line = new ArrayList<>();
+        Optional<String> next = fields.optionalText("like");
+        while (next.isPresent()) {
+            String other = next.get();
+            if (other.equals(id) || line.contains(other)) {
+                fields.wrong(
+                        "like",
+                        "like-ring",
+                        "leads back to a crop that stands before it: %s, %s".formatted(String.join(", ", line), other),
+                        "Let the crop be like one that has sections of its own.");
+                break;
+            }
+            Optional<Fields> profile = documents.optionalFields("crops/" + other + "/crop.json");
+            if (profile.isEmpty()) {
+                fields.wrong(
+                        "like",
+                        "unknown-crop",
+                        "names no crop that is known: \"%s\"".formatted(other),
+                        Nearest.hint(other, documents.names("crops")));
+                break;
+            }
+            line.add(other);
+            next = profile.get().optionalText("like");
+        }
+        return List.copyOf(line);
+    }
+
     /** How far plants of that form stand apart; that of the crop it is like where it has none of its own. */
     public Optional<Spacing> spacing(String form) {
-        return Optional.ofNullable(spacings.get(form))
-                .or(() -> like.map(other -> alike(other).spacings.get(form)));
+        return nearest(crop -> Optional.ofNullable(crop.spacings.get(form)));
     }
 
     /** Productive life in that form, years; that of the crop it is like where it has none of its own. */
     public Optional<Figure> life(String form) {
-        return Optional.ofNullable(lives.get(form))
-                .or(() -> like.map(other -> alike(other).lives.get(form)));
+        return nearest(crop -> Optional.ofNullable(crop.lives.get(form)));
+    }
+
+    private <T> Optional<T> nearest(Function<Crop, Optional<T>> wanted) {
+        return Stream.concat(Stream.of(this), like.stream().map(this::alike))
+                .flatMap(crop -> wanted.apply(crop).stream())
+                .findFirst();
     }
 
     private Crop alike(String other) {
         return documents
                 .made("crops/" + other + "/crop.json", Crop.class, any -> read(other, documents))
                 .orElseGet(() -> read(other, documents));
+    }
+
+    /**
+     * Whether a rule or a caution for the crops of these ids is for this one: it is named, or one that it is like is.
+     * Nothing is taken over beyond a crop that has rules of its own.
+     */
+    public boolean isAmong(Collection<String> ids) {
+        return ids.contains(id)
+                || (!ownRules
+                        && !like.isEmpty()
+                        && alike(like.get(0)).isAmong(ids));
     }
 
     /** The default form. */
@@ -97,17 +148,19 @@ public record Crop(
 
     /** What {@code reader} makes of this crop's section, or of that of the crop it is like. Made once. */
     public <T> Optional<T> section(String name, Class<T> kind, Function<Fields, T> reader) {
-        Optional<T> own = documents.made("crops/" + id + "/" + name + ".json", kind, reader);
-        return own.isPresent() || like.isEmpty()
-                ? own
-                : documents.made("crops/" + like.get() + "/" + name + ".json", kind, reader);
+        return files(name)
+                .flatMap(file -> documents.made(file, kind, reader).stream())
+                .findFirst();
     }
 
     /** This crop's section, or that of the crop it is like. Empty where neither has one. */
     public Optional<Fields> section(String name) {
-        Optional<Fields> own = documents.optionalFields("crops/" + id + "/" + name + ".json");
-        return own.isPresent() || like.isEmpty()
-                ? own
-                : documents.optionalFields("crops/" + like.get() + "/" + name + ".json");
+        return files(name)
+                .flatMap(file -> documents.optionalFields(file).stream())
+                .findFirst();
+    }
+
+    private Stream<String> files(String section) {
+        return Stream.concat(Stream.of(id), like.stream()).map(crop -> "crops/%s/%s.json".formatted(crop, section));
     }
 }

@@ -48,7 +48,7 @@ public final class Cautions {
         public boolean concerns(Optional<Crop> crop) {
             return crop.isEmpty()
                     || (crops.isEmpty() && groups.isEmpty())
-                    || crops.contains(crop.get().id())
+                    || crop.get().isAmong(crops)
                     || groups.contains(crop.get().group());
         }
 

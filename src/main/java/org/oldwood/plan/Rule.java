@@ -134,7 +134,7 @@ public record Rule(
             return true;
         }
         return crop.isPresent()
-                && (crops.contains(crop.get().id())
+                && (crop.get().isAmong(crops)
                         || groups.contains(crop.get().group()));
     }
 

@@ -1,9 +1,14 @@
 package org.oldwood.plan;
 
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.Advisors;
@@ -11,17 +16,22 @@ import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
 /**
- * Whether what rules name is there: crops, groups, forms, facts, amounts and warnings. A rule that names something
+ * Whether what rules name is there: crops, groups, forms, facts, amounts, warnings, other rules and what a title is
+ * filled with. A rule that names something
  * unknown would never speak, or say less than was meant.
  */
 public final class RuleNames {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
+
+    private final Rules rules;
     private final Collection<String> crops;
     private final Set<String> groups = new TreeSet<>();
     private final Set<String> forms = new TreeSet<>();
     private final Advisors advisors;
     private final Cautions cautions;
 
-    public RuleNames(Crops crops, Cautions cautions, Advisors advisors) {
+    public RuleNames(Rules rules, Crops crops, Cautions cautions, Advisors advisors) {
+        this.rules = rules;
         this.advisors = advisors;
         this.crops = crops.ids();
         this.cautions = cautions;
@@ -43,8 +53,41 @@ public final class RuleNames {
             rule.objects("when").forEach(this::fact);
             rule.object("opens").ifPresent(this::fact);
             rule.object("closes").ifPresent(this::fact);
+            rule.object("noLaterThan").ifPresent(this::fact);
+            rule.optionalText("title").ifPresent(title -> title(rule, title));
+            after(rule);
             rule.texts("cautions").forEach(caution -> caution(rule, caution));
         }
+    }
+
+    private static void title(Fields rule, String title) {
+        Matcher placeholder = PLACEHOLDER.matcher(title);
+        while (placeholder.find()) {
+            known(rule, "title", "placeholder", placeholder.group(1), Titles.NAMES);
+        }
+    }
+
+    private void after(Fields rule) {
+        rule.texts("after").forEach(before -> known(rule, "after", "rule", before, rules.ids()));
+        rule.optionalText("id").filter(this::comesBeforeItself).ifPresent(id -> rule.wrong(
+                "after",
+                "ring-of-rules",
+                "makes a ring: %s waits in the end for itself".formatted(id),
+                "Take the rule out of one \"after\" of the ring."));
+    }
+
+    /** Whether the rules that it waits for wait, in the end, for it. */
+    private boolean comesBeforeItself(String id) {
+        Set<String> before = new TreeSet<>();
+        Deque<String> open = new ArrayDeque<>(List.of(id));
+        while (!open.isEmpty()) {
+            for (String next : rules.find(open.pop()).map(Rule::after).orElse(List.of())) {
+                if (before.add(next)) {
+                    open.push(next);
+                }
+            }
+        }
+        return before.contains(id);
     }
 
     private void fact(Fields asked) {

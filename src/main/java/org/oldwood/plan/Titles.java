@@ -1,5 +1,6 @@
 package org.oldwood.plan;
 
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
@@ -8,6 +9,9 @@ import org.oldwood.garden.PlantState;
 
 /** Fills a rule's title with its subject's names. */
 final class Titles {
+    /** What may stand in braces in a title. */
+    static final List<String> NAMES = List.of("subject", "crop", "crops", "bed", "count", "season");
+
     private Titles() {}
 
     static String of(Rule rule, Situation situation) {

@@ -213,9 +213,9 @@ final class OwnData {
     }
 
     private void rules(List<String> files, Crops crops) {
-        Rules.read(documents);
+        Rules all = Rules.read(documents);
         Cautions cautions = Cautions.read(documents);
-        RuleNames names = new RuleNames(crops, cautions, AllCrafts.advisors());
+        RuleNames names = new RuleNames(all, crops, cautions, AllCrafts.advisors());
         files.stream()
                 .filter(file -> file.startsWith("rules/") && !file.endsWith("index.json"))
                 .forEach(file -> names.check(documents.fields(file)));
