@@ -132,9 +132,7 @@ public record Crop(
      */
     public boolean isAmong(Collection<String> ids) {
         return ids.contains(id)
-                || (!ownRules
-                        && !like.isEmpty()
-                        && alike(like.get(0)).isAmong(ids));
+                || (!ownRules && !like.isEmpty() && alike(like.get(0)).isAmong(ids));
     }
 
     /** The default form. */

@@ -134,8 +134,7 @@ public record Rule(
             return true;
         }
         return crop.isPresent()
-                && (crop.get().isAmong(crops)
-                        || groups.contains(crop.get().group()));
+                && (crop.get().isAmong(crops) || groups.contains(crop.get().group()));
     }
 
     private boolean formFits(Subject of) {

@@ -69,11 +69,13 @@ public final class RuleNames {
 
     private void after(Fields rule) {
         rule.texts("after").forEach(before -> known(rule, "after", "rule", before, rules.ids()));
-        rule.optionalText("id").filter(this::comesBeforeItself).ifPresent(id -> rule.wrong(
-                "after",
-                "ring-of-rules",
-                "makes a ring: %s waits in the end for itself".formatted(id),
-                "Take the rule out of one \"after\" of the ring."));
+        rule.optionalText("id")
+                .filter(this::comesBeforeItself)
+                .ifPresent(id -> rule.wrong(
+                        "after",
+                        "ring-of-rules",
+                        "makes a ring: %s waits in the end for itself".formatted(id),
+                        "Take the rule out of one \"after\" of the ring."));
     }
 
     /** Whether the rules that it waits for wait, in the end, for it. */
