@@ -142,7 +142,7 @@ public final class ReadBack {
         if (last != null && SeenReader.isOurStamp(raw) && isOlder(raw, last)) {
             return;
         }
-        String[] days = (last == null ? Shown.of(item.days(), layout) : last.shown()).split("[/ ]");
+        String[] days = (last == null ? Shown.of(item.days(), layout) : last.shown()).split("[/ ]", -1);
         int from = raw.isEvent() ? 0 : 2;
         boolean isMoved = isOther(seen.start(), days[from]) || isOther(seen.end(), days[from + 1]);
         if (isMoved) {

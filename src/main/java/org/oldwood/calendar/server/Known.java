@@ -40,14 +40,14 @@ final class Known {
         if (!Files.exists(known.file)) {
             return known;
         }
-        for (String text : new String(Files.readAllBytes(known.file), UTF_8).split("\n")) {
+        for (String text : new String(Files.readAllBytes(known.file), UTF_8).lines().toList()) {
             try {
                 Line line = MAPPER.readValue(text, Line.class);
                 known.lines.put(
                         line.collection,
                         new Line(line.collection, new TreeSet<>(line.there), new TreeSet<>(line.deleted)));
             } catch (JsonProcessingException | RuntimeException e) {
-                continue;
+                // a line that cannot be read tells nothing; the next may
             }
         }
         return known;

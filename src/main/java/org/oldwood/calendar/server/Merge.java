@@ -71,6 +71,7 @@ final class Merge {
         return marked;
     }
 
+    @SuppressWarnings("ReferenceEquality") // this very part of the tree, not one that says the same
     private static RawComponent replaced(RawComponent tree, RawComponent old, RawComponent now) {
         if (tree == old) {
             return now;
@@ -149,7 +150,7 @@ final class Merge {
         if (!before.isChanged(group, theirs)) {
             return true;
         }
-        String word = Written.GROUPS.get(group);
+        String word = Written.GROUPS.getOrDefault(group, group);
         boolean isNews = before.isChanged(group, plan);
         if (isNews || lineBefore.names(word)) {
             inLine.put(word, Written.inWords(plan));

@@ -42,7 +42,7 @@ record Written(Map<String, String> marks) {
     /** What an item says of itself; empty if a client dropped it, or an earlier version wrote the item. */
     static Written in(RawComponent item) {
         Map<String, String> marks = new LinkedHashMap<>();
-        for (String part : item.value(NAME).orElse("").split(" ")) {
+        for (String part : item.value(NAME).orElse("").split(" ", -1)) {
             String[] pair = part.split("=", 2);
             if (pair.length == 2 && GROUPS.containsKey(pair[0])) {
                 marks.put(pair[0], pair[1]);

@@ -14,7 +14,9 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
+import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 
 /** Says what to do now: the rounds until Sunday, most urgent first, on one screen. */
@@ -44,13 +46,37 @@ public final class NowCommand extends GardenCommand {
                         .allMatch(task -> !task.window().first().isAfter(sunday)))
                 .filter(round -> !due.contains(round))
                 .toList();
+        if (json) {
+            out().json(new Now(
+                    today,
+                    due.stream().map(NowCommand::line).toList(),
+                    possible.stream().map(NowCommand::line).toList()));
+            return 0;
+        }
         if (due.isEmpty()) {
             out().line("Nothing is due until %s.".formatted(Dates.shortDay(sunday)));
         } else {
             show("To do until %s, most urgent first".formatted(Dates.shortDay(sunday)), due, MOST_DUE);
         }
         show("Also possible", possible, MOST_POSSIBLE);
+        if (!plan.missed().isEmpty()) {
+            out().line("Missed so far: %s; oldwood tasks tells them.".formatted(Words.count(plan.missed().size(), "job", "jobs")));
+        }
         return 0;
+    }
+
+    /** What there is to do, for other programs. */
+    private record Now(LocalDate from, List<Line> due, List<Line> possible) {}
+
+    private record Line(String title, LocalDate day, LocalDate lastGoodDay, long minutes, List<String> tasks) {}
+
+    private static Line line(Round round) {
+        return new Line(
+                round.title(),
+                round.day(),
+                round.lastGoodDay(),
+                Math.round(round.minutes()),
+                round.tasks().stream().map(Task::id).toList());
     }
 
     private void show(String heading, List<Round> rounds, int most) {
