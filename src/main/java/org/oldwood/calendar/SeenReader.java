@@ -130,8 +130,8 @@ public final class SeenReader {
 
     /**
      * A DATE or a time without zone, which the standard does not allow here but some write, is the day as it stands,
-     * and so is one whose zone nobody knows. A day that no month has, as 30 February, is no day: the library would
-     * take it for another one.
+     * and so is one whose zone nobody knows. A day that no month has, as 30 February, is no day: the library would take
+     * it for another one.
      */
     private Optional<LocalDate> day(RawComponent item, List<Property> properties, String name) {
         String raw = item.value(name).orElse("");

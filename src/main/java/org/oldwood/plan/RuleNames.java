@@ -17,8 +17,7 @@ import org.oldwood.store.Nearest;
 
 /**
  * Whether what rules name is there: crops, groups, forms, facts, amounts, warnings, other rules and what a title is
- * filled with. A rule that names something
- * unknown would never speak, or say less than was meant.
+ * filled with. A rule that names something unknown would never speak, or say less than was meant.
  */
 public final class RuleNames {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");

@@ -19,7 +19,9 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.season.CalendarStages;
 import org.oldwood.store.Documents;
 
-/** A crop of one's own that is like a bundled one is its profile and no more: all figures and all rules come with it. */
+/**
+ * A crop of one's own that is like a bundled one is its profile and no more: all figures and all rules come with it.
+ */
 class LikeTest {
     private static final Crops BUNDLED = new Crops(Documents.bundled());
     private static final String PROFILE =

@@ -40,7 +40,8 @@ final class Known {
         if (!Files.exists(known.file)) {
             return known;
         }
-        for (String text : new String(Files.readAllBytes(known.file), UTF_8).lines().toList()) {
+        for (String text :
+                new String(Files.readAllBytes(known.file), UTF_8).lines().toList()) {
             try {
                 Line line = MAPPER.readValue(text, Line.class);
                 known.lines.put(

@@ -12,9 +12,9 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
+import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
-import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
@@ -60,7 +60,8 @@ public final class NowCommand extends GardenCommand {
         }
         show("Also possible", possible, MOST_POSSIBLE);
         if (!plan.missed().isEmpty()) {
-            out().line("Missed so far: %s; oldwood tasks tells them.".formatted(Words.count(plan.missed().size(), "job", "jobs")));
+            out().line("Missed so far: %s; oldwood tasks tells them."
+                    .formatted(Words.count(plan.missed().size(), "job", "jobs")));
         }
         return 0;
     }
