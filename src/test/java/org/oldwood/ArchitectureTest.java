@@ -40,6 +40,7 @@ class ArchitectureTest {
             "calendar",
             "report",
             "sheet",
+            "page",
             "cli");
 
     @ArchTest

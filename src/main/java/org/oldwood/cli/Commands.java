@@ -14,6 +14,7 @@ import org.oldwood.cli.feeding.LedgerCommand;
 import org.oldwood.cli.feeding.LimeCommand;
 import org.oldwood.cli.feeding.MulchCommand;
 import org.oldwood.cli.feeding.ShoppingCommand;
+import org.oldwood.cli.page.WalkCommand;
 import org.oldwood.cli.pruning.PruneCommand;
 import org.oldwood.cli.record.CheckCommand;
 import org.oldwood.cli.record.CorrectCommand;
@@ -51,6 +52,7 @@ public final class Commands {
         TABLE.put("cuttings", CuttingsCommand::new);
         TABLE.put("calendar", CalendarCommand::new);
         TABLE.put("sheet", SheetCommand::new);
+        TABLE.put("walk", WalkCommand::new);
         TABLE.put("why", WhyCommand::new);
         TABLE.put("water", WaterCommand::new);
         TABLE.put("et0", Et0Command::new);

@@ -12,7 +12,7 @@ import org.oldwood.craft.pruning.Stems;
  * @param ages the classes that have stems
  * @param each how many stems one stroke stands for; 1 for all but long rows
  */
-record Wood(List<Age> ages, int each) {
+public record Wood(List<Age> ages, int each) {
     /** Strokes in one class at most, so that the picture fits the narrowest page. */
     private static final int MOST = 28;
 
@@ -36,7 +36,7 @@ record Wood(List<Age> ages, int each) {
      * @param now the strokes from the left, those that come out last
      * @param then the strokes that are left
      */
-    record Age(String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
+    public record Age(String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
         int left() {
             return total - out;
         }
@@ -48,9 +48,9 @@ record Wood(List<Age> ages, int each) {
      * @param drawing the name of the drawing
      * @param x where it stands, px
      */
-    record Stroke(String drawing, int x) {}
+    public record Stroke(String drawing, int x) {}
 
-    static Wood of(Cut cut) {
+    public static Wood of(Cut cut) {
         Stems stems = cut.before();
         int each = scale(stems);
         List<Age> ages = new ArrayList<>();

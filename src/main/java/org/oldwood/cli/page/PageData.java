@@ -1,0 +1,196 @@
+package org.oldwood.cli.page;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.craft.feeding.Feed;
+import org.oldwood.craft.feeding.Materials;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.craft.mulching.MulchTables;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.Stems;
+import org.oldwood.crop.Crop;
+import org.oldwood.crop.Stage;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.facts.pruning.PruningCase;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Task;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
+import org.oldwood.season.Season;
+import org.oldwood.sheet.Wood;
+
+/** Gathers what the page shows. The same record and day give the same view. */
+final class PageData {
+    /** Classes that a count offers where nothing is known yet; the last takes all that is older. */
+    private static final List<String> AGES = List.of("1", "2", "3", "4+");
+
+    private static final int DAYS_AHEAD = 9;
+
+    private final GardenFolder folder;
+    private final GardenPlan plan;
+    private final GardenState state;
+    private final Season season;
+
+    PageData(GardenFolder folder, GardenPlan plan) {
+        this.folder = folder;
+        this.plan = plan;
+        this.state = plan.state();
+        this.season = state.season();
+    }
+
+    PageView view() {
+        Map<String, Cut> cuts = new LinkedHashMap<>();
+        List<PageView.Bush> bushes = new ArrayList<>();
+        for (PlantState plant : state.plants().values()) {
+            bushes.add(bush(plant, cuts));
+        }
+        return new PageView(
+                state.garden().name(),
+                state.date(),
+                rounds(cuts),
+                bushes,
+                materials(),
+                words(EntryKind.MOISTURE, "feel"),
+                stages(),
+                words(EntryKind.INSPECTED, "finding"),
+                noted());
+    }
+
+    /** What is due within the next days, the most urgent first; optional work is not pressed on anybody. */
+    private List<PageView.Round> rounds(Map<String, Cut> cuts) {
+        LocalDate today = state.date();
+        return Rounds.read(folder.documents()).of(plan.plan()).stream()
+                .filter(round -> !round.kind().optional() && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
+                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
+                .map(round -> new PageView.Round(
+                        round.title(),
+                        round.lastGoodDay(),
+                        round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
+                        round.cautions().stream().findFirst(),
+                        round.tasks().stream().map(task -> line(task, cuts)).toList()))
+                .toList();
+    }
+
+    private static PageView.Line line(Task task, Map<String, Cut> cuts) {
+        Optional<String> plant = task.subject().kind().equals("plant")
+                ? Optional.of(task.subject().id())
+                : Optional.empty();
+        boolean cutting =
+                task.amount().filter(amount -> amount.unit().equals("stems")).isPresent();
+        Map<String, Integer> planned =
+                cutting ? plant.map(cuts::get).map(PageData::planned).orElse(Map.of()) : Map.of();
+        return new PageView.Line(
+                task.id(),
+                task.title(),
+                plant,
+                task.amount().map(Amount::words).filter(words -> !words.isEmpty()),
+                task.amount().map(Amount::lines).orElse(List.of()),
+                planned);
+    }
+
+    private static Map<String, Integer> planned(Cut cut) {
+        Map<String, Integer> out = new LinkedHashMap<>();
+        Stems stems = cut.before();
+        for (int age = 1; age <= stems.oldest(); age++) {
+            if (cut.of(age) > 0) {
+                out.put(stems.label(age), cut.of(age));
+            }
+        }
+        return out;
+    }
+
+    private PageView.Bush bush(PlantState plant, Map<String, Cut> cuts) {
+        Crop crop = folder.crops().get(plant.plant().crop());
+        Optional<PruningCase> found = PruningCase.of(plant, crop, season, state);
+        Optional<Cut> cut = found.flatMap(one -> one.bush().map(one.school()::winter));
+        cut.ifPresent(it -> cuts.put(plant.plant().id(), it));
+        String bed = plant.plant().bed();
+        return new PageView.Bush(
+                plant.plant().id(),
+                crop.name() + plant.plant().cultivar().map(name -> " " + name).orElse(""),
+                bed,
+                state.bed(bed).map(it -> it.bed().name()).orElse(bed),
+                crop.inRows(),
+                cut.map(it -> ages(Wood.of(it))).orElse(List.of()),
+                cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
+                cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted()))));
+    }
+
+    private static Map<String, Integer> nothing() {
+        Map<String, Integer> none = new LinkedHashMap<>();
+        AGES.forEach(age -> none.put(age, 0));
+        return none;
+    }
+
+    private static Map<String, Integer> expected(Stems stems) {
+        Map<String, Integer> all = new LinkedHashMap<>();
+        int last = Math.max(AGES.size(), stems.oldest());
+        for (int age = 1; age <= last; age++) {
+            boolean open = age == last;
+            all.put(open ? age + "+" : Integer.toString(age), open ? stems.from(age) : stems.at(age));
+        }
+        return all;
+    }
+
+    private static List<PageView.Age> ages(Wood wood) {
+        return wood.ages().stream()
+                .map(age -> new PageView.Age(
+                        age.label(),
+                        age.total(),
+                        age.out(),
+                        age.width(),
+                        age.now().stream()
+                                .map(stroke -> new PageView.Stroke(stroke.drawing(), stroke.x()))
+                                .toList()))
+                .toList();
+    }
+
+    private Map<String, List<PageView.Choice>> materials() {
+        List<PageView.Choice> feeds = new ArrayList<>();
+        for (Feed feed : Materials.read(folder.documents()).feeds()) {
+            feeds.add(new PageView.Choice(feed.id(), feed.name()));
+        }
+        List<PageView.Choice> mulches = new ArrayList<>();
+        for (Mulch mulch : MulchTables.read(folder.documents()).mulches()) {
+            mulches.add(new PageView.Choice(mulch.id(), mulch.name()));
+        }
+        return Map.of("fed", feeds, "mulched", mulches);
+    }
+
+    private static List<PageView.Choice> words(EntryKind kind, String key) {
+        return kind.field(key).map(EntryField::words).orElse(List.of()).stream()
+                .map(word -> new PageView.Choice(word, word.replace('-', ' ')))
+                .toList();
+    }
+
+    private static List<PageView.Choice> stages() {
+        List<PageView.Choice> all = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            all.add(new PageView.Choice(stage.key(), stage.key().replace('-', ' ')));
+        }
+        return all;
+    }
+
+    private List<PageView.Noted> noted() {
+        List<PageView.Noted> today = new ArrayList<>();
+        for (Entry entry : folder.journal()) {
+            if (entry.date().equals(state.date())) {
+                today.add(0, new PageView.Noted(entry.id(), entry.kind().key(), EntryText.inWords(entry)));
+            }
+        }
+        return today;
+    }
+}

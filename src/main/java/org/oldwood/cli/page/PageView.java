@@ -1,0 +1,81 @@
+package org.oldwood.cli.page;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the page shows of the garden on a day; it becomes JSON as it stands.
+ *
+ * @param rounds what is to be done now, the most urgent first
+ * @param bushes all plants in walking order
+ * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
+ * @param feels the classes of soil moisture by the hand
+ * @param stages the stages that can be seen
+ * @param findings what can be found on an ill bush
+ * @param noted today's entries, the newest first
+ */
+record PageView(
+        String garden,
+        LocalDate today,
+        List<Round> rounds,
+        List<Bush> bushes,
+        Map<String, List<Choice>> materials,
+        List<Choice> feels,
+        List<Choice> stages,
+        List<Choice> findings,
+        List<Noted> noted) {
+
+    /**
+     * One outing.
+     *
+     * @param until the last good day
+     * @param caution the one that matters most
+     */
+    record Round(
+            String title, LocalDate until, Optional<Integer> minutes, Optional<String> caution, List<Line> lines) {}
+
+    /**
+     * One task of a round.
+     *
+     * @param task its id
+     * @param plant the bush, where it is about one
+     * @param how what to do, line by line
+     * @param planned stems to take out, by age class, where that is the work
+     */
+    record Line(
+            String task,
+            String title,
+            Optional<String> plant,
+            Optional<String> amount,
+            List<String> how,
+            Map<String, Integer> planned) {}
+
+    /**
+     * One plant, or one row.
+     *
+     * @param row whether it is a row of canes
+     * @param wood its stems drawn by age; empty where they were not counted
+     * @param expected stems by age class as the record has them, to begin a count with
+     */
+    record Bush(
+            String id,
+            String name,
+            String bed,
+            String bedName,
+            boolean row,
+            List<Age> wood,
+            Map<String, Integer> expected,
+            Optional<String> taken) {}
+
+    /** Stems of one age: how many stand, how many come out, and the drawings of each. */
+    record Age(String label, int total, int out, int width, List<Stroke> strokes) {}
+
+    record Stroke(String drawing, int x) {}
+
+    /** A word of the record and what it means. */
+    record Choice(String key, String words) {}
+
+    record Noted(String id, String kind, String words) {}
+}

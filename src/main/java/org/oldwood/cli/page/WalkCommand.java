@@ -1,0 +1,141 @@
+package org.oldwood.cli.page;
+
+import java.io.IOException;
+import java.net.BindException;
+import java.net.Inet4Address;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.UnknownHostException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.page.PageServer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Opens the garden's page for the phone, until it is stopped. */
+@Command(
+        name = "walk",
+        description = "open the garden's page: this week's work among the bushes, to note on the phone",
+        footer = {
+            "",
+            "Without --lan only this machine reaches the page. With --lan every device in",
+            "the home network could, if it knew the link: the link holds a key, so show it",
+            "to nobody else. The page goes over plain HTTP, which others in the same network",
+            "could overhear; do not open it in a network that you do not trust. Ctrl-C stops",
+            "the page. Notes that a phone could not send stay on it and are sent when the",
+            "page is opened again.",
+            "",
+            "Example:",
+            "  oldwood walk --lan --garden our-garden"
+        })
+public final class WalkCommand extends GardenCommand {
+    private static final int PORT = 8417;
+
+    @Option(
+            names = "--lan",
+            arity = "0..1",
+            paramLabel = "ADDRESS",
+            fallbackValue = "",
+            description = "open the page in the home network, on this address of the machine or its only one")
+    Optional<String> lan = Optional.empty();
+
+    @Option(names = "--port", paramLabel = "PORT", description = "the port; " + PORT + " otherwise")
+    int port = PORT;
+
+    @Override
+    public int run() throws IOException {
+        state();
+        if (port < 0 || port > 65_535) {
+            throw usage("--port must be from 0 to 65535 but is " + port);
+        }
+        try (PageServer page = open(address())) {
+            out().line("The garden's page is open at " + page.address());
+            out().line();
+            out().line("On the phone, point the camera here, or type the whole link:");
+            QrText.lines(page.link()).forEach(line -> out().line(line));
+            out().line(page.link());
+            out().line();
+            out().paragraph(
+                            0,
+                            lan.isPresent()
+                                    ? "Every device in this network that knows the link can read and note. It is plain"
+                                            + " HTTP: others in the network could overhear it. Ctrl-C stops it."
+                                    : "Only this machine reaches it; --lan opens it in the home network. Ctrl-C stops"
+                                            + " it.");
+            out().flush();
+            untilStopped();
+        }
+        return 0;
+    }
+
+    private PageServer open(InetAddress address) throws IOException {
+        try {
+            return PageServer.open(address, port, new GardenDesk(this));
+        } catch (BindException e) {
+            throw usage(
+                    "nothing can be opened at %s, port %d: it is in use, or not an address of this machine. Another port: --port 0"
+                            .formatted(address.getHostAddress(), port));
+        }
+    }
+
+    private static void untilStopped() {
+        try {
+            new CountDownLatch(1).await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private InetAddress address() throws IOException {
+        if (lan.isEmpty()) {
+            return InetAddress.getByAddress("localhost", new byte[] {127, 0, 0, 1});
+        }
+        List<InetAddress> own = ownAddresses();
+        String named = lan.get();
+        if (!named.isEmpty()) {
+            return own.stream()
+                    .filter(each -> each.getHostAddress().equals(named))
+                    .findFirst()
+                    .orElseThrow(() -> usage(
+                            "\"" + named + "\" is not an address of this machine in a home network. " + listed(own)));
+        }
+        if (own.size() != 1) {
+            throw usage("say which address: --lan ADDRESS. " + listed(own));
+        }
+        return own.get(0);
+    }
+
+    private static String listed(List<InetAddress> own) {
+        return own.isEmpty()
+                ? "It has none: is it connected?"
+                : "It has "
+                        + String.join(
+                                ", ",
+                                own.stream().map(InetAddress::getHostAddress).toList()) + ".";
+    }
+
+    /** Addresses for private networks (RFC 1918) only: the page is never opened towards the internet. */
+    private static List<InetAddress> ownAddresses() throws IOException {
+        List<InetAddress> own = new ArrayList<>();
+        for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+            for (InetAddress address : Collections.list(network.getInetAddresses())) {
+                if (address instanceof Inet4Address && address.isSiteLocalAddress() && network.isUp()) {
+                    own.add(plain(address));
+                }
+            }
+        }
+        return own;
+    }
+
+    private static InetAddress plain(InetAddress address) {
+        try {
+            return InetAddress.getByAddress(address.getAddress());
+        } catch (UnknownHostException e) {
+            throw new IllegalStateException("an address of this machine has the wrong length", e);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package org.oldwood.page;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+
+/** Who answers for the garden: shows it, notes what the phone sends, and takes back what was noted by mistake. */
+public interface Desk {
+    /** What the page shows, as a record that becomes JSON. */
+    Object view() throws IOException;
+
+    /** The year sheet as one HTML page. */
+    String sheet() throws IOException;
+
+    /**
+     * Notes all of the rows or none.
+     *
+     * @param key what the phone calls them: sent again under the same key they are noted once
+     * @param rows what happened, by the keys of journal entries; {@code entry} names the kind
+     */
+    Reply note(String key, List<Map<String, String>> rows) throws IOException;
+
+    /** Takes an entry back. */
+    Reply takeBack(String key, String entry) throws IOException;
+
+    /**
+     * What came of it.
+     *
+     * @param accepted whether it stands in the journal now
+     * @param said what the program said of it, line by line
+     */
+    record Reply(boolean accepted, List<String> said) {}
+}

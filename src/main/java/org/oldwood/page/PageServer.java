@@ -1,0 +1,261 @@
+package org.oldwood.page;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpHandler;
+import com.sun.net.httpserver.HttpServer;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.oldwood.store.Fields;
+import org.oldwood.store.Json;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.JsonText;
+import org.oldwood.store.Problems;
+
+/**
+ * Serves the garden's page on one address of one machine, by the JDK's own HTTP server. The page itself holds nothing of
+ * the garden; all that does is given out only with the token. One request at a time asks the desk, so that notes of two
+ * phones follow each other; the journal's own lock holds against other processes.
+ */
+public final class PageServer implements AutoCloseable {
+    /** The most octets that a phone may send at once. */
+    private static final int MOST_OCTETS = 64 * 1024;
+
+    private static final int MOST_ROWS = 200;
+    private static final int THREADS = 4;
+    private static final String JSON = "application/json";
+    private static final String HTML = "text/html; charset=utf-8";
+    private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
+            + " img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private static final String SHEET_POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
+                    + " frame-ancestors 'none'";
+
+    private final HttpServer server;
+    private final ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+    private final Guard guard;
+    private final Desk desk;
+    private final String token;
+    private final SecureRandom random = new SecureRandom();
+    private final Map<String, Boolean> tickets = new LinkedHashMap<>();
+
+    private PageServer(HttpServer server, String token, Desk desk, Set<String> hosts) {
+        this.server = server;
+        this.token = token;
+        this.desk = desk;
+        this.guard = new Guard(hosts, token);
+    }
+
+    /**
+     * Opens the page.
+     *
+     * @param address one address of this machine
+     * @param port the port; 0 for any that is free
+     * @throws IOException where the address is not this machine's, or the port is taken
+     */
+    public static PageServer open(InetAddress address, int port, Desk desk) throws IOException {
+        // a request that is not there within seconds is given up; without these a silent visitor holds a thread for
+        // ever
+        System.setProperty("sun.net.httpserver.maxReqTime", "10");
+        System.setProperty("sun.net.httpserver.maxRspTime", "30");
+        HttpServer server = HttpServer.create(new InetSocketAddress(address, port), 0);
+        byte[] bits = new byte[16];
+        new SecureRandom().nextBytes(bits);
+        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        String suffix = ":" + server.getAddress().getPort();
+        String host = address.getHostAddress();
+        Set<String> hosts =
+                address.isLoopbackAddress() ? Set.of(host + suffix, "localhost" + suffix) : Set.of(host + suffix);
+        PageServer page = new PageServer(server, token, desk, hosts);
+        page.routes();
+        server.setExecutor(page.threads);
+        server.start();
+        return page;
+    }
+
+    /** The page's address with the token in its fragment, which no browser sends over the network. */
+    public String link() {
+        return address() + "#t=" + token;
+    }
+
+    /** The page's address alone. */
+    public String address() {
+        InetSocketAddress at = server.getAddress();
+        return "http://" + at.getAddress().getHostAddress() + ":" + at.getPort() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop(0);
+        threads.shutdownNow();
+    }
+
+    private interface Answering {
+        void answer(HttpExchange exchange) throws IOException;
+    }
+
+    private void routes() {
+        on("/", "GET", false, this::page);
+        on("/page.js", "GET", false, exchange -> file(exchange, "page.js", "text/javascript; charset=utf-8"));
+        on("/page.css", "GET", false, exchange -> file(exchange, "page.css", "text/css; charset=utf-8"));
+        on("/garden", "GET", true, exchange -> send(exchange, 200, JSON, JsonText.line(asked(desk::view))));
+        on("/notes", "POST", true, this::notes);
+        on("/back", "POST", true, this::back);
+        on("/sheet", "POST", true, this::ticket);
+        on("/sheet/", "GET", false, this::sheet);
+    }
+
+    private void on(String path, String method, boolean needsToken, Answering answering) {
+        HttpHandler handler = exchange -> {
+            try (exchange) {
+                Optional<Integer> refusal = guard.refusal(exchange, needsToken);
+                boolean whole = path.endsWith("/") && path.length() > 1;
+                if (refusal.isPresent()) {
+                    send(
+                            exchange,
+                            refusal.get(),
+                            JSON,
+                            said("Not allowed. Open the page by the link that the program printed."));
+                } else if (!whole && !exchange.getRequestURI().getPath().equals(path)) {
+                    send(exchange, 404, JSON, said("There is nothing here."));
+                } else if (!exchange.getRequestMethod().equals(method)) {
+                    send(exchange, 405, JSON, said("Only " + method + " is answered here."));
+                } else {
+                    answering.answer(exchange);
+                }
+            } catch (RuntimeException e) {
+                // told to the phone in plain words; the record is as it was, since nothing is written but whole
+                send(exchange, 500, JSON, said("The program could not answer: " + e.getMessage()));
+            }
+        };
+        server.createContext(path, handler);
+    }
+
+    private interface Asking<T> {
+        T ask() throws IOException;
+    }
+
+    private synchronized <T> T asked(Asking<T> asking) throws IOException {
+        return asking.ask();
+    }
+
+    private void page(HttpExchange exchange) throws IOException {
+        send(exchange, 200, HTML, WalkPage.html());
+    }
+
+    private void file(HttpExchange exchange, String name, String type) throws IOException {
+        send(exchange, 200, type, WalkPage.resource(name));
+    }
+
+    private void notes(HttpExchange exchange) throws IOException {
+        Problems problems = new Problems();
+        Optional<Fields> body = body(exchange, problems);
+        if (body.isEmpty()) {
+            return;
+        }
+        String key = body.get().text("key");
+        List<Map<String, String>> rows = new ArrayList<>();
+        for (Fields row : body.get().objects("rows")) {
+            Map<String, String> values = new LinkedHashMap<>();
+            row.keys().forEach(name -> values.put(name, row.text(name)));
+            rows.add(values);
+        }
+        if (!problems.isEmpty() || rows.isEmpty() || rows.size() > MOST_ROWS) {
+            send(exchange, 400, JSON, said("A note has a key and from 1 to " + MOST_ROWS + " rows of texts."));
+            return;
+        }
+        reply(exchange, asked(() -> desk.note(key, rows)));
+    }
+
+    private void back(HttpExchange exchange) throws IOException {
+        Problems problems = new Problems();
+        Optional<Fields> body = body(exchange, problems);
+        if (body.isEmpty()) {
+            return;
+        }
+        String key = body.get().text("key");
+        String entry = body.get().text("entry");
+        if (!problems.isEmpty()) {
+            send(exchange, 400, JSON, said("To take an entry back, say its id and a key."));
+            return;
+        }
+        reply(exchange, asked(() -> desk.takeBack(key, entry)));
+    }
+
+    private void reply(HttpExchange exchange, Desk.Reply reply) throws IOException {
+        send(exchange, reply.accepted() ? 200 : 422, JSON, JsonText.line(reply));
+    }
+
+    /** A sheet is opened by navigation, which carries no header: a ticket in the path is good for one look. */
+    private void ticket(HttpExchange exchange) throws IOException {
+        byte[] bits = new byte[16];
+        random.nextBytes(bits);
+        String ticket = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        synchronized (tickets) {
+            tickets.clear();
+            tickets.put(ticket, true);
+        }
+        send(exchange, 200, JSON, JsonText.line(Map.of("at", "/sheet/" + ticket)));
+    }
+
+    private void sheet(HttpExchange exchange) throws IOException {
+        String ticket = exchange.getRequestURI().getPath().substring("/sheet/".length());
+        boolean good;
+        synchronized (tickets) {
+            good = tickets.remove(ticket) != null;
+        }
+        if (!good) {
+            send(exchange, 404, JSON, said("Open the sheet anew from the page."));
+            return;
+        }
+        exchange.getResponseHeaders().set("Content-Security-Policy", SHEET_POLICY);
+        send(exchange, 200, HTML, asked(desk::sheet));
+    }
+
+    private Optional<Fields> body(HttpExchange exchange, Problems problems) throws IOException {
+        byte[] octets;
+        try (InputStream in = exchange.getRequestBody()) {
+            octets = in.readNBytes(MOST_OCTETS + 1);
+        }
+        if (octets.length > MOST_OCTETS) {
+            send(exchange, 413, JSON, said("That is more than a page may send at once."));
+            return Optional.empty();
+        }
+        Optional<Json> json = JsonReader.read(new ByteArrayInputStream(octets), "what the phone sent", problems);
+        if (json.isEmpty() || !(json.get() instanceof Json.Obj)) {
+            send(exchange, 400, JSON, said("What the phone sent cannot be read."));
+            return Optional.empty();
+        }
+        return Optional.of(Fields.of(json.get(), problems));
+    }
+
+    private static String said(String words) {
+        return JsonText.line(new Desk.Reply(false, List.of(words)));
+    }
+
+    private static void send(HttpExchange exchange, int status, String type, String text) throws IOException {
+        byte[] octets = text.getBytes(StandardCharsets.UTF_8);
+        Headers headers = exchange.getResponseHeaders();
+        headers.set("Content-Type", type);
+        headers.set("Cache-Control", "no-store");
+        headers.set("X-Content-Type-Options", "nosniff");
+        headers.set("Referrer-Policy", "no-referrer");
+        headers.putIfAbsent("Content-Security-Policy", List.of(POLICY));
+        exchange.sendResponseHeaders(status, octets.length);
+        exchange.getResponseBody().write(octets);
+    }
+}

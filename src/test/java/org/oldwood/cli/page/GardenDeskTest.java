@@ -1,0 +1,112 @@
+package org.oldwood.cli.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.Main;
+import org.oldwood.cli.command.Out;
+import org.oldwood.cli.command.Surroundings;
+import org.oldwood.page.Desk;
+
+class GardenDeskTest {
+    @TempDir
+    Path folder;
+
+    private GardenDesk desk;
+
+    @BeforeEach
+    void start() {
+        Surroundings around = new Surroundings(
+                folder,
+                Map.of(),
+                new ByteArrayInputStream(new byte[0]),
+                new ByteArrayOutputStream(),
+                new ByteArrayOutputStream(),
+                Surroundings.Hidden.NOBODY);
+        int code = Main.run(
+                List.of(
+                        "start",
+                        ".",
+                        "--name=Slope",
+                        "--at=52.1,-2.3",
+                        "--plants=blackcurrant=2",
+                        "--planted=2021",
+                        "--today=2026-12-05"),
+                around);
+        assertThat(code).isZero();
+        WalkCommand command = new WalkCommand();
+        command.attach(around, new Out(around.out()), new Out(around.err()));
+        command.givenToday = Optional.of(LocalDate.of(2026, 12, 5));
+        desk = new GardenDesk(command);
+    }
+
+    private long lines() throws IOException {
+        return Files.readAllLines(folder.resolve("journal.jsonl")).size();
+    }
+
+    @Test
+    void a_count_from_the_phone_draws_the_bush_and_plans_its_cut() throws IOException {
+        Desk.Reply reply = desk.note(
+                "k1",
+                List.of(Map.of(
+                        "date",
+                        "2026-12-05",
+                        "entry",
+                        "counted",
+                        "plant",
+                        "blackcurrant-1",
+                        "stems",
+                        "1=5,2=4,3=4,4+=3")));
+        PageView view = (PageView) desk.view();
+
+        assertThat(reply.accepted()).as(reply.said().toString()).isTrue();
+        assertThat(view.bushes().get(0).wood()).extracting(PageView.Age::total).containsExactly(5, 4, 4, 3);
+        assertThat(view.noted()).extracting(PageView.Noted::kind).contains("counted");
+    }
+
+    @Test
+    void sent_twice_it_is_noted_once_and_a_wrong_note_not_at_all() throws IOException {
+        Map<String, String> picked =
+                Map.of("date", "2026-12-01", "entry", "picked", "plant", "blackcurrant-1", "kg", "1.2");
+        desk.note("k1", List.of(picked));
+        long before = lines();
+
+        Desk.Reply again = desk.note("k1", List.of(picked));
+        Desk.Reply wrong = desk.note(
+                "k2", List.of(Map.of("entry", "picked", "date", "2026-12-01", "plant", "blackcurant-1", "kg", "1")));
+
+        assertThat(again.accepted()).isTrue();
+        assertThat(wrong.accepted()).isFalse();
+        assertThat(String.join(" ", wrong.said())).contains("blackcurant-1");
+        assertThat(lines()).isEqualTo(before);
+    }
+
+    @Test
+    void what_was_noted_can_be_taken_back() throws IOException {
+        desk.note(
+                "k1",
+                List.of(Map.of("date", "2026-12-05", "entry", "counted", "plant", "blackcurrant-1", "stems", "1=5")));
+        String entry = ((PageView) desk.view()).noted().get(0).id();
+
+        Desk.Reply back = desk.takeBack("k2", entry);
+
+        assertThat(back.accepted()).as(back.said().toString()).isTrue();
+        assertThat(((PageView) desk.view()).bushes().get(0).wood()).isEmpty();
+    }
+
+    @Test
+    void words_with_commas_and_quotes_stay_whole() {
+        assertThat(GardenDesk.table(List.of(Map.of("note", "a \"b\", c")))).isEqualTo("\"note\"\n\"a \"\"b\"\", c\"\n");
+    }
+}
