@@ -27,9 +27,9 @@ import org.oldwood.store.JsonText;
 import org.oldwood.store.Problems;
 
 /**
- * Serves the garden's page on one address of one machine, by the JDK's own HTTP server. The page itself holds nothing of
- * the garden; all that does is given out only with the token. One request at a time asks the desk, so that notes of two
- * phones follow each other; the journal's own lock holds against other processes.
+ * Serves the garden's page on one address of one machine, by the JDK's own HTTP server. The page itself holds nothing
+ * of the garden; all that does is given out only with the token. One request at a time asks the desk, so that notes of
+ * two phones follow each other; the journal's own lock holds against other processes.
  */
 public final class PageServer implements AutoCloseable {
     /** The most octets that a phone may send at once. */

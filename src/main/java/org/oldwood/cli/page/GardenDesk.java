@@ -18,8 +18,8 @@ import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
 
 /**
- * Answers the page by running the program's own commands, so that a note from the phone is checked, worded and written as
- * one from the terminal is, and a command on the terminal at the same time is waited for.
+ * Answers the page by running the program's own commands, so that a note from the phone is checked, worded and written
+ * as one from the terminal is, and a command on the terminal at the same time is waited for.
  */
 final class GardenDesk implements Desk {
     private final GardenCommand command;
