@@ -27,6 +27,8 @@ final class Revision {
         FORGOTTEN
     }
 
+    private static final int WEEK = 7;
+
     Revision(LocalDate today) {
         this.today = today;
         this.first = new Stamp(0, startOf(today));
@@ -34,7 +36,8 @@ final class Revision {
 
     /**
      * A task left undone on its best day is planned for a later one every day anew, and the weather moves a window by
-     * less than it is sure. What was shown stays, or every calendar would change daily.
+     * less than it is sure. What was shown stays, or every calendar would change daily; but a week is news, however
+     * unsure the day: it is what a stage seen early comes to.
      */
     Item.Days steady(Item.Days is, Item.Days was, IntSupplier plusMinusDays) {
         if (is.equals(was)) {
@@ -44,7 +47,7 @@ final class Revision {
                 && was.last().equals(is.last())
                 && !was.best().isAfter(today)
                 && !is.best().isBefore(today);
-        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, plusMinusDays.getAsInt())) ? was : is;
+        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, Math.min(WEEK, plusMinusDays.getAsInt()))) ? was : is;
     }
 
     private static boolean isWithin(Item.Days is, Item.Days was, int days) {
