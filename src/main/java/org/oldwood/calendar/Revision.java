@@ -47,7 +47,9 @@ final class Revision {
                 && was.last().equals(is.last())
                 && !was.best().isAfter(today)
                 && !is.best().isBefore(today);
-        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, Math.min(WEEK, plusMinusDays.getAsInt()))) ? was : is;
+        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, Math.min(WEEK, plusMinusDays.getAsInt())))
+                ? was
+                : is;
     }
 
     private static boolean isWithin(Item.Days is, Item.Days was, int days) {

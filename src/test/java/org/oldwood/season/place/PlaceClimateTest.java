@@ -120,8 +120,11 @@ class PlaceClimateTest {
                 for (Stage stage : Stage.values()) {
                     long day = a.date(crop, season, stage).date().toEpochDay();
                     here += Math.abs(b.date(crop, season, stage).date().toEpochDay() - day);
-                    byCalendar += Math.abs(
-                            new CalendarStages().date(crop, season, stage).date().toEpochDay() - day);
+                    byCalendar += Math.abs(new CalendarStages()
+                                    .date(crop, season, stage)
+                                    .date()
+                                    .toEpochDay()
+                            - day);
                     count++;
                 }
             }
@@ -144,7 +147,8 @@ class PlaceClimateTest {
     void the_stations_are_named_with_distance_and_height_and_a_lacking_height_is_asked_for() {
         PlaceClimate low = PlaceClimate.at(new Spot(44.9, -93.2, 0), DOCUMENTS).orElseThrow();
 
-        assertThat(low.heightWarning()).hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
+        assertThat(low.heightWarning())
+                .hasValueSatisfying(text -> assertThat(text).contains("site.heightM"));
         assertThat(low.climate().name()).contains(" km, ").contains("m higher").contains("2003-2021");
         assertThat(PlaceClimate.at(new Spot(44.9, -93.2, 260), DOCUMENTS)
                         .orElseThrow()
@@ -165,7 +169,10 @@ class PlaceClimateTest {
     /** Where the bundled places lie: the longitudes are in their published station files. */
     private static Spot bundledSpot(String id) {
         Fields fields = DOCUMENTS.fields("climates/" + id + ".json");
-        return new Spot(fields.number("latitude", -90, 90), LONGITUDE_HEIGHT.get(id)[0], LONGITUDE_HEIGHT.get(id)[1]);
+        return new Spot(
+                fields.number("latitude", -90, 90),
+                LONGITUDE_HEIGHT.get(id)[0],
+                LONGITUDE_HEIGHT.get(id)[1]);
     }
 
     private static final Map<String, double[]> LONGITUDE_HEIGHT = Map.ofEntries(
@@ -191,8 +198,7 @@ class PlaceClimateTest {
     }
 
     private static PlaceClimate place(String[] cells) {
-        Spot spot = new Spot(
-                Double.parseDouble(cells[2]), Double.parseDouble(cells[3]), Double.parseDouble(cells[4]));
+        Spot spot = new Spot(Double.parseDouble(cells[2]), Double.parseDouble(cells[3]), Double.parseDouble(cells[4]));
         return PlaceClimate.at(spot, DOCUMENTS).orElseThrow();
     }
 
