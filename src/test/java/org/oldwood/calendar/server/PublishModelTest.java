@@ -31,7 +31,7 @@ import org.oldwood.calendar.Uids;
  * With {@code -Dsequences=N} as many sequences as one likes.
  */
 class PublishModelTest {
-    private static final int SEQUENCES = Integer.getInteger("sequences", 200);
+    private static final int SEQUENCES = Integer.getInteger("sequences", 60);
     private static final List<String> TASKS = List.of("cut", "feed", "net");
     private static final String STRANGER = LoopbackServer.COLLECTION + "x.ics";
     private static final String THEIRS =
