@@ -7,6 +7,7 @@ deb=$1
 root=${2:-$(mktemp -d)}
 
 work=$(mktemp -d)
+chmod 755 "$root" 2>/dev/null || true # an ordinary user must be able to enter it
 
 say() { echo "package: $*"; }
 inside() { chroot "$root" /usr/bin/env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin LC_ALL=C.UTF-8 HOME=/root "$@"; }
