@@ -132,6 +132,8 @@ class StagedRenovationAdviceTest {
         note("2025-02-20", "pruned", "'cut': 'renovation', 'stems': {'7+': 20}");
         note("2026-12-01", "counted", "'stems': {'1': 3, '2': 3}");
 
-        assertThat(cut("2026-12-01", 52).lines()).anyMatch(line -> line.startsWith("Winter 1 of 4: 41 canes"));
+        // three of two years where two are wanted: the third stands in, since the sound wood is short of the printed
+        // total
+        assertThat(cut("2026-12-01", 52).lines()).anyMatch(line -> line.startsWith("Winter 1 of 4: 40 canes"));
     }
 }

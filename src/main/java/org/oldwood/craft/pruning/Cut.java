@@ -53,7 +53,7 @@ public record Cut(
         NOT_ALL_COUNTED,
         /** The oldest class holds stems of several ages; the thickest of them come out. */
         OPEN_CLASS,
-        /** Too early for pruning; dead and diseased wood only. */
+        /** Too early for pruning; dead, diseased, weak and damaged wood only. */
         TOO_YOUNG,
         /** The school's own hard way: the limit of a season is not kept. */
         HARD,
@@ -96,7 +96,7 @@ public record Cut(
     /** Sound stems of two years and more that come out: those that a limit of a season counts. */
     public int older() {
         return taken.stream()
-                .filter(one -> one.age() >= 2 && one.why() != Why.SICK)
+                .filter(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK)
                 .mapToInt(Taken::number)
                 .sum();
     }

@@ -6,8 +6,8 @@ import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
- * How much older wood (stems of 2 years and more) may go in one winter. Thinning last summer's shoots and taking dead
- * or diseased wood do not count.
+ * How much older wood (stems of 2 years and more) may go in one winter. Thinning last summer's shoots and taking dead,
+ * diseased, weak or damaged wood do not count.
  *
  * @param share of all living stems, over 0 to 1
  * @param most the most stems, where print names a number

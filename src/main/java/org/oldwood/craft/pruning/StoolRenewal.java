@@ -6,12 +6,12 @@ import org.oldwood.crop.Figure;
 /**
  * The winter cut of a stool by the age of its stems.
  *
- * <p>In this order: dead and diseased stems; spent ones, oldest first; schools that take a share of the oldest take it;
- * weak, damaged and low ones; then each age is thinned to its number. Three bounds hold for the older wood (2 years and
- * more): the school's limit of a season; where more wood is spent than bears, a part of it each winter, but never less
- * than the bearing stems that stay; and the last older stem stays. A bush too crowded for the limit of a season is
- * brought back in the parts of a {@link StagedRenovation}, where its school has one. More old wood therefore never
- * means fewer old stems cut.
+ * <p>In this order: dead and diseased stems; weak, damaged and low ones; spent ones, oldest first; schools that take a
+ * share of the oldest take it; then each age is thinned to its number, but not below the printed total. The first two
+ * count towards no limit. Three bounds hold for the other older wood (2 years and more): the school's limit of a
+ * season; where more wood is spent than bears, a part of it each winter, but never less than the bearing stems that
+ * stay; and the last older stem stays. A bush too crowded for the limit of a season is brought back in the parts of a
+ * {@link StagedRenovation}, where its school has one. More old wood therefore never means fewer old stems cut.
  *
  * <p>Sources are those of the school. The bounds for neglected bushes and the filling up with new shoots are our own
  * reading of them; see {@code docs/method-pruning.md}. Checked against {@code reference/stool-renewal.csv}.
@@ -51,6 +51,7 @@ final class StoolRenewal {
         if (school.cutsDown()) {
             return cutDown();
         }
+        takeWeak();
         if (school.isTooYoung(bush)) {
             cut.remark(Cut.Remark.TOO_YOUNG);
             return cut.build(StageOfLife.YOUNG, 0, cut.left().at(1));
@@ -61,13 +62,12 @@ final class StoolRenewal {
         weigh();
         int heldBack = spent - takeSpent();
         takeShares();
-        takeWeak();
         int young = thin(heldBack);
         return cut.build(life(heldBack), heldBack, young, told(heldBack));
     }
 
     private Optional<StagedRenovation.Part> told(int heldBack) {
-        int now = due - heldBack - surplus();
+        int now = due - heldBack - surplus(cut.left().from(2) - heldBack);
         return staged ? school.staged().map(it -> it.told(due, bush.renovationWinter(), now)) : Optional.empty();
     }
 
@@ -75,6 +75,19 @@ final class StoolRenewal {
         for (int age = bush.sick().oldest(); age >= 1; age--) {
             cut.take(age, bush.sick().at(age), Why.SICK);
         }
+    }
+
+    private void takeWeak() {
+        int older = bush.weak().from(2);
+        int going = Math.min(older, Math.max(0, cut.left().from(2) - 1));
+        if (going < older) {
+            cut.remark(Cut.Remark.LAST_BEARING_WOOD);
+        }
+        for (int age = bush.weak().oldest(); age >= 2; age--) {
+            going -= cut.take(age, Math.min(bush.weak().at(age), going), Why.WEAK);
+        }
+        // Never the last shoot that could follow an old stem.
+        cut.take(1, Math.min(bush.weak().at(1), cut.left().at(1) - 1), Why.WEAK);
     }
 
     private Cut cutDown() {
@@ -94,7 +107,7 @@ final class StoolRenewal {
         }
         int older = living.from(2);
         bearing = older - spent;
-        due = spent + surplus();
+        due = spent + surplus(bearing);
         int usual = limit(living.total());
         int part = stagedPart(usual).orElse(usual);
         mayGo = Math.max(0, Math.min(school.hard() ? older : part, older - 1));
@@ -118,8 +131,8 @@ final class StoolRenewal {
         return behind ? bringingBack : usual;
     }
 
-    /** Older stems that are not spent, above the number of their age. */
-    private int surplus() {
+    /** Older stems that are not spent, above the number of their age and not needed for the printed total. */
+    private int surplus(int ofBearing) {
         if (keep.isEmpty()) {
             return 0;
         }
@@ -127,7 +140,16 @@ final class StoolRenewal {
         for (int age = 2; age <= oldestToThin(keep.get()); age++) {
             all += Math.max(0, cut.left().at(age) - keep.get().of(age));
         }
-        return all;
+        return Math.min(all, spare(keep.get(), ofBearing));
+    }
+
+    /**
+     * Bearing stems above those that the printed total needs: an age above its number stands in for one below it. New
+     * shoots that were not counted are taken as many as the school keeps.
+     */
+    private int spare(Keep target, int ofBearing) {
+        int young = cut.left().knows(1) ? Math.min(cut.left().at(1), target.of(1)) : target.of(1);
+        return Math.max(0, young + ofBearing - target.totalLeast());
     }
 
     private int oldestToThin(Keep target) {
@@ -189,14 +211,6 @@ final class StoolRenewal {
         }
     }
 
-    private void takeWeak() {
-        for (int age = Math.min(bush.weak().oldest(), school.spent() - 1); age >= 2; age--) {
-            mayGo -= cut.take(age, Math.min(bush.weak().at(age), mayGo), Why.WEAK);
-        }
-        // Never the last shoot that could follow an old stem.
-        cut.take(1, Math.min(bush.weak().at(1), cut.left().at(1) - 1), Why.WEAK);
-    }
-
     /** Thins each age to its number; returns how many young ones are to stay. */
     private int thin(int heldBack) {
         if (keep.isEmpty()) {
@@ -204,7 +218,9 @@ final class StoolRenewal {
         }
         Keep target = keep.get();
         for (int age = oldestToThin(target); age >= 2 && heldBack == 0; age--) {
-            int surplus = cut.left().at(age) - target.of(age);
+            int surplus = Math.min(
+                    cut.left().at(age) - target.of(age),
+                    spare(target, cut.left().from(2)));
             int going = Math.min(surplus, mayGo);
             mayGo -= cut.take(age, going, Why.CROWDED);
             if (surplus > 0 && going < surplus && !staged) {

@@ -3,10 +3,10 @@ package org.oldwood.craft.pruning;
 /** Why a stem comes out; in the order in which they are taken. */
 public enum Why {
     SICK("dead or diseased"),
+    WEAK("weak, damaged or low"),
     SPENT("spent"),
     FRUITED("has fruited"),
     OLDEST("the oldest"),
-    WEAK("weak, damaged or low"),
     CROWDED("more than its age needs"),
     CUT_DOWN("the whole bush is cut down");
 

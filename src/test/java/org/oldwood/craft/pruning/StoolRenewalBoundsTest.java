@@ -122,22 +122,68 @@ class StoolRenewalBoundsTest {
     }
 
     @Test
-    void weak_older_stems_go_within_the_limit_the_oldest_of_them_first() {
+    void weak_and_damaged_stems_go_beyond_the_limit_the_oldest_of_them_first() {
         Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).withFaults(Stems.NONE, Stems.of(0, 2, 2, 0, 0, 0));
 
         Cut cut = sixAges.winter(bush);
 
-        // a fifth of twelve
-        assertThat(cut.taken()).containsExactly(new Taken(3, 2, Why.WEAK));
+        // four of twelve, where a fifth of the sound ones might go
+        assertThat(cut.taken()).containsExactly(new Taken(3, 2, Why.WEAK), new Taken(2, 2, Why.WEAK));
     }
 
     @Test
-    void a_weak_spent_stem_goes_as_spent() {
-        Bush bush = Bush.of(Stems.of(5, 3, 3, 2)).withFaults(Stems.NONE, Stems.of(0, 0, 0, 2));
+    void a_damaged_spent_stem_goes_first_and_leaves_the_limit_to_the_sound_spent_ones() {
+        Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2, 4)).withFaults(Stems.NONE, Stems.of(0, 0, 0, 0, 0, 0, 2));
+
+        Cut cut = sixAges.winter(bush);
+
+        assertThat(cut.taken()).containsExactly(new Taken(7, 2, Why.WEAK), new Taken(7, 2, Why.SPENT));
+        assertThat(cut.remarks()).isEmpty();
+    }
+
+    @Test
+    void damaged_wood_goes_from_a_bush_too_young_for_pruning() {
+        // "only dead, damaged and diseased wood goes", as its step says
+        Bush bush =
+                Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)).after(2);
+
+        assertThat(sixAges.winter(bush).taken()).containsExactly(new Taken(1, 1, Why.SICK), new Taken(2, 2, Why.WEAK));
+    }
+
+    @Test
+    void of_older_stems_that_are_all_damaged_the_youngest_stays_with_a_word() {
+        Bush bush = Bush.of(Stems.of(5, 2, 2)).withFaults(Stems.NONE, Stems.of(0, 2, 2));
 
         Cut cut = halfYoung.winter(bush);
 
-        assertThat(cut.taken()).containsExactly(new Taken(4, 2, Why.SPENT));
+        assertThat(cut.after()).isEqualTo(Stems.of(5, 1, 0));
+        assertThat(cut.remarks()).contains(Cut.Remark.LAST_BEARING_WOOD);
+    }
+
+    @Test
+    void a_bush_without_shoots_keeps_its_six_sound_stems() {
+        assertThat(cut(halfYoung, "1=0,2=6").taken()).isEmpty();
+        assertThat(cut(halfYoung, "1=0,2=6").remarks()).isEmpty();
+    }
+
+    @Test
+    void a_bush_short_of_its_total_loses_its_spent_wood_and_none_of_its_best() {
+        assertThat(cut(halfYoung, "1=1,2=6,3=2,4=2").taken()).containsExactly(new Taken(4, 2, Why.SPENT));
+    }
+
+    @Test
+    void older_stems_stand_in_for_missing_shoots_up_to_the_printed_ten() {
+        // omafra-black-currants: ten to twelve stems
+        Cut cut = cut(halfYoung, "1=2,2=6,3=4");
+
+        assertThat(cut.taken()).containsExactly(new Taken(3, 1, Why.CROWDED), new Taken(2, 1, Why.CROWDED));
+        assertThat(cut.after().total()).isEqualTo(10);
+    }
+
+    @Test
+    void shoots_that_were_not_counted_are_taken_as_many_as_the_way_keeps() {
+        assertThat(cut(halfYoung, "2=6,3=4").taken())
+                .containsExactly(new Taken(3, 1, Why.CROWDED), new Taken(2, 3, Why.CROWDED));
     }
 
     @Test
@@ -146,18 +192,18 @@ class StoolRenewalBoundsTest {
 
         assertThat(cut.heldBack()).isPositive();
         assertThat(cut.of(2)).isZero();
-        assertThat(cut(halfYoung, "1=5,2=5,3=0,4=2").of(2)).isEqualTo(2);
+        assertThat(cut(halfYoung, "1=5,2=7,3=0,4=2").of(2)).isEqualTo(2);
     }
 
     @Test
     void thinning_of_older_wood_keeps_to_the_limit_and_says_so() {
-        // half of ten is five; the surplus is six
-        Cut cut = cut(halfYoung, "1=1,2=9");
+        // half of 22 is eleven; twelve stand above the printed ten
+        Cut cut = cut(halfYoung, "1=1,2=21");
 
-        assertThat(cut.of(2)).isEqualTo(5);
+        assertThat(cut.of(2)).isEqualTo(11);
         assertThat(cut.remarks()).contains(Cut.Remark.LIMITED);
-        assertThat(cut(halfYoung, "1=2,2=8").of(2)).isEqualTo(5);
-        assertThat(cut(halfYoung, "1=2,2=8").remarks()).doesNotContain(Cut.Remark.LIMITED);
+        assertThat(cut(halfYoung, "1=2,2=18").of(2)).isEqualTo(10);
+        assertThat(cut(halfYoung, "1=2,2=18").remarks()).doesNotContain(Cut.Remark.LIMITED);
     }
 
     @Test

@@ -64,7 +64,7 @@ class CutWordsTest {
                     .doesNotContain("null");
         }
         assertThat(CutWords.remarks(cut("1=5,2=2,3=0,4=5")).get(0)).startsWith("3 more are spent but wait");
-        assertThat(CutWords.remarks(cut("1=1,2=9")).get(0)).startsWith("More could go");
+        assertThat(CutWords.remarks(cut("1=1,2=21")).get(0)).startsWith("More could go");
     }
 
     @Test
