@@ -43,7 +43,7 @@ final class Forgotten {
 
     /** All of it, with what may still be done instead, as the tasks that are open tell. */
     List<Missed> all(List<Task> tasks) {
-        return Missed.inOrder(all.stream().map(missed -> missed.against(tasks)).toList());
+        return Missed.against(tasks, all);
     }
 
     /** A window that is past, as far as the work is still good: its last day then is the latest that the rule tells. */

@@ -3,6 +3,7 @@ package org.oldwood.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,26 +30,34 @@ public record Missed(
             .thenComparing(Missed::last, Comparator.reverseOrder())
             .thenComparing(Missed::task);
 
-    /** Says what to do instead where that is still to be done; else that it is too late. */
-    Missed against(List<Task> tasks) {
+    /** A kind of work in a bed: what may be done instead of a missed job is looked for among these. */
+    private record RuleInBed(String rule, Optional<String> bed) {}
+
+    /** All with what to do instead where that is still to be done, else that it is too late; most harmful first. */
+    static List<Missed> against(List<Task> tasks, List<Missed> all) {
+        Map<RuleInBed, Task> open = new HashMap<>();
+        for (Task task : tasks) {
+            if (task.state() == Task.State.OPEN) {
+                Optional<String> in = task.subject().bed().map(bed -> bed.bed().id());
+                open.putIfAbsent(new RuleInBed(task.rule().id(), in), task);
+            }
+        }
+        return all.stream()
+                .map(missed -> missed.against(open))
+                .sorted(MOST_HARMFUL_FIRST)
+                .toList();
+    }
+
+    private Missed against(Map<RuleInBed, Task> open) {
         IfMissed missed = rule.ifMissed();
         if (missed.then() == IfMissed.Then.LAPSED) {
             return this;
         }
         String words = missed.instead()
-                .flatMap(other -> tasks.stream()
-                        .filter(task -> task.rule().id().equals(other) && task.state() == Task.State.OPEN)
-                        .filter(task -> bed.equals(
-                                task.subject().bed().map(in -> in.bed().id())))
-                        .findFirst())
+                .flatMap(other -> Optional.ofNullable(open.get(new RuleInBed(other, bed))))
                 .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then))
                 .orElse("Too late now.");
         return new Missed(task, rule, title, subject, bed, last, words.strip());
-    }
-
-    /** Most harmful first; of those as harmful, the latest. */
-    static List<Missed> inOrder(List<Missed> all) {
-        return all.stream().sorted(MOST_HARMFUL_FIRST).toList();
     }
 
     /** A line for each kind of work, ten at most; the last one then says how many more there are. */
