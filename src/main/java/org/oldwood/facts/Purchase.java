@@ -3,6 +3,8 @@ package org.oldwood.facts;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Seen;
+import org.oldwood.words.Words;
 
 /**
  * So much of a material that a task will use.
@@ -16,6 +18,9 @@ import org.oldwood.crop.Figure;
  */
 public record Purchase(
         String material, String name, double amount, String unit, Optional<Pack> pack, List<String> notRead) {
+
+    private static final double LITRES_PER_M3 = 1000;
+    private static final double FINE_BELOW = 100;
 
     /**
      * A pack.
@@ -40,5 +45,40 @@ public record Purchase(
     /** Both together, of one material in one unit. */
     public Purchase plus(Purchase other) {
         return new Purchase(material, name, amount + other.amount, unit, pack, notRead);
+    }
+
+    /** So much in the unit of a purchase: {@code 1.4 kg}, {@code 460 l}, {@code 2.3 m³}. */
+    public static String measured(double amount, String unit) {
+        return switch (unit) {
+            case "g" -> Words.weight(amount);
+            case "l" ->
+                amount < LITRES_PER_M3
+                        ? Words.amount(tens(amount)) + " l"
+                        : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
+            default -> Math.round(amount) + " " + unit;
+        };
+    }
+
+    /** Nobody measures a heap to the litre. */
+    private static double tens(double litres) {
+        return litres < FINE_BELOW ? Math.rint(litres) : Math.rint(litres / 10) * 10;
+    }
+
+    /** {@code 1.4 kg (2 packs of 1 kg)}. */
+    public String inWords() {
+        String packs = packsInWords();
+        return packs.isEmpty() ? measured(amount, unit) : "%s (%s)".formatted(measured(amount, unit), packs);
+    }
+
+    /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
+    public String packsInWords() {
+        return pack.map(each -> "%s of %s%s"
+                        .formatted(
+                                Words.count(packs(), each.one(), each.many()),
+                                each.size().inWords(),
+                                each.size().seen() == Seen.READ
+                                        ? ""
+                                        : " (%s)".formatted(each.size().seen().words())))
+                .orElse("");
     }
 }

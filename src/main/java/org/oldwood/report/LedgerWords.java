@@ -3,17 +3,12 @@ package org.oldwood.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.crop.Seen;
-import org.oldwood.facts.Purchase;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /** Ledgers and shopping lists in words, for the terminal and for sheets. */
 public final class LedgerWords {
-    private static final double LITRES_PER_M3 = 1000;
-    private static final double FINE_BELOW = 100;
-
     private LedgerWords() {}
 
     /** What one application was: {@code dried blood, 300 g (30 g/m²)}. */
@@ -47,34 +42,5 @@ public final class LedgerWords {
             lines.add("as elemental sulphur: " + Words.amount(sum.sulphur()) + " g/m²");
         }
         return lines;
-    }
-
-    /** So much in the unit of a purchase: {@code 1.4 kg}, {@code 460 l}, {@code 2.3 m³}. */
-    public static String amount(double amount, String unit) {
-        return switch (unit) {
-            case "g" -> Words.weight(amount);
-            case "l" ->
-                amount < LITRES_PER_M3
-                        ? Words.amount(tens(amount)) + " l"
-                        : Words.fixed(amount / LITRES_PER_M3, 1) + " m³";
-            default -> Math.round(amount) + " " + unit;
-        };
-    }
-
-    /** Nobody measures a heap to the litre. */
-    private static double tens(double litres) {
-        return litres < FINE_BELOW ? Math.rint(litres) : Math.rint(litres / 10) * 10;
-    }
-
-    /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
-    public static String packs(Purchase purchase) {
-        return purchase.pack()
-                .map(pack -> Words.count(purchase.packs(), pack.one(), pack.many())
-                        + " of "
-                        + pack.size().inWords()
-                        + (pack.size().seen() == Seen.READ
-                                ? ""
-                                : " (" + pack.size().seen().words() + ")"))
-                .orElse("");
     }
 }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.oldwood.facts.Purchase;
 import org.oldwood.plan.ShoppingList;
-import org.oldwood.report.LedgerWords;
 import org.oldwood.words.Dates;
 
 /**
@@ -23,10 +23,10 @@ record ShopLine(
         String name, String amount, String day, String dayWords, String where, boolean kept, List<String> notRead) {
 
     static ShopLine of(ShoppingList.Item item) {
-        String packs = LedgerWords.packs(item.total());
+        String packs = item.total().packsInWords();
         return new ShopLine(
                 item.total().name(),
-                LedgerWords.amount(item.total().amount(), item.total().unit()) + (packs.isEmpty() ? "" : ", " + packs),
+                Purchase.measured(item.total().amount(), item.total().unit()) + (packs.isEmpty() ? "" : ", " + packs),
                 item.neededBy().toString(),
                 Dates.shortDay(item.neededBy()),
                 where(item),
@@ -40,7 +40,7 @@ record ShopLine(
         return sums.entrySet().stream()
                 .map(each -> each.getKey()
                         + " "
-                        + LedgerWords.amount(each.getValue(), item.total().unit()))
+                        + Purchase.measured(each.getValue(), item.total().unit()))
                 .collect(Collectors.joining(", "));
     }
 }

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.facts.Purchase;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.ShoppingList;
 import org.oldwood.report.LedgerJson;
-import org.oldwood.report.LedgerWords;
 import org.oldwood.words.Dates;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -64,13 +64,13 @@ public final class ShoppingCommand extends GardenCommand {
     }
 
     private void print(ShoppingList.Item item) {
-        String packs = LedgerWords.packs(item.total());
+        String packs = item.total().packsInWords();
         out().hanging(
                         "  ",
                         4,
                         item.total().name()
                                 + ": "
-                                + LedgerWords.amount(
+                                + Purchase.measured(
                                         item.total().amount(), item.total().unit())
                                 + (packs.isEmpty() ? "" : ", " + packs)
                                 + "; first on "
@@ -83,7 +83,7 @@ public final class ShoppingCommand extends GardenCommand {
             for (ShoppingList.Use use : item.uses()) {
                 rows.add(List.of(
                         Dates.shortDay(use.day()),
-                        LedgerWords.amount(use.amount(), item.total().unit()),
+                        Purchase.measured(use.amount(), item.total().unit()),
                         use.task()));
             }
             out().columns(6, rows);
@@ -96,8 +96,8 @@ public final class ShoppingCommand extends GardenCommand {
         Map<String, Double> sums = new LinkedHashMap<>();
         item.uses().forEach(use -> sums.merge(use.bed(), use.amount(), Double::sum));
         Map<String, String> words = new LinkedHashMap<>();
-        sums.forEach((bed, sum) ->
-                words.put(bed, LedgerWords.amount(sum, item.total().unit())));
+        sums.forEach(
+                (bed, sum) -> words.put(bed, Purchase.measured(sum, item.total().unit())));
         return words;
     }
 }

@@ -73,7 +73,8 @@ final class PageData {
     private List<PageView.Round> rounds(Map<String, Cut> cuts) {
         LocalDate today = state.date();
         return Rounds.read(folder.documents()).of(plan.plan()).stream()
-                .filter(round -> !round.kind().optional() && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
+                .filter(round ->
+                        round.open() && !round.kind().optional() && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
                 .map(round -> new PageView.Round(
                         round.title(),

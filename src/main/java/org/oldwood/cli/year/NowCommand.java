@@ -38,10 +38,12 @@ public final class NowCommand extends GardenCommand {
         LocalDate today = plan.from();
         LocalDate sunday = today.with(TemporalAdjusters.nextOrSame(DayOfWeek.SUNDAY));
         List<Round> due = rounds.stream()
-                .filter(round -> !round.kind().optional() && !round.day().isAfter(sunday))
+                .filter(round ->
+                        round.open() && !round.kind().optional() && !round.day().isAfter(sunday))
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
                 .toList();
         List<Round> possible = rounds.stream()
+                .filter(Round::open)
                 .filter(round -> round.tasks().stream()
                         .allMatch(task -> !task.window().first().isAfter(sunday)))
                 .filter(round -> !due.contains(round))

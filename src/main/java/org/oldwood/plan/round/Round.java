@@ -2,11 +2,17 @@ package org.oldwood.plan.round;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Purchase;
 import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Words;
@@ -14,12 +20,39 @@ import org.oldwood.words.Words;
 /**
  * One outing's worth of one kind of work.
  *
+ * @param id {@code cut@2027.blackcurrant}: kind, season, and what else tells its rounds apart. It outlives changes of
+ *     the day, of what is in it and of how far it has come
  * @param kind the kind of work
- * @param day the day on which to go out; in the window of every task
- * @param tasks in walking order, one at least
+ * @param day the day on which to go out; of a finished one the first day on which something was done
+ * @param tasks those with something left to do, bed by bed in the order of work; none where it is finished
+ * @param finished those that are done or skipped
  */
-public record Round(RoundKind kind, LocalDate day, List<Task> tasks) {
+public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, List<Task> finished) {
     private static final int LONGEST_TITLE = 40;
+
+    /** Whether something is left to do. */
+    public boolean open() {
+        return !tasks.isEmpty();
+    }
+
+    /** All its tasks, those to do first. */
+    public List<Task> all() {
+        return Stream.concat(tasks.stream(), finished.stream()).toList();
+    }
+
+    /** Those whose time has not come on its day: what waits for a later visit, after which the round moves on. */
+    public List<Task> later() {
+        return tasks.stream().filter(task -> task.window().first().isAfter(day)).toList();
+    }
+
+    /** The first day on which all that is done on its day is in time; with {@link #lastGoodDay()} its span. */
+    public LocalDate firstGoodDay() {
+        return tasks.stream()
+                .map(task -> task.window().first())
+                .filter(first -> !first.isAfter(day))
+                .max(LocalDate::compareTo)
+                .orElse(day);
+    }
 
     /** The last day on which all of it is still in time. */
     public LocalDate lastGoodDay() {
@@ -29,55 +62,100 @@ public record Round(RoundKind kind, LocalDate day, List<Task> tasks) {
                 .orElse(day);
     }
 
-    /** Minutes of the tasks whose time is known; 0 where none is. */
+    /** Minutes of what is left, as far as the time is known; 0 where none is. */
     public double minutes() {
         return tasks.stream().mapToDouble(task -> task.minutes().orElse(0.0)).sum();
     }
 
-    /** How many bushes it goes to, each once; 0 where it is not about single plants. */
+    /** How many bushes it goes to, each once; 0 where it is not about plants. */
     public int bushes() {
-        Map<String, Integer> bushes = new LinkedHashMap<>();
-        for (Task task : tasks) {
-            if (task.subject().kind().equals("plant") || task.subject().kind().equals("stand")) {
-                for (PlantState plant : task.subject().plants()) {
-                    bushes.put(plant.plant().id(), plant.plant().bushes());
-                }
+        return plants().values().stream()
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
+    }
+
+    private Map<String, PlantState> plants() {
+        Map<String, PlantState> plants = new LinkedHashMap<>();
+        for (Task task : all()) {
+            if ((task.state() == Task.State.OPEN) == open()
+                    && Set.of("plant", "stand").contains(task.subject().kind())) {
+                task.subject()
+                        .plants()
+                        .forEach(plant -> plants.put(plant.plant().id(), plant));
             }
         }
-        return bushes.values().stream().mapToInt(Integer::intValue).sum();
+        return plants;
     }
 
     /** The names of its beds, in walking order. */
     public Set<String> beds() {
         Set<String> beds = new LinkedHashSet<>();
-        tasks.forEach(
-                task -> task.subject().bed().ifPresent(bed -> beds.add(bed.bed().name())));
+        all().forEach(task ->
+                task.subject().bed().ifPresent(bed -> beds.add(bed.bed().name())));
         return beds;
     }
 
     /** Each caution once. */
     public Set<String> cautions() {
         Set<String> cautions = new LinkedHashSet<>();
-        tasks.forEach(task -> cautions.addAll(task.cautions()));
+        all().forEach(task -> cautions.addAll(task.cautions()));
         return cautions;
     }
 
-    /** What, how many and where, in at most 40 characters. */
-    public String title() {
-        int bushes = bushes();
-        String what =
-                bushes == 0 ? kind.title() : "%s: %s".formatted(kind.title(), Words.count(bushes, "bush", "bushes"));
-        Set<String> beds = beds();
-        if (beds.isEmpty()) {
-            return what;
+    /** The materials of what is left, each summed. */
+    public List<Purchase> materials() {
+        Map<String, Purchase> totals = new LinkedHashMap<>();
+        for (Task task : tasks) {
+            for (Purchase each : task.amount().map(Amount::buys).orElse(List.of())) {
+                totals.merge("%s %s".formatted(each.material(), each.unit()), each, Purchase::plus);
+            }
         }
-        String named = "%s, %s".formatted(what, beds.iterator().next());
-        return beds.size() == 1 && named.length() <= LONGEST_TITLE
-                ? named
-                : "%s, %s".formatted(what, Words.count(beds.size(), "bed", "beds"));
+        return List.copyOf(totals.values());
     }
 
-    /** How urgent it is on a day: the harm of missing its worst task, 1 to 3, over the days that are left for it. */
+    /** What to take along, in words: the tools, then each material with its amount. */
+    public List<String> takeAlong() {
+        List<String> all = new ArrayList<>(kind.tools());
+        materials().forEach(material -> all.add("%s of %s".formatted(material.inWords(), material.name())));
+        return all;
+    }
+
+    /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
+    public String title() {
+        String kinds = kind.title().replace("{crop}", crop());
+        List<String> verbs = verbs();
+        String what = verbs.isEmpty() ? kinds : Words.list(verbs);
+        if (!verbs.isEmpty() && kind.by() == RoundKind.By.CROP) {
+            what = "%s %s".formatted(what, crop());
+        }
+        what = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
+        String much = bushes() == 0 ? "" : ": %d".formatted(bushes());
+        Set<String> beds = beds();
+        String where = beds.isEmpty() ? "" : ", %s".formatted(beds.iterator().next());
+        if (beds.size() > 1) {
+            where = ", %d beds".formatted(beds.size());
+        }
+        return Stream.of(what + much + where, kinds + much + where, what + much, kinds + much, kinds)
+                .filter(title -> title.length() <= LONGEST_TITLE)
+                .findFirst()
+                .orElseGet(() -> kinds.substring(0, LONGEST_TITLE));
+    }
+
+    private List<String> verbs() {
+        return kind.jobs().stream()
+                .filter(job -> !job.title().isEmpty())
+                .filter(job -> all().stream()
+                        .filter(task -> (task.state() == Task.State.OPEN) == open())
+                        .anyMatch(task -> job.rules().contains(task.rule().id())))
+                .map(RoundKind.Job::title)
+                .toList();
+    }
+
+    private String crop() {
+        return all().get(0).subject().crop().map(Crop::plural).orElse("bushes");
+    }
+
+    /** How urgent it is on a day: the harm of missing its worst task, 0 to 3, over the days that are left for it. */
     public double urgency(LocalDate today) {
         return tasks.stream()
                 .mapToDouble(task -> task.rule().ifMissed().harm()

@@ -1,37 +1,103 @@
 package org.oldwood.plan.round;
 
+import java.time.temporal.IsoFields;
 import java.util.List;
-import org.oldwood.crop.Seen;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.oldwood.crop.Crop;
 import org.oldwood.plan.Rule;
+import org.oldwood.plan.Task;
 import org.oldwood.store.Fields;
 
 /**
- * What is done in one outing.
+ * A kind of outing.
  *
  * @param id its name in the data
- * @param title for people, at most 20 characters
- * @param joinDays by how many days a job may be moved forward, within its window, to join others; 0 or more
+ * @param title for people; {@code {crop}} stands for the crop's plural
+ * @param by what tells rounds of this kind apart within a season
+ * @param start whether it begins with its first task; otherwise it waits until as much as can be is due
  * @param optional whether nothing is lost where nobody does it
- * @param rules the rules whose tasks it gathers, in the order of work
+ * @param tools what to take along, beside the materials
+ * @param jobs in the order of work
  */
-public record RoundKind(String id, String title, int joinDays, boolean optional, List<String> rules) {
+public record RoundKind(
+        String id, String title, By by, boolean start, boolean optional, List<String> tools, List<Job> jobs) {
+
+    /** What tells rounds of one kind apart; a property of the task that no change of day or progress touches. */
+    public enum By {
+        SEASON,
+        CROP,
+        GROUP,
+        BED,
+        /** The calendar week of the task's day: for what is done again and again, or has to be done just then. */
+        WEEK
+    }
+
+    /** A step of the work, with its verb for the title; empty where the title need not say it. */
+    public record Job(String title, List<String> rules) {}
+
+    private static final List<String> BY =
+            Stream.of(By.values()).map(RoundKind::key).toList();
 
     static RoundKind read(Fields fields) {
         RoundKind kind = new RoundKind(
                 fields.text("id"),
                 fields.text("title"),
-                fields.count("joinDays", 0, 60, 0),
+                By.values()[BY.indexOf(fields.optionalOneOf("by", BY).orElse(key(By.SEASON)))],
+                fields.flag("start", false),
                 fields.flag("optional", false),
-                fields.texts("rules"));
-        if (kind.joinDays > 0) {
-            Seen.parse(fields.oneOf("seen", Seen.keys()));
-        }
+                fields.texts("tools"),
+                fields.objects("jobs").stream().map(RoundKind::job).toList());
         fields.done();
         return kind;
     }
 
+    private static String key(By by) {
+        return by.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Job job(Fields fields) {
+        Job job = new Job(fields.text("title", ""), fields.texts("rules"));
+        fields.done();
+        return job;
+    }
+
     /** A rule that no kind names is an outing for itself, so that no task is lost. */
     static RoundKind alone(Rule rule) {
-        return new RoundKind(rule.id(), rule.id().replace('-', ' '), 0, false, List.of(rule.id()));
+        String title = rule.id().replace('-', ' ');
+        By by = rule.repeatDays() > 0 ? By.WEEK : By.SEASON;
+        return new RoundKind(rule.id(), title, by, false, false, List.of(), List.of(new Job("", List.of(rule.id()))));
+    }
+
+    /** Which round of this kind a task belongs to: {@code cut@2027.blackcurrant}, {@code walk@2027-w31}. */
+    String round(Task task) {
+        String season = task.season().label();
+        return switch (by) {
+            case SEASON -> "%s@%s".formatted(id, season);
+            case CROP -> part(season, task.subject().crop().map(Crop::id).orElse("garden"));
+            case GROUP -> part(season, task.subject().crop().map(Crop::group).orElse("garden"));
+            case BED ->
+                part(season, task.subject().bed().map(bed -> bed.bed().id()).orElse("garden"));
+            case WEEK ->
+                "%s@%d-w%02d"
+                        .formatted(
+                                id,
+                                task.day().get(IsoFields.WEEK_BASED_YEAR),
+                                task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+        };
+    }
+
+    private String part(String season, String part) {
+        return "%s@%s.%s".formatted(id, season, part);
+    }
+
+    /** The place of a rule in the order of work. */
+    int order(Rule rule) {
+        for (int i = 0; i < jobs.size(); i++) {
+            if (jobs.get(i).rules().contains(rule.id())) {
+                return i;
+            }
+        }
+        return jobs.size();
     }
 }

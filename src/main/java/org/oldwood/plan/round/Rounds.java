@@ -4,11 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
@@ -16,9 +15,9 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * Gathers the open tasks of a plan into rounds: each task is in exactly one. A task joins the last round of its kind on
- * the same day, or is moved forward to it within its window, by as many days as the kind allows; a task that waits for
- * another is never moved. Grows with the number of tasks and their sorting.
+ * Gathers the tasks of a plan into rounds: each task is in exactly one. Which one hangs on nothing that changes while
+ * the work goes on: the kind that the data gives its rule, its season, and its crop, bed or week. Grows with the number
+ * of tasks and their sorting.
  */
 public final class Rounds {
     private final Map<String, RoundKind> byRule = new HashMap<>();
@@ -30,7 +29,7 @@ public final class Rounds {
         Rounds rounds = new Rounds();
         for (Fields fields : documents.fields("rounds.json").objects("kinds")) {
             RoundKind kind = RoundKind.read(fields);
-            kind.rules().forEach(rule -> rounds.byRule.put(rule, kind));
+            kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind)));
         }
         return rounds;
     }
@@ -40,69 +39,50 @@ public final class Rounds {
         return byRule.computeIfAbsent(rule.id(), id -> RoundKind.alone(rule));
     }
 
-    /** The rounds of a plan's open tasks, by day, then by kind. */
+    /** All rounds of a plan, those with nothing left to do too, by day, then by id. */
     public List<Round> of(Plan plan) {
-        Map<String, Gathering> last = new LinkedHashMap<>();
-        List<Gathering> all = new ArrayList<>();
-        List<Task> open = new ArrayList<>(plan.tasks());
-        open.removeIf(task -> task.state() != Task.State.OPEN);
-        open.sort(Comparator.comparing(Task::day).thenComparing(Task::id));
-        for (Task task : open) {
-            RoundKind kind = kind(task.rule());
-            Gathering gathering = last.get(kind.id());
-            if (gathering == null || !gathering.takes(task)) {
-                gathering = new Gathering(kind, task.day());
-                last.put(kind.id(), gathering);
-                all.add(gathering);
-            }
-            gathering.add(task);
+        Map<String, List<Task>> together = new LinkedHashMap<>();
+        for (Task task : plan.tasks()) {
+            together.computeIfAbsent(kind(task.rule()).round(task), id -> new ArrayList<>())
+                    .add(task);
         }
-        return all.stream()
-                .map(Gathering::round)
-                .sorted(Comparator.comparing(Round::day)
-                        .thenComparing(round -> round.kind().id()))
-                .toList();
+        List<Round> rounds = new ArrayList<>();
+        together.forEach((id, tasks) -> rounds.add(round(id, tasks)));
+        rounds.sort(Comparator.comparing(Round::day).thenComparing(Round::id));
+        return rounds;
     }
 
-    private static final class Gathering {
-        private final RoundKind kind;
-        private final LocalDate day;
-        private final List<Task> tasks = new ArrayList<>();
-        private final Set<String> works = new HashSet<>();
+    private Round round(String id, List<Task> all) {
+        RoundKind kind = kind(all.get(0).rule());
+        List<Task> walked = new ArrayList<>(all);
+        walked.sort(Comparator.comparing(Rounds::bed)
+                .thenComparing(task -> task.subject().id())
+                .thenComparingInt(task -> kind.order(task.rule()))
+                .thenComparing(Task::id));
+        List<Task> open =
+                walked.stream().filter(task -> task.state() == Task.State.OPEN).toList();
+        List<Task> finished =
+                walked.stream().filter(task -> task.state() != Task.State.OPEN).toList();
+        return new Round(id, kind, day(kind, open.isEmpty() ? finished : open), open, finished);
+    }
 
-        Gathering(RoundKind kind, LocalDate day) {
-            this.kind = kind;
-            this.day = day;
+    /** The latest of the tasks' days on which all that can be done together is in time; never the latest of all. */
+    private static LocalDate day(RoundKind kind, List<Task> tasks) {
+        LocalDate first =
+                tasks.stream().map(Task::day).min(LocalDate::compareTo).orElseThrow();
+        if (kind.start() || tasks.get(0).state() != Task.State.OPEN) {
+            return first;
         }
+        Optional<LocalDate> last =
+                tasks.stream().map(task -> task.window().last()).min(LocalDate::compareTo);
+        return tasks.stream()
+                .map(Task::day)
+                .filter(day -> !day.isAfter(last.orElse(day)))
+                .max(LocalDate::compareTo)
+                .orElse(first);
+    }
 
-        boolean takes(Task task) {
-            boolean sameDay = task.day().equals(day);
-            boolean mayMove = task.rule().after().isEmpty()
-                    && !task.window().first().isAfter(day)
-                    && !task.day().isAfter(day.plusDays(kind.joinDays()));
-            return (sameDay || mayMove) && !works.contains(work(task));
-        }
-
-        void add(Task task) {
-            tasks.add(task);
-            works.add(work(task));
-        }
-
-        /** A repeat never falls into the same outing as the one before. */
-        private static String work(Task task) {
-            return "%s@%s".formatted(task.rule().id(), task.subject().id());
-        }
-
-        Round round() {
-            List<Task> walked = new ArrayList<>(tasks);
-            walked.sort(Comparator.comparing(Gathering::bed)
-                    .thenComparing(task -> task.subject().id())
-                    .thenComparingInt(task -> kind.rules().indexOf(task.rule().id())));
-            return new Round(kind, day, List.copyOf(walked));
-        }
-
-        private static String bed(Task task) {
-            return task.subject().bed().map(bed -> bed.bed().id()).orElse("");
-        }
+    private static String bed(Task task) {
+        return task.subject().bed().map(bed -> bed.bed().id()).orElse("");
     }
 }
