@@ -212,6 +212,13 @@ public enum EntryKind {
             says("task", Holds.TASK, "the task's id").must(),
             says("only", Holds.PLANTS, "the plants that it was left out for, with commas between, where not for all"),
             says("cause", Holds.TEXT, "why")),
+    LATER(
+            "a task was put off",
+            says("task", Holds.TASK, "the task's id").must(),
+            count("days", 1, 366, "for how many days from that day; 14 where not said")),
+    NEVER(
+            "a kind of work is never wanted",
+            says("kind", Holds.TEXT, "the kind of work: strike for example").must()),
     WITHDRAWN(
             "an earlier entry was wrong and counts no more",
             says("wrong", Holds.ENTRY, "the id of the wrong entry").must(),

@@ -20,6 +20,7 @@ import org.oldwood.store.Json;
  * @param workDays the days of the week on which one works; never empty
  * @param minutesPerDay how long one works on such a day at most; 0 for no limit
  * @param materials the materials one keeps, by id
+ * @param wishes what the grower wants of the program
  * @param choices named schools and variants chosen for the whole garden, {@code renewal → gentle} for example
  */
 public record Garden(
@@ -31,6 +32,7 @@ public record Garden(
         Set<DayOfWeek> workDays,
         int minutesPerDay,
         List<String> materials,
+        Wishes wishes,
         Map<String, String> choices) {
 
     public Hemisphere hemisphere() {

@@ -46,6 +46,7 @@ public final class GardenReader {
                 workDays(fields),
                 fields.count("minutesPerDay", 0, 1440, 0),
                 fields.texts("materials"),
+                Wishes.read(fields),
                 choices(fields));
         fields.done();
         return problems.count() == before ? Optional.of(garden) : Optional.empty();

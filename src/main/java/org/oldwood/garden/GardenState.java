@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.season.Season;
 
 /**
@@ -18,6 +19,8 @@ import org.oldwood.season.Season;
  * @param entries all entries that count, oldest first
  * @param begun the latest begun entry of each task, by the task's id
  * @param finished the done and skipped entries of each task, oldest first, by the task's id
+ * @param later until when a task was put off, by the task's id
+ * @param never the kinds of work that were noted as never wanted
  * @param questions things noted that do not fit together; accepted all the same
  * @param leafFalls when leaves were seen to fall
  */
@@ -30,8 +33,15 @@ public record GardenState(
         List<Entry> entries,
         Map<String, Entry> begun,
         Map<String, List<Entry>> finished,
+        Map<String, LocalDate> later,
+        Set<String> never,
         List<String> questions,
         LeafFalls leafFalls) {
+
+    /** What the grower wants of the program: what the garden declares, and what was noted since. */
+    public Wishes wishes() {
+        return garden.wishes().without(never);
+    }
 
     /** The season that the day lies in. */
     public Season season() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Json;
@@ -25,7 +26,11 @@ public final class StateBuilder {
     private final Map<String, Open> plants = new LinkedHashMap<>();
     private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
     private final Map<String, LotState> lots = new LinkedHashMap<>();
+    private static final int PUT_OFF_DAYS = 14;
+
     private final Map<String, Entry> begun = new HashMap<>();
+    private final Map<String, LocalDate> later = new HashMap<>();
+    private final Set<String> never = new TreeSet<>();
     private final Map<String, List<Entry>> finished = new HashMap<>();
     private final List<Entry> counting = new ArrayList<>();
     private final List<String> questions = new ArrayList<>();
@@ -84,6 +89,11 @@ public final class StateBuilder {
             case PLANTED_OUT -> plantOut(entry);
             case STRUCK -> strike(entry);
             case BEGUN -> begun.put(entry.needed("task"), entry);
+            case LATER ->
+                later.put(
+                        entry.needed("task"),
+                        entry.date().plusDays(entry.count("days").orElse(PUT_OFF_DAYS)));
+            case NEVER -> never.add(entry.needed("kind"));
             case DONE, SKIPPED ->
                 finished.computeIfAbsent(entry.needed("task"), task -> new ArrayList<>())
                         .add(entry);
@@ -248,6 +258,7 @@ public final class StateBuilder {
                     bed.id(),
                     new BedState(bed, inBed.getOrDefault(bed.id(), List.of()), beds.getOrDefault(bed.id(), List.of())));
         }
-        return new GardenState(garden, day, byId, bedStates, lots, counting, begun, finished, questions, leafFalls);
+        return new GardenState(
+                garden, day, byId, bedStates, lots, counting, begun, finished, later, never, questions, leafFalls);
     }
 }

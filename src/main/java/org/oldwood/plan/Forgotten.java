@@ -20,8 +20,8 @@ import org.oldwood.season.Season;
  */
 final class Forgotten {
     /** Such entries tell what stands in the garden, and not that anybody kept a record of work. */
-    private static final Set<EntryKind> NO_WORK =
-            EnumSet.of(EntryKind.PLANTED, EntryKind.DONE, EntryKind.SKIPPED, EntryKind.BEGUN);
+    private static final Set<EntryKind> NO_WORK = EnumSet.of(
+            EntryKind.PLANTED, EntryKind.DONE, EntryKind.SKIPPED, EntryKind.BEGUN, EntryKind.LATER, EntryKind.NEVER);
 
     private final Situation.World world;
     private final Judge judge;

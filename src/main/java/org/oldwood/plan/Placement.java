@@ -133,9 +133,10 @@ final class Placement {
         return Optional.of(task.on(apartDay.get()));
     }
 
-    /** Not before the window, today, or the tasks that come first on the same subject or bed. */
+    /** Not before the window, today, the day it was put off to, or the tasks that come first on the same subject or bed. */
     private LocalDate earliest(Task task) {
         LocalDate earliest = latest(task.window().first(), world.today());
+        earliest = latest(earliest, world.state().later().getOrDefault(task.id(), earliest));
         if (task.rule().after().isEmpty()) {
             return earliest;
         }

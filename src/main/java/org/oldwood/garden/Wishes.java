@@ -1,0 +1,56 @@
+package org.oldwood.garden;
+
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.store.Fields;
+
+/**
+ * What the grower wants of the program; a beginner need not say anything.
+ *
+ * @param never kinds of rounds that are never wanted, by id
+ * @param aheadDays how many days ahead work is told as due, today included
+ * @param alarm when a calendar rings on a day with work; empty for never
+ * @param morePlants whether to be told how to raise more plants
+ */
+public record Wishes(Set<String> never, int aheadDays, Optional<LocalTime> alarm, boolean morePlants) {
+    private static final String NO_ALARM = "none";
+
+    static Wishes read(Fields garden) {
+        Optional<Fields> said = garden.object("wishes");
+        if (said.isEmpty()) {
+            return new Wishes(Set.of(), 7, Optional.of(LocalTime.of(8, 0)), false);
+        }
+        Fields fields = said.get();
+        Wishes wishes = new Wishes(
+                Set.copyOf(fields.texts("never")),
+                fields.count("aheadDays", 1, 90, 7),
+                alarm(fields),
+                fields.flag("morePlants", false));
+        fields.done();
+        return wishes;
+    }
+
+    private static Optional<LocalTime> alarm(Fields fields) {
+        String text = fields.text("alarm", "08:00");
+        try {
+            return text.equals(NO_ALARM) ? Optional.empty() : Optional.of(LocalTime.parse(text));
+        } catch (DateTimeParseException e) {
+            fields.wrong(
+                    "alarm",
+                    "not-an-hour",
+                    "must be an hour or none but is \"" + text + "\"",
+                    "Write for example: \"alarm\": \"08:00\"");
+            return Optional.empty();
+        }
+    }
+
+    /** With further kinds that are not wanted. */
+    Wishes without(Set<String> more) {
+        Set<String> all = new HashSet<>(never);
+        all.addAll(more);
+        return new Wishes(Set.copyOf(all), aheadDays, alarm, morePlants);
+    }
+}
