@@ -3,33 +3,60 @@ package org.oldwood.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
+import org.oldwood.garden.Site;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
-/** The short warnings by id, from {@code cautions.json}. */
+/**
+ * The short warnings, from {@code cautions.json}. A caution reaches a piece of work by the task, the tools and materials
+ * in hand, the crops, the country and the time of year; which of several is the gravest is data too.
+ */
 public final class Cautions {
+    private static final int MONTHS = 12;
+    private static final int MOST = 2;
+    private static final int MOST_WORDS = 40;
+    private static final Comparator<Caution> GRAVEST_FIRST =
+            Comparator.comparingInt(Caution::gravity).reversed().thenComparingInt(Caution::place);
+
     private final Map<String, Caution> byId = new LinkedHashMap<>();
+    private final Map<String, Set<String>> countries = new LinkedHashMap<>();
 
     /**
-     * A warning.
+     * A warning. What is empty does not narrow it, except {@code tasks}: without them it is told by name alone.
      *
+     * @param gravity 1 a nuisance or an office's rule, 2 first aid or the crop, 3 can kill, blind or maim
+     * @param place its place in the file: the graver first among equals
      * @param line what it says; one that was never seen in print says so
-     * @param sources the keys of its sources
-     * @param crops the crops that it concerns; with {@code groups}, all where both are empty
-     * @param groups the groups of crops that it concerns
-     * @param months the first and last month of the north in which it holds, both included; all year where empty
+     * @param tasks the kinds of work that it concerns
+     * @param tags the tools and materials, one of which must be in hand
+     * @param crops the crops that it concerns, beside those of {@code groups}
+     * @param countries ISO 3166 codes, {@code EU}, or parts of a country
+     * @param months the first and last month of the north in which it holds, both included
      */
     public record Caution(
-            String line, List<String> sources, List<String> crops, List<String> groups, List<Integer> months) {
+            String id,
+            int gravity,
+            int place,
+            String line,
+            List<String> tasks,
+            List<String> tags,
+            List<String> crops,
+            List<String> groups,
+            List<String> countries,
+            List<Integer> months) {
 
-        static Caution read(Fields fields) {
+        private static Caution read(Fields fields, int place) {
             boolean remembered = fields.text("seen", "").equals(Seen.MEMORY.key());
             List<Integer> months = new ArrayList<>();
             fields.object("months").ifPresent(span -> {
@@ -37,28 +64,34 @@ public final class Cautions {
                 months.add(span.count("to", 1, MONTHS));
             });
             return new Caution(
+                    fields.text("id"),
+                    fields.count("gravity", 1, 3, 2),
+                    place,
                     fields.text("line") + (remembered ? " (From memory.)" : ""),
-                    fields.texts("source"),
+                    fields.texts("tasks"),
+                    fields.texts("tags"),
                     fields.texts("crops"),
                     fields.texts("groups"),
+                    fields.texts("countries"),
                     List.copyOf(months));
         }
 
-        /** True where it holds for the crop; where none is named, of every crop. */
-        public boolean concerns(Optional<Crop> crop) {
-            return crop.isEmpty()
-                    || (crops.isEmpty() && groups.isEmpty())
-                    || crop.get().isAmong(crops)
-                    || groups.contains(crop.get().group());
+        private boolean isFor(Job job) {
+            return job.named.contains(id) || (meets(tasks, job.work) && (tags.isEmpty() || meets(tags, job.tags)));
         }
 
-        /** True where a day from {@code first} to {@code last}, both included, is in its months. */
-        boolean holdsBetween(LocalDate first, LocalDate last, Hemisphere hemisphere) {
+        private boolean grows(Collection<Crop> grown) {
+            return (crops.isEmpty() && groups.isEmpty())
+                    || grown.isEmpty()
+                    || grown.stream().anyMatch(crop -> crop.isAmong(crops) || groups.contains(crop.group()));
+        }
+
+        private boolean holdsBetween(Window window, Hemisphere hemisphere) {
             if (months.isEmpty()) {
                 return true;
             }
-            LocalDate month = first.withDayOfMonth(1);
-            while (!month.isAfter(last)) {
+            LocalDate month = window.first().withDayOfMonth(1);
+            while (!month.isAfter(window.last())) {
                 if (isIn(month.getMonthValue(), hemisphere)) {
                     return true;
                 }
@@ -74,32 +107,94 @@ public final class Cautions {
         }
     }
 
-    private static final int MONTHS = 12;
+    /**
+     * What is done, as far as cautions hang on it.
+     *
+     * @param work the kinds of work, {@code prune} for example
+     * @param tags tools and materials in hand
+     * @param named cautions that are told by name, whatever the work
+     * @param crops the crops it is done to; empty where that is not known, and then cautions of any crop hold
+     * @param site where; where that is not known, cautions of any country hold
+     * @param window when; where that is not known, cautions of any month hold
+     */
+    public record Job(
+            Collection<String> work,
+            Collection<String> tags,
+            Collection<String> named,
+            Collection<Crop> crops,
+            Optional<Site> site,
+            Optional<Window> window) {
+
+        /** Work of a kind on any crop, somewhere, some time. */
+        public static Job of(String work, Collection<String> tags, Collection<String> named) {
+            return new Job(List.of(work), tags, named, List.of(), Optional.empty(), Optional.empty());
+        }
+    }
 
     public static Cautions read(Documents documents) {
         Cautions cautions = new Cautions();
-        documents
-                .fields("cautions.json")
-                .objects("cautions")
-                .forEach(fields -> cautions.byId.put(fields.text("id"), Caution.read(fields)));
+        for (Fields fields : documents.fields("cautions.json").objects("cautions")) {
+            Caution caution = Caution.read(fields, cautions.byId.size());
+            cautions.byId.put(caution.id(), caution);
+        }
+        documents.fields("countries.json").object("zones").ifPresent(zones -> zones.keys()
+                .forEach(country -> zones.texts(country).forEach(zone -> cautions.countries
+                        .computeIfAbsent(zone, any -> new HashSet<>())
+                        .add(country))));
         return cautions;
+    }
+
+    /** Every caution, in the order of the file. */
+    public Collection<Caution> all() {
+        return Collections.unmodifiableCollection(byId.values());
     }
 
     public Optional<Caution> find(String id) {
         return Optional.ofNullable(byId.get(id));
     }
 
-    /** The lines of those among {@code ids} that concern the crop and hold in the window. */
-    public List<String> lines(Collection<String> ids, Optional<Crop> crop, Window window, Hemisphere hemisphere) {
-        List<String> lines = new ArrayList<>(ids.size());
-        for (String id : ids) {
-            Caution caution = byId.get(id);
-            if (caution != null
-                    && caution.concerns(crop)
-                    && caution.holdsBetween(window.first(), window.last(), hemisphere)) {
-                lines.add(caution.line());
+    /** All that hold for a job, the gravest first. */
+    public List<Caution> of(Job job) {
+        Optional<Set<String>> here = job.site.map(site -> countries.get(site.zoneName()));
+        return ranked(byId.values().stream()
+                .filter(caution -> caution.isFor(job) && caution.grows(job.crops))
+                .filter(caution ->
+                        caution.countries.isEmpty() || here.isEmpty() || meets(caution.countries, here.get()))
+                .filter(caution -> job.window.isEmpty()
+                        || job.site.isEmpty()
+                        || caution.holdsBetween(job.window.get(), job.site.get().hemisphere()))
+                .toList());
+    }
+
+    /** The gravest first; those that say the same, once. */
+    public static List<Caution> ranked(Collection<Caution> cautions) {
+        Set<String> told = new HashSet<>();
+        return cautions.stream()
+                .sorted(GRAVEST_FIRST)
+                .filter(caution -> told.add(caution.line()))
+                .toList();
+    }
+
+    /** The lines of all, the gravest first, each once. */
+    public static List<String> lines(Collection<Caution> cautions) {
+        return ranked(cautions).stream().map(Caution::line).toList();
+    }
+
+    /** The lines that an entry has room for: the two gravest, of at most 40 words together. */
+    public static List<String> gravest(Collection<Caution> cautions) {
+        List<String> lines = new ArrayList<>(MOST);
+        int words = 0;
+        for (String line : lines(cautions)) {
+            int more = line.split(" ", -1).length;
+            if (lines.size() < MOST && (lines.isEmpty() || words + more <= MOST_WORDS)) {
+                lines.add(line);
+                words += more;
             }
         }
         return List.copyOf(lines);
+    }
+
+    private static boolean meets(Collection<String> some, Collection<String> others) {
+        return !Collections.disjoint(some, others);
     }
 }

@@ -42,6 +42,8 @@ public record Rule(
         List<String> tags,
         String reason,
         String text,
+        List<String> work,
+        List<String> tools,
         List<String> cautions,
         List<String> sources,
         Seen seen) {
@@ -71,6 +73,8 @@ public record Rule(
                 fields.texts("tags"),
                 fields.text("reason"),
                 fields.text("text", ""),
+                fields.texts("work"),
+                fields.texts("tools"),
                 fields.texts("cautions"),
                 fields.texts("source"),
                 Seen.parse(fields.oneOf("seen", Seen.keys())));

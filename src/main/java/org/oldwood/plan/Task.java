@@ -24,7 +24,7 @@ import org.oldwood.season.Season;
  * @param day the chosen day, inside the window
  * @param amount how much; empty where the rule asks for none
  * @param reasons what made it fire
- * @param cautions short lines, in the order in which to show them
+ * @param cautions what to beware of, the gravest first
  * @param sources source keys, each once
  * @param settled how far it has come, share by share
  */
@@ -39,7 +39,7 @@ public record Task(
         LocalDate day,
         Optional<Amount> amount,
         List<Reason> reasons,
-        List<String> cautions,
+        List<Cautions.Caution> cautions,
         List<String> sources,
         Settled settled) {
 

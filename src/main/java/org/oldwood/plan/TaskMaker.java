@@ -9,11 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
 import org.oldwood.plan.settle.Settled;
-import org.oldwood.season.Season;
 
 /**
  * Makes a task of an answer that is due. What many tasks of a plan have alike (the rule's own reason, warnings, source
@@ -23,11 +22,12 @@ final class TaskMaker {
     private final Situation.World world;
     private final Cautions cautions;
     private final IdentityHashMap<Rule, Reason> ownReasons = new IdentityHashMap<>();
-    private final Map<Warned, List<String>> warnings = new HashMap<>();
+    private final Map<Warned, List<Cautions.Caution>> warnings = new HashMap<>();
     private final Map<List<String>, List<String>> sources = new HashMap<>();
 
-    /** What a task's warnings hang on, beside those that an amount brings. */
-    private record Warned(String rule, String crop, Season season, LocalDate first, LocalDate last) {}
+    /** What a task's warnings hang on. */
+    private record Warned(
+            String rule, List<String> crops, Set<String> tags, Set<String> named, LocalDate first, LocalDate last) {}
 
     TaskMaker(Situation.World world) {
         this.world = world;
@@ -118,31 +118,30 @@ final class TaskMaker {
         }
     }
 
-    private List<String> warnings(Rule rule, Optional<Amount> amount, Situation situation, Window window) {
-        if (amount.isPresent() && !amount.get().cautions().isEmpty()) {
-            Set<String> ids = new LinkedHashSet<>(rule.cautions());
-            ids.addAll(amount.get().cautions());
-            return lines(ids, situation, window);
-        }
-        if (rule.cautions().isEmpty()) {
-            return List.of();
-        }
-        Warned warned = new Warned(
-                rule.id(),
-                situation.subject().crop().map(Crop::id).orElse(""),
-                situation.season(),
-                window.first(),
-                window.last());
-        List<String> known = warnings.get(warned);
-        if (known == null) {
-            known = lines(new LinkedHashSet<>(rule.cautions()), situation, window);
-            warnings.put(warned, known);
-        }
-        return known;
+    private List<Cautions.Caution> warnings(Rule rule, Optional<Amount> amount, Situation situation, Window window) {
+        Set<String> tags = new LinkedHashSet<>(rule.tools());
+        tags.addAll(rule.tags());
+        Set<String> named = new LinkedHashSet<>(rule.cautions());
+        amount.ifPresent(it -> {
+            tags.addAll(it.tags());
+            named.addAll(it.cautions());
+        });
+        List<String> crops = crops(situation.subject());
+        return warnings.computeIfAbsent(
+                new Warned(rule.id(), crops, tags, named, window.first(), window.last()),
+                any -> cautions.of(new Cautions.Job(
+                        rule.work(),
+                        tags,
+                        named,
+                        crops.stream().map(world.crops()::get).toList(),
+                        Optional.of(world.state().garden().site()),
+                        Optional.of(window))));
     }
 
-    private List<String> lines(Set<String> ids, Situation situation, Window window) {
-        return cautions.lines(
-                ids, situation.subject().crop(), window, situation.season().hemisphere());
+    private static List<String> crops(Subject subject) {
+        return subject.crop().map(crop -> List.of(crop.id())).orElseGet(() -> subject.plants().stream()
+                .map(state -> state.plant().crop())
+                .distinct()
+                .toList());
     }
 }

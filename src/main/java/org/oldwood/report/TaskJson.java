@@ -1,6 +1,7 @@
 package org.oldwood.report;
 
 import org.oldwood.facts.Amount;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Reason;
@@ -69,7 +70,7 @@ public final class TaskJson {
         json.array("reasons");
         task.reasons().forEach(reason -> write(json, reason));
         json.endArray()
-                .put("cautions", task.cautions())
+                .put("cautions", Cautions.lines(task.cautions()))
                 .put("sources", task.sources())
                 .endObject();
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Seen;
 import org.oldwood.facts.Amount;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
@@ -90,7 +91,7 @@ public final class TaskWords {
         for (int i = 1; i < reasons.size(); i++) {
             lines.add(with("- ", reasons.get(i).words(), because));
         }
-        for (String caution : task.cautions()) {
+        for (String caution : Cautions.gravest(task.cautions())) {
             lines.add(with("Take care: ", caution, care));
         }
         lines.add(sourceLine(task));

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.oldwood.facts.Amount;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
@@ -65,7 +66,7 @@ final class JobMonths {
     }
 
     private static void number(Task task, List<String> cautions, Set<Integer> numbers) {
-        for (String caution : task.cautions()) {
+        for (String caution : Cautions.lines(task.cautions())) {
             if (!cautions.contains(caution)) {
                 cautions.add(caution);
             }

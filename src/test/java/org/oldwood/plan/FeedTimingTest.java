@@ -3,19 +3,9 @@ package org.oldwood.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.oldwood.craft.feeding.Feed;
-import org.oldwood.craft.feeding.Materials;
-import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.facts.feeding.NoteWarnings;
-import org.oldwood.season.Hemisphere;
-import org.oldwood.store.Fields;
 
 /** Last good days, waiting times, and the cautions of the material that was chosen. */
 class FeedTimingTest {
@@ -90,48 +80,13 @@ class FeedTimingTest {
         Task mineral = keeping("\"ammonium-sulphate\"").task("2026-11-25", "feed-first@ribes.blackcurrant.stool@2027");
         Task meal = keeping("\"dried-blood\"").task("2026-11-25", "feed-first@ribes.blackcurrant.stool@2027");
 
-        assertThat(mineral.cautions())
+        assertThat(Cautions.lines(mineral.cautions()))
                 .anyMatch(line -> line.contains("Never mix lime"))
                 .noneMatch(line -> line.contains("dogs") || line.contains("Raw manure"));
-        assertThat(meal.cautions())
-                .anyMatch(line -> line.contains("keep dogs off"))
+        assertThat(Cautions.lines(meal.cautions()))
+                .anyMatch(line -> line.contains("dogs that eat it"))
                 .anyMatch(line -> line.contains("mask"))
                 .noneMatch(line -> line.contains("Raw manure"));
         assertThat(meal.amount().orElseThrow().lines()).anyMatch(line -> line.contains("(from memory)"));
-    }
-
-    /** A caution that names a tag goes with every material of that tag. */
-    @Test
-    void every_material_carries_the_cautions_that_its_tags_call_for() {
-        Materials materials = Materials.read(TestGarden.DOCUMENTS);
-        for (Fields caution : TestGarden.DOCUMENTS.fields("cautions.json").objects("cautions")) {
-            Set<String> tags = new HashSet<>(caution.texts("tags"));
-            List<String> tasks = caution.texts("tasks");
-            for (Feed feed : materials.feeds()) {
-                if (tasks.contains("feed") && feed.tags().stream().anyMatch(tags::contains)) {
-                    assertThat(feed.cautions()).as(feed.id()).contains(caution.text("id"));
-                }
-            }
-            for (Lime lime : materials.limes()) {
-                if (tasks.contains("lime") && lime.tags().stream().anyMatch(tags::contains)) {
-                    assertThat(lime.cautions()).as(lime.id()).contains(caution.text("id"));
-                }
-            }
-        }
-    }
-
-    /** Wildlife and Countryside Act 1981: the main season is March to August. */
-    @ParameterizedTest(name = "{0} in the {1}: {2}")
-    @CsvSource({
-        "2027-04-20, NORTH, true",
-        "2027-02-10, NORTH, false",
-        "2027-10-20, SOUTH, true",
-        "2027-08-10, SOUTH, false"
-    })
-    void a_cut_in_the_nesting_months_gets_the_nest_line(LocalDate day, Hemisphere hemisphere, boolean told) {
-        List<String> lines = Cautions.read(TestGarden.DOCUMENTS)
-                .lines(Set.of("nesting-birds"), Optional.empty(), new Window(day, day, 0, ""), hemisphere);
-
-        assertThat(lines.isEmpty()).isEqualTo(!told);
     }
 }

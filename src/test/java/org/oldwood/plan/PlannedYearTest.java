@@ -197,8 +197,9 @@ class PlannedYearTest {
                 .amount("some", Optional.of(amount))
                 .window("dig", "03-01", "03-31", ",'amount':'some','cautions':['sharp']");
 
-        assertThat(rules.plan(garden(), "2027-02-01").tasks().get(0).cautions())
-                .containsExactly("It is sharp.", "It is dusty.");
+        assertThat(Cautions.lines(
+                        rules.plan(garden(), "2027-02-01").tasks().get(0).cautions()))
+                .containsExactly("It is dusty.", "It is sharp.");
     }
 
     @Test
@@ -215,7 +216,7 @@ class PlannedYearTest {
 
         // the first repeat ends on 31 March, the second begins on 1 April
         assertThat(rules.plan(garden, "2027-02-01").tasks())
-                .extracting(Task::id, Task::cautions)
+                .extracting(Task::id, task -> Cautions.lines(task.cautions()))
                 .containsExactly(
                         tuple("tie@bc-1@2027#1", List.of()),
                         tuple("tie@go-1@2027#1", List.of("It pricks.")),

@@ -2,11 +2,9 @@ package org.oldwood.cli.feeding;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Balance;
 import org.oldwood.craft.feeding.FeedPlan;
@@ -38,8 +36,6 @@ record FeedSheet(
         List<String> assumed,
         Optional<String> next)
         implements GroundSheet {
-    private static final List<String> GENERAL = List.of("nutrient-rules", "watercourses", "store");
-
     /** One dressing: when, and of what. */
     record Dressing(String when, FeedPlan plan) {}
 
@@ -127,16 +123,10 @@ record FeedSheet(
     }
 
     @Override
-    public List<String> cautions(Cautions all) {
-        Set<String> ids = new LinkedHashSet<>();
-        dressings.forEach(dressing -> ids.addAll(dressing.plan.cautions()));
-        if (!dressings.isEmpty()) {
-            ids.addAll(GENERAL);
-        }
-        return ids.stream()
-                .map(all::find)
-                .flatMap(Optional::stream)
-                .map(it -> it.line())
+    public List<Cautions.Caution> cautions(Cautions all) {
+        return dressings.stream()
+                .map(Dressing::plan)
+                .flatMap(plan -> all.of(Cautions.Job.of("feed", plan.tags(), plan.cautions())).stream())
                 .toList();
     }
 
@@ -160,7 +150,7 @@ record FeedSheet(
         next.ifPresent(words -> json.put("next", words));
         json.put("arithmetic", arithmetic())
                 .put("assumed", notKnown())
-                .put("cautions", cautions(cautions))
+                .put("cautions", Cautions.lines(cautions(cautions)))
                 .put("sources", year.need().sources())
                 .endObject();
     }

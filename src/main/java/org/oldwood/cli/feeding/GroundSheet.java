@@ -1,8 +1,7 @@
 package org.oldwood.cli.feeding;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.plan.Cautions;
@@ -13,8 +12,8 @@ import org.oldwood.store.JsonWriter;
 interface GroundSheet {
     void print(Out out);
 
-    /** The lines of caution that go with it; none where there is nothing to do. */
-    List<String> cautions(Cautions all);
+    /** The cautions that go with it; none where there is nothing to do. */
+    List<Cautions.Caution> cautions(Cautions all);
 
     void write(JsonWriter json, Cautions all);
 
@@ -30,12 +29,12 @@ interface GroundSheet {
             });
             return;
         }
-        Set<String> lines = new LinkedHashSet<>();
+        List<Cautions.Caution> found = new ArrayList<>();
         for (GroundSheet sheet : sheets) {
             sheet.print(out);
-            lines.addAll(sheet.cautions(cautions));
+            found.addAll(sheet.cautions(cautions));
         }
-        section(out, "", "Take care", List.copyOf(lines));
+        section(out, "", "Take care", Cautions.lines(found));
     }
 
     /** A titled list; nothing where it is empty. */

@@ -34,8 +34,6 @@ record MulchSheet(
         List<String> notes,
         Optional<String> next)
         implements GroundSheet {
-    private static final List<String> GENERAL = List.of("lifting", "no-bait", "watercourses");
-
     @Override
     public void print(Out out) {
         out.hanging("", 2, title);
@@ -96,19 +94,13 @@ record MulchSheet(
     }
 
     @Override
-    public List<String> cautions(Cautions all) {
+    public List<Cautions.Caution> cautions(Cautions all) {
         if (plan.cubicMetres() <= 0) {
             return List.of();
         }
-        List<String> ids = new ArrayList<>(plan.mulch().cautions());
-        underlay.ifPresent(under -> ids.addAll(under.cautions()));
-        ids.addAll(GENERAL);
-        return ids.stream()
-                .distinct()
-                .map(all::find)
-                .flatMap(Optional::stream)
-                .map(it -> it.line())
-                .toList();
+        List<String> named = new ArrayList<>(plan.mulch().cautions());
+        underlay.ifPresent(under -> named.addAll(under.cautions()));
+        return all.of(Cautions.Job.of("mulch", plan.mulch().tags(), named));
     }
 
     @Override
@@ -133,7 +125,7 @@ record MulchSheet(
                 .put("arithmetic", plan.lines())
                 .put("notes", notes)
                 .put("notRead", plan.mulch().notRead())
-                .put("cautions", cautions(all))
+                .put("cautions", Cautions.lines(cautions(all)))
                 .put("sources", plan.mulch().depth().sources())
                 .endObject();
     }

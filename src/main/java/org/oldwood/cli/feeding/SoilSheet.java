@@ -1,10 +1,8 @@
 package org.oldwood.cli.feeding;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.Portion;
@@ -38,16 +36,21 @@ record SoilSheet(
         double given,
         Optional<String> next)
         implements GroundSheet {
-    private static final List<String> GENERAL = List.of("watercourses", "store", "nutrient-rules");
-
     /** What is told of a lime and of an acidifier alike. */
-    record Stuff(String id, String name, Optional<Figure> density, List<String> cautions) {
+    record Stuff(
+            String work, String id, String name, Optional<Figure> density, List<String> tags, List<String> cautions) {
         static Stuff of(Lime lime) {
-            return new Stuff(lime.id(), lime.name(), lime.density(), lime.cautions());
+            return new Stuff("lime", lime.id(), lime.name(), lime.density(), lime.tags(), lime.cautions());
         }
 
         static Stuff of(Acidifier acidifier) {
-            return new Stuff(acidifier.id(), acidifier.name(), acidifier.density(), acidifier.cautions());
+            return new Stuff(
+                    "acidify",
+                    acidifier.id(),
+                    acidifier.name(),
+                    acidifier.density(),
+                    acidifier.tags(),
+                    acidifier.cautions());
         }
     }
 
@@ -108,17 +111,8 @@ record SoilSheet(
     }
 
     @Override
-    public List<String> cautions(Cautions all) {
-        if (plan.nothingToDo()) {
-            return List.of();
-        }
-        Set<String> ids = new LinkedHashSet<>(stuff.cautions);
-        ids.addAll(GENERAL);
-        return ids.stream()
-                .map(all::find)
-                .flatMap(Optional::stream)
-                .map(it -> it.line())
-                .toList();
+    public List<Cautions.Caution> cautions(Cautions all) {
+        return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work, stuff.tags, stuff.cautions));
     }
 
     @Override
@@ -142,7 +136,7 @@ record SoilSheet(
         next.ifPresent(words -> json.put("next", words));
         json.put("arithmetic", plan.lines())
                 .put("notes", plan.notes())
-                .put("cautions", cautions(all))
+                .put("cautions", Cautions.lines(cautions(all)))
                 .put("sources", plan.sources())
                 .endObject();
     }

@@ -26,6 +26,7 @@ import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
@@ -80,7 +81,7 @@ final class PageData {
                         round.title(),
                         round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
-                        round.cautions().stream().findFirst(),
+                        round.cautions().stream().findFirst().map(Cautions.Caution::line),
                         round.tasks().stream().map(task -> line(task, cuts)).toList()))
                 .toList();
     }

@@ -95,7 +95,7 @@ public final class PruneCommand extends GardenCommand {
             told.add(sheet);
         });
         told.total().ifPresent(all -> out().paragraph(0, all));
-        told.cautions(Cautions.read(documents())).forEach(line -> tell("Take care: " + line));
+        Cautions.lines(told.cautions(Cautions.read(documents()))).forEach(line -> tell("Take care: " + line));
         return 0;
     }
 

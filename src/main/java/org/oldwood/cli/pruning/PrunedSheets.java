@@ -1,6 +1,5 @@
 package org.oldwood.cli.pruning;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,9 +12,6 @@ import org.oldwood.plan.Cautions;
  * one: those of a large garden would take more room than its record.
  */
 final class PrunedSheets {
-    private static final List<String> CAUTIONS =
-            List.of("blades", "eyes", "thorns", "clean-tools", "dry-day", "silver-leaf", "sick-wood", "nesting-birds");
-
     private final Map<String, Crop> crops = new LinkedHashMap<>();
     private int sheets;
     private double minutes;
@@ -37,14 +33,14 @@ final class PrunedSheets {
                         + " min; tasks spreads it over the days you work.");
     }
 
-    /** The cautions that concern any of their crops, a line each. */
-    List<String> cautions(Cautions cautions) {
-        List<String> lines = new ArrayList<>();
-        for (String id : CAUTIONS) {
-            cautions.find(id)
-                    .filter(it -> crops.values().stream().anyMatch(of -> it.concerns(Optional.of(of))))
-                    .ifPresent(caution -> lines.add(caution.line()));
-        }
-        return lines;
+    /** The cautions of the cut that concern any of their crops. */
+    List<Cautions.Caution> cautions(Cautions cautions) {
+        return cautions.of(new Cautions.Job(
+                List.of("prune"),
+                List.of("blade", "saw"),
+                List.of(),
+                crops.values(),
+                Optional.empty(),
+                Optional.empty()));
     }
 }

@@ -10,6 +10,7 @@ import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
 import org.oldwood.plan.Reason;
@@ -65,14 +66,13 @@ public final class WhyCommand extends GardenCommand {
 
     private RuntimeException unknown(Plan plan) {
         List<String> ids = plan.tasks().stream().map(Task::id).toList();
-        return usage(
-                "there is no task \""
-                        + named.get(0)
-                        + "\" in this plan. "
-                        + Nearest.to(named.get(0), ids)
-                                .map(near -> "Did you mean \"" + near + "\"?")
-                                .orElse(
-                                        "oldwood tasks lists them; oldwood why --not RULE SUBJECT tells why one is not there."));
+        return usage("there is no task \""
+                + named.get(0)
+                + "\" in this plan. "
+                + Nearest.to(named.get(0), ids)
+                        .map(near -> "Did you mean \"" + near + "\"?")
+                        .orElse("oldwood tasks lists them; oldwood why --not RULE SUBJECT tells why one is not"
+                                + " there."));
     }
 
     private void tell(Task task, GardenFolder folder) throws IOException {
@@ -94,7 +94,7 @@ public final class WhyCommand extends GardenCommand {
         section(
                 "How",
                 task.rule().text().isEmpty() ? List.of() : List.of(task.rule().text()));
-        section("Take care", task.cautions());
+        section("Take care", Cautions.lines(task.cautions()));
         Sources sources = Sources.read(folder.documents());
         List<String> lines = new ArrayList<>();
         task.sources()

@@ -14,6 +14,7 @@ import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Words;
 
@@ -95,11 +96,9 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return beds;
     }
 
-    /** Each caution once. */
-    public Set<String> cautions() {
-        Set<String> cautions = new LinkedHashSet<>();
-        all().forEach(task -> cautions.addAll(task.cautions()));
-        return cautions;
+    /** The cautions of all tasks, the gravest first, each once. */
+    public List<Cautions.Caution> cautions() {
+        return Cautions.ranked(all().flatMap(task -> task.cautions().stream()).toList());
     }
 
     /** The materials of what is left, each summed. */
