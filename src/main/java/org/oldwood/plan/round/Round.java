@@ -98,7 +98,8 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** The cautions of all tasks, the gravest first, each once. */
     public List<Cautions.Caution> cautions() {
-        return Cautions.ranked(all().flatMap(task -> task.cautions().stream()).toList());
+        return Cautions.ranked(
+                all().stream().flatMap(task -> task.cautions().stream()).toList());
     }
 
     /** The materials of what is left, each summed. */
