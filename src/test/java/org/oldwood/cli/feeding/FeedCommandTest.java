@@ -43,7 +43,7 @@ class FeedCommandTest {
                 .contains("no material at hand brings potash and magnesia")
                 .contains("no later than 30 June")
                 .contains("Never mix lime or ash with ammonium or animal feeds")
-                .contains("local rules")
+                .contains("ocal rules")
                 .contains("The product label comes first")
                 .doesNotContain("Raw manure");
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
