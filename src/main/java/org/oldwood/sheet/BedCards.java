@@ -7,15 +7,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.BedLedger;
+import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.StandFeed;
-import org.oldwood.facts.mulching.BedMulch;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
@@ -145,12 +146,13 @@ final class BedCards {
         return lines;
     }
 
-    private static BedCard.Food food(Subject stand, StandFeed feed) {
+    private BedCard.Food food(Subject stand, StandFeed feed) {
+        Budget budget = feed.budget(books, 0);
         List<BedCard.Nutrient> nutrients = new ArrayList<>();
         for (Nutrient each : Nutrient.values()) {
             nutrients.add(new BedCard.Nutrient(
-                    Words.fixed(feed.balance().due().of(each), 1),
-                    Words.fixed(feed.balance().need().of(each), 1)));
+                    Words.fixed(budget.due().of(each), 1),
+                    Words.fixed(budget.need().gPerM2().of(each), 1)));
         }
         return new BedCard.Food(stand.crop().map(Crop::plural).orElse("") + ", " + form(stand), nutrients);
     }

@@ -9,11 +9,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.craft.feeding.Balance;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
 import org.oldwood.craft.feeding.Feed;
-import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.craft.feeding.FeedYear;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.FeedingTables;
 import org.oldwood.craft.feeding.Need;
@@ -103,11 +101,6 @@ final class FeedAsked {
         Need need = beforePlanting
                 ? Need.beforePlanting(books.tables(), profile, asked)
                 : Need.of(books.tables(), profile, school(command, profile), asked);
-        return sheet(of, need, asked, year(command, books, profile, need, asked), books.tables());
-    }
-
-    private FeedYear year(
-            GardenCommand command, FeedingBooks books, FeedingProfile profile, Need need, NeedCase asked) {
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Choice choice =
                 Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
@@ -115,27 +108,23 @@ final class FeedAsked {
                 .map(SoilClasses.Row::nitrogen)
                 .filter(LIGHT::equals)
                 .isPresent();
-        return new FeedYear(
+        Budget budget = Budget.of(
+                books.tables(),
                 need,
-                Balance.of(need.gPerM2(), Nutrients.NONE),
+                Budget.Counting.NOTHING,
                 books.tables().timing(profile.timing()),
                 sand,
-                false,
+                0,
                 choice,
                 asked.ground());
-    }
-
-    private FeedSheet sheet(Crop of, Need need, NeedCase asked, FeedYear year, FeedingTables tables) {
-        List<FeedSheet.Dressing> dressings = new ArrayList<>();
-        for (int which = 0; which <= year.dressings().size(); which++) {
-            FeedPlan plan = year.dressing(tables, which);
-            if (!plan.nothingToDo()) {
-                dressings.add(new FeedSheet.Dressing(
-                        beforePlanting ? "before planting, worked in" : FeedCommand.when(year, which), plan));
-            }
-        }
         return new FeedSheet(
-                of.plural(), List.of("crop", of.id()), year, dressings, need.lines(), assumed(asked), Optional.empty());
+                of.plural(),
+                List.of("crop", of.id()),
+                budget,
+                beforePlanting ? Optional.of("before planting, worked in") : Optional.empty(),
+                need.lines(),
+                assumed(asked),
+                Optional.empty());
     }
 
     private List<String> assumed(NeedCase asked) {

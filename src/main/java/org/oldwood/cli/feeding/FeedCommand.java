@@ -9,8 +9,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.year.NextTask;
-import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.craft.feeding.FeedYear;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.StandFeed;
@@ -82,14 +80,6 @@ public final class FeedCommand extends GardenCommand {
     }
 
     private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
-        FeedYear year = food.year();
-        List<FeedSheet.Dressing> dressings = new ArrayList<>();
-        for (int which = year.begun() ? 1 : 0; which < AMOUNTS.size(); which++) {
-            FeedPlan plan = food.dressing(books, which);
-            if (!plan.nothingToDo()) {
-                dressings.add(new FeedSheet.Dressing(when(year, which), plan));
-            }
-        }
         return new FeedSheet(
                 stand.words() + ", season " + season.label(),
                 List.of(
@@ -101,15 +91,10 @@ public final class FeedCommand extends GardenCommand {
                         stand.bed().orElseThrow().bed().id(),
                         "season",
                         season.label()),
-                year,
-                dressings,
+                food.budget(books, food.begun(season) ? 1 : 0),
+                Optional.empty(),
                 food.lines(season),
                 food.assumed(),
                 Optional.of(next.words()));
-    }
-
-    /** When a dressing of a year is given, in words. */
-    static String when(FeedYear year, int which) {
-        return which < year.dressings().size() ? year.dressings().get(which).words() : "the rest, some weeks later";
     }
 }

@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
-import org.oldwood.craft.feeding.Balance;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.craft.feeding.FeedYear;
+import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.Nutrient;
+import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
@@ -21,45 +22,52 @@ import org.oldwood.words.Words;
  *
  * @param title what it is about
  * @param ids crop, bed and the like, for JSON: key, value, key, value
- * @param year need, balance and materials
- * @param dressings what is still to give, in order
- * @param arithmetic how it was reckoned, a line for each step
+ * @param budget need, what counts, and the dressings still to give
+ * @param when when its dressings are given, where that is not the usual time
+ * @param arithmetic how the need was reckoned, a line for each step
  * @param assumed what was taken for want of knowing
  * @param next when the plan has it, in a garden
  */
 record FeedSheet(
         String title,
         List<String> ids,
-        FeedYear year,
-        List<Dressing> dressings,
+        Budget budget,
+        Optional<String> when,
         List<String> arithmetic,
         List<String> assumed,
         Optional<String> next)
         implements GroundSheet {
-    /** One dressing: when, and of what. */
-    record Dressing(String when, FeedPlan plan) {}
+    /** Less than this is not worth telling, g/m². */
+    private static final double LITTLE = 0.5;
 
     @Override
     public void print(Out out) {
         out.hanging("", 2, title + ": " + ground());
-        Balance balance = year.balance();
-        out.hanging(
-                "  Need   ",
-                9,
-                FeedPlan.inWords(balance.need()) + " g/m² a year, by "
-                        + year.need().school());
-        if (balance.given().sum() > 0) {
-            out.hanging("  Given  ", 9, FeedPlan.inWords(balance.given()) + " g/m²");
-        }
-        out.hanging("  Due    ", 9, FeedPlan.inWords(balance.due()) + " g/m²");
-        if (balance.surplus().sum() > 0) {
-            out.hanging("  Beyond ", 9, FeedPlan.inWords(balance.surplus()) + " g/m²");
-        }
-        dressings.forEach(dressing -> print(out, dressing));
+        Need need = budget.need();
+        out.hanging("  Need   ", 9, FeedPlan.inWords(need.gPerM2()) + " g/m² a year, by " + need.school());
+        print(out, "  Left   ", budget.counting().left());
+        print(out, "  Mulch  ", budget.counting().mulch());
+        print(out, "  Given  ", budget.counting().given());
+        out.hanging("  Due    ", 9, FeedPlan.inWords(budget.due()) + " g/m²");
+        budget.dressings().forEach(dressing -> print(out, dressing));
+        budget.missing().forEach(line -> out.hanging("         ", 11, line));
+        budget.notes().forEach(line -> out.hanging("         ", 11, line));
+        print(out, "  Beyond ", Nutrients.each(each -> told(budget.beyond().of(each))));
         next.ifPresent(words -> out.hanging("  Next   ", 9, words));
         GroundSheet.section(out, "  ", "How it was reckoned", arithmetic());
         GroundSheet.section(out, "  ", "Not known, so assumed", notKnown());
         out.line();
+    }
+
+    /** A step of the scales is no surplus. */
+    private static double told(double beyond) {
+        return beyond < LITTLE ? 0 : beyond;
+    }
+
+    private static void print(Out out, String what, Nutrients nutrients) {
+        if (!FeedPlan.isNothing(nutrients)) {
+            out.hanging(what, 9, FeedPlan.inWords(nutrients) + " g/m²");
+        }
     }
 
     /** What was assumed, and the nutrients of which the school tells no need. */
@@ -67,21 +75,20 @@ record FeedSheet(
         List<String> lines = new ArrayList<>(assumed);
         List<String> untold = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
-            if (!year.need().known().contains(nutrient)) {
+            if (!budget.need().known().contains(nutrient)) {
                 untold.add(nutrient.words());
             }
         }
         if (!untold.isEmpty()) {
-            lines.add(year.need().school() + " tells no need of " + String.join(", ", untold) + "; none is reckoned.");
+            lines.add(
+                    budget.need().school() + " tells no need of " + String.join(", ", untold) + "; none is reckoned.");
         }
         return lines;
     }
 
-    private static void print(Out out, Dressing dressing) {
-        FeedPlan plan = dressing.plan;
-        out.hanging("  Give   ", 9, dressing.when + ": " + plan.words());
+    private void print(Out out, FeedPlan plan) {
+        out.hanging("  Give   ", 9, when.orElse(plan.when()) + ": " + plan.words());
         plan.measures().forEach(line -> out.hanging("         ", 11, line));
-        plan.notes().forEach(line -> out.hanging("         ", 11, line));
         for (Recipe.Part part : plan.parts()) {
             part.feed()
                     .notRead()
@@ -91,12 +98,12 @@ record FeedSheet(
 
     private String ground() {
         List<String> parts = new ArrayList<>();
-        parts.add(Words.amount(year.ground().areaM2()) + " m²");
-        if (year.ground().bushes() > 0) {
-            parts.add(Words.count(year.ground().bushes(), "bush", "bushes"));
+        parts.add(Words.amount(budget.ground().areaM2()) + " m²");
+        if (budget.ground().bushes() > 0) {
+            parts.add(Words.count(budget.ground().bushes(), "bush", "bushes"));
         }
-        if (year.ground().rowM() > 0) {
-            parts.add(Words.amount(year.ground().rowM()) + " m of row");
+        if (budget.ground().rowM() > 0) {
+            parts.add(Words.amount(budget.ground().rowM()) + " m of row");
         }
         return String.join(", ", parts);
     }
@@ -105,16 +112,15 @@ record FeedSheet(
     @Override
     public List<String> arithmetic() {
         List<String> lines = new ArrayList<>(arithmetic);
-        for (Dressing dressing : dressings) {
-            lines.addAll(dressing.plan.lines());
-            latest(dressing.plan).ifPresent(lines::add);
-        }
+        lines.addAll(budget.lines());
+        budget.dressings().forEach(dressing -> latest(dressing).ifPresent(lines::add));
         return lines;
     }
 
     private Optional<String> latest(FeedPlan plan) {
-        return year.latest(plan)
-                .map(day -> "its nitrogen no later than " + words(day) + " (half a year later south of the equator)");
+        return budget.latest(plan)
+                .map(day -> "%s: its nitrogen no later than %s (half a year later south of the equator)"
+                        .formatted(when.orElse(plan.when()), words(day)));
     }
 
     private static String words(MonthDay day) {
@@ -124,8 +130,7 @@ record FeedSheet(
 
     @Override
     public List<Cautions.Caution> cautions(Cautions all) {
-        return dressings.stream()
-                .map(Dressing::plan)
+        return budget.dressings().stream()
                 .flatMap(plan -> all.of(Cautions.Job.of("feed", plan.tags(), plan.cautions())).stream())
                 .toList();
     }
@@ -136,28 +141,31 @@ record FeedSheet(
         for (int i = 0; i + 1 < ids.size(); i += 2) {
             json.put(ids.get(i), ids.get(i + 1));
         }
-        json.put("areaM2", year.ground().areaM2())
-                .put("bushes", (long) year.ground().bushes())
-                .put("rowM", year.ground().rowM())
-                .put("school", year.need().school());
-        LedgerJson.write(json, "need", year.balance().need());
-        LedgerJson.write(json, "given", year.balance().given());
-        LedgerJson.write(json, "due", year.balance().due());
-        LedgerJson.write(json, "surplus", year.balance().surplus());
+        json.put("areaM2", budget.ground().areaM2())
+                .put("bushes", (long) budget.ground().bushes())
+                .put("rowM", budget.ground().rowM())
+                .put("school", budget.need().school());
+        LedgerJson.write(json, "need", budget.need().gPerM2());
+        LedgerJson.write(json, "left", budget.counting().left());
+        LedgerJson.write(json, "mulch", budget.counting().mulch());
+        LedgerJson.write(json, "given", budget.counting().given());
+        LedgerJson.write(json, "due", budget.due());
+        LedgerJson.write(json, "undone", budget.undone());
+        LedgerJson.write(json, "surplus", budget.beyond());
         json.array("dressings");
-        dressings.forEach(dressing -> write(json, dressing));
-        json.endArray();
+        budget.dressings().forEach(dressing -> write(json, dressing));
+        json.endArray().put("missing", budget.missing()).put("notes", budget.notes());
         next.ifPresent(words -> json.put("next", words));
         json.put("arithmetic", arithmetic())
                 .put("assumed", notKnown())
                 .put("cautions", Cautions.lines(cautions(cautions)))
-                .put("sources", year.need().sources())
+                .put("sources", budget.need().sources())
                 .endObject();
     }
 
-    private static void write(JsonWriter json, Dressing dressing) {
-        json.object().put("when", dressing.when).array("materials");
-        for (Recipe.Part part : dressing.plan.parts()) {
+    private void write(JsonWriter json, FeedPlan dressing) {
+        json.object().put("when", when.orElse(dressing.when())).array("materials");
+        for (Recipe.Part part : dressing.parts()) {
             json.object()
                     .put("material", part.feed().id())
                     .put("name", part.feed().name())
@@ -166,9 +174,7 @@ record FeedSheet(
                     .endObject();
         }
         json.endArray();
-        LedgerJson.write(json, "gives", dressing.plan.gives());
-        json.put("measures", dressing.plan.measures())
-                .put("notes", dressing.plan.notes())
-                .endObject();
+        LedgerJson.write(json, "gives", dressing.gives());
+        json.put("measures", dressing.measures()).endObject();
     }
 }

@@ -1,44 +1,89 @@
 package org.oldwood.craft.feeding;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What one of the year's dressings has to bring. Nitrogen goes by the shares of the timing: after the first dressing
- * its share should have been given, after the last all of it. Until one is noted, a dressing supposes that those before
- * it will be given; what the ceiling cut off goes with the next. Phosphate, potash and magnesia all go with the first,
- * for their time does not matter on plants that stand (RB209 section 7). No single dressing of nitrogen passes its
- * ceiling.
+ * Splits a year's recipe into its dressings. Nitrogen goes by the shares of the timing: after the first dressing its
+ * share should have been given, after the last all of it, no single one passes its ceiling, and what the ceiling cuts
+ * off goes with the next. What brings little or no nitrogen goes with the first, for the time of phosphate, potash and
+ * magnesia does not matter on plants that stand (RB209 section 7). Slow feeds go in one, since they last the season.
  */
-public final class Dressings {
-    private Dressings() {}
+final class Dressings {
+    private static final double HAIR = 1e-9;
 
-    /**
-     * What dressing number {@code which} brings, g/m².
-     *
-     * @param dressings the dressings of the year
-     * @param which its place, 0 for the first; beyond the last it takes what is left
-     * @param balance need and what was given so far this season, g/m²
-     * @param begun whether anything was fed this season
-     * @param mostN the ceiling of nitrogen in one dressing, g/m²
-     */
-    public static Nutrients due(
-            List<Timing.Dressing> dressings, int which, Balance balance, boolean begun, double mostN) {
-        double given = balance.given().n();
-        double need = balance.need().n();
-        double n = 0;
-        for (int each = begun ? which : 0; each <= which; each++) {
-            n = Math.min(mostN, Math.max(0, need * shareUntil(dressings, each) - given));
-            given += n;
-        }
-        return which == 0 || begun ? balance.due().withN(n) : Nutrients.NONE.withN(n);
+    private final FeedingTables tables;
+    private final List<Timing.Dressing> times;
+
+    Dressings(FeedingTables tables, Timing timing, boolean sand, Choice choice) {
+        this.tables = tables;
+        List<Feed> withN = choice.allowed().stream().filter(Feed::givesNitrogen).toList();
+        this.times = !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"))
+                ? List.of(new Timing.Dressing("first", "in one dressing", 1))
+                : timing.on(sand);
     }
 
-    private static double shareUntil(List<Timing.Dressing> dressings, int which) {
-        if (which >= dressings.size() - 1) {
-            return 1;
+    /** The dressings from number {@code from} on; without those that would bring nothing. */
+    List<FeedPlan> of(Recipe recipe, double needN, double givenN, int from, NeedCase.Ground ground) {
+        List<Double> nitrogen = nitrogen(recipe.gives().n(), needN, givenN, from);
+        double all = nitrogen.stream().mapToDouble(Double::doubleValue).sum();
+        List<FeedPlan> dressings = new ArrayList<>();
+        for (int i = 0; i < nitrogen.size(); i++) {
+            List<Recipe.Part> parts = new ArrayList<>();
+            for (Recipe.Part part : recipe.parts()) {
+                double share = goesWithFirst(part, nitrogen, all)
+                        ? (i == 0 ? 1 : 0)
+                        : nitrogen.get(i) / recipe.gives().n();
+                parts.add(new Recipe.Part(part.feed(), part.amount() * share));
+            }
+            FeedPlan plan = FeedPlan.of(when(from + i), parts, ground);
+            if (!plan.parts().isEmpty()) {
+                dressings.add(plan);
+            }
         }
-        return dressings.subList(0, which + 1).stream()
-                .mapToDouble(Timing.Dressing::share)
-                .sum();
+        return dressings;
+    }
+
+    private String when(int which) {
+        return which < times.size() ? times.get(which).words() : "the rest, some weeks later";
+    }
+
+    /** Too little nitrogen for another weighing. */
+    private boolean goesWithFirst(Recipe.Part part, List<Double> nitrogen, double all) {
+        double n = part.feed().gives(part.amount()).n();
+        return all <= HAIR || n * (1 - nitrogen.get(0) / all) < smallest();
+    }
+
+    private double smallest() {
+        return tables.limits().smallest().n();
+    }
+
+    /** Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². */
+    private List<Double> nitrogen(double brings, double needN, double givenN, int from) {
+        double most = tables.limits().dressingMostN().is();
+        List<Double> all = new ArrayList<>();
+        double given = givenN;
+        double left = brings;
+        for (int which = from; which <= Math.max(times.size(), from + 1); which++) {
+            double n = Math.max(0, Math.min(Math.min(most, left), needN * shareUntil(which) - given));
+            given += n;
+            left -= n;
+            all.add(n);
+        }
+        for (int i = all.size() - 1; i > 0; i--) {
+            if (all.get(i) < smallest()) {
+                double joined = all.remove(i) + all.get(i - 1);
+                all.set(i - 1, Math.min(most, joined));
+            }
+        }
+        return all;
+    }
+
+    private double shareUntil(int which) {
+        return which >= times.size() - 1
+                ? 1
+                : times.subList(0, which + 1).stream()
+                        .mapToDouble(Timing.Dressing::share)
+                        .sum();
     }
 }

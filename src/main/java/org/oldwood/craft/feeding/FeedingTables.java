@@ -59,6 +59,11 @@ public record FeedingTables(
      * @param soilTestEvery years between soil tests
      * @param retestAfter days after lime, feed or manure before a test tells the truth
      * @param manure how long before picking raw manure must be given
+     * @param nitrogenWeight what being short of a gram of nitrogen weighs against a gram of another nutrient too many
+     * @param overdoneMost how many times a need one feed may bring, for the nitrogen that comes with it
+     * @param organicNMost most nitrogen of organic materials in a year, free at once or not, g/m²
+     * @param carried share of a surplus that the next season still finds; none of nitrogen
+     * @param smallest smallest dressing worth weighing out, g/m²
      */
     public record Limits(
             Figure residualShare,
@@ -68,7 +73,12 @@ public record FeedingTables(
             Figure potashToMagnesiumMost,
             Figure soilTestEvery,
             Figure retestAfter,
-            ManureWait manure) {
+            ManureWait manure,
+            double nitrogenWeight,
+            Figure overdoneMost,
+            Figure organicNMost,
+            Nutrients carried,
+            Nutrients smallest) {
         static Limits read(Fields fields) {
             return new Limits(
                     Figure.read(fields, "residualShare"),
@@ -78,7 +88,12 @@ public record FeedingTables(
                     Figure.read(fields, "potashToMagnesiumMost"),
                     Figure.read(fields, "soilTestEvery"),
                     Figure.read(fields, "retestAfter"),
-                    ManureWait.read(fields));
+                    ManureWait.read(fields),
+                    Figure.read(fields, "nitrogenWeight").is(),
+                    Figure.read(fields, "overdoneMost"),
+                    Figure.read(fields, "organicNMost"),
+                    nutrients(part(fields, "carried")),
+                    nutrients(part(fields, "smallest")));
         }
     }
 
@@ -108,6 +123,10 @@ public record FeedingTables(
 
     private static Fields part(Fields fields, String key) {
         return fields.object(key).orElseThrow(() -> new IllegalStateException("feeding.json has no " + key));
+    }
+
+    private static Nutrients nutrients(Fields fields) {
+        return Nutrients.each(nutrient -> Figure.read(fields, nutrient.symbol()).is());
     }
 
     private static Map<String, NeedTable> tables(Fields fields) {

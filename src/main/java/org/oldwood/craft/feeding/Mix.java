@@ -9,20 +9,21 @@ import java.util.Optional;
  *
  * <p>Checked against the published mixes in {@code reference/feed-arithmetic.csv}.
  */
-public final class Mix {
+final class Mix {
     private static final double NOTHING = 1e-12;
 
     private Mix() {}
 
     /**
-     * Grams of each material, in their order, so that what they give in the first year is {@code wanted} of each of
+     * How much of each material, in their order, so that together they give what is {@code wanted} of each of
      * {@code exactly}. Empty where no answer exists, or only one with less than nothing of a material.
      *
+     * @param ofOne what one gram of each material gives
      * @param exactly the nutrients to meet; as many as materials
-     * @param wanted grams of each nutrient
+     * @param wanted how much of each nutrient
      */
-    public static Optional<double[]> exact(List<Feed> feeds, List<Nutrient> exactly, Nutrients wanted) {
-        int size = feeds.size();
+    static Optional<double[]> exact(List<Nutrients> ofOne, List<Nutrient> exactly, Nutrients wanted) {
+        int size = ofOne.size();
         if (exactly.size() != size) {
             throw new IllegalArgumentException(
                     size + " materials can meet " + size + " nutrients, not " + exactly.size());
@@ -31,7 +32,7 @@ public final class Mix {
         for (int row = 0; row < size; row++) {
             Nutrient nutrient = exactly.get(row);
             for (int column = 0; column < size; column++) {
-                rows[row][column] = feeds.get(column).gives(1).of(nutrient);
+                rows[row][column] = ofOne.get(column).of(nutrient);
             }
             rows[row][size] = wanted.of(nutrient);
         }
@@ -43,7 +44,7 @@ public final class Mix {
      * Solves the rows, which it changes: a row for each nutrient with what a gram of each material gives of it, and
      * what is wanted at its end. False where there is no answer of at least nothing of each.
      */
-    static boolean solve(double[][] rows, double[] answer) {
+    private static boolean solve(double[][] rows, double[] answer) {
         int size = rows.length;
         for (int column = 0; column < size; column++) {
             int pivot = largest(rows, column);

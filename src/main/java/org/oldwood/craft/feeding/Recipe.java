@@ -1,28 +1,34 @@
 package org.oldwood.craft.feeding;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
  * Which of the materials at hand meet what is due, and how much of each. Of all ways to meet one, two or three
- * nutrients exactly with as many materials, the one is taken that leaves the least undone and overdone in all; nitrogen
- * is never overdone, and being short of it counts double. Fewer materials win a tie, then the order in which they are
- * kept. A way that would pass the limit of a material takes the limit of it and solves the rest with the others.
+ * nutrients exactly with as many materials, or to take the most of one and to meet the rest with the others, the one is
+ * taken that leaves the least undone and overdone in all; nitrogen is never overdone, and being short of it weighs
+ * more. Fewer materials win a tie, then the order in which they are kept.
  *
  * @param parts the materials and their amounts
- * @param gives what they give in the first year, in the unit of {@code due}
- * @param balance what was due against what they give
+ * @param gives what they give in the first year, in the unit of what was due
  */
-public record Recipe(List<Part> parts, Nutrients gives, Balance balance) {
+public record Recipe(List<Part> parts, Nutrients gives) {
+    private static final double HAIR = 1e-9;
+    private static final int MOST_MATERIALS = 3;
+
     /** An amount of a material, in the unit of what was due: g/m² or g. */
     public record Part(Feed feed, double amount) {}
 
-    static Recipe of(List<Part> parts, Nutrients due) {
+    /** A material at hand, what a gram of it gives, and the most of it. */
+    private record Kept(Feed feed, Nutrients ofOne, double most) {}
+
+    static Recipe of(List<Part> parts) {
         Nutrients gives = Nutrients.NONE;
         for (Part part : parts) {
             gives = gives.plus(part.feed.gives(part.amount));
         }
-        return new Recipe(List.copyOf(parts), gives, Balance.of(due, gives));
+        return new Recipe(List.copyOf(parts), gives);
     }
 
     /**
@@ -31,13 +37,98 @@ public record Recipe(List<Part> parts, Nutrients gives, Balance balance) {
      * @param due what to meet
      * @param kept the materials at hand, the favourite first
      * @param most the most of a material, in the unit of {@code due}; infinite where nothing limits it
+     * @param weight what being short of a gram of nitrogen weighs
      */
-    public static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most) {
-        return new RecipeSearch(due, kept, most).best();
+    static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most, double weight) {
+        return new Search(due, weight)
+                .best(kept.stream()
+                        .map(feed -> new Kept(feed, feed.gives(1), most.applyAsDouble(feed)))
+                        .filter(each -> each.ofOne.sum() > 0 && each.most > HAIR)
+                        .toList());
     }
 
-    /** What is left undone, nitrogen twice, and what is overdone. */
-    double penalty() {
-        return balance.due().sum() + balance.due().n() + balance.surplus().sum();
+    private static final class Search {
+        private final Nutrients due;
+        private final double weight;
+        private Recipe best = of(List.of());
+        private double least;
+
+        Search(Nutrients due, double weight) {
+            this.due = due;
+            this.weight = weight;
+            this.least = penalty(Nutrients.NONE);
+        }
+
+        Recipe best(List<Kept> kept) {
+            List<Nutrient> wanted = new ArrayList<>(List.of(Nutrient.values()));
+            wanted.removeIf(nutrient -> due.of(nutrient) <= HAIR);
+            for (int size = 1; size <= MOST_MATERIALS; size++) {
+                for (List<Kept> materials : choices(kept, size)) {
+                    choices(wanted, size).forEach(exactly -> tryOut(materials, List.of(), exactly));
+                    for (Kept full : materials) {
+                        List<Kept> others =
+                                materials.stream().filter(each -> each != full).toList();
+                        choices(wanted, size - 1).forEach(exactly -> tryOut(others, List.of(full), exactly));
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** So much of these materials, beside the most of another, that these nutrients are met, if that is allowed. */
+        private void tryOut(List<Kept> materials, List<Kept> full, List<Nutrient> exactly) {
+            List<Part> parts = new ArrayList<>();
+            Nutrients gives = Nutrients.NONE;
+            for (Kept each : full) {
+                if (Double.isInfinite(each.most)) {
+                    return;
+                }
+                parts.add(new Part(each.feed, each.most));
+                gives = gives.plus(each.ofOne.times(each.most));
+            }
+            double[] amounts = Mix.exact(materials.stream().map(Kept::ofOne).toList(), exactly, due.minus(gives))
+                    .orElse(new double[0]);
+            if (amounts.length < materials.size()) {
+                return;
+            }
+            for (int i = 0; i < amounts.length; i++) {
+                if (amounts[i] > materials.get(i).most + HAIR) {
+                    return;
+                }
+                if (amounts[i] > HAIR) {
+                    parts.add(new Part(materials.get(i).feed, amounts[i]));
+                    gives = gives.plus(materials.get(i).ofOne.times(amounts[i]));
+                }
+            }
+            double penalty = penalty(gives);
+            if (gives.n() <= due.n() + HAIR && penalty < least - HAIR) {
+                best = new Recipe(List.copyOf(parts), gives);
+                least = penalty;
+            }
+        }
+
+        /** What is left undone, nitrogen by its weight, and what is overdone. */
+        private double penalty(Nutrients gives) {
+            Nutrients undone = due.minus(gives).atLeastZero();
+            return undone.sum()
+                    + (weight - 1) * undone.n()
+                    + gives.minus(due).atLeastZero().sum();
+        }
+    }
+
+    /** All choices of {@code size} of them, in their order. */
+    private static <T> List<List<T>> choices(List<T> of, int size) {
+        if (size == 0) {
+            return List.of(List.of());
+        }
+        List<List<T>> all = new ArrayList<>();
+        for (int i = 0; i + size <= of.size(); i++) {
+            for (List<T> rest : choices(of.subList(i + 1, of.size()), size - 1)) {
+                List<T> chosen = new ArrayList<>(List.of(of.get(i)));
+                chosen.addAll(rest);
+                all.add(chosen);
+            }
+        }
+        return all;
     }
 }

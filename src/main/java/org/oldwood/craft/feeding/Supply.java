@@ -1,5 +1,7 @@
 package org.oldwood.craft.feeding;
 
+import java.util.List;
+
 /**
  * What an application gives to a season. In its own season the share that plants can use counts; in the next one, of
  * organic materials, a small share of their nitrogen.
@@ -23,5 +25,22 @@ public final class Supply {
      */
     public static Nutrients inTheNextSeason(Feed feed, double grams, double areaM2, double residualShare) {
         return feed.organic() ? Nutrients.NONE.withN(feed.holds(grams).n() * residualShare / areaM2) : Nutrients.NONE;
+    }
+
+    /**
+     * What is carried of phosphate, potash and magnesia from seasons that had more than they needed, g/m². What one
+     * season leaves unused, the next may use.
+     *
+     * @param seasons what counted in each season, the oldest first, g/m²
+     * @param need the need of a season; a nutrient of which the school tells none is not carried
+     * @param share share of a surplus that the next season still finds
+     */
+    public static Nutrients carried(List<Nutrients> seasons, Need need, Nutrients share) {
+        Nutrients carried = Nutrients.NONE;
+        for (Nutrients season : seasons) {
+            carried = carried.plus(season).minus(need.gPerM2()).atLeastZero().times(share);
+        }
+        Nutrients all = carried;
+        return Nutrients.each(nutrient -> need.known().contains(nutrient) ? all.of(nutrient) : 0);
     }
 }

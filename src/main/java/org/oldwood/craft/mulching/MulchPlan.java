@@ -28,6 +28,7 @@ public record MulchPlan(
         List<String> lines) {
     private static final double MOST_DEPTH_CM = 60;
     private static final double LITRES_PER_M3 = 1000;
+    private static final double CM_PER_M = 100;
 
     /** Nobody measures a heap to the litre. */
     private static final long STEP = 10;
@@ -101,6 +102,13 @@ public record MulchPlan(
     /** Its weight as laid, kg. */
     public double kg() {
         return cubicMetres * mulch.density().is();
+    }
+
+    /** The weight of what is missing of its depth, once settled, kg/m². */
+    public double kgPerM2() {
+        return Math.max(0, depthWantedCm - depthNowCm)
+                / CM_PER_M
+                * mulch.density().is();
     }
 
     public double litres() {

@@ -1,5 +1,6 @@
 package org.oldwood.craft.mulching;
 
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
 
 /** The figures of mulching ({@code mulching.json}) and the materials for it. */
 public final class MulchTables {
@@ -18,7 +20,7 @@ public final class MulchTables {
     private static final List<String> FIGURES = List.of(
             "barrow", "bag", "extraNitrogen", "extraNitrogenBlueberry", "extraNitrogenSeasons", "topUpAt", "layMost");
 
-    private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay");
+    private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay", "laidUntil");
 
     private final Map<String, Mulch> mulches = new LinkedHashMap<>();
     private final Map<String, Underlay> underlays = new LinkedHashMap<>();
@@ -123,6 +125,11 @@ public final class MulchTables {
             throw new IllegalArgumentException("mulching.json has no usual " + what);
         }
         return id;
+    }
+
+    /** The last day in the north on which a layer of the season is laid; as the rule has it. */
+    public MonthDay laidUntil() {
+        return IsoDate.monthDay(usual("laidUntil"));
     }
 
     /** A single figure by its name in the document. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
+import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Supply;
 import org.oldwood.craft.mulching.Mulch;
@@ -23,6 +24,8 @@ import org.oldwood.words.Words;
 public final class Applications {
     private static final double KG_TO_G = 1000;
     private static final double CM_PER_M = 100;
+
+    static final String AS_PLANNED = " (as planned, not measured)";
 
     private final FeedingBooks books;
 
@@ -191,7 +194,7 @@ public final class Applications {
     }
 
     private static String amount(Entry entry, String words) {
-        return entry.planned() ? words + " (as planned, not measured)" : words;
+        return entry.planned() ? words + AS_PLANNED : words;
     }
 
     private double depthBefore(Entry entry, BedState bed) {
@@ -214,16 +217,31 @@ public final class Applications {
                 .map(mulch -> new MulchLayer(mulch, mulched.number("depthCm").orElse(0), mulched.date()));
     }
 
-    /** What counts in a season of all that was given. */
-    public static Nutrients counting(List<Given> given, Season season) {
-        Nutrients sum = Nutrients.NONE;
-        for (Given each : given) {
-            if (season.contains(each.date)) {
-                sum = sum.plus(each.now);
-            } else if (season.plus(-1).contains(each.date)) {
-                sum = sum.plus(each.next);
-            }
+    /** What was given within a season counts in it, g/m². */
+    static Nutrients given(List<Given> given, Season season) {
+        return given.stream()
+                .filter(each -> season.contains(each.date))
+                .map(Given::now)
+                .reduce(Nutrients.NONE, Nutrients::plus);
+    }
+
+    /**
+     * What earlier seasons left to one: nitrogen of organic materials of the season before, and what was more than
+     * needed of the others since the soil was last tested, which shows the rest.
+     *
+     * @param need the need of a season, g/m²
+     */
+    Nutrients left(List<Given> given, Season season, Need need, LocalDate tested) {
+        List<Given> since =
+                given.stream().filter(each -> each.date.isAfter(tested)).toList();
+        List<Nutrients> seasons = new ArrayList<>();
+        for (int back = (int) books.tables().limits().soilTestEvery().high(); back > 0; back--) {
+            seasons.add(given(since, season.plus(-back)));
         }
-        return sum;
+        double n = given.stream()
+                .filter(each -> season.plus(-1).contains(each.date))
+                .mapToDouble(each -> each.next.n())
+                .sum();
+        return Supply.carried(seasons, need, books.tables().limits().carried()).withN(n);
     }
 }

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.craft.feeding.FeedYear;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
 import org.oldwood.crop.Stage;
@@ -36,12 +36,10 @@ public final class FeedAdvisor implements Advisor {
     private @Nullable Subject asked;
     private final Map<Season, Optional<Found>> found = new HashMap<>();
 
-    /** The food of a stand in a season, and its dressings, each worked out when asked for. */
-    private record Found(StandFeed stand, FeedingBooks books, Map<Integer, FeedPlan> known) {
-        FeedPlan dressing(int which) {
-            // what the first one brings is booked before the second is asked for; where it was missed, nothing is
-            return known.computeIfAbsent(
-                    which, number -> (number > 0 ? stand.asBegun() : stand).dressing(books, number));
+    /** The food of a stand in a season, and its budget from each dressing on, worked out when asked for. */
+    private record Found(StandFeed stand, FeedingBooks books, Map<Integer, Budget> known) {
+        Budget from(int which) {
+            return known.computeIfAbsent(which, number -> stand.budget(books, number));
         }
     }
 
@@ -85,30 +83,29 @@ public final class FeedAdvisor implements Advisor {
     }
 
     private static Fact due(String name, Situation s, StandFeed stand) {
-        Nutrients due = stand.balance().due();
+        Nutrients need = stand.need().gPerM2();
+        Nutrients counting = stand.counting().all();
+        Nutrients due = need.minus(counting).atLeastZero();
         return new Fact(
                 name,
                 OptionalDouble.of(name.equals("nitrogen-due") ? due.n() : due.sum()),
                 Optional.empty(),
                 Optional.empty(),
-                "needs "
-                        + FeedPlan.inWords(stand.balance().need())
-                        + " g/m² in season "
-                        + s.season().label()
-                        + "; given "
-                        + FeedPlan.inWords(stand.balance().given())
-                        + "; due "
-                        + FeedPlan.inWords(due),
+                "needs %s g/m² in season %s; %s counts already; due %s"
+                        .formatted(
+                                FeedPlan.inWords(need),
+                                s.season().label(),
+                                FeedPlan.inWords(counting),
+                                FeedPlan.inWords(due)),
                 stand.need().sources());
     }
 
     private Fact latest(String name, Situation s, Found of) {
         StandFeed stand = of.stand();
-        FeedYear year = stand.year();
-        FeedPlan plan = of.dressing(year.begun() ? 1 : 0);
-        Optional<LocalDate> byNitrogen =
-                year.latest(plan).map(day -> s.season().day(day.getMonthValue(), day.getDayOfMonth()));
-        Optional<LocalDate> byManure = byManure(s, stand, plan);
+        Budget budget = of.from(stand.begun(s.season()) ? 1 : 0);
+        Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest).map(day -> s.season()
+                .day(day.getMonthValue(), day.getDayOfMonth()));
+        Optional<LocalDate> byManure = byManure(s, stand, budget);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
             return Fact.day(
                     name,
@@ -121,13 +118,14 @@ public final class FeedAdvisor implements Advisor {
                         name,
                         day,
                         "the last good day for the nitrogen in it, " + day,
-                        year.timing().sources().toArray(String[]::new)))
+                        budget.timing().sources().toArray(String[]::new)))
                 .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
     }
 
     /** Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil. */
-    private Optional<LocalDate> byManure(Situation s, StandFeed stand, FeedPlan plan) {
-        if (plan.parts().stream().noneMatch(part -> part.feed().is("manure"))) {
+    private Optional<LocalDate> byManure(Situation s, StandFeed stand, Budget budget) {
+        if (budget.next().stream().flatMap(plan -> plan.parts().stream()).noneMatch(part -> part.feed()
+                .is("manure"))) {
             return Optional.empty();
         }
         LocalDate picking = s.world().stages().day(stand.crop(), s.season(), Stage.RIPE);
@@ -136,45 +134,44 @@ public final class FeedAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        int which = DRESSINGS.indexOf(name);
-        return stand(s).flatMap(of ->
-                amount(s, of.stand(), of.dressing(which)).map(amount -> amount.withBuys(buys(of.dressing(which)))));
+        return stand(s).flatMap(of -> amount(s, of.stand(), of.from(DRESSINGS.indexOf(name))));
     }
 
-    private static Optional<Amount> amount(Situation s, StandFeed stand, FeedPlan plan) {
-        if (plan.nothingToDo()) {
+    private static Optional<Amount> amount(Situation s, StandFeed stand, Budget budget) {
+        // what the first dressing of a plan said is missing need not be said again by the second
+        List<String> missing = stand.planned(s.season(), s.world().today()) ? List.of() : budget.missing();
+        if (budget.dressings().isEmpty() && missing.isEmpty()) {
             return Optional.empty();
         }
+        FeedPlan plan = budget.next().orElse(new FeedPlan("", List.of(), Nutrients.NONE, budget.ground()));
         List<String> lines = new ArrayList<>(plan.measures());
-        lines.addAll(plan.notes());
+        lines.addAll(missing);
+        lines.addAll(budget.notes());
         plan.parts().forEach(part -> part.feed()
                 .notRead()
                 .forEach(mark -> lines.add(part.feed().name() + ": " + mark + ".")));
         lines.addAll(stand.assumed());
         List<String> arithmetic = new ArrayList<>(stand.lines(s.season()));
-        arithmetic.add("this dressing: " + FeedPlan.inWords(plan.due()) + " g/m²");
-        arithmetic.addAll(plan.lines());
+        arithmetic.addAll(budget.lines());
+        arithmetic.add("this dressing: " + FeedPlan.inWords(plan.gives()) + " g/m²");
         String words = plan.parts().isEmpty()
-                ? FeedPlan.inWords(plan.due())
-                        + " g/m² on "
-                        + Words.amount(plan.ground().areaM2())
-                        + " m², of a material that you do not keep yet"
+                ? "%s g/m² on %s m², of a material that you do not keep yet"
+                        .formatted(
+                                FeedPlan.inWords(budget.due()),
+                                Words.amount(plan.ground().areaM2()))
                 : plan.words();
         return Optional.of(Amount.of(
                         plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
                 .withLines(lines)
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
-                .withLacks(plan.lacks())
+                .withLacks(missing)
+                .withBuys(plan.parts().stream().map(FeedAdvisor::purchase).toList())
                 .withNoted(plan.parts().stream()
                         .map(part -> new Noted(
                                 EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
                         .toList()));
-    }
-
-    private static List<Purchase> buys(FeedPlan plan) {
-        return plan.parts().stream().map(FeedAdvisor::purchase).toList();
     }
 
     private static Purchase purchase(Recipe.Part part) {

@@ -1,6 +1,8 @@
 package org.oldwood.facts.feeding;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.DoubleToIntFunction;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
@@ -80,6 +83,18 @@ final class StandAsking {
                         + Words.amount(most)
                         + " to 1: give magnesia, and hold back potash.")
                 : Optional.empty();
+    }
+
+    /** The last day on which a laboratory saw what the soil holds; long ago where none did. */
+    LocalDate tested() {
+        return bed.entries().stream()
+                .filter(each -> each.kind() == EntryKind.SOIL_TEST)
+                .filter(each -> Stream.of("phosphorus", "potassium", "magnesium")
+                        .anyMatch(element ->
+                                index(Optional.of(each), element, value -> 0).isPresent()))
+                .map(Entry::date)
+                .max(Comparator.naturalOrder())
+                .orElse(LocalDate.MIN);
     }
 
     private static OptionalInt index(Optional<Entry> test, String element, DoubleToIntFunction ofMgPerLitre) {

@@ -1,16 +1,17 @@
 package org.oldwood.facts.feeding;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.craft.feeding.Balance;
+import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
-import org.oldwood.craft.feeding.FeedYear;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
+import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.SoilClasses;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
@@ -21,16 +22,30 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
 
 /**
- * The food of one stand in one season: what it needs, what it was given, what is due, and of what.
+ * The food of one stand in one season: what it needs, what counts of that already, and of what the rest is given.
  *
  * @param crop the crop
  * @param profile what the crop asks for
- * @param year need, balance, dressings and materials on its share of the bed
+ * @param school the school by which its need is reckoned
+ * @param asked what the need depends on
+ * @param need the need of the season
+ * @param counting what counts already
+ * @param choice the materials that it may get
+ * @param sand whether it stands on light sand
  * @param given all that was given, oldest first
  * @param assumed what was taken for want of knowing
  */
 public record StandFeed(
-        Crop crop, FeedingProfile profile, FeedYear year, List<Applications.Given> given, List<String> assumed) {
+        Crop crop,
+        FeedingProfile profile,
+        FeedingProfile.School school,
+        NeedCase asked,
+        Need need,
+        Budget.Counting counting,
+        Choice choice,
+        boolean sand,
+        List<Applications.Given> given,
+        List<String> assumed) {
     private static final String LIGHT = "light-sand";
 
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
@@ -52,35 +67,29 @@ public record StandFeed(
                         s.world().state().garden().choices().get(Choices.FEEDING))
                 .flatMap(profile::school)
                 .orElseGet(() -> profile.schools().get(0));
-        Need need = asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
+        Need table = Need.of(books.tables(), profile, school, asked);
+        Need need = asking.withMulch(table, ground, crop);
         Applications applications = new Applications(books);
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
         for (PlantState plant : plants) {
             given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
         }
-        Balance balance = Balance.of(need.gPerM2(), Applications.counting(given, s.season()));
+        Budget.Counting counting = new Budget.Counting(
+                applications.left(given, s.season(), need, asking.tested()),
+                BedMulch.brings(books, s),
+                Applications.given(given, s.season()));
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
-        Choice choice = Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph());
         return new StandFeed(
                 crop,
                 profile,
-                new FeedYear(
-                        need,
-                        balance,
-                        books.tables().timing(profile.timing()),
-                        sand(books, bed),
-                        begun(given, s.season()),
-                        choice,
-                        ground),
+                school,
+                asked,
+                need,
+                counting,
+                Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph()),
+                sand(books, bed),
                 List.copyOf(given),
                 asking.assumed(kept.named()));
-    }
-
-    /** The same where a later dressing is not to suppose that an earlier one will be given. */
-    StandFeed asBegun() {
-        FeedYear begun = new FeedYear(
-                year.need(), year.balance(), year.timing(), year.sand(), true, year.choice(), year.ground());
-        return new StandFeed(crop, profile, begun, given, assumed);
     }
 
     private static boolean sand(FeedingBooks books, BedState bed) {
@@ -92,41 +101,44 @@ public record StandFeed(
                 .orElse(false);
     }
 
-    private static boolean begun(List<Applications.Given> given, Season season) {
+    /** Whether anything was fed in the season. */
+    public boolean begun(Season season) {
         return given.stream().anyMatch(each -> each.kind() == EntryKind.FED && season.contains(each.date()));
     }
 
-    /** Need against what counts in the season, g/m². */
-    public Balance balance() {
-        return year.balance();
+    /** Whether a dressing of the season is not given yet, but in the plan. */
+    boolean planned(Season season, LocalDate today) {
+        return given.stream()
+                .anyMatch(each -> each.kind() == EntryKind.FED
+                        && season.contains(each.date())
+                        && !each.date().isBefore(today)
+                        && each.amount().contains(Applications.AS_PLANNED));
     }
 
-    /** The need of the season. */
-    public Need need() {
-        return year.need();
+    /** The season's budget, with the dressings from number {@code from} on. */
+    public Budget budget(FeedingBooks books, int from) {
+        return Budget.of(
+                books.tables(),
+                need,
+                counting,
+                books.tables().timing(profile.timing()),
+                sand,
+                from,
+                choice,
+                asked.ground());
     }
 
-    /** The dressing of that place, 0 for the first, ready to weigh out. */
-    public FeedPlan dressing(FeedingBooks books, int which) {
-        return year.dressing(books.tables(), which);
-    }
-
-    /** Need, given and due, a line each. */
+    /** The need, and each thing that counts towards it, a line each. */
     public List<String> lines(Season season) {
-        List<String> lines = new ArrayList<>(need().lines());
-        lines.add(
-                "need by " + need().school() + ": " + FeedPlan.inWords(balance().need()) + " g/m²");
+        List<String> lines = new ArrayList<>(need.lines());
+        lines.add("need by " + need.school() + ": " + FeedPlan.inWords(need.gPerM2()) + " g/m²");
         for (Applications.Given each : given) {
             if (season.contains(each.date()) && each.now().sum() > 0) {
                 lines.add("given " + each.inWords());
-            } else if (season.plus(-1).contains(each.date()) && each.next().sum() > 0) {
-                lines.add(
-                        "left of " + each.date() + " " + each.name() + ": " + FeedPlan.inWords(each.next()) + " g/m²");
+            } else if (season.plus(-1).contains(each.date()) && each.next().n() > 0) {
+                lines.add("left of " + each.date() + " " + each.name() + ": "
+                        + FeedPlan.inWords(Nutrients.NONE.withN(each.next().n())) + " g/m²");
             }
-        }
-        lines.add("due: " + FeedPlan.inWords(balance().due()) + " g/m²");
-        if (balance().surplus().sum() > 0) {
-            lines.add("more than needed: " + FeedPlan.inWords(balance().surplus()) + " g/m²");
         }
         return lines;
     }

@@ -1,18 +1,18 @@
-package org.oldwood.facts.mulching;
+package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
-import org.oldwood.facts.feeding.Applications;
-import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.EntryKind;
@@ -64,6 +64,34 @@ public record BedMulch(
                 books.mulches().figure("topUpAt").is(),
                 s.day(),
                 List.copyOf(notes));
+    }
+
+    /**
+     * What the mulch that is still to be laid in a season will bring to the bed, g/m²; nothing where one was noted in
+     * it, where enough lies there, or where its time is past.
+     */
+    static Nutrients brings(FeedingBooks books, Situation s) {
+        BedState bed = s.subject().bed().orElseThrow();
+        MonthDay until = books.mulches().laidUntil();
+        LocalDate last = s.season().day(until.getMonthValue(), until.getDayOfMonth());
+        boolean laid = bed.entries().stream()
+                .anyMatch(
+                        entry -> entry.kind() == EntryKind.MULCHED && s.season().contains(entry.date()));
+        if (laid || last.isBefore(s.world().today()) || bed.plants().isEmpty()) {
+            return Nutrients.NONE;
+        }
+        BedMulch mulch = of(books, new Situation(s.world(), s.subject(), s.season(), last));
+        return mulch.topUpDue() ? mulch.gives(books) : Nutrients.NONE;
+    }
+
+    /** What plants can use of the new layer in its first season, g/m². */
+    private Nutrients gives(FeedingBooks books) {
+        double kgPerM2 = plan.kgPerM2();
+        return plan.mulch()
+                .asFeed()
+                .flatMap(books.materials()::feed)
+                .map(feed -> feed.gives(kgPerM2 * 1000))
+                .orElse(Nutrients.NONE);
     }
 
     private static List<Crop> crops(Situation s, BedState bed) {

@@ -1,4 +1,4 @@
-package org.oldwood.facts.mulching;
+package org.oldwood.facts.feeding;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +12,6 @@ import org.oldwood.facts.Fact;
 import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
-import org.oldwood.facts.feeding.FeedingBooks;
-import org.oldwood.facts.feeding.SharedBooks;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 

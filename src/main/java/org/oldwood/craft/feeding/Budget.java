@@ -1,0 +1,148 @@
+package org.oldwood.craft.feeding;
+
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The food of one piece of ground in one season: what it needs, what counts already, and the dressings that bring the
+ * rest. One recipe serves the year; its dressings are parts of it. For every nutrient need and beyond together are what
+ * counts, what the dressings bring and what stays undone.
+ *
+ * @param need the need of the season by one school
+ * @param counting what counts already
+ * @param choice the materials that it may get
+ * @param ground how much ground and how many plants
+ * @param timing when the year's food is given
+ * @param dressings what is still to give, in order
+ * @param missing what stays undone and why, a line each; for a shopping list
+ * @param notes what else to know of the year's amounts
+ */
+public record Budget(
+        Need need,
+        Counting counting,
+        Choice choice,
+        NeedCase.Ground ground,
+        Timing timing,
+        List<FeedPlan> dressings,
+        List<String> missing,
+        List<String> notes) {
+
+    /**
+     * What counts towards a season's need, g/m².
+     *
+     * @param left what earlier seasons left
+     * @param mulch what the mulch that is still to be laid will bring
+     * @param given what was given in the season
+     */
+    public record Counting(Nutrients left, Nutrients mulch, Nutrients given) {
+        public static final Counting NOTHING = new Counting(Nutrients.NONE, Nutrients.NONE, Nutrients.NONE);
+
+        public Nutrients all() {
+            return left.plus(mulch).plus(given);
+        }
+    }
+
+    /**
+     * The budget.
+     *
+     * @param sand whether the ground is light sand
+     * @param from the first dressing that is still to come, 0 for the year's first
+     */
+    public static Budget of(
+            FeedingTables tables,
+            Need need,
+            Counting counting,
+            Timing timing,
+            boolean sand,
+            int from,
+            Choice choice,
+            NeedCase.Ground ground) {
+        FeedLimits limits = new FeedLimits(tables, need);
+        Nutrients due = need.gPerM2().minus(counting.all()).atLeastZero();
+        Recipe recipe = Recipe.best(
+                limits.worthGiving(due),
+                choice.allowed(),
+                limits,
+                tables.limits().nitrogenWeight());
+        List<FeedPlan> dressings = new Dressings(tables, timing, sand, choice)
+                .of(recipe, need.gPerM2().n(), counting.all().n(), from, ground);
+        Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
+        return new Budget(
+                need,
+                counting,
+                choice,
+                ground,
+                timing,
+                dressings,
+                limits.missing(year.undone(), recipe, choice),
+                Stream.concat(
+                                limits.notes(year.undone(), year.comesWithIt(), choice).stream(),
+                                choice.refused().stream())
+                        .toList());
+    }
+
+    /** What is due of each nutrient, g/m². */
+    public Nutrients due() {
+        return need.gPerM2().minus(counting.all()).atLeastZero();
+    }
+
+    /** What the dressings bring in all, g/m². */
+    public Nutrients dressed() {
+        return dressings.stream().map(FeedPlan::gives).reduce(Nutrients.NONE, Nutrients::plus);
+    }
+
+    /** What stays undone, g/m². */
+    public Nutrients undone() {
+        return due().minus(dressed()).atLeastZero();
+    }
+
+    /** What there is beyond the need once the dressings are given, g/m². */
+    public Nutrients beyond() {
+        return counting.all().plus(dressed()).minus(need.gPerM2()).atLeastZero();
+    }
+
+    /** What of that the dressings bring. */
+    private Nutrients comesWithIt() {
+        return dressed().minus(due()).atLeastZero();
+    }
+
+    /** The next dressing; empty where nothing is to be given. */
+    public Optional<FeedPlan> next() {
+        return dressings.stream().findFirst();
+    }
+
+    /**
+     * The last northern day for a dressing, by the slowest nitrogen in it; empty for one without nitrogen, whose time
+     * does not matter.
+     */
+    public Optional<MonthDay> latest(FeedPlan dressing) {
+        List<Feed> withN = dressing.parts().stream()
+                .map(Recipe.Part::feed)
+                .filter(Feed::givesNitrogen)
+                .toList();
+        return withN.isEmpty()
+                ? Optional.empty()
+                : Optional.of(withN.stream().anyMatch(Feed::slow) ? timing.latestSlow() : timing.latestQuick());
+    }
+
+    /** How the sum closes, a line for each step. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        line(lines, "left by earlier seasons", counting.left());
+        line(lines, "the mulch that is to be laid this season brings", counting.mulch());
+        line(lines, "given this season", counting.given());
+        lines.add("due: %s g/m²".formatted(FeedPlan.inWords(due())));
+        dressings.forEach(dressing -> lines.addAll(dressing.lines()));
+        line(lines, "more than needed", beyond());
+        return lines;
+    }
+
+    private static void line(List<String> lines, String what, Nutrients nutrients) {
+        if (!FeedPlan.isNothing(nutrients)) {
+            lines.add("%s: %s g/m²".formatted(what, FeedPlan.inWords(nutrients)));
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package org.oldwood.craft.feeding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.oldwood.words.Words;
+
+/**
+ * How much of a feed a year's need allows, and how to say what therefore stays undone: a limit of the material, the
+ * share of manures, the nitrogen of organic materials in a year, and a multiple of the need of what comes with the
+ * nitrogen.
+ */
+final class FeedLimits implements ToDoubleFunction<Feed> {
+    /** A feed is no source of a nutrient that is less than this share of what it brings. */
+    private static final double WORTH_NAMING = 0.1;
+
+    private final FeedingTables tables;
+    private final Need need;
+
+    FeedLimits(FeedingTables tables, Need need) {
+        this.tables = tables;
+        this.need = need;
+    }
+
+    private record Limit(double most, String why) {}
+
+    @Override
+    public double applyAsDouble(Feed feed) {
+        return limit(feed).most;
+    }
+
+    private Limit limit(Feed feed) {
+        FeedingTables.Limits limits = tables.limits();
+        List<Limit> all = new ArrayList<>();
+        feed.yearlyMost().ifPresent(most -> all.add(new Limit(most.is(), "more of it in a year harms")));
+        double n = feed.gives(1).n();
+        if (feed.bulky()) {
+            all.add(new Limit(
+                    need.gPerM2().n() * limits.organicShareMost().is() / n,
+                    "manures are to bring only a part of the nitrogen, for what they give is uncertain"));
+        } else {
+            all.add(new Limit(tables.doubts().most(), "that would be more of it than anybody gives"));
+        }
+        if (feed.organic()) {
+            all.add(new Limit(
+                    limits.organicNMost().is() / feed.holds(1).n(),
+                    "organic materials may hold at most %s of nitrogen in a year"
+                            .formatted(limits.organicNMost().inWords())));
+        }
+        for (Nutrient nutrient : need.known()) {
+            if (nutrient != Nutrient.N) {
+                double base =
+                        Math.max(need.gPerM2().of(nutrient), limits.smallest().of(nutrient));
+                all.add(new Limit(
+                        base * limits.overdoneMost().is() / feed.gives(1).of(nutrient),
+                        "it would bring more than %s times the %s that is needed"
+                                .formatted(Words.amount(limits.overdoneMost().is()), nutrient.words())));
+            }
+        }
+        return all.stream()
+                .filter(each -> !Double.isNaN(each.most))
+                .min((a, b) -> Double.compare(a.most, b.most))
+                .orElse(new Limit(Double.POSITIVE_INFINITY, ""));
+    }
+
+    /** What is worth weighing out; less than the smallest dressing waits for the next season. */
+    Nutrients worthGiving(Nutrients due) {
+        return Nutrients.each(nutrient -> worthGiving(nutrient, due) ? due.of(nutrient) : 0);
+    }
+
+    private boolean worthGiving(Nutrient nutrient, Nutrients due) {
+        return due.of(nutrient) >= tables.limits().smallest().of(nutrient);
+    }
+
+    /** What stays undone of what is worth giving, with the true reason and the way out. */
+    List<String> missing(Nutrients undone, Recipe recipe, Choice choice) {
+        List<String> lines = new ArrayList<>();
+        List<String> amounts = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (Nutrient nutrient : Nutrient.values()) {
+            if (!worthGiving(nutrient, undone)) {
+                continue;
+            }
+            String amount = "%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), nutrient.symbol());
+            if (brought(nutrient, choice)) {
+                lines.add("%s stay undone: %s. Beside it keep a feed that brings %s alone."
+                        .formatted(amount, why(nutrient, recipe), nutrient.words()));
+            } else {
+                amounts.add(amount);
+                names.add(nutrient.words());
+            }
+        }
+        if (!amounts.isEmpty()) {
+            lines.add(
+                    "%s stay undone: no material at hand brings %s.".formatted(Words.list(amounts), Words.list(names)));
+        }
+        return List.copyOf(lines);
+    }
+
+    private String why(Nutrient nutrient, Recipe recipe) {
+        return recipe.parts().stream()
+                .filter(part -> part.feed().gives(1).of(nutrient) > 0)
+                .filter(part -> part.amount() >= limit(part.feed()).most * 0.999)
+                .findFirst()
+                .map(part -> "more of %s is not advised, since %s"
+                        .formatted(part.feed().name(), limit(part.feed()).why))
+                .orElse(
+                        nutrient == Nutrient.N
+                                ? "these materials bring too much of others with it"
+                                : "more of these materials would bring too much of others");
+    }
+
+    /** What is too little to weigh out, and what comes beyond the need. */
+    List<String> notes(Nutrients undone, Nutrients beyond, Choice choice) {
+        List<String> notes = new ArrayList<>();
+        List<String> little = new ArrayList<>();
+        List<String> more = new ArrayList<>();
+        for (Nutrient nutrient : Nutrient.values()) {
+            double smallest = tables.limits().smallest().of(nutrient);
+            String symbol = nutrient.symbol();
+            if (undone.of(nutrient) >= smallest / 2 && undone.of(nutrient) < smallest && brought(nutrient, choice)) {
+                little.add("%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), symbol));
+            }
+            if (beyond.of(nutrient) >= smallest) {
+                more.add("%s g/m² %s".formatted(Words.amount(beyond.of(nutrient)), symbol));
+            }
+        }
+        if (!little.isEmpty()) {
+            notes.add(
+                    "%s are too little to weigh out; they may wait for the next season.".formatted(Words.list(little)));
+        }
+        if (!more.isEmpty()) {
+            notes.add("%s come with it beyond the need.".formatted(Words.list(more)));
+        }
+        return notes;
+    }
+
+    private static boolean brought(Nutrient nutrient, Choice choice) {
+        return choice.allowed().stream()
+                .map(feed -> feed.gives(1))
+                .anyMatch(gives -> gives.of(nutrient) > gives.sum() * WORTH_NAMING);
+    }
+}
