@@ -2,6 +2,7 @@ package org.oldwood.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -12,12 +13,16 @@ import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Settings;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.cli.command.Terminal;
+import org.oldwood.cli.year.NowCommand;
+import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Starts the program. Only the command named first is built, so that a run starts fast; the help builds all. */
 public final class Main {
+    private static final String NOW = "now";
+
     private Main() {}
 
     public static void main(String[] args) {
@@ -58,12 +63,22 @@ public final class Main {
 
     private static int execute(List<String> args, Run run, Failures failures) {
         String first = args.isEmpty() ? "" : args.get(0);
+        if (first.startsWith("-")) {
+            switch (first) {
+                case "--help", "-h" -> run.out.write(everything().getUsageMessage());
+                case "--version", "-V" -> run.out.line("oldwood " + version());
+                default -> {
+                    return execute(NOW, new NowCommand(), args, run, failures);
+                }
+            }
+            return 0;
+        }
+        if (first.isEmpty() && Files.isRegularFile(run.around.folder().resolve(GardenFolder.GARDEN_FILE))) {
+            return execute(NOW, new NowCommand(), args, run, failures);
+        }
         if (first.isEmpty()) {
             run.err.write(everything().getUsageMessage());
             return Failures.WRONG_USAGE;
-        }
-        if (first.startsWith("-")) {
-            return top(first, run);
         }
         Optional<GardenCommand> command = Commands.make(first);
         if (command.isEmpty()) {
@@ -72,7 +87,7 @@ public final class Main {
             run.err.line("Try: oldwood --help");
             return Failures.WRONG_USAGE;
         }
-        return execute(first, command.get(), args, run, failures);
+        return execute(first, command.get(), args.subList(1, args.size()), run, failures);
     }
 
     private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
@@ -80,20 +95,7 @@ public final class Main {
         CommandLine line = Settings.of(name, command, run.out, run.err);
         line.setParameterExceptionHandler(failures::wrongUsage);
         line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
-        return line.execute(args.subList(1, args.size()).toArray(String[]::new));
-    }
-
-    private static int top(String option, Run run) {
-        switch (option) {
-            case "--help", "-h" -> run.out.write(everything().getUsageMessage());
-            case "--version", "-V" -> run.out.line("oldwood " + version());
-            default -> {
-                run.err.line("oldwood: the command comes first, but \"" + option + "\" stands there.");
-                run.err.line("Try: oldwood --help");
-                return Failures.WRONG_USAGE;
-            }
-        }
-        return 0;
+        return line.execute(args.toArray(String[]::new));
     }
 
     /** The command line with all commands, for the help and for shell completion. */
@@ -120,7 +122,8 @@ public final class Main {
                 .commandListHeading("%nCommands:%n")
                 .footer(
                         "",
-                        "oldwood COMMAND --help tells more of a command; oldwood --version the" + " version.",
+                        "oldwood alone, in a garden's folder, says what to do now.",
+                        "oldwood COMMAND --help tells more of a command; oldwood --version the version.",
                         "",
                         "Example:",
                         "  oldwood tasks --garden our-garden");

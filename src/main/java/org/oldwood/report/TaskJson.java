@@ -1,11 +1,13 @@
 package org.oldwood.report;
 
+import java.util.List;
 import org.oldwood.facts.Amount;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
+import org.oldwood.plan.round.Round;
 import org.oldwood.plan.settle.Share;
 import org.oldwood.store.JsonWriter;
 
@@ -13,11 +15,13 @@ import org.oldwood.store.JsonWriter;
 public final class TaskJson {
     private TaskJson() {}
 
-    public static void write(JsonWriter json, Plan plan) {
+    /** A plan, with the rounds that its tasks are gathered into. */
+    public static void write(JsonWriter json, Plan plan, List<Round> rounds) {
         json.object()
                 .put("format", 1)
                 .put("from", plan.from().toString())
                 .put("until", plan.until().toString());
+        rounds(json, "rounds", rounds);
         json.array("tasks");
         plan.tasks().forEach(task -> write(json, task));
         json.endArray().put("notices", plan.notices()).array("missed");
@@ -31,6 +35,29 @@ public final class TaskJson {
                     .endObject();
         }
         json.endArray().endObject();
+    }
+
+    /** Rounds under a key of the object that is open. */
+    public static void rounds(JsonWriter json, String key, List<Round> rounds) {
+        json.array(key);
+        for (Round round : rounds) {
+            json.object()
+                    .put("id", round.id())
+                    .put("kind", round.kind().id())
+                    .put("title", round.title())
+                    .put("open", round.open())
+                    .put("day", round.day().toString())
+                    .put("firstGoodDay", round.firstGoodDay().toString())
+                    .put("lastGoodDay", round.lastGoodDay().toString())
+                    .put("minutes", Math.round(round.minutes()))
+                    .put("bushes", round.bushes())
+                    .put("beds", List.copyOf(round.beds()))
+                    .put("takeAlong", round.takeAlong())
+                    .put("cautions", List.copyOf(round.cautions()))
+                    .put("tasks", round.all().stream().map(Task::id).toList())
+                    .endObject();
+        }
+        json.endArray();
     }
 
     public static void write(JsonWriter json, Task task) {

@@ -38,6 +38,11 @@ public final class Dates {
         return DAYS[day.getDayOfWeek().getValue() - 1] + (day.getDayOfMonth() < 10 ? "  " : " ") + day.getDayOfMonth();
     }
 
+    /** {@code 28 Nov}; for days less than a year away. */
+    public static String dayMonth(LocalDate day) {
+        return "%d %s".formatted(day.getDayOfMonth(), monthName(day).substring(0, 3));
+    }
+
     /** {@code 28 Nov 2026}. */
     public static String shortDay(LocalDate day) {
         return day.getDayOfMonth() + " " + monthName(day).substring(0, 3) + " " + day.getYear();

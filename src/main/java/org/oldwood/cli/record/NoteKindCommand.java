@@ -3,6 +3,8 @@ package org.oldwood.cli.record;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -12,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.cli.water.FeelWords;
 import org.oldwood.garden.BedState;
@@ -20,7 +24,9 @@ import org.oldwood.garden.EntryField.Holds;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Plan;
 import org.oldwood.plan.TaskIds;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -39,6 +45,7 @@ final class NoteKindCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
     private static final String FEEL = "feel";
     private static final String EXCEPT = "except";
+    private static final String UNTIL = "until";
     private static final Set<Holds> SUBJECTS =
             EnumSet.of(Holds.PLANT, Holds.BED, Holds.LOT, Holds.TASK, Holds.ENTRY, Holds.NEW_ID);
 
@@ -83,6 +90,13 @@ final class NoteKindCommand extends GardenCommand {
                     .description("the plants it was not done to, with commas between")
                     .build());
         }
+        if (kind == EntryKind.LATER) {
+            fields.addOption(OptionSpec.builder("--" + UNTIL)
+                    .type(String.class)
+                    .paramLabel("DATE")
+                    .description("until when, year-month-day; two weeks otherwise")
+                    .build());
+        }
         List<String> footer = new ArrayList<>(List.of("", "Example:"));
         footer.addAll(NoteExamples.of(kind));
         fields.usageMessage().footer(footer.toArray(String[]::new));
@@ -93,7 +107,7 @@ final class NoteKindCommand extends GardenCommand {
     private Optional<EntryField> subject() {
         return kind.fields().stream()
                 .filter(EntryField::required)
-                .filter(field -> SUBJECTS.contains(field.type()))
+                .filter(field -> SUBJECTS.contains(field.type()) || kind == EntryKind.NEVER)
                 .findFirst();
     }
 
@@ -139,12 +153,40 @@ final class NoteKindCommand extends GardenCommand {
             given(field.key()).ifPresent(text -> values.put(field.key(), EntryText.value(field, text, PLACE)));
         }
         takeSubject(values);
+        given(UNTIL).ifPresent(day -> values.put("days", days(day)));
+        if (kind == EntryKind.NEVER) {
+            takeKind(values);
+        }
         note.ifPresent(words -> values.put("note", new Json.Text(PLACE.at("note"), words)));
         new Noting(this, new Problems()).once(once).note(() -> new Ticking(this)
                 .booked(
                         new Draft(date.orElseGet(this::today), kind, values, PLACE),
                         given(EXCEPT).map(TaskIds::listed).orElse(List.of())));
         return 0;
+    }
+
+    /** How many days it is until that day. */
+    private Json days(String until) {
+        try {
+            long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));
+            return new Json.Num(PLACE.at("days"), days, Long.toString(days));
+        } catch (DateTimeParseException e) {
+            throw usage("--until must be a day, year-month-day, but is \"%s\"".formatted(until));
+        }
+    }
+
+    /** The kind of round that is never wanted, by its name or by the number of such a round. */
+    private void takeKind(Map<String, Json> values) throws IOException {
+        String named = ((Json.Text) values.get("kind")).value();
+        Rounds rounds = Rounds.read(folder().documents());
+        Plan plan = GardenPlan.of(this, folder()).plan();
+        String id = Numbers.find(this, rounds.of(plan), named)
+                .map(round -> round.kind().id())
+                .orElse(named);
+        if (!rounds.kinds().contains(id)) {
+            throw noSuch("kind of round", id, List.copyOf(rounds.kinds()));
+        }
+        values.put("kind", new Json.Text(PLACE.at("kind"), id));
     }
 
     private void takeSubject(Map<String, Json> values) throws IOException {

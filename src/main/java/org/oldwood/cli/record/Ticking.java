@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.facts.Noted;
 import org.oldwood.garden.EntryField;
@@ -21,6 +22,8 @@ import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.TaskIds;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
@@ -33,7 +36,7 @@ public final class Ticking {
     private final Map<LocalDate, Planned> plans = new HashMap<>();
 
     /** A plan, and which ids can be in one. */
-    private record Planned(Plan plan, TaskIds ids) {}
+    private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
 
     /**
      * A task that somebody says is done.
@@ -57,7 +60,8 @@ public final class Ticking {
     }
 
     /**
-     * An entry that names a task, with those that it books; any other as it is. The task must be one that can be.
+     * An entry that names a task, with those that it books; any other as it is. The task must be one that can be; a
+     * round, by its id or its number in the list last shown, stands for all of its tasks whose time has come.
      *
      * @param except the plants it was not done to
      */
@@ -65,6 +69,19 @@ public final class Ticking {
         if (!(draft.values().get("task") instanceof Json.Text task)
                 || draft.kind().field("task").isEmpty()) {
             return List.of(draft);
+        }
+        Optional<Round> round = round(task.value(), draft.date());
+        if (round.isPresent()) {
+            List<Draft> all = new ArrayList<>();
+            for (Task each : part(round.get(), draft, except)) {
+                Map<String, Json> values = new LinkedHashMap<>(draft.values());
+                values.put("task", new Json.Text(draft.place().at("task"), each.id()));
+                List<String> here = Booking.plants(each);
+                all.addAll(booked(
+                        new Draft(draft.date(), draft.kind(), values, draft.place()),
+                        except.stream().filter(here::contains).toList()));
+            }
+            return all;
         }
         if (draft.kind() != EntryKind.DONE) {
             known(task.value(), planned(draft.date()));
@@ -77,6 +94,33 @@ public final class Ticking {
                 : List.of();
         String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
         return drafts(new Tick(task.value(), draft.date(), only, except, amount, note), draft.place());
+    }
+
+    private Optional<Round> round(String text, LocalDate day) {
+        try {
+            return Numbers.find(command, planned(day).rounds, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The tasks of a round that an entry speaks of, less those of plants that it was not done to. */
+    private List<Task> part(Round round, Draft draft, List<String> except) {
+        command.tell("%s: %s".formatted(round.id(), round.title()));
+        List<Task> due = round.due().isEmpty() ? round.tasks() : round.due();
+        if (due.size() > 1
+                && (draft.values().containsKey("amount") || draft.values().containsKey("only"))) {
+            throw command.usage(
+                    "of a round of %d tasks say --only or --amount task by task; oldwood tasks %s shows them"
+                            .formatted(due.size(), round.id()));
+        }
+        List<Task> part = due.stream()
+                .filter(task -> !except.contains(task.subject().id()))
+                .toList();
+        if (part.isEmpty()) {
+            throw command.usage("%s has nothing left to do".formatted(round.id()));
+        }
+        return part;
     }
 
     /** The entries of a tick, the one that says "done" first. */
@@ -110,7 +154,9 @@ public final class Ticking {
             try {
                 GardenFolder folder = command.folder();
                 Planner planner = Planning.planner(folder, folder.on(date));
-                return new Planned(planner.plan(), planner.taskIds());
+                Plan plan = planner.plan();
+                return new Planned(
+                        plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

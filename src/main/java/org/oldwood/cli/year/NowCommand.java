@@ -1,102 +1,103 @@
 package org.oldwood.cli.year;
 
 import java.io.IOException;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Planning;
-import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
-import org.oldwood.plan.Plan;
-import org.oldwood.plan.Task;
+import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
+import org.oldwood.report.TaskJson;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 
-/** Says what to do now: the rounds until Sunday, most urgent first, on one screen. */
+/** Says what to do now on one screen: what is due, what is possible as well, and what waits for something. */
 @Command(
         name = "now",
         description = "say what to do now, most urgent first, on one screen",
-        footer = {"", "Example:", "  oldwood now --garden demo-data/terrace-school --today 2026-11-25"})
+        footer = {
+            "",
+            "oldwood without a command says the same. Its numbers serve at once:",
+            "oldwood tasks 2, note done 2, note later 2, note skipped 2 (not this year),",
+            "note never 2 (never that kind of work).",
+            "",
+            "Example:",
+            "  oldwood now --garden demo-data/terrace-school --today 2026-11-25"
+        })
 public final class NowCommand extends GardenCommand {
-    private static final int MOST_DUE = 12;
-    private static final int MOST_POSSIBLE = 4;
+    private static final int MOST_DUE = 8;
+    private static final int MOST_POSSIBLE = 5;
+    private static final int MOST_WAITING = 4;
+
+    private record Answer(
+            LocalDate until, List<Round> due, List<Round> possible, List<Round> next, List<String> waiting) {}
 
     @Override
     public int run() throws IOException {
-        GardenFolder folder = folder();
-        GardenState state = state();
-        Plan plan = Planning.planner(folder, state).plan();
-        List<Round> rounds = Rounds.read(folder.documents()).of(plan);
-        stopOnProblems(folder);
-        LocalDate today = plan.from();
-        LocalDate sunday = today.with(TemporalAdjusters.nextOrSame(DayOfWeek.SUNDAY));
-        List<Round> due = rounds.stream()
-                .filter(round ->
-                        round.open() && !round.kind().optional() && !round.day().isAfter(sunday))
-                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
+        GardenPlan planned = GardenPlan.of(this, folder());
+        List<Round> rounds = Rounds.read(folder().documents()).of(planned.plan()).stream()
+                .filter(round -> round.open() && round.wanted(planned.state().wishes()))
                 .toList();
-        List<Round> possible = rounds.stream()
-                .filter(Round::open)
-                .filter(round -> round.tasks().stream()
-                        .allMatch(task -> !task.window().first().isAfter(sunday)))
-                .filter(round -> !due.contains(round))
-                .toList();
+        Answer answer = answer(rounds, planned.state().wishes().aheadDays());
         if (json) {
-            out().json(new Now(
-                    today,
-                    due.stream().map(NowCommand::line).toList(),
-                    possible.stream().map(NowCommand::line).toList()));
+            out().json(writer -> {
+                writer.object().put("until", answer.until.toString());
+                TaskJson.rounds(writer, "due", answer.due);
+                TaskJson.rounds(writer, "possible", answer.possible);
+                TaskJson.rounds(writer, "next", answer.next);
+                writer.put("waiting", answer.waiting).endObject();
+            });
             return 0;
         }
-        if (due.isEmpty()) {
-            out().line("Nothing is due until %s.".formatted(Dates.shortDay(sunday)));
-        } else {
-            show("To do until %s, most urgent first".formatted(Dates.shortDay(sunday)), due, MOST_DUE);
-        }
-        show("Also possible", possible, MOST_POSSIBLE);
-        if (!plan.missed().isEmpty()) {
-            out().line("Missed so far: %s; oldwood tasks tells them."
-                    .formatted(Words.count(plan.missed().size(), "job", "jobs")));
+        out().line("%s, %s".formatted(planned.state().garden().name(), Dates.shortDay(today())));
+        print(answer);
+        int missed = planned.plan().missed().size();
+        if (missed > 0) {
+            out().line("Missed so far: %s (oldwood tasks missed)".formatted(Words.count(missed, "job", "jobs")));
         }
         return 0;
     }
 
-    /** What there is to do, for other programs. */
-    private record Now(LocalDate from, List<Line> due, List<Line> possible) {}
-
-    private record Line(String title, LocalDate day, LocalDate lastGoodDay, long minutes, List<String> tasks) {}
-
-    private static Line line(Round round) {
-        return new Line(
-                round.title(),
-                round.day(),
-                round.lastGoodDay(),
-                Math.round(round.minutes()),
-                round.tasks().stream().map(Task::id).toList());
+    private Answer answer(List<Round> rounds, int aheadDays) {
+        LocalDate until = today().plusDays(aheadDays - 1L);
+        List<Round> due = rounds.stream()
+                .filter(round -> !round.day().isAfter(until))
+                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today())))
+                .toList();
+        List<Round> possible = rounds.stream()
+                .filter(round ->
+                        round.day().isAfter(until) && !round.firstGoodDay().isAfter(until))
+                .toList();
+        List<Round> next = rounds.stream()
+                .filter(round -> round.firstGoodDay().isAfter(until))
+                .toList();
+        List<String> waiting = new ArrayList<>();
+        rounds.stream().filter(round -> !round.firstGoodDay().isAfter(until)).forEach(round -> round.waiting()
+                .forEach(what -> waiting.add("%s: %s".formatted(what, round.title()))));
+        return new Answer(until, due, possible, next, waiting);
     }
 
-    private void show(String heading, List<Round> rounds, int most) {
-        if (rounds.isEmpty()) {
-            return;
+    private void print(Answer answer) {
+        RoundLines lines = new RoundLines(this);
+        String until = Dates.dayMonth(answer.until);
+        if (answer.due.isEmpty()) {
+            lines.say("Nothing has to be done until %s.".formatted(until));
         }
-        out().line(heading);
-        List<List<String>> rows = new ArrayList<>();
-        for (Round round : rounds.subList(0, Math.min(most, rounds.size()))) {
-            rows.add(List.of(
-                    round.title(),
-                    round.minutes() == 0 ? "" : "%d min".formatted(Math.round(round.minutes())),
-                    "by %s".formatted(Dates.shortDay(round.lastGoodDay()))));
+        lines.show("To do until %s, most urgent first".formatted(until), answer.due, MOST_DUE);
+        lines.show("Also possible", answer.possible, MOST_POSSIBLE);
+        if (answer.due.isEmpty() && answer.possible.isEmpty()) {
+            lines.show("Next", answer.next, MOST_POSSIBLE);
         }
-        out().columns(2, rows);
-        if (rounds.size() > most) {
-            out().line("  and %d more: oldwood tasks".formatted(rounds.size() - most));
+        lines.print();
+        if (!answer.waiting.isEmpty()) {
+            out().line("Waits for it");
+            answer.waiting.stream().limit(MOST_WAITING).forEach(line -> out().hanging("     ", 5, line));
+        }
+        if (!answer.due.isEmpty() || !answer.possible.isEmpty()) {
+            out().line("oldwood tasks 1 tells more; when it is done: oldwood note done 1");
         }
     }
 }

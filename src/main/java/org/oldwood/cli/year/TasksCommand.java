@@ -1,34 +1,60 @@
 package org.oldwood.cli.year;
 
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.GardenState;
+import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
-import org.oldwood.plan.Planner;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** Lists the year's tasks, grouped by month. */
+/** Lists the year's rounds of work, or tells all of one. */
 @Command(
         name = "tasks",
-        description = "list the year's tasks by month, with amounts",
-        footer = {"", "Example:", "  oldwood tasks --garden demo-data/terrace-school --today 2026-11-25"})
+        description = "list the rounds of work that come next, or tell all of one",
+        footer = {
+            "",
+            "WHICH is the number of a round in the list last shown, or its id; week, month",
+            "or year; a month such as 2027-03; days such as 2027-03-01..2027-03-20; a kind",
+            "of round, cut for example; or missed, for what was not done in its time.",
+            "",
+            "Example:",
+            "  oldwood tasks month --garden demo-data/terrace-school --today 2026-11-25"
+        })
 public final class TasksCommand extends GardenCommand {
+    private static final int MOST = 20;
+    private static final String MISSED = "missed";
+
+    @Parameters(arity = "0..1", paramLabel = "WHICH", description = "which rounds, see below; those that come next")
+    Optional<String> which = Optional.empty();
+
+    @Option(names = "--each", description = "list every task for itself, by month")
+    boolean each;
+
     @Option(names = "--bed", paramLabel = "BED", description = "only tasks in this bed")
     Optional<String> bed = Optional.empty();
 
@@ -40,32 +66,124 @@ public final class TasksCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        GardenFolder folder = folder();
-        GardenState state = state();
-        BedsAsked.check(this, bed, state);
-        Planner planner = Planning.planner(folder, state);
-        Set<String> crafts =
-                planner.rules().all().stream().map(Rule::craft).collect(Collectors.toCollection(TreeSet::new));
+        BedsAsked.check(this, bed, state());
+        GardenPlan planned = GardenPlan.of(this, folder());
+        Set<String> crafts = planned.planner().rules().all().stream()
+                .map(Rule::craft)
+                .collect(Collectors.toCollection(TreeSet::new));
         if (craft.isPresent() && !crafts.contains(craft.get())) {
             throw noSuch("craft", craft.get(), List.copyOf(crafts));
         }
-        Plan whole = planner.plan();
-        stopOnProblems(folder);
-        Plan plan = new Plan(
-                whole.from(),
-                whole.until(),
-                whole.tasks().stream().filter(this::chosen).toList(),
-                whole.notices(),
-                whole.missed());
+        Plan whole = planned.plan();
+        List<Task> chosen = whole.tasks().stream().filter(this::chosen).toList();
+        Plan plan = new Plan(whole.from(), whole.until(), chosen, whole.notices(), whole.missed());
+        Rounds kinds = Rounds.read(folder().documents());
+        List<Round> rounds = kinds.of(plan);
         if (json) {
-            out().json(writer -> TaskJson.write(writer, plan));
+            out().json(writer -> TaskJson.write(writer, plan, rounds));
             return 0;
         }
-        list(plan);
-        missed(plan);
-        state.questions().forEach(question -> tell("Question: " + question));
+        if (each) {
+            list(plan);
+            missed(plan);
+        } else if (which.filter(MISSED::equals).isPresent()) {
+            missed(plan);
+        } else {
+            rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
+        }
+        planned.state().questions().forEach(question -> tell("Question: " + question));
         Planning.tellNotices(this, plan.notices());
         return 0;
+    }
+
+    private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
+        Optional<Round> one = which.isEmpty() ? Optional.empty() : Numbers.find(this, rounds, which.get());
+        if (one.isPresent()) {
+            tell(one.get());
+            return;
+        }
+        Predicate<Round> asked = asked(kinds);
+        boolean oneKind = which.filter(kinds::contains).isPresent();
+        List<Round> listed = rounds.stream()
+                .filter(round -> finished || round.open())
+                .filter(round -> oneKind || round.wanted(wishes))
+                .filter(asked)
+                .toList();
+        RoundLines lines = new RoundLines(this);
+        if (listed.isEmpty()) {
+            lines.say("Nothing is due.");
+        }
+        lines.show("Rounds of work, by day", listed, which.isPresent() ? Integer.MAX_VALUE : MOST);
+        lines.print();
+        Set<String> unwanted = rounds.stream()
+                .filter(round -> round.open() && !round.wanted(wishes))
+                .map(round -> round.kind().id())
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (which.isEmpty()) {
+            String more = unwanted.isEmpty() ? "" : "; not asked for: %s".formatted(String.join(", ", unwanted));
+            out().line("More: oldwood tasks 1, oldwood tasks year%s".formatted(more));
+            if (!plan.missed().isEmpty()) {
+                out().line("Missed so far: %s (oldwood tasks missed)"
+                        .formatted(Words.count(plan.missed().size(), "job", "jobs")));
+            }
+        }
+    }
+
+    /** Whether a round lies in the time, or is of the kind, that was asked for. */
+    private Predicate<Round> asked(Set<String> kinds) {
+        if (which.isEmpty() || which.get().equals("year")) {
+            return round -> true;
+        }
+        String text = which.get();
+        if (kinds.contains(text)) {
+            return round -> round.kind().id().equals(text);
+        }
+        try {
+            LocalDate first = today();
+            LocalDate last;
+            if (text.equals("week")) {
+                last = first.plusDays(6);
+            } else if (text.equals("month")) {
+                last = first.plusMonths(1).minusDays(1);
+            } else if (text.contains("..")) {
+                int dots = text.indexOf("..");
+                first = LocalDate.parse(text.substring(0, dots));
+                last = LocalDate.parse(text.substring(dots + 2));
+            } else {
+                first = YearMonth.parse(text).atDay(1);
+                last = YearMonth.parse(text).atEndOfMonth();
+            }
+            return within(first, last);
+        } catch (DateTimeParseException e) {
+            List<String> known = new ArrayList<>(List.of("week", "month", "year", MISSED));
+            known.addAll(kinds);
+            throw noSuch("round or span of days", text, known);
+        }
+    }
+
+    private static Predicate<Round> within(LocalDate first, LocalDate last) {
+        return round -> !round.day().isBefore(first) && !round.day().isAfter(last);
+    }
+
+    /** All of one round: when, what to take along, what to mind, task by task. */
+    private void tell(Round round) {
+        out().paragraph(0, "%s (%s)".formatted(round.title(), round.id()));
+        if (round.open()) {
+            String time = round.minutes() == 0 ? "" : ", about %d min".formatted(Math.round(round.minutes()));
+            out().paragraph(
+                            2,
+                            "On %s; good from %s to %s%s."
+                                    .formatted(
+                                            Dates.shortDay(round.day()),
+                                            Dates.shortDay(round.firstGoodDay()),
+                                            Dates.shortDay(round.lastGoodDay()),
+                                            time));
+        }
+        if (!round.takeAlong().isEmpty()) {
+            out().hanging("  Take along: ", 4, String.join(", ", round.takeAlong()) + ".");
+        }
+        round.cautions().forEach(caution -> out().hanging("  Take care: ", 4, caution));
+        out().columns(2, rows(round.all()));
     }
 
     /** What was not done in its time, in a block of its own. */
@@ -87,7 +205,7 @@ public final class TasksCommand extends GardenCommand {
                         .bed()
                         .map(in -> in.bed().id().equals(bed.get()))
                         .orElse(false);
-        boolean open = finished || json || task.state() == Task.State.OPEN;
+        boolean open = finished || json || !each || task.state() == Task.State.OPEN;
         return here && open && (craft.isEmpty() || task.rule().craft().equals(craft.get()));
     }
 
@@ -95,24 +213,26 @@ public final class TasksCommand extends GardenCommand {
         if (plan.tasks().isEmpty()) {
             out().paragraph(
                             0,
-                            "Nothing is due from "
-                                    + Dates.shortDay(plan.from())
-                                    + " to "
-                                    + Dates.shortDay(plan.until())
-                                    + ".");
+                            "Nothing is due from %s to %s."
+                                    .formatted(Dates.shortDay(plan.from()), Dates.shortDay(plan.until())));
         }
-        String month = "";
+        plan.tasks().stream()
+                .collect(Collectors.groupingBy(task -> YearMonth.from(task.day()), TreeMap::new, Collectors.toList()))
+                .forEach((month, tasks) -> {
+                    out().line(Dates.month(month.atDay(1)));
+                    out().columns(2, rows(tasks));
+                    out().line();
+                });
+    }
+
+    /** Two lines a task: what and how much; when, and under which id. */
+    private static List<List<String>> rows(List<Task> tasks) {
         List<List<String>> rows = new ArrayList<>();
-        for (Task task : plan.tasks()) {
-            String now = Dates.month(task.day());
-            if (!now.equals(month)) {
-                flush(rows, month);
-                month = now;
-            }
+        for (Task task : tasks) {
             rows.add(List.of(Dates.weekday(task.day()), state(task) + TaskWords.headline(task)));
-            rows.add(List.of("", TaskWords.window(task) + "  " + task.id()));
+            rows.add(List.of("", "%s  %s".formatted(TaskWords.window(task), task.id())));
         }
-        flush(rows, month);
+        return rows;
     }
 
     private static String state(Task task) {
@@ -121,14 +241,5 @@ public final class TasksCommand extends GardenCommand {
             case DONE -> "(done) ";
             case SKIPPED -> "(skipped) ";
         };
-    }
-
-    private void flush(List<List<String>> rows, String month) {
-        if (!rows.isEmpty()) {
-            out().line(month);
-            out().columns(2, rows);
-            out().line();
-            rows.clear();
-        }
     }
 }

@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.PlantState;
+import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Words;
@@ -44,6 +46,23 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** Those whose time has not come on its day: what waits for a later visit, after which the round moves on. */
     public List<Task> later() {
         return tasks.stream().filter(task -> task.window().first().isAfter(day)).toList();
+    }
+
+    /** The tasks whose time has come by its day: what is done where it is done. */
+    public List<Task> due() {
+        return tasks.stream()
+                .filter(task -> !task.window().first().isAfter(day))
+                .toList();
+    }
+
+    /** What waits for its counts, looks and tests, by what it is. */
+    public Set<String> waiting() {
+        return kind.jobs().stream()
+                .filter(job -> !job.opens().isEmpty())
+                .filter(job -> due().stream()
+                        .anyMatch(task -> job.rules().contains(task.rule().id())))
+                .map(RoundKind.Job::opens)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The first day on which all that is done on its day is in time; with {@link #lastGoodDay()} its span. */
@@ -120,25 +139,50 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return all;
     }
 
+    /** Whether the grower wants to be told of it. */
+    public boolean wanted(Wishes wishes) {
+        return !wishes.never().contains(kind.id()) && (!kind.optional() || wishes.morePlants());
+    }
+
+    /** {@code 7 bushes}, {@code 2 rows}; empty where it is not about plants. */
+    public String bushesInWords() {
+        int bushes = bushes();
+        boolean rows = all().stream()
+                .allMatch(task -> task.subject().crop().filter(Crop::inRows).isPresent());
+        return bushes == 0 ? "" : Words.count(bushes, rows ? "row" : "bush", rows ? "rows" : "bushes");
+    }
+
     /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
     public String title() {
-        String kinds = kind.title().replace("{crop}", crop());
-        List<String> verbs = verbs();
-        String what = verbs.isEmpty() ? kinds : Words.list(verbs);
-        if (!verbs.isEmpty() && kind.by() == RoundKind.By.CROP) {
-            what = "%s %s".formatted(what, crop());
+        String brief = kind.title().replace("{crop}", crop());
+        String full = verbs().isEmpty() ? brief : Words.list(verbs());
+        if (!verbs().isEmpty() && kind.by() == RoundKind.By.CROP) {
+            full = "%s %s".formatted(full, crop());
         }
-        what = what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
-        String much = bushes() == 0 ? "" : ": %d".formatted(bushes());
-        Set<String> beds = beds();
-        String where = beds.isEmpty() ? "" : ", %s".formatted(beds.iterator().next());
-        if (beds.size() > 1) {
-            where = ", %d beds".formatted(beds.size());
-        }
-        return Stream.of(what + much + where, kinds + much + where, what + much, kinds + much, kinds)
+        full = full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
+        String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
+        String few = bushes() == 0 ? "" : ": %d".formatted(bushes());
+        String where = where();
+        return Stream.of(
+                        full + many + where,
+                        full + few + where,
+                        brief + many + where,
+                        brief + few + where,
+                        full + many,
+                        brief + many,
+                        brief)
                 .filter(title -> title.length() <= LONGEST_TITLE)
                 .findFirst()
-                .orElseGet(() -> kinds.substring(0, LONGEST_TITLE));
+                .orElseGet(() -> brief.substring(0, LONGEST_TITLE));
+    }
+
+    private String where() {
+        Set<String> beds = beds();
+        return switch (beds.size()) {
+            case 0 -> "";
+            case 1 -> ", %s".formatted(beds.iterator().next());
+            default -> ", %d beds".formatted(beds.size());
+        };
     }
 
     private List<String> verbs() {

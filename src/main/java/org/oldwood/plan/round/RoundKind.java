@@ -33,8 +33,13 @@ public record RoundKind(
         WEEK
     }
 
-    /** A step of the work, with its verb for the title; empty where the title need not say it. */
-    public record Job(String title, List<String> rules) {}
+    /**
+     * A step of the work.
+     *
+     * @param title its verb for the title; empty where the title need not say it
+     * @param opens what is known once it is done, and waits for it; empty for nothing
+     */
+    public record Job(String title, String opens, List<String> rules) {}
 
     private static final List<String> BY =
             Stream.of(By.values()).map(RoundKind::key).toList();
@@ -57,7 +62,7 @@ public record RoundKind(
     }
 
     private static Job job(Fields fields) {
-        Job job = new Job(fields.text("title", ""), fields.texts("rules"));
+        Job job = new Job(fields.text("title", ""), fields.text("opens", ""), fields.texts("rules"));
         fields.done();
         return job;
     }
@@ -66,7 +71,8 @@ public record RoundKind(
     static RoundKind alone(Rule rule) {
         String title = rule.id().replace('-', ' ');
         By by = rule.repeatDays() > 0 ? By.WEEK : By.SEASON;
-        return new RoundKind(rule.id(), title, by, false, false, List.of(), List.of(new Job("", List.of(rule.id()))));
+        return new RoundKind(
+                rule.id(), title, by, false, false, List.of(), List.of(new Job("", "", List.of(rule.id()))));
     }
 
     /** Which round of this kind a task belongs to: {@code cut@2027.blackcurrant}, {@code walk@2027-w31}. */

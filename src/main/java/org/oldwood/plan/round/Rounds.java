@@ -8,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
@@ -37,6 +40,11 @@ public final class Rounds {
     /** The kind that gathers a rule's tasks. */
     public RoundKind kind(Rule rule) {
         return byRule.computeIfAbsent(rule.id(), id -> RoundKind.alone(rule));
+    }
+
+    /** The ids of all kinds that the data names. */
+    public Set<String> kinds() {
+        return byRule.values().stream().map(RoundKind::id).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** All rounds of a plan, those with nothing left to do too, by day, then by id. */

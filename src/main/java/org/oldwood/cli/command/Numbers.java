@@ -1,0 +1,81 @@
+package org.oldwood.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.oldwood.plan.round.Round;
+import org.oldwood.store.Fields;
+import org.oldwood.store.JsonReader;
+import org.oldwood.store.JsonText;
+import org.oldwood.store.Output;
+import org.oldwood.store.Problems;
+import org.oldwood.words.Dates;
+
+/**
+ * The numbers of the list last shown, so that commands take a number for a round. They are kept beside the record, and
+ * are no part of it: without them ids do.
+ */
+public final class Numbers {
+    private static final String FILE = ".oldwood-numbers.json";
+
+    private Numbers() {}
+
+    /** What the file holds: the rounds' ids, the one with number 1 first. */
+    private record Shown(int format, LocalDate day, List<String> rounds) {}
+
+    /** Remembers a list that is shown; a folder that may not be written has no numbers. */
+    public static void remember(GardenCommand command, List<Round> shown) {
+        Shown list = new Shown(1, command.today(), shown.stream().map(Round::id).toList());
+        try {
+            Output.write(file(command), JsonText.line(list) + "\n");
+        } catch (IOException e) {
+            command.tell("The numbers cannot be remembered here: %s.".formatted(e.getMessage()));
+        }
+    }
+
+    private static Path file(GardenCommand command) {
+        return command.gardenPath().resolve(FILE);
+    }
+
+    /** The round that a number of the last list or an id stands for; empty where it is neither. */
+    public static Optional<Round> find(GardenCommand command, List<Round> rounds, String text) throws IOException {
+        String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : text;
+        Optional<Round> found =
+                rounds.stream().filter(round -> round.id().equals(id)).findFirst();
+        if (found.isEmpty() && !id.equals(text)) {
+            throw command.usage(
+                    "number %s of the list last shown was %s, which is done or past; oldwood now shows a new list"
+                            .formatted(text, id));
+        }
+        return found;
+    }
+
+    private static String id(GardenCommand command, int number) throws IOException {
+        Shown list = read(command)
+                .orElseThrow(() ->
+                        command.usage("%d is a number, but no list was shown in this garden yet; oldwood now shows one"
+                                .formatted(number)));
+        if (number < 1 || number > list.rounds.size()) {
+            throw command.usage(
+                    "the list last shown goes from 1 to %d, but not to %d".formatted(list.rounds.size(), number));
+        }
+        if (!list.day.equals(command.today())) {
+            command.tell("The numbers are those of the list of %s.".formatted(Dates.shortDay(list.day)));
+        }
+        return list.rounds.get(number - 1);
+    }
+
+    private static Optional<Shown> read(GardenCommand command) throws IOException {
+        if (!Files.isRegularFile(file(command))) {
+            return Optional.empty();
+        }
+        Problems problems = new Problems();
+        Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)
+                .map(json -> Fields.of(json, problems))
+                .map(fields -> new Shown(fields.count("format", 1, 1), fields.date("day"), fields.texts("rounds")));
+        return problems.isEmpty() ? read : Optional.empty();
+    }
+}

@@ -1,0 +1,66 @@
+package org.oldwood.cli.year;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Numbers;
+import org.oldwood.plan.round.Round;
+import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
+
+/** Prints rounds a line each, numbered on through all lists of one answer. */
+final class RoundLines {
+    private static final int MINUTES_IN_WORDS = 100;
+
+    private final GardenCommand command;
+    private final List<Round> shown = new ArrayList<>();
+    private final List<List<String>> rows = new ArrayList<>();
+
+    RoundLines(GardenCommand command) {
+        this.command = command;
+    }
+
+    /** A heading and a line for each, the first so many; the rest is told by one line. */
+    void show(String heading, List<Round> rounds, int most) {
+        if (rounds.isEmpty()) {
+            return;
+        }
+        rows.add(List.of(heading));
+        for (Round round : rounds.subList(0, rounds.size() > most ? most - 1 : rounds.size())) {
+            shown.add(round);
+            rows.add(List.of(
+                    "%3d".formatted(shown.size()),
+                    "%s %s"
+                            .formatted(
+                                    Dates.weekday(round.day()),
+                                    Dates.monthName(round.day()).substring(0, 3)),
+                    round.title(),
+                    time(round),
+                    "by %s".formatted(Dates.dayMonth(round.lastGoodDay()))));
+        }
+        if (rounds.size() > most) {
+            rows.add(List.of("     and %d more".formatted(rounds.size() - most + 1)));
+        }
+    }
+
+    /** A line of its own. */
+    void say(String line) {
+        rows.add(List.of(line));
+    }
+
+    /** {@code 45 min}, {@code 2.5 h}; empty where nothing is known. */
+    private static String time(Round round) {
+        long minutes = Math.round(round.minutes());
+        return minutes == 0
+                ? ""
+                : minutes < MINUTES_IN_WORDS
+                        ? "%d min".formatted(minutes)
+                        : "%s h".formatted(Words.one(minutes / 60.0));
+    }
+
+    /** Prints all of it, in columns alike, and remembers the numbers. */
+    void print() {
+        command.out().columns(0, rows);
+        Numbers.remember(command, shown);
+    }
+}
