@@ -53,11 +53,13 @@ public final class TaskIds {
     private String job(String id, String rule) {
         return Nearest.to(rule, rules.ids())
                 .map(near -> "Did you mean \"%s\"?".formatted(near + id.substring(rule.length())))
-                .orElse("\"oldwood tasks\" lists them.");
+                .orElse("\"oldwood tasks --each\" lists them.");
     }
 
     private static String hint(String id, List<String> planned) {
-        return Nearest.to(id, planned).map("Did you mean \"%s\"?"::formatted).orElse("\"oldwood tasks\" lists them.");
+        return Nearest.to(id, planned)
+                .map("Did you mean \"%s\"?"::formatted)
+                .orElse("\"oldwood tasks --each\" lists them.");
     }
 
     /** Plants and cuttings that are gone had tasks, too. */

@@ -53,7 +53,11 @@ public final class TaskJson {
                     .put("bushes", round.bushes())
                     .put("beds", List.copyOf(round.beds()))
                     .put("takeAlong", round.takeAlong())
-                    .put("cautions", List.copyOf(round.cautions()))
+                    .put(
+                            "cautions",
+                            round.cautions().stream()
+                                    .map(Cautions.Caution::line)
+                                    .toList())
                     .put("tasks", round.all().stream().map(Task::id).toList())
                     .endObject();
         }

@@ -91,7 +91,7 @@ class EscapingTest {
     @Test
     void the_words_themselves_are_shown() {
         assertThat(run("stages").out()
-                        + run("tasks").out()
+                        + run("tasks --each").out()
                         + run("cuttings lot-1").out())
                 .contains("owned", "\uFFFD");
     }

@@ -41,7 +41,7 @@ class OldFormatsTest {
         int entries = Files.readAllLines(folder.resolve("journal.jsonl")).size();
 
         Cli.Result check = Cli.in(folder).run("check", "--today=2026-11-25", "--json");
-        Cli.Result tasks = Cli.in(folder).run("tasks", "--today=2026-11-25");
+        Cli.Result tasks = Cli.in(folder).run("tasks", "--each", "--today=2026-11-25");
         String bed = Files.readString(folder.resolve("garden.json"))
                 .replaceFirst("(?s).*\"beds\".*?\"id\": *\"([^\"]+)\".*", "$1");
         Cli.Result note = Cli.in(folder).run("note", "watered", "--bed=" + bed, "--litres=5", "--today=2026-11-25");

@@ -182,7 +182,7 @@ public final class TasksCommand extends GardenCommand {
         if (!round.takeAlong().isEmpty()) {
             out().hanging("  Take along: ", 4, String.join(", ", round.takeAlong()) + ".");
         }
-        round.cautions().forEach(caution -> out().hanging("  Take care: ", 4, caution));
+        round.cautions().forEach(caution -> out().hanging("  Take care: ", 4, caution.line()));
         out().columns(2, rows(round.all()));
     }
 
@@ -195,7 +195,10 @@ public final class TasksCommand extends GardenCommand {
         if (!here.isEmpty()) {
             out().line("Not noted as done, and its time is past");
             Missed.lines(here).forEach(line -> out().hanging("  ", 4, line));
-            out().paragraph(2, "If it was done, note it with its date; if you left it out: oldwood note skipped TASK.");
+            out().paragraph(
+                            2,
+                            "If it was done, note it with its date; if you left it out: oldwood note skipped TASK, as"
+                                    + " oldwood tasks --each names it.");
         }
     }
 

@@ -156,7 +156,8 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     public String title() {
         String brief = kind.title().replace("{crop}", crop());
         String full = verbs().isEmpty() ? brief : Words.list(verbs());
-        if (!verbs().isEmpty() && kind.by() == RoundKind.By.CROP) {
+        boolean oneCrop = kind.by() == RoundKind.By.CROP && !verbs().isEmpty() || kind.by() == RoundKind.By.GROUP;
+        if (oneCrop && all().stream().allMatch(task -> crop(task).equals(crop()))) {
             full = "%s %s".formatted(full, crop());
         }
         full = full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
@@ -196,7 +197,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     }
 
     private String crop() {
-        return all().get(0).subject().crop().map(Crop::plural).orElse("bushes");
+        return crop(all().get(0));
+    }
+
+    private static String crop(Task task) {
+        return task.subject().crop().map(Crop::plural).orElse("bushes");
     }
 
     /** How urgent it is on a day: the harm of missing its worst task, 0 to 3, over the days that are left for it. */

@@ -65,14 +65,15 @@ class TickingTest {
             assertThat(fed).contains("\"tick\":\"" + id(journal("done").get(0)) + "\"");
         }
         assertThat(ok("ledger", "blackcurrant-bed", MARCH)).contains("as planned, not measured");
-        assertThat(ok("tasks", "--finished", MARCH)).contains("(done) Feed blackcurrants: first dressing");
+        assertThat(ok("tasks", "--each", "--finished", MARCH)).contains("(done) Feed blackcurrants: first dressing");
     }
 
     @Test
     void the_second_dressing_comes_after_a_first_that_was_ticked_off() {
         ok("note", "done", FEED, MARCH);
 
-        assertThat(ok("tasks", "--today=2027-05-20")).contains("feed-second@blackcurrant-bed.blackcurrant.stool@2027");
+        assertThat(ok("tasks", "--each", "--today=2027-05-20"))
+                .contains("feed-second@blackcurrant-bed.blackcurrant.stool@2027");
     }
 
     @Test
@@ -80,7 +81,7 @@ class TickingTest {
         ok("note", "done", "winter-cut@blackcurrant-1@2027", "--today=2026-12-20");
 
         assertThat(journal("pruned")).singleElement().asString().contains("\"4+\":3", "\"cut\":\"winter\"");
-        assertThat(ok("tasks", "--today=2026-12-21")).doesNotContain("winter-cut@blackcurrant-1@2027");
+        assertThat(ok("tasks", "--each", "--today=2026-12-21")).doesNotContain("winter-cut@blackcurrant-1@2027");
     }
 
     @Test
@@ -92,7 +93,7 @@ class TickingTest {
                 .sum();
         assertThat(grams).isCloseTo(100, org.assertj.core.api.Assertions.within(0.5));
         assertThat(journal("fed")).noneMatch(line -> line.contains("planned"));
-        assertThat(ok("tasks", MARCH)).contains("2 of 4 bushes left");
+        assertThat(ok("tasks", "--each", MARCH)).contains("2 of 4 bushes left");
     }
 
     @Test
@@ -100,16 +101,16 @@ class TickingTest {
         ok("note", "done", FEED, "--except=blackcurrant-4", MARCH);
 
         assertThat(journal("fed")).noneMatch(line -> line.contains("blackcurrant-4"));
-        assertThat(ok("tasks", MARCH)).contains("1 of 4 bushes left");
+        assertThat(ok("tasks", "--each", MARCH)).contains("1 of 4 bushes left");
     }
 
     @Test
     void the_tick_taken_back_takes_its_entries_back() throws IOException {
-        String before = ok("tasks", MARCH) + ok("ledger", MARCH);
+        String before = ok("tasks", "--each", MARCH) + ok("ledger", MARCH);
         ok("note", "done", FEED, MARCH);
         ok("note", "withdrawn", id(journal("done").get(0)), MARCH);
 
-        assertThat(ok("tasks", MARCH) + ok("ledger", MARCH)).isEqualTo(before);
+        assertThat(ok("tasks", "--each", MARCH) + ok("ledger", MARCH)).isEqualTo(before);
     }
 
     @Test
@@ -130,9 +131,11 @@ class TickingTest {
         }
         tick(byTick);
 
-        String done = ok("tasks", "--today=2027-03-21");
-        assertThat(Cli.in(byEntry).run("tasks", "--today=2027-03-21").out()).isEqualTo(done);
-        assertThat(Cli.in(byTick).run("tasks", "--today=2027-03-21").out()).isEqualTo(done);
+        String done = ok("tasks", "--each", "--today=2027-03-21");
+        assertThat(Cli.in(byEntry).run("tasks", "--each", "--today=2027-03-21").out())
+                .isEqualTo(done);
+        assertThat(Cli.in(byTick).run("tasks", "--each", "--today=2027-03-21").out())
+                .isEqualTo(done);
     }
 
     private void tick(Path garden) throws IOException {
@@ -187,7 +190,7 @@ class TickingTest {
     @ParameterizedTest
     @ValueSource(strings = {"--bed=blackcurrants", "--craft=prune"})
     void tasks_of_a_bed_or_craft_that_is_not_there_are_not_an_empty_list(String asked) {
-        Cli.Result result = run("tasks", asked, MARCH);
+        Cli.Result result = run("tasks", "--each", asked, MARCH);
 
         assertThat(result.exit()).isEqualTo(2);
         assertThat(result.err().replaceAll("\\s+", " ")).containsAnyOf("blackcurrant-bed", "picking, pruning");
