@@ -160,19 +160,80 @@ class FeedingAdviceTest {
         assertThat(topUp.amount().orElseThrow().lines()).noneMatch(line -> line.contains("sheets"));
     }
 
+    /** Iowa State: raspberries under sawdust or chips, 1.5 g N a metre more, 2.4 g/m² of the band. None for straw. */
     @Test
-    void compost_and_straw_change_the_feed() {
+    void compost_and_fresh_wood_change_the_feed_and_straw_does_not() {
         TestGarden straw = north().note("mulched", "2026-04-01", "'bed': 'ribes', 'material': 'straw', 'depthCm': 20");
+        TestGarden chips =
+                north().note("mulched", "2026-04-01", "'bed': 'ribes', 'material': 'wood-chips', 'depthCm': 8");
         TestGarden compost =
                 north().note("mulched", "2026-11-10", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 5");
 
+        assertThat(chips.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
+                .anyMatch(line -> line.contains("nitrogen + 2.4 g/m²"))
+                .anyMatch(line -> line.startsWith("this dressing: N 8,"));
         assertThat(straw.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
-                .anyMatch(line -> line.contains("+ 2.8 g/m²") && line.contains("from memory"));
+                .anyMatch(line -> line.startsWith("this dressing: N 7,"));
         assertThat(compost.task("2026-11-25", CURRANT_FEED)
                         .amount()
                         .orElseThrow()
                         .words())
                 .doesNotContain("potash");
+    }
+
+    private static TestGarden keeping(double latitude, String... materials) {
+        return new TestGarden(latitude, ", \"materials\": [\"" + String.join("\", \"", materials) + "\"]");
+    }
+
+    /** 7.5 cm of garden compost hold some 150 g/m² of magnesia; the currants need 5. */
+    @Test
+    void a_mulch_too_rich_is_said_and_a_poorer_one_taken() {
+        TestGarden both = keeping(52, "garden-compost", "straw");
+        Amount straw = both.task("2026-11-25", "mulch@ribes@2027").amount().orElseThrow();
+        assertThat(straw.words()).contains("straw");
+        assertThat(straw.lines())
+                .anyMatch(line ->
+                        line.startsWith("Not garden compost: 7.5 cm of it would bring 151 g/m² of magnesia, 30"));
+
+        Amount bark = keeping(52, "garden-compost")
+                .task("2026-11-25", "mulch@ribes@2027")
+                .amount()
+                .orElseThrow();
+        assertThat(bark.words()).contains("composted bark");
+        assertThat(bark.lines()).anyMatch(line -> line.contains("straw and leaf mould; one of them is reckoned with"));
+
+        NoteWarnings warnings = new NoteWarnings(both.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+        assertThat(warnings.about(both.entry(
+                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 8")))
+                .anyMatch(said -> said.startsWith("Rich: garden compost. 8 cm of it would bring 161 g/m² of magnesia"));
+        assertThat(warnings.about(both.entry(
+                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': 'garden-compost', 'depthCm': 0.3")))
+                .noneMatch(said -> said.startsWith("Rich"));
+    }
+
+    /** A surplus of potash is there for the years after; a new test of the soil shows what of it is left. */
+    @Test
+    void a_surplus_is_carried_until_the_soil_is_tested() {
+        TestGarden garden =
+                north().note("fed", "2026-04-01", "'bed': 'ribes', 'material': 'sulphate-of-potash', 'grams': 1000");
+        // 100 g/m² x 50 % - 12 needed = 38 g/m², three seasons' worth
+        assertThat(garden.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .arithmetic())
+                .contains("left by earlier seasons: K2O 38 g/m²");
+        assertThat(garden.task("2027-11-25", "feed-first@ribes.blackcurrant.stool@2028")
+                        .amount()
+                        .orElseThrow()
+                        .words())
+                .doesNotContain("potash");
+
+        garden.note("soil-test", "2026-09-20", "'bed': 'ribes', 'potassiumIndex': 1");
+        assertThat(garden.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .words())
+                .contains("potash");
     }
 
     @Test

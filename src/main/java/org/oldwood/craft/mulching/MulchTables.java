@@ -18,7 +18,15 @@ public final class MulchTables {
 
     private static final String ANY_GROUP = "otherwise";
     private static final List<String> FIGURES = List.of(
-            "barrow", "bag", "extraNitrogen", "extraNitrogenBlueberry", "extraNitrogenSeasons", "topUpAt", "layMost");
+            "barrow",
+            "bag",
+            "extraNitrogen",
+            "extraNitrogenBlueberry",
+            "extraNitrogenSeasons",
+            "richTimes",
+            "compostMost",
+            "topUpAt",
+            "layMost");
 
     private static final List<String> USUAL = List.of("mulch", "acidSoilMulch", "underlay", "laidUntil");
 
@@ -71,13 +79,8 @@ public final class MulchTables {
         List<String> remarks = new ArrayList<>();
         if (plan.mulch().nitrogenDrawdown() && plan.cubicMetres() > 0) {
             Figure extra = figure("extraNitrogen");
-            remarks.add("It takes nitrogen from the soil that it touches: about "
-                    + extra.inWords()
-                    + " N more ("
-                    + extra.seen().words()
-                    + ") for "
-                    + figure("extraNitrogenSeasons").inWords()
-                    + "; feed first.");
+            remarks.add("It takes nitrogen from the soil that it touches: about %s N more for %s; feed first."
+                    .formatted(extra.inWords(), figure("extraNitrogenSeasons").inWords()));
         }
         plan.mulch().bale().ifPresent(bale -> remarks.add(flakes(bale)));
         plan.mulch().poison().ifPresent(poison -> remarks.add(harm(poison)));

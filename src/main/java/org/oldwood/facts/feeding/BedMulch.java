@@ -12,10 +12,12 @@ import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.words.Words;
 
 /**
  * The mulch of one bed: what lies there, and what a new layer takes.
@@ -115,29 +117,49 @@ public record BedMulch(
         return ordered;
     }
 
-    /** The first mulch kept that no crop in the bed forbids; else the usual one. */
+    /** The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one. */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
-        List<FeedingProfile> profiles = crops(s, bed).stream()
-                .map(books::profile)
-                .flatMap(Optional::stream)
-                .toList();
+        List<FeedingProfile> profiles = profiles(books, bed, s.world().crops());
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());
+        Optional<Mulch> rich = Optional.empty();
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
-            Optional<FeedingProfile.Excluded> why = profiles.stream()
-                    .map(profile -> profile.excludes(mulch.tags()))
-                    .flatMap(Optional::stream)
-                    .findFirst();
-            if (why.isEmpty()) {
+            Optional<String> why = excluded(profiles, mulch);
+            Optional<String> tooRich = RichMulch.about(
+                    books, s.world().crops(), bed, mulch, mulch.depth().is());
+            if (why.isEmpty() && tooRich.isEmpty()) {
                 mulch.warning().ifPresent(words -> acidWarning(profiles, mulch, words, notes));
                 return mulch;
             }
-            notes.add("Not " + mulch.name() + ": " + why.get().reason());
+            notes.add("Not %s: %s".formatted(mulch.name(), why.or(() -> tooRich).orElse("")));
+            rich = why.isEmpty() ? rich.or(() -> Optional.of(mulch)) : rich;
         }
         boolean acid = profiles.stream().anyMatch(FeedingProfile::acidSoil);
-        notes.add("No mulch that fits is named under \"materials\"; a usual one is taken.");
+        notes.add(
+                rich.isPresent()
+                        ? "Poorer, so better, are %s; one of them is reckoned with."
+                                .formatted(Words.list(RichMulch.poorer(books, profiles)))
+                        : "No mulch that fits is named under \"materials\"; a usual one is taken.");
         return books.mulches()
                 .mulch(books.mulches().usual(acid ? "acidSoilMulch" : "mulch"))
                 .orElseThrow();
+    }
+
+    static Optional<String> excluded(List<FeedingProfile> profiles, Mulch mulch) {
+        return profiles.stream()
+                .map(profile -> profile.excludes(mulch.tags()))
+                .flatMap(Optional::stream)
+                .map(FeedingProfile.Excluded::reason)
+                .findFirst();
+    }
+
+    static List<FeedingProfile> profiles(FeedingBooks books, BedState bed, Crops crops) {
+        return bed.plants().stream()
+                .map(plant -> plant.plant().crop())
+                .distinct()
+                .map(crops::get)
+                .map(books::profile)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {

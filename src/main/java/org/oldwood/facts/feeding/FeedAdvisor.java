@@ -9,9 +9,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.feeding.Budget;
+import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
+import org.oldwood.craft.mulching.Mulch;
+import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
@@ -134,10 +137,10 @@ public final class FeedAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        return stand(s).flatMap(of -> amount(s, of.stand(), of.from(DRESSINGS.indexOf(name))));
+        return stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(DRESSINGS.indexOf(name))));
     }
 
-    private static Optional<Amount> amount(Situation s, StandFeed stand, Budget budget) {
+    private static Optional<Amount> amount(FeedingBooks books, Situation s, StandFeed stand, Budget budget) {
         // what the first dressing of a plan said is missing need not be said again by the second
         List<String> missing = stand.planned(s.season(), s.world().today()) ? List.of() : budget.missing();
         if (budget.dressings().isEmpty() && missing.isEmpty()) {
@@ -166,7 +169,8 @@ public final class FeedAdvisor implements Advisor {
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
                 .withLacks(missing)
-                .withBuys(plan.parts().stream().map(FeedAdvisor::purchase).toList())
+                .withBuys(
+                        plan.parts().stream().map(part -> purchase(books, part)).toList())
                 .withNoted(plan.parts().stream()
                         .map(part -> new Noted(
                                 EntryKind.FED,
@@ -174,14 +178,27 @@ public final class FeedAdvisor implements Advisor {
                         .toList()));
     }
 
-    private static Purchase purchase(Recipe.Part part) {
-        return new Purchase(
-                part.feed().id(),
-                part.feed().name(),
-                part.amount(),
-                "g",
-                part.feed().pack().map(Purchase.Pack::ofKilograms),
-                part.feed().notRead());
+    /** What is a mulch, too, is bought by the litre like that, so that a list has it once. */
+    private static Purchase purchase(FeedingBooks books, Recipe.Part part) {
+        Feed feed = part.feed();
+        Optional<Mulch> mulch = books.mulches().mulches().stream()
+                .filter(each -> each.asFeed().filter(feed.id()::equals).isPresent())
+                .findFirst();
+        Figure bag = books.mulches().figure("bag");
+        return mulch.map(same -> new Purchase(
+                        same.id(),
+                        same.name(),
+                        part.amount() / same.density().is(),
+                        "l",
+                        Optional.of(new Purchase.Pack(bag.is(), "bag", "bags", bag)),
+                        feed.notRead()))
+                .orElseGet(() -> new Purchase(
+                        feed.id(),
+                        feed.name(),
+                        part.amount(),
+                        "g",
+                        feed.pack().map(Purchase.Pack::ofKilograms),
+                        feed.notRead()));
     }
 
     private FeedingBooks books(Situation s) {

@@ -22,6 +22,7 @@ import org.oldwood.season.CalendarStages;
 import org.oldwood.season.Season;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
+import org.oldwood.words.Words;
 
 /**
  * What to say at once when somebody notes that something was given: that it came too soon after what it must be kept
@@ -71,6 +72,7 @@ public final class NoteWarnings {
         notBorne(material.get(), bed.get()).ifPresent(warnings::add);
         doubt(entry, material.get(), bed.get()).ifPresent(warnings::add);
         unknown(entry, material.get()).ifPresent(warnings::add);
+        rich(entry, material.get(), bed.get()).ifPresent(warnings::add);
         warnings.addAll(wants(material.get()));
         return warnings;
     }
@@ -188,6 +190,19 @@ public final class NoteWarnings {
                 .flatMap(before::plant)
                 .map(plant -> Grounds.of(bed, List.of(plant), crops).areaM2())
                 .orElse(bed.bed().areaM2());
+    }
+
+    private Optional<String> rich(Entry entry, String material, BedState bed) {
+        double depth = entry.number("depthCm").orElse(0);
+        return books.mulches()
+                .mulch(material)
+                .filter(any -> entry.kind() == EntryKind.MULCHED)
+                .flatMap(mulch -> RichMulch.about(books, crops, bed, mulch, depth)
+                        .map(words -> "Rich: %s. %s Poorer, so better, are %s. It is noted and counts."
+                                .formatted(
+                                        mulch.name(),
+                                        words,
+                                        Words.list(RichMulch.poorer(books, BedMulch.profiles(books, bed, crops))))));
     }
 
     /** What a mulch of this material asks for beside it. */

@@ -59,4 +59,23 @@ class CompoundFeedTest {
                 .anyMatch(line -> line.contains(" N stay undone") && line.contains(reason))
                 .anyMatch(line -> line.contains("keep a feed that brings nitrogen alone"));
     }
+
+    /** Half the potash of a year is in the mulch to come: only the other half is weighed. */
+    @Test
+    void the_mulch_to_come_counts_before_anything_is_weighed() {
+        Budget plain = year("redcurrant", "rb209", "sulphate-of-potash");
+        Budget mulched = Budget.of(
+                Data.TABLES,
+                plain.need(),
+                new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE),
+                plain.timing(),
+                false,
+                0,
+                plain.choice(),
+                plain.ground());
+
+        assertThat(plain.dressed().k2o()).isCloseTo(12, within(0.5));
+        assertThat(mulched.dressed().k2o()).isCloseTo(6, within(0.5));
+        assertThat(mulched.lines()).contains("the mulch that is to be laid this season brings: K2O 6 g/m²");
+    }
 }
