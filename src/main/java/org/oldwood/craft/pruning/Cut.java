@@ -45,6 +45,8 @@ public record Cut(
     public enum Remark {
         /** The limit of a season kept back wood that would otherwise come out. */
         LIMITED,
+        /** Bearing wood stays because fewer young stems came up than would go. */
+        NO_MORE_THAN_CAME_UP,
         /** Old wood stays because it is the last that bears. */
         LAST_BEARING_WOOD,
         /** More new shoots are kept than usual, since the bush is short of stems. */
@@ -143,6 +145,35 @@ public record Cut(
                 taken.add(new Taken(age, number, why));
             }
             return number;
+        }
+
+        /** Takes up to {@code most} stems of age {@code from} and older, the oldest first; returns how many. */
+        int takeOldest(int most, int from, Why why) {
+            int gone = 0;
+            for (int age = left.oldest(); age >= from && gone < most; age--) {
+                gone += take(age, most - gone, why);
+            }
+            return gone;
+        }
+
+        /** Takes the dead and diseased stems, all of them. */
+        void takeSick(Bush bush) {
+            for (int age = bush.sick().oldest(); age >= 1; age--) {
+                take(age, bush.sick().at(age), Why.SICK);
+            }
+        }
+
+        /** Takes the weak, damaged and low stems, but not the last older stem nor the last shoot to follow one. */
+        void takeWeak(Bush bush) {
+            int older = bush.weak().from(2);
+            int going = Math.min(older, Math.max(0, left.from(2) - 1));
+            if (going < older) {
+                remark(Remark.LAST_BEARING_WOOD);
+            }
+            for (int age = bush.weak().oldest(); age >= 2; age--) {
+                going -= take(age, Math.min(bush.weak().at(age), going), Why.WEAK);
+            }
+            take(1, Math.min(bush.weak().at(1), left.at(1) - 1), Why.WEAK);
         }
 
         void remark(Remark remark) {

@@ -16,8 +16,7 @@ import org.oldwood.store.Fields;
  * @param shares schools that take a share of the oldest: each in turn of what then stands
  * @param buildUp stems that stay after the first, second, third … season
  * @param firstPruning seasons completed before the first winter in which sound wood is cut
- * @param regrowth new shoots that stay at most on a bush without older stems, as after it was cut down; empty where the
- *     build-up says so
+ * @param sharesFrom the youngest age of which such a share takes; younger stems are too good to go for their age
  * @param renovation how a neglected bush is brought back
  * @param hard true where the school itself does not keep to the limit of a season
  * @param cutsDown true where the whole bush is cut to the ground at once
@@ -30,7 +29,7 @@ public record RenewalSchool(
         List<Figure> shares,
         List<Keep> buildUp,
         int firstPruning,
-        Optional<Figure> regrowth,
+        int sharesFrom,
         Optional<Renovation> renovation,
         boolean hard,
         boolean cutsDown)
@@ -59,7 +58,7 @@ public record RenewalSchool(
                 List.copyOf(shares),
                 List.copyOf(buildUp),
                 fields.count("firstPruning", 1, 10, 1),
-                Figure.optional(fields, "regrowth"),
+                fields.count("oldestFrom", 2, 10, 2),
                 fields.object("renovation").map(Renovation::read),
                 fields.flag("hard", false),
                 fields.flag("cutsDown", false));
@@ -70,17 +69,6 @@ public record RenewalSchool(
     /** The age from which a stem is spent; beyond every class where the school has none. */
     int spent() {
         return spentAge.map(age -> (int) age.is()).orElse(Stems.OLDEST_CLASS + 1);
-    }
-
-    /** The most new shoots that may stay on a bush that has {@code older} stems beside them. */
-    int mostYoung(Keep target, int older) {
-        int most = target.most(1);
-        if (!buildUp.isEmpty()) {
-            most = Math.max(most, buildUp.get(0).most(1));
-        }
-        return older == 0 && regrowth.isPresent()
-                ? Math.max(most, (int) regrowth.get().is())
-                : most;
     }
 
     @Override

@@ -3,10 +3,10 @@ package org.oldwood.craft.pruning;
 import java.util.Optional;
 
 /**
- * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, then those past their age as far
- * as a young low shoot stands ready to follow each, then those above the number of the form. Stems of age 1 in the
- * count are low young shoots, older ones are branches. Of the shoots as many stay as there is room for and as follow
- * old branches next winter; one at most while there are too many branches. A frame too crowded for the limit of a
+ * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, weak and damaged ones, then
+ * those past their age as far as a young low shoot stands ready to follow each, then those above the number of the
+ * form. Stems of age 1 in the count are low young shoots, older ones are branches. Of the shoots as many stay as there
+ * is room for. Arms that are the plant, as those of a cordon, stay unless they are dead. A frame too crowded for the limit of a
  * season is brought back in the parts of a {@link StagedRenovation}, where its school has one. The spur cut itself is
  * the same on every branch and stands in the school's steps.
  *
@@ -36,9 +36,11 @@ final class SpurCut {
         if (bush.isBefore(1)) {
             return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems());
         }
-        for (int age = bush.sick().oldest(); age >= 1; age--) {
-            cut.take(age, bush.sick().at(age), Why.SICK);
+        cut.takeSick(bush);
+        if (school.permanent()) {
+            return cut.build(life(0), 0, cut.left().at(1));
         }
+        cut.takeWeak(bush);
         int branches = cut.left().from(2);
         int past = cut.left().from(lifeYears);
         int surplus = surplus();
@@ -47,7 +49,7 @@ final class SpurCut {
         int replaced = takePast(past, Math.max(cut.left().at(1), surplus));
         takeSurplus(surplus - replaced);
         int waiting = past - replaced;
-        cut.take(1, cut.left().at(1) - shootsToLeave(waiting), Why.CROWDED);
+        cut.take(1, cut.left().at(1) - shootsToLeave(), Why.CROWDED);
         return cut.build(life, waiting, cut.left().at(1), told(surplus));
     }
 
@@ -97,26 +99,14 @@ final class SpurCut {
     }
 
     private int take(int number, Why why) {
-        int taken = 0;
-        for (int age = cut.left().oldest(); age >= 2 && taken < number; age--) {
-            taken += cut.take(age, number - taken, why);
-        }
+        int taken = cut.takeOldest(number, 2, why);
         mayGo -= taken;
         return taken;
     }
 
-    /**
-     * Young low shoots that may stay: those that fill the frame up, and those that follow the old branches of next
-     * winter. A frame that is still too full renews one branch a winter, where two or more come out, so that it
-     * empties.
-     */
-    private int shootsToLeave(int waiting) {
-        int over = surplus();
-        if (over > 0) {
-            return waiting > over && (staged || limit > 1) ? 1 : 0;
-        }
-        int room = most() - cut.left().from(2);
-        return room + Math.min(waiting, limit);
+    /** Young low shoots that may stay: those that fill the frame up. */
+    private int shootsToLeave() {
+        return Math.max(0, most() - cut.left().from(2));
     }
 
     private StageOfLife life(int due) {

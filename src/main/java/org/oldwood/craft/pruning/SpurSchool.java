@@ -10,6 +10,7 @@ import org.oldwood.store.Fields;
  * or too many, come out.
  *
  * @param branches main branches of a grown plant
+ * @param permanent true where the branches are the plant, as the arms of a cordon: none goes but a dead one
  * @param branchLife age at which a branch is replaced; empty where it is never replaced
  * @param limit the most branches that may go in one winter
  * @param buildYears seasons until the frame stands
@@ -18,6 +19,7 @@ import org.oldwood.store.Fields;
 public record SpurSchool(
         Teaching teaching,
         Figure branches,
+        boolean permanent,
         Optional<Figure> branchLife,
         SeasonLimit limit,
         int buildYears,
@@ -28,6 +30,7 @@ public record SpurSchool(
         SpurSchool school = new SpurSchool(
                 Teaching.read(fields),
                 Figure.read(fields, "branches"),
+                fields.flag("permanent", false),
                 Figure.optional(fields, "branchLife"),
                 SeasonLimit.required(fields),
                 fields.count("buildYears", 1, 10),

@@ -91,18 +91,22 @@ public record StagedRenovation(
     }
 
     /**
-     * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer, so crowded.
+     * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer, so crowded. In the
+     * first winter it is a third of the first share at the bound of crowding, and one more for each stem beyond it, up to
+     * the whole share: one stem more on the bush is never many more on the list.
      *
      * @param renovationWinter 1 where none has begun
      * @param usual the limit of a season without it; the part is never less
      */
     Optional<Integer> part(int due, int renovationWinter, int usual) {
         int winter = winter(renovationWinter);
-        if (winter == 1 ? due < from.is() : due <= usual) {
+        if (winter == 1 ? due < from.is() : due == 0) {
             return Optional.empty();
         }
         double share = winter == 1 ? first.is() : 1.0 / (number() - winter + 1);
-        return Optional.of(Math.max(usual, (int) Math.ceil(share * due - 1e-9)));
+        int part = (int) Math.ceil(share * due - 1e-9);
+        int grown = (int) (first.is() * from.is() / 3) + due - (int) from.is();
+        return Optional.of(Math.max(usual, winter == 1 ? Math.min(part, grown) : part));
     }
 
     /** What is told of this winter, where {@code now} of {@code due} stems come out. */

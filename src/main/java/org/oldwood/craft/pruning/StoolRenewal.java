@@ -4,17 +4,15 @@ import java.util.Optional;
 import org.oldwood.crop.Figure;
 
 /**
- * The winter cut of a stool by the age of its stems.
+ * The winter cut of a stool by the age of its stems, in the order of {@code docs/method-pruning.md}: sick stems; weak
+ * and damaged ones; spent ones, oldest first; a share of the oldest, where the school takes one; then each age is
+ * thinned to its number, but not below the printed total.
  *
- * <p>In this order: dead and diseased stems; weak, damaged and low ones; spent ones, oldest first; schools that take a
- * share of the oldest take it; then each age is thinned to its number, but not below the printed total. The first two
- * count towards no limit. Three bounds hold for the other older wood (2 years and more): the school's limit of a
- * season; where more wood is spent than bears, a part of it each winter, but never less than the bearing stems that
- * stay; and the last older stem stays. A bush too crowded for the limit of a season is brought back in the parts of a
- * {@link StagedRenovation}, where its school has one. More old wood therefore never means fewer old stems cut.
+ * <p>Sick and weak stems count towards no limit. A small change of the bush is a small change of the list: one sound
+ * stem more never leaves fewer stems, and takes the place of one younger stem at most, which had stood in for it.
  *
  * <p>Sources are those of the school. The bounds for neglected bushes and the filling up with new shoots are our own
- * reading of them; see {@code docs/method-pruning.md}. Checked against {@code reference/stool-renewal.csv}.
+ * reading of them. Checked against {@code reference/stool-renewal.csv}.
  */
 final class StoolRenewal {
     private final Bush bush;
@@ -22,9 +20,11 @@ final class StoolRenewal {
     private final Optional<Keep> keep;
     private final Cut.Builder cut;
     private final int spentFrom;
+    private int living;
     private int spent;
     private int bearing;
     private int mayGo;
+    private int cameUp;
     private int due;
     private boolean behind;
     private boolean staged;
@@ -47,11 +47,11 @@ final class StoolRenewal {
         if (bush.isBefore(1)) {
             return Cut.nothing(StageOfLife.FIRST_YEAR, bush.stems());
         }
-        takeSick();
+        cut.takeSick(bush);
         if (school.cutsDown()) {
             return cutDown();
         }
-        takeWeak();
+        cut.takeWeak(bush);
         if (school.isTooYoung(bush)) {
             cut.remark(Cut.Remark.TOO_YOUNG);
             return cut.build(StageOfLife.YOUNG, 0, cut.left().at(1));
@@ -62,7 +62,8 @@ final class StoolRenewal {
         weigh();
         int heldBack = spent - takeSpent();
         takeShares();
-        int young = thin(heldBack);
+        keep.ifPresent(this::thinOlder);
+        int young = keep.map(it -> thinYoung(it, heldBack)).orElse(cut.left().at(1));
         return cut.build(life(heldBack), heldBack, young, told(heldBack));
     }
 
@@ -71,89 +72,43 @@ final class StoolRenewal {
         return staged ? school.staged().map(it -> it.told(due, bush.renovationWinter(), now)) : Optional.empty();
     }
 
-    private void takeSick() {
-        for (int age = bush.sick().oldest(); age >= 1; age--) {
-            cut.take(age, bush.sick().at(age), Why.SICK);
-        }
-    }
-
-    private void takeWeak() {
-        int older = bush.weak().from(2);
-        int going = Math.min(older, Math.max(0, cut.left().from(2) - 1));
-        if (going < older) {
-            cut.remark(Cut.Remark.LAST_BEARING_WOOD);
-        }
-        for (int age = bush.weak().oldest(); age >= 2; age--) {
-            going -= cut.take(age, Math.min(bush.weak().at(age), going), Why.WEAK);
-        }
-        // Never the last shoot that could follow an old stem.
-        cut.take(1, Math.min(bush.weak().at(1), cut.left().at(1) - 1), Why.WEAK);
-    }
-
     private Cut cutDown() {
-        for (int age = cut.left().oldest(); age >= 1; age--) {
-            cut.take(age, cut.left().at(age), Why.CUT_DOWN);
-        }
+        cut.takeOldest(cut.left().total(), 1, Why.CUT_DOWN);
         cut.remark(Cut.Remark.HARD);
         return cut.build(StageOfLife.NEGLECTED, 0, 0);
     }
 
-    /** Tells spent from bearing wood, and what may go of both. */
+    /** Tells spent from bearing wood, and what may go of both. Shoots that will be thinned out count for nothing. */
     private void weigh() {
-        Stems living = cut.left();
-        spent = Math.max(0, living.from(spentFrom) - stillGood());
+        Stems stems = cut.left();
+        spent = Math.max(0, stems.from(spentFrom) - stillGood());
         if (spent > 0 && spentFrom < school.spent()) {
             cut.remark(Cut.Remark.OPEN_CLASS);
         }
-        int older = living.from(2);
+        int older = stems.from(2);
         bearing = older - spent;
         due = spent + surplus(bearing);
-        int usual = limit(living.total());
-        int part = stagedPart(usual).orElse(usual);
-        mayGo = Math.max(0, Math.min(school.hard() ? older : part, older - 1));
-    }
-
-    /** This winter's part of what is due on a crowded bush that is brought back over some. */
-    private Optional<Integer> stagedPart(int usual) {
+        int followers = keep.map(it -> Math.min(stems.at(1), youngToKeep(it, inParts() ? older : bearing)))
+                .orElse(stems.at(1));
+        living = older + followers;
+        int usual = limit();
         Optional<Integer> part = school.staged().flatMap(it -> it.part(due, bush.renovationWinter(), usual));
         staged = part.isPresent();
-        return part;
+        mayGo = Math.max(0, Math.min(school.hard() ? older : part.orElse(usual), older - 1));
+        boolean openAtTwo = stems.isOpen() && stems.oldest() <= 2;
+        boolean known = stems.knows(1) && stems.knows(2) && !openAtTwo;
+        cameUp = known ? followers + stems.at(2) : 2 * older;
     }
 
     /**
      * The school's limit of a season. A bush with more spent and surplus wood than that has fallen behind, and the
      * share that print allows for bringing it back rules where it is more.
      */
-    private int limit(int living) {
+    private int limit() {
         int usual = school.limit().of(living);
         int bringingBack = school.renovation().map(it -> it.limit(living)).orElse(0);
         behind = due > usual && bringingBack > usual;
         return behind ? bringingBack : usual;
-    }
-
-    /** Older stems that are not spent, above the number of their age and not needed for the printed total. */
-    private int surplus(int ofBearing) {
-        if (keep.isEmpty()) {
-            return 0;
-        }
-        int all = 0;
-        for (int age = 2; age <= oldestToThin(keep.get()); age++) {
-            all += Math.max(0, cut.left().at(age) - keep.get().of(age));
-        }
-        return Math.min(all, spare(keep.get(), ofBearing));
-    }
-
-    /**
-     * Bearing stems above those that the printed total needs: an age above its number stands in for one below it. New
-     * shoots that were not counted are taken as many as the school keeps.
-     */
-    private int spare(Keep target, int ofBearing) {
-        int young = cut.left().knows(1) ? Math.min(cut.left().at(1), target.of(1)) : target.of(1);
-        return Math.max(0, young + ofBearing - target.totalLeast());
-    }
-
-    private int oldestToThin(Keep target) {
-        return Math.min(spentFrom - 1, target.stems().size());
     }
 
     /** Stems of an open class that are not spent yet, as far as the school has room for them. */
@@ -165,17 +120,14 @@ final class StoolRenewal {
     }
 
     private int takeSpent() {
-        int going = Math.min(partOfSpent(), mayGo);
+        int going = Math.min(Math.min(spent, partOfSpent()), mayGo);
         if (going < spent && !staged) {
             boolean last = mayGo == 0 || (bearing == 0 && going == mayGo);
             cut.remark(last ? Cut.Remark.LAST_BEARING_WOOD : Cut.Remark.LIMITED);
         }
-        int taken = 0;
-        for (int age = cut.left().oldest(); age >= spentFrom && taken < going; age--) {
-            taken += cut.take(age, going - taken, Why.SPENT);
-        }
-        mayGo -= taken;
-        return taken;
+        cut.takeOldest(going, spentFrom, Why.SPENT);
+        mayGo -= going;
+        return going;
     }
 
     /**
@@ -187,47 +139,75 @@ final class StoolRenewal {
             return spent;
         }
         Renovation renovation = school.renovation().get();
-        int part = renovation.part(spent, cut.left().total(), bush.renovationWinter());
-        if (bush.renovationWinter() > 1 && renovation.winters().isPresent()) {
-            return part;
-        }
-        return spent <= bearing ? spent : Math.min(spent, Math.max(part, bearing));
+        int part = renovation.part(spent, living, bush.renovationWinter());
+        boolean underWay = bush.renovationWinter() > 1 && renovation.winters().isPresent();
+        return underWay || spent > bearing ? Math.max(part, underWay ? 0 : bearing) : spent;
     }
 
     private void takeShares() {
         for (Figure share : school.shares()) {
-            boolean ofBush = share.unit().equals(RenewalSchool.OF_BUSH);
-            int of = ofBush ? cut.left().total() : cut.left().from(2);
-            int quota = (int) Math.round(share.is() * of);
-            int going = Math.min(quota, mayGo);
-            if (going < quota) {
-                cut.remark(Cut.Remark.LIMITED);
-            }
-            for (int age = cut.left().oldest(); age >= 2 && going > 0; age--) {
-                int taken = cut.take(age, going, Why.OLDEST);
-                going -= taken;
-                mayGo -= taken;
-            }
+            int of = share.unit().equals(RenewalSchool.OF_BUSH)
+                    ? cut.left().total()
+                    : cut.left().from(2);
+            int from = cut.left().isOpen()
+                    ? Math.min(school.sharesFrom(), cut.left().oldest())
+                    : school.sharesFrom();
+            int wanted = Math.min((int) Math.round(share.is() * of), cut.left().from(from));
+            int gone = cut.takeOldest(bearingToGo(wanted, (cameUp + 1) / 2), from, Why.OLDEST);
+            mayGo -= gone;
+            cameUp -= gone;
         }
     }
 
-    /** Thins each age to its number; returns how many young ones are to stay. */
-    private int thin(int heldBack) {
+    /**
+     * As many of {@code wanted} bearing stems as may go: within the limit, and no more than young ones came up. A share
+     * that is taken whatever stands keeps to the young ones of one season, by the mean of the last two; thinning, which
+     * ends at a number, to those of both, or to the bearing stems above all that the way aims at.
+     */
+    private int bearingToGo(int wanted, int pace) {
+        int going = Math.max(0, Math.min(wanted, Math.min(mayGo, pace)));
+        if (going < wanted && !staged) {
+            cut.remark(pace < mayGo ? Cut.Remark.NO_MORE_THAN_CAME_UP : Cut.Remark.LIMITED);
+        }
+        return going;
+    }
+
+    /** Thins each older age to its number; bearing stems stay at least as many as are spent. */
+    private void thinOlder(Keep target) {
+        int wanted = Math.min(surplus(cut.left().from(2)), Math.max(0, bearing - spent));
+        int crowded = bearing - target.between(1, target.stems().size());
+        int going = bearingToGo(wanted, Math.max(cameUp, crowded));
+        for (int age = oldestToThin(target); age >= 2; age--) {
+            going -= cut.take(age, Math.min(cut.left().at(age) - target.of(age), going), Why.CROWDED);
+        }
+    }
+
+    /** Older stems that are not spent, above the number of their age and not needed for the printed total. */
+    private int surplus(int ofBearing) {
         if (keep.isEmpty()) {
-            return cut.left().at(1);
+            return 0;
         }
         Keep target = keep.get();
-        for (int age = oldestToThin(target); age >= 2 && heldBack == 0; age--) {
-            int surplus = Math.min(
-                    cut.left().at(age) - target.of(age),
-                    spare(target, cut.left().from(2)));
-            int going = Math.min(surplus, mayGo);
-            mayGo -= cut.take(age, going, Why.CROWDED);
-            if (surplus > 0 && going < surplus && !staged) {
-                cut.remark(Cut.Remark.LIMITED);
-            }
+        int all = 0;
+        for (int age = 2; age <= oldestToThin(target); age++) {
+            all += Math.max(0, cut.left().at(age) - target.of(age));
         }
-        int young = youngToKeep(target);
+        // New shoots that were not counted are taken as many as the school keeps.
+        int young = cut.left().knows(1) ? Math.min(cut.left().at(1), target.of(1)) : target.of(1);
+        return Math.min(all, Math.max(0, young + ofBearing - target.totalLeast()));
+    }
+
+    private int oldestToThin(Keep target) {
+        return Math.min(spentFrom - 1, target.stems().size());
+    }
+
+    /**
+     * Thins last summer's shoots; returns how many are to stay. Spent stems that wait for their part of some winters
+     * still make up the total, and so does the last older stem; those that a limit keeps back for longer do not.
+     */
+    private int thinYoung(Keep target, int heldBack) {
+        int older = cut.left().from(2);
+        int young = youngToKeep(target, inParts() ? older : Math.max(Math.min(1, older), older - heldBack));
         if (cut.left().at(1) > target.of(1) && young > target.of(1)) {
             cut.remark(Cut.Remark.FILLED_UP);
         }
@@ -235,21 +215,25 @@ final class StoolRenewal {
         return young;
     }
 
-    /** A bush that is short of older stems keeps more new ones, up to a young bush's number. */
-    private int youngToKeep(Keep target) {
-        int older = cut.left().from(2);
-        int missing = target.totalLeast() - older;
-        int room = school.mostYoung(target, older);
-        return Math.max(target.of(1), Math.min(missing, room));
+    private boolean inParts() {
+        return school.renovation()
+                .map(it -> school.limit().share() > it.share().orElse(0))
+                .orElse(false);
+    }
+
+    /** A bush that is short of bearing stems keeps more new ones, up to its printed total. */
+    private static int youngToKeep(Keep target, int ofBearing) {
+        return Math.max(target.of(1), target.totalLeast() - ofBearing);
     }
 
     private StageOfLife life(int heldBack) {
-        if (bush.isBefore(Math.max(school.buildUp().size() + 1, school.firstPruning()))) {
-            return StageOfLife.YOUNG;
-        }
         boolean manySpent = spent > bearing
                 && spent >= school.renovation().map(Renovation::fromSpent).orElse(1);
         boolean underWay = bush.renovationWinter() > 1 && heldBack > 0;
-        return manySpent || underWay || behind || staged ? StageOfLife.NEGLECTED : StageOfLife.BEARING;
+        boolean young = bush.isBefore(Math.max(school.buildUp().size() + 1, school.firstPruning()));
+        if (behind || staged || (!young && (manySpent || underWay))) {
+            return StageOfLife.NEGLECTED;
+        }
+        return young ? StageOfLife.YOUNG : StageOfLife.BEARING;
     }
 }

@@ -64,6 +64,8 @@ public final class CutWords {
                                 + " more are spent but wait for a later winter: too much at"
                                 + " once costs the next crop."
                         : "More could go, but not in one winter.";
+            case NO_MORE_THAN_CAME_UP ->
+                "More could go, but no more bearing stems go than young ones came up in the last seasons.";
             case LAST_BEARING_WOOD ->
                 "Old wood stays because it is the last that bears; it goes when young stems" + " have grown.";
             case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";

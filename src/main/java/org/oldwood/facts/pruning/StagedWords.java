@@ -28,7 +28,7 @@ public final class StagedWords {
         List<String> all = new ArrayList<>();
         all.add(
                 part.winter() == 1
-                        ? "So crowded that the limit of a winter would need more than eight"
+                        ? "So crowded that the limit of a winter would need more than ten"
                                 + " winters, so it is renewed in "
                                 + staged.number()
                                 + " ("

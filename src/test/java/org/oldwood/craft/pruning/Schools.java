@@ -2,6 +2,8 @@ package org.oldwood.craft.pruning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 
@@ -39,5 +41,15 @@ public final class Schools {
                 .filter(RenewalSchool.class::isInstance)
                 .map(RenewalSchool.class::cast)
                 .toList();
+    }
+
+    /** Every way of every crop, by crop, form and name. */
+    static Map<String, School> named() {
+        Map<String, School> all = new TreeMap<>();
+        for (String id : CROPS.ids()) {
+            Pruning.read(CROPS.get(id)).orElseThrow().forms().forEach((form, one) -> one.schools()
+                    .forEach(school -> all.put(id + ", " + form + ", " + school.id(), school)));
+        }
+        return all;
     }
 }

@@ -206,4 +206,24 @@ class SpurCutTest {
         old[Stems.OLDEST_CLASS - 1] = 2;
         assertThat(cordon.winter(Bush.of(Stems.of(old))).of(Why.SPENT)).isZero();
     }
+
+    @Test
+    void weak_and_low_branches_go_before_old_ones_and_beyond_the_limit() {
+        Bush bush = Bush.of(Stems.of(0, 9)).withFaults(Stems.NONE, Stems.of(0, 3));
+
+        assertThat(red.winter(bush).taken()).containsExactly(new Taken(2, 3, Why.WEAK));
+    }
+
+    @Test
+    void a_cordon_of_three_arms_keeps_all_but_a_dead_one() {
+        for (String crop : java.util.List.of("redcurrant", "gooseberry")) {
+            School cordon = Schools.school(crop, "cordon", "cordon");
+            Bush triple = Bush.of(Stems.of(1, 1, 0, 0, 0, 0, 1));
+
+            assertThat(cordon.winter(triple).taken()).isEmpty();
+            assertThat(cordon.winter(triple.withFaults(Stems.of(0, 1), Stems.NONE))
+                            .taken())
+                    .containsExactly(new Taken(2, 1, Why.SICK));
+        }
+    }
 }

@@ -113,12 +113,8 @@ class StoolRenewalBoundsTest {
         RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
 
         assertThat(cut(third, "1=4,2=3,3=3").of(Why.OLDEST)).isEqualTo(3);
-        assertThat(cut(third, "1=4,2=4,3=3").of(Why.OLDEST)).isEqualTo(4);
-        assertThat(cut(third, "1=4,2=4,3=3").of(3)).isEqualTo(3);
-        assertThat(cut(third, "1=4,2=4,3=3").remarks()).isEmpty();
-        Cut one = cut(third, "1=9,2=1");
-        assertThat(one.taken()).isEmpty();
-        assertThat(one.remarks()).containsExactly(Cut.Remark.LIMITED);
+        assertThat(cut(third, "1=4,2=3,3=4").of(Why.OLDEST)).isEqualTo(4);
+        assertThat(cut(third, "1=4,2=3,3=4").remarks()).isEmpty();
     }
 
     @Test
@@ -220,9 +216,48 @@ class StoolRenewalBoundsTest {
     void a_blueberry_without_older_canes_keeps_the_printed_eight_to_ten() {
         // oregon-reduced-pruning: the best 8-10 canes after cutting down
         assertThat(cut(sixAges, "1=14").after().at(1)).isBetween(8, 10);
-        assertThat(cut(sixAges, "1=14,2=1").after().at(1)).isEqualTo(2);
+        assertThat(cut(sixAges, "1=12").after().at(1)).isEqualTo(8);
         // fruit-handbook-blueberry: only the two strongest from the first year on
-        assertThat(cut(twoOldest, "1=14").after().at(1)).isEqualTo(2);
+        assertThat(twoOldest.winter(Bush.of(Stems.of(14)).after(1)).after().at(1))
+                .isEqualTo(2);
+    }
+
+    @Test
+    void a_cane_more_takes_the_place_of_one_sprout_and_not_of_many() {
+        assertThat(cut(sixAges, "1=12,2=1").after()).isEqualTo(Stems.of(7, 1));
+        assertThat(cut(sixAges, "1=12,7+=8").after()).isEqualTo(StemClass.parse("1=7,7+=5"));
+    }
+
+    @Test
+    void of_thirty_canes_as_many_stay_as_print_wants_in_all() {
+        // fruit-handbook-blueberry: 12-16 canes; handley-blueberry: 6-12
+        assertThat(cut(twoOldest, "1=30").after().total()).isEqualTo(12);
+        assertThat(cut(oneToFour, "1=30").after().total()).isEqualTo(6);
+    }
+
+    @Test
+    void a_jostaberry_of_shoots_alone_keeps_the_printed_ten() {
+        // german-retail-young-shoots: about ten young ones
+        assertThat(cut(Schools.stool("jostaberry", "two-ages"), "1=40").after().total())
+                .isEqualTo(10);
+    }
+
+    @Test
+    void a_third_of_a_young_bush_is_not_taken_of_its_best_stems() {
+        RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
+
+        assertThat(cut(third, "1=13,2=7").taken()).isEmpty();
+        assertThat(cut(third, "1=13,2=6,3=1").taken()).containsExactly(new Taken(3, 1, Why.OLDEST));
+    }
+
+    @Test
+    void a_weak_renewer_loses_no_more_stems_than_came_up() {
+        RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
+
+        Cut weak = cut(third, "1=1,2=2,3=5,4+=4");
+
+        assertThat(weak.taken()).containsExactly(new Taken(4, 2, Why.OLDEST));
+        assertThat(weak.remarks()).containsExactly(Cut.Remark.NO_MORE_THAN_CAME_UP);
     }
 
     @Test
