@@ -162,7 +162,7 @@ class StagedRenovationTest {
 
         assertThat(CutWords.remarks(first))
                 .containsExactly(
-                        "So crowded that the limit of a winter would need more than eight winters,"
+                        "So crowded that the limit of a winter would need more than ten winters,"
                                 + " so it is renewed in 4 (half-first): half of the canes too many"
                                 + " or too old go this winter, the oldest first, and the rest in"
                                 + " equal parts over the next three winters.",
