@@ -18,10 +18,12 @@ import org.oldwood.cli.page.WalkCommand;
 import org.oldwood.cli.pruning.PruneCommand;
 import org.oldwood.cli.record.CheckCommand;
 import org.oldwood.cli.record.CorrectCommand;
+import org.oldwood.cli.record.GardensCommand;
 import org.oldwood.cli.record.JournalCommand;
 import org.oldwood.cli.record.NoteCommand;
 import org.oldwood.cli.record.PackCommand;
 import org.oldwood.cli.record.StartCommand;
+import org.oldwood.cli.record.StockCommand;
 import org.oldwood.cli.record.UndoCommand;
 import org.oldwood.cli.season.ChillCommand;
 import org.oldwood.cli.season.HeatCommand;
@@ -43,6 +45,8 @@ public final class Commands {
     static {
         TABLE.put("start", StartCommand::new);
         TABLE.put("note", NoteCommand::new);
+        TABLE.put("gardens", GardensCommand::new);
+        TABLE.put("stock", StockCommand::new);
         TABLE.put("journal", JournalCommand::new);
         TABLE.put("undo", UndoCommand::new);
         TABLE.put("correct", CorrectCommand::new);

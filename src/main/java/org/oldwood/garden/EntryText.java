@@ -3,7 +3,7 @@ package org.oldwood.garden;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
@@ -64,17 +64,30 @@ public final class EntryText {
         return Stream.of(text.split("[,; ]+")).filter(part -> !part.isEmpty());
     }
 
+    /** What an entry says by key, its note too, each as one would type it. */
+    public static Map<String, String> cells(Entry entry) {
+        Map<String, String> cells = cells(entry.kind(), entry.values());
+        if (!entry.note().isEmpty()) {
+            cells.put("note", entry.note());
+        }
+        return cells;
+    }
+
+    /** Values by key, in the kind's order, each as one would type it. */
+    public static Map<String, String> cells(EntryKind kind, Map<String, Json> values) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        Stream.concat(kind.fields().stream().map(EntryField::key), Stream.of("note"))
+                .filter(values::containsKey)
+                .forEach(key -> cells.put(key, typed(values.get(key))));
+        return cells;
+    }
+
     /** What an entry says, as one would type it: {@code plant bc-1, stems 1=5,2=4,4+=3}. */
     public static String inWords(Entry entry) {
-        StringBuilder words = new StringBuilder();
-        for (EntryField field : entry.kind().fields()) {
-            Optional.ofNullable(entry.values().get(field.key()))
-                    .ifPresent(value -> words.append(words.isEmpty() ? "" : ", ")
-                            .append(field.key())
-                            .append(' ')
-                            .append(typed(value)));
-        }
-        return entry.note().isEmpty() ? words.toString() : words + " (" + entry.note() + ")";
+        String words = cells(entry.kind(), entry.values()).entrySet().stream()
+                .map(cell -> cell.getKey() + " " + cell.getValue())
+                .collect(Collectors.joining(", "));
+        return entry.note().isEmpty() ? words : words + " (" + entry.note() + ")";
     }
 
     private static String typed(Json value) {

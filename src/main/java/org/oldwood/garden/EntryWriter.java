@@ -43,6 +43,17 @@ public final class EntryWriter {
         return withId(idOfKey(key), content(date, kind, values, place), place);
     }
 
+    /** The JSON object of an entry that has its id already. */
+    public static Json.Obj entryWithId(
+            String id, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
+        return withId(id, content(date, kind, values, place), place);
+    }
+
+    /** Whether a text could be an entry's id. */
+    public static boolean isId(String text) {
+        return text.matches("[A-Za-z0-9-]{1,64}");
+    }
+
     /** The id of the entry that was sent under a key. */
     public static String idOfKey(String key) {
         return id("key", key);

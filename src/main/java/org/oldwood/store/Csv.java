@@ -5,15 +5,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A table written as comma-separated values (RFC 4180): the first line names the columns; a cell in double quotes may
- * hold commas, line ends and doubled quotes. Blank lines and lines that begin with {@code #} are passed over.
+ * hold commas, line ends and doubled quotes. Blank lines and lines that begin with {@code #} are passed over. Where the
+ * columns are parted by semicolons, as spreadsheets do in countries that write 1,5 for one and a half, so are the cells,
+ * and a comma in a number is its decimal sign.
  *
  * @param columns the names in the first line
  * @param rows the lines after it
+ * @param semicolons whether semicolons part the cells
  */
-public record Csv(List<String> columns, List<Row> rows) {
+public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     /**
      * One line.
@@ -36,7 +42,7 @@ public record Csv(List<String> columns, List<Row> rows) {
                     Place.of(file),
                     "holds no line",
                     "The first line names the columns, with commas between.");
-            return new Csv(List.of(), List.of());
+            return new Csv(List.of(), List.of(), false);
         }
         List<String> columns = lines.get(0).cells.stream().map(String::strip).toList();
         checkColumns(columns, Place.of(file, lines.get(0).number), problems);
@@ -44,7 +50,17 @@ public record Csv(List<String> columns, List<Row> rows) {
         for (Line line : lines.subList(1, lines.size())) {
             rows.add(row(line, columns, file, problems));
         }
-        return new Csv(columns, rows);
+        return new Csv(columns, rows, separatedBySemicolons(text));
+    }
+
+    /** Whether the line that names the columns has semicolons between them. */
+    private static boolean separatedBySemicolons(String text) {
+        String first = text.lines()
+                .map(line -> line.replace(BYTE_ORDER_MARK, ""))
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
+        return first.contains(";") && !first.contains(",");
     }
 
     private static void checkColumns(List<String> columns, Place place, Problems problems) {
@@ -60,13 +76,6 @@ public record Csv(List<String> columns, List<Row> rows) {
                         "");
             }
         }
-        if (columns.size() == 1 && columns.get(0).contains(";")) {
-            problems.add(
-                    "bad-column",
-                    place,
-                    "has semicolons between its cells",
-                    "Save the table with commas between the cells.");
-        }
     }
 
     private static Row row(Line line, List<String> columns, String file, Problems problems) {
@@ -75,7 +84,8 @@ public record Csv(List<String> columns, List<Row> rows) {
         for (int i = 0; i < line.cells.size(); i++) {
             String cell = line.cells.get(i).strip();
             if (i < columns.size() && !cell.isEmpty()) {
-                cells.put(columns.get(i), cell);
+                boolean kept = cell.startsWith("'") && mustBeKept(cell.substring(1));
+                cells.put(columns.get(i), kept ? cell.substring(1) : cell);
             }
         }
         if (line.cells.size() > columns.size()) {
@@ -88,12 +98,49 @@ public record Csv(List<String> columns, List<Row> rows) {
         return new Row(place, cells);
     }
 
+    /**
+     * The text of a table for a spreadsheet, with the mark by which it knows UTF-8. A text that a spreadsheet would take for a formula has an apostrophe before it, which {@link #read} takes away.
+     *
+     * @param semicolons whether semicolons part the cells and commas stand in decimal numbers
+     */
+    public static String text(List<String> columns, List<List<String>> rows, boolean semicolons) {
+        StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
+        Stream.concat(Stream.of(columns), rows.stream())
+                .map(row -> row.stream().map(cell -> cell(cell, semicolons)))
+                .forEach(row -> text.append(row.collect(Collectors.joining(semicolons ? ";" : ",")))
+                        .append('\n'));
+        return text.toString();
+    }
+
+    private static String cell(String value, boolean semicolons) {
+        String cell = mustBeKept(value) ? "'" + value : value;
+        if (semicolons && cell.matches("-?[0-9]+\\.[0-9]+")) {
+            cell = cell.replace('.', ',');
+        }
+        boolean plain = cell.chars().noneMatch(c -> c == '"' || c == '\n' || c == '\r' || c == ',' || c == ';');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+
+    /** Whether a spreadsheet would reckon with a text, and not show it. */
+    private static boolean mustBeKept(String text) {
+        boolean number = text.matches("-[0-9][0-9.,]*");
+        return !number && !text.isEmpty() && "=+-@'".indexOf(text.charAt(0)) >= 0;
+    }
+
+    /** The text of a number in a cell, with a point before its decimals. */
+    public static String number(String cell, boolean semicolons) {
+        // 1,250 is a quarter more than one, or a thousand more: only a table with semicolons tells
+        String decimals = semicolons ? "[0-9]+" : "([0-9]{1,2}|[0-9]{4,})";
+        return cell.matches("-?[0-9]+," + decimals) ? cell.replace(',', '.') : cell;
+    }
+
     private record Line(int number, List<String> cells) {}
 
     /** Cuts a text into lines and cells. */
     private static final class Scan {
         private final String text;
         private final String file;
+        private final char separator;
         private final Problems problems;
         private final List<Line> lines = new ArrayList<>();
         private final StringBuilder cell = new StringBuilder();
@@ -103,7 +150,8 @@ public record Csv(List<String> columns, List<Row> rows) {
         private boolean quoted;
 
         Scan(String text, String file, Problems problems) {
-            this.text = text.startsWith("\uFEFF") ? text.substring(1) : text;
+            this.text = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+            this.separator = separatedBySemicolons(this.text) ? ';' : ',';
             this.file = file;
             this.problems = problems;
         }
@@ -145,8 +193,11 @@ public record Csv(List<String> columns, List<Row> rows) {
 
         private int outside(int i) {
             char c = text.charAt(i);
+            if (c == separator) {
+                endCell();
+                return i;
+            }
             switch (c) {
-                case ',' -> endCell();
                 case '\n' -> endLine();
                 case '\r' -> {
                     // part of a line end

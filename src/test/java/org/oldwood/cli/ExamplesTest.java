@@ -40,7 +40,7 @@ class ExamplesTest {
         if (!words.contains("--today")) {
             words.add("--today=2026-11-25");
         }
-        Cli.Result result = Cli.in(folder).run(words.toArray(String[]::new));
+        Cli.Result result = Cli.in(folder).with("HOME", folder.toString()).run(words.toArray(String[]::new));
 
         assertThat(result.exit()).as(words + "\n" + result.err()).isZero();
     }

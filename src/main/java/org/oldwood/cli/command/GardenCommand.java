@@ -3,6 +3,7 @@ package org.oldwood.cli.command;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -30,7 +31,10 @@ import picocli.CommandLine.ParameterException;
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
-    @Option(names = "--garden", paramLabel = "DIR", description = "the garden's folder; the current folder otherwise")
+    @Option(
+            names = "--garden",
+            paramLabel = "DIR",
+            description = "the garden's folder, or its name; the current folder or your usual garden otherwise")
     public Optional<Path> gardenDir = Optional.empty();
 
     @Option(
@@ -57,6 +61,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     private @Nullable Out out;
     private @Nullable Out err;
     private Optional<GardenFolder> opened = Optional.empty();
+    private Optional<Path> found = Optional.empty();
 
     /** Does the work; returns 0, or 1 where the records have problems. */
     public abstract int run() throws IOException;
@@ -179,10 +184,30 @@ public abstract class GardenCommand implements Callable<Integer> {
         return Optional.ofNullable(answers.readLine()).map(String::strip);
     }
 
-    /** The folder that {@code --garden} names, or the current one; whether or not it is a garden. */
+    /**
+     * The folder that {@code --garden} names, by its path or by the name that the person gave it; else the current one,
+     * if it is a garden or nobody has a usual one; else the usual one. Whether or not it is a garden.
+     */
     public final Path gardenPath() {
-        Path named = gardenDir.map(this::path).orElse(around().folder());
-        return named.toString().isEmpty() ? Path.of(".") : named;
+        if (found.isEmpty()) {
+            Path here = gardenDir.map(this::path).orElse(around().folder());
+            boolean isHere = Files.exists(here.resolve(GardenFolder.GARDEN_FILE));
+            Optional<Path> known = isHere ? Optional.empty() : knownGarden();
+            known.ifPresent(folder -> tell("Garden: " + folder));
+            found = Optional.of(known.orElse(here.toString().isEmpty() ? Path.of(".") : here));
+        }
+        return found.get();
+    }
+
+    private Optional<Path> knownGarden() {
+        try {
+            KnownGardens known = KnownGardens.of(around().environment());
+            return gardenDir
+                    .map(name -> Optional.ofNullable(known.folders().get(name.toString())))
+                    .orElseGet(known::usualFolder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /**

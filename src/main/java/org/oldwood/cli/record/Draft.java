@@ -2,6 +2,7 @@ package org.oldwood.cli.record;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
@@ -12,9 +13,11 @@ import org.oldwood.store.Place;
  * @param values by key; {@code note} may be among them
  * @param place where it was given: a line of a table, or the command line
  * @param booked whether it goes with the tick before it
+ * @param id the id it already has, where it comes back from a table written out of a journal
  */
-public record Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked) {
+public record Draft(
+        LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked, Optional<String> id) {
     public Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
-        this(date, kind, values, place, false);
+        this(date, kind, values, place, false, Optional.empty());
     }
 }

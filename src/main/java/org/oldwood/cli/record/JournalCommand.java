@@ -5,10 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.TableOptions;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -16,13 +19,22 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.StateBuilder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Lists what was noted, the newest last. */
 @Command(
         name = "journal",
         description = "list what was noted, the newest last",
-        footer = {"", "Example:", "  oldwood journal --kind pruned --from 2026-01-01"})
+        footer = {
+            "",
+            "A table for a spreadsheet holds all that was noted, in the order of the journal;",
+            "\"oldwood note --csv\" takes it back with the lines that were added to it.",
+            "",
+            "Examples:",
+            "  oldwood journal --kind pruned --from 2026-01-01",
+            "  oldwood journal --csv"
+        })
 public final class JournalCommand extends GardenCommand {
     @Option(names = "--plant", paramLabel = "ID", description = "only what names this plant")
     Optional<String> plant = Optional.empty();
@@ -45,6 +57,9 @@ public final class JournalCommand extends GardenCommand {
     @Option(names = "--last", paramLabel = "N", description = "only the last so many")
     Optional<Integer> last = Optional.empty();
 
+    @Mixin
+    TableOptions table = new TableOptions();
+
     @Override
     public int run() throws IOException {
         GardenFolder folder = folder();
@@ -56,10 +71,12 @@ public final class JournalCommand extends GardenCommand {
         Set<String> withdrawn = StateBuilder.withdrawn(folder.journal());
         List<Entry> chosen = new ArrayList<>(folder.journal().stream()
                 .filter(entry -> isAsked(entry, state))
-                .sorted(Comparator.comparing(Entry::date))
+                .sorted(table.asked() ? (a, b) -> 0 : Comparator.comparing(Entry::date))
                 .toList());
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
-        if (json) {
+        if (table.asked()) {
+            table.print(this, cells(shown));
+        } else if (json) {
             out().json(Answer.of(shown, withdrawn));
         } else if (shown.isEmpty()) {
             out().line("Nothing was noted that fits.");
@@ -102,6 +119,20 @@ public final class JournalCommand extends GardenCommand {
                 .flatMap(state::plant)
                 .filter(known -> known.plant().bed().equals(bed))
                 .isPresent();
+    }
+
+    private static List<Map<String, String>> cells(List<Entry> entries) {
+        return entries.stream()
+                .map(entry -> {
+                    Map<String, String> cells = new LinkedHashMap<>();
+                    cells.put("date", entry.date().toString());
+                    cells.put("entry", entry.kind().key());
+                    cells.put("id", entry.id());
+                    cells.put("note", entry.note());
+                    cells.putAll(EntryText.cells(entry));
+                    return cells;
+                })
+                .toList();
     }
 
     private static List<String> row(Entry entry, Set<String> withdrawn) {

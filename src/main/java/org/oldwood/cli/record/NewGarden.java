@@ -48,31 +48,37 @@ final class NewGarden {
     }
 
     /** Notes the planting of bushes one by one, of canes by the row. */
-    void plant(List<Planting> plantings, LocalDate planted) {
+    void plant(List<Planting> plantings, LocalDate usual) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         for (Planting planting : plantings) {
             Crop crop = crops.get(planting.crop());
             Spacing spacing = spacing(crop, planting);
-            double ground = spacing.areaM2() * planting.number();
+            double ground = planting.lengthM()
+                    .map(length -> spacing.areaM2() * length / spacing.inRow().is())
+                    .orElse(spacing.areaM2() * planting.number());
             areas.merge(planting.bedId(), ground, Double::sum);
-            int entries = crop.inRows() ? 1 : planting.number();
+            int entries = crop.inRows() || planting.id().isPresent() ? 1 : planting.number();
             for (int i = 0; i < entries; i++) {
-                int number = numbers.merge(crop.id(), 1, Integer::sum);
-                note(planting, crop.id() + "-" + number, planted, spacing);
+                String id = planting.id().orElseGet(() -> nextId(crop, numbers, plantings));
+                note(planting, id, planting.planted().orElse(usual), spacing);
             }
-            if (crop.inRows()) {
-                assumed.add(crop.id()
-                        + "-"
-                        + numbers.get(crop.id())
-                        + ": one row of "
-                        + tenths(length(planting, spacing))
-                        + " m, "
-                        + planting.number()
-                        + " plants "
-                        + spacing.inRow().inWords()
-                        + " apart.");
+            if (crop.inRows() && planting.lengthM().isEmpty()) {
+                assumed.add("%s: one row of %s m, %d plants %s apart."
+                        .formatted(
+                                planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
+                                tenths(length(planting, spacing)),
+                                planting.number(),
+                                spacing.inRow().inWords()));
             }
         }
+    }
+
+    /** The crop's next number that no line of the table has as a plant's id. */
+    private static String nextId(Crop crop, Map<String, Integer> numbers, List<Planting> plantings) {
+        String id = crop.id() + "-" + numbers.merge(crop.id(), 1, Integer::sum);
+        boolean taken = plantings.stream()
+                .anyMatch(other -> other.id().filter(id::equals).isPresent());
+        return taken ? nextId(crop, numbers, plantings) : id;
     }
 
     private static Spacing spacing(Crop crop, Planting planting) {
@@ -85,7 +91,7 @@ final class NewGarden {
     }
 
     private static double length(Planting planting, Spacing spacing) {
-        return planting.number() * spacing.inRow().is();
+        return planting.lengthM().orElse(planting.number() * spacing.inRow().is());
     }
 
     private void note(Planting planting, String id, LocalDate planted, Spacing spacing) {
@@ -97,8 +103,12 @@ final class NewGarden {
         planting.cultivar().ifPresent(cultivar -> values.put("cultivar", text(cultivar)));
         if (crops.get(planting.crop()).inRows()) {
             values.put("lengthM", number(tenths(length(planting, spacing))));
+        } else if (planting.id().isPresent() && planting.number() > 1) {
+            values.put("bushes", number(Integer.toString(planting.number())));
         }
-        values.put("about", text("year"));
+        if (planting.planted().isEmpty()) {
+            values.put("about", text("year"));
+        }
         Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
         previousId = EntryWriter.idOf(entry);
         journal.add(JsonWriter.line(entry));

@@ -11,8 +11,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.garden.EntryField;
+import org.oldwood.garden.EntryField.Holds;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
+import org.oldwood.garden.EntryWriter;
 import org.oldwood.store.Csv;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
@@ -36,7 +38,8 @@ import picocli.CommandLine.Option;
             "",
             "A table's first line names its columns: date, entry, note and the keys of the",
             "entries; a cell that does not apply stays empty. oldwood note ENTRY --help tells",
-            "an entry's keys.",
+            "an entry's keys. \"oldwood journal --csv\" writes such a table; its lines have ids,",
+            "and one that is noted already is passed over when the table comes back.",
             "",
             "Example:",
             "  oldwood note --csv notes.csv"
@@ -77,13 +80,15 @@ public final class NoteCommand extends GardenCommand {
         List<Draft> drafts = new ArrayList<>();
         Ticking ticking = new Ticking(this);
         for (Csv.Row row : table.rows()) {
-            draft(row, problems).ifPresent(draft -> drafts.addAll(ticking.booked(draft, List.of())));
+            draft(row, table.semicolons(), problems)
+                    .ifPresent(draft ->
+                            drafts.addAll(draft.id().isPresent() ? List.of(draft) : ticking.booked(draft, List.of())));
         }
         return drafts;
     }
 
     private static void checkColumns(Csv table, String file, Problems problems) {
-        Set<String> known = new TreeSet<>(List.of("date", "entry", "note"));
+        Set<String> known = new TreeSet<>(List.of("id", "date", "entry", "note"));
         for (EntryKind kind : EntryKind.values()) {
             kind.fields().stream().map(EntryField::key).forEach(known::add);
         }
@@ -100,7 +105,7 @@ public final class NoteCommand extends GardenCommand {
         }
     }
 
-    private Optional<Draft> draft(Csv.Row row, Problems problems) {
+    private Optional<Draft> draft(Csv.Row row, boolean semicolons, Problems problems) {
         String name = row.cell("entry").orElse("");
         Optional<EntryKind> kind = EntryKind.find(name);
         if (kind.isEmpty()) {
@@ -112,17 +117,35 @@ public final class NoteCommand extends GardenCommand {
             return Optional.empty();
         }
         Map<String, Json> values = new LinkedHashMap<>();
-        row.cells().forEach((key, text) -> values.put(key, value(kind.get(), key, text, row.place())));
+        row.cells()
+                .forEach((key, text) -> values.put(
+                        key,
+                        kind.get()
+                                .field(key)
+                                .map(field -> EntryText.value(field, typed(field, text, semicolons), row.place()))
+                                .orElseGet(() -> new Json.Text(row.place().at(key), text))));
         Optional<LocalDate> date = date(row, values, problems);
         values.remove("date");
         values.remove("entry");
-        return date.map(day -> new Draft(day, kind.get(), values, row.place()));
+        values.remove("id");
+        return date.map(day -> new Draft(day, kind.get(), values, row.place(), false, id(row, problems)));
     }
 
-    private static Json value(EntryKind kind, String key, String text, Place place) {
-        return kind.field(key)
-                .map(field -> EntryText.value(field, text, place))
-                .orElseGet(() -> new Json.Text(place.at(key), text));
+    private static String typed(EntryField field, String text, boolean semicolons) {
+        boolean number = field.type() == Holds.NUMBER || field.type() == Holds.COUNT;
+        return number ? Csv.number(text, semicolons) : text;
+    }
+
+    /** The id that a line has which a journal was written out in. */
+    private static Optional<String> id(Csv.Row row, Problems problems) {
+        Optional<String> id = row.cell("id");
+        id.filter(text -> !EntryWriter.isId(text))
+                .ifPresent(text -> problems.add(
+                        "not-an-id",
+                        row.place().at("id"),
+                        "is no entry's id: \"" + text + "\"",
+                        "Leave the cell empty in new lines; the journal gives them their ids."));
+        return id;
     }
 
     private Optional<LocalDate> date(Csv.Row row, Map<String, Json> values, Problems problems) {

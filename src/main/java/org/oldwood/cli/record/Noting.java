@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.facts.feeding.NoteWarnings;
 import org.oldwood.facts.record.Unlikely;
@@ -76,16 +77,24 @@ public final class Noting {
 
     private void read(GardenFolder folder, List<Draft> drafts) {
         List<Entry> before = folder.journal();
+        Map<String, Entry> known = before.stream().collect(Collectors.toMap(Entry::id, entry -> entry, (a, b) -> a));
         String previous = before.isEmpty() ? "" : before.get(before.size() - 1).id();
         String tick = "";
         for (Draft draft : drafts) {
+            Optional<Entry> same = draft.id().map(known::get);
+            if (same.isPresent()) {
+                mustAgree(draft, same.get());
+                continue;
+            }
             String last = previous;
             Map<String, Json> values = new LinkedHashMap<>(draft.values());
             if (draft.booked()) {
                 values.put("tick", new Json.Text(draft.place().at("tick"), tick));
             }
-            Json.Obj object = key.map(sent -> EntryWriter.entryOf(
-                            sent + "/" + objects.size(), draft.date(), draft.kind(), values, draft.place()))
+            Json.Obj object = draft.id()
+                    .map(id -> EntryWriter.entryWithId(id, draft.date(), draft.kind(), values, draft.place()))
+                    .or(() -> key.map(sent -> EntryWriter.entryOf(
+                            sent + "/" + objects.size(), draft.date(), draft.kind(), values, draft.place())))
                     .orElseGet(() -> EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
             previous = EntryWriter.idOf(object);
             tick = draft.booked() ? tick : previous;
@@ -98,6 +107,21 @@ public final class Noting {
                         "is " + draft.date() + ", which is still to come; today is " + command.today(),
                         "Note what has happened. If the date is right, give --today DATE.");
             }
+        }
+    }
+
+    /** A line that was written out of this journal and comes back: noted already, unless somebody changed it. */
+    private void mustAgree(Draft draft, Entry entry) {
+        boolean agrees = draft.date().equals(entry.date())
+                && draft.kind() == entry.kind()
+                && EntryText.cells(draft.kind(), draft.values()).equals(EntryText.cells(entry));
+        if (!agrees) {
+            problems.add(
+                    "entry-differs",
+                    draft.place(),
+                    "has the id %s, but the journal says under it: %s %s: %s"
+                            .formatted(entry.id(), entry.date(), entry.kind().key(), EntryText.inWords(entry)),
+                    "What was noted is not changed by a table: oldwood correct %s KEY=VALUE".formatted(entry.id()));
         }
     }
 
@@ -159,6 +183,10 @@ public final class Noting {
     }
 
     private void report(GardenFolder folder) {
+        if (entries.isEmpty()) {
+            command.tell("nothing new: all of it is noted in " + folder.journalPath());
+            return;
+        }
         if (command.json) {
             command.out().json(new Answer(objects));
         } else {

@@ -6,15 +6,19 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.KnownGardens;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
@@ -34,7 +38,8 @@ import picocli.CommandLine.Parameters;
         description = "begin a new garden's folder",
         footer = {
             "",
-            "A stock list is a table with the columns crop, number, bed, cultivar and form.",
+            "A stock list is a table with the columns plant, crop, number, bed, cultivar, form,",
+            "planted and lengthM; crop must be filled. \"oldwood stock --csv\" writes one.",
             "",
             "Example:",
             "  oldwood start our-garden --name \"Our garden\" --at 52.1,-2.3 \\",
@@ -66,8 +71,8 @@ public final class StartCommand extends GardenCommand {
             description = "what stands in it, from a table; - for standard input")
     Optional<String> stock = Optional.empty();
 
-    @Option(names = "--planted", required = true, paramLabel = "YEAR", description = "the year in which it was planted")
-    int planted;
+    @Option(names = "--planted", paramLabel = "YEAR", description = "the year in which it was planted")
+    Optional<Integer> planted = Optional.empty();
 
     @Option(
             names = "--bed-area",
@@ -87,13 +92,14 @@ public final class StartCommand extends GardenCommand {
         NewFolder files = new NewFolder(folder);
         files.refuseOverwriting();
         Site site = site();
-        LocalDate day = plantedOn(site);
         Problems problems = new Problems();
         Crops crops = new Crops(Documents.bundled());
         List<Planting> plantings = plantings(new Stock(crops, problems), problems);
         if (!problems.isEmpty()) {
             throw new RecordException(problems.list());
         }
+        boolean all = plantings.stream().allMatch(each -> each.planted().isPresent());
+        LocalDate day = all && planted.isEmpty() ? today() : plantedOn(site);
         NewGarden garden = new NewGarden(crops);
         garden.plant(plantings, day);
         sayAreas(garden);
@@ -136,11 +142,12 @@ public final class StartCommand extends GardenCommand {
     /** The end of that year's dormant season, when bushes are set; never after today. */
     private LocalDate plantedOn(Site site) {
         LocalDate today = today();
-        if (planted < 1900 || planted > today.getYear()) {
-            throw usage("--planted must be a year from 1900 to " + today.getYear() + " but is " + planted);
+        int year = planted.orElseThrow(() -> usage("say with --planted in which year it was planted"));
+        if (year < 1900 || year > today.getYear()) {
+            throw usage("--planted must be a year from 1900 to %d but is %d".formatted(today.getYear(), year));
         }
         Hemisphere where = site.hemisphere();
-        int season = where == Hemisphere.NORTH ? planted : planted + 1;
+        int season = where == Hemisphere.NORTH ? year : year + 1;
         LocalDate day = new Season(season, where).day(MARCH, 1);
         return day.isAfter(today) ? today : day;
     }
@@ -172,7 +179,7 @@ public final class StartCommand extends GardenCommand {
                 + ". Measure the beds and correct areaM2: amounts per m² depend on it.");
     }
 
-    private void report(Path folder, NewGarden garden, List<Planting> plantings) {
+    private void report(Path folder, NewGarden garden, List<Planting> plantings) throws IOException {
         garden.assumed().forEach(this::tell);
         if (json) {
             out().json(new Answer(
@@ -182,14 +189,28 @@ public final class StartCommand extends GardenCommand {
                 out().line(planting.bedId() + ": " + planting.number() + " " + planting.crop());
             }
         }
-        tell("Wrote "
-                + folder.resolve(GardenFolder.GARDEN_FILE)
-                + " and "
-                + folder.resolve(GardenFolder.JOURNAL_FILE)
-                + ".");
+        tell("Wrote %s and %s."
+                .formatted(folder.resolve(GardenFolder.GARDEN_FILE), folder.resolve(GardenFolder.JOURNAL_FILE)));
+        boolean usual = isUsual(folder.toAbsolutePath().normalize());
         if (!quiet) {
-            err().line("Next: oldwood calendar --garden " + folder);
+            err().line(usual ? "Next: oldwood calendar" : "Next: oldwood calendar --garden " + folder);
         }
+    }
+
+    /** Keeps a first garden as the one that is meant where none is given. */
+    private boolean isUsual(Path folder) throws IOException {
+        Map<String, String> environment = around().environment();
+        KnownGardens known = KnownGardens.of(environment);
+        String id =
+                String.valueOf(folder.getFileName()).toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        boolean first = known.folders().isEmpty()
+                && GardenReader.isId(id)
+                && KnownGardens.file(environment).isPresent();
+        if (first) {
+            tell("This is your usual garden now, named %s (%s)."
+                    .formatted(id, known.with(id, folder).keep(environment)));
+        }
+        return first;
     }
 
     /** The answer to {@code --json}. */

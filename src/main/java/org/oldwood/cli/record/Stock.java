@@ -1,14 +1,19 @@
 package org.oldwood.cli.record;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.store.Csv;
+import org.oldwood.store.IsoDate;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -16,11 +21,13 @@ import org.oldwood.store.Problems;
 /** Reads what stands in a new garden, from {@code --plants} or from a stock list. */
 final class Stock {
     private static final int MOST = 2000;
-    private static final List<String> COLUMNS = List.of("crop", "number", "bed", "cultivar", "form");
+    private static final List<String> COLUMNS =
+            List.of("plant", "crop", "number", "bed", "cultivar", "form", "planted", "lengthM");
 
     private final Crops crops;
     private final Problems problems;
     private final List<Planting> plantings = new ArrayList<>();
+    private final Set<String> seen = new HashSet<>();
 
     Stock(Crops crops, Problems problems) {
         this.crops = crops;
@@ -35,12 +42,12 @@ final class Stock {
             Map<String, String> cells = new HashMap<>();
             cells.put("crop", sign < 0 ? part : part.substring(0, sign));
             cells.put("number", sign < 0 ? "1" : part.substring(sign + 1));
-            add(new Csv.Row(place, cells));
+            add(new Csv.Row(place, cells), false);
         }
         return plantings;
     }
 
-    /** From a table with the columns crop, number, bed, cultivar and form; crop alone must be there. */
+    /** From a table with some of the columns plant, crop, number, bed, cultivar, form, planted and lengthM; crop must be there. */
     List<Planting> table(Csv table, String file) {
         for (String column : table.columns()) {
             if (!column.isEmpty() && !COLUMNS.contains(column)) {
@@ -51,28 +58,68 @@ final class Stock {
                         Nearest.hint(column, COLUMNS));
             }
         }
-        table.rows().forEach(this::add);
+        table.rows().forEach(row -> add(row, table.semicolons()));
         if (table.rows().isEmpty() && problems.isEmpty()) {
             problems.add("empty-file", Place.of(file), "lists no plants", "");
         }
         return plantings;
     }
 
-    private void add(Csv.Row row) {
+    private void add(Csv.Row row, boolean semicolons) {
         int before = problems.count();
         String crop = crop(row);
         int number = number(row);
-        Optional<String> bed = row.cell("bed");
-        bed.filter(id -> !GardenReader.isId(id))
-                .ifPresent(id -> problems.add(
-                        "not-an-id",
-                        row.place().at("bed"),
-                        "must be made of small letters, digits and hyphens but is \"" + id + "\"",
-                        ""));
+        Optional<String> bed = id(row, "bed");
+        Optional<String> plant = id(row, "plant");
+        Optional<LocalDate> planted = planted(row);
+        Optional<Double> length = row.cell("lengthM").map(text -> length(row, Csv.number(text, semicolons)));
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
-            plantings.add(new Planting(crop, number, bed, row.cell("cultivar"), row.cell("form"), row.place()));
+            plant.filter(id -> !seen.add(id))
+                    .ifPresent(id -> problems.add(
+                            "id-taken",
+                            row.place().at("plant"),
+                            "\"%s\" stands in two lines".formatted(id),
+                            "Give each plant an id of its own, or leave the ids out."));
+            plantings.add(new Planting(
+                    crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, length, row.place()));
         }
+    }
+
+    private Optional<String> id(Csv.Row row, String column) {
+        Optional<String> id = row.cell(column);
+        id.filter(text -> !GardenReader.isId(text))
+                .ifPresent(text -> problems.add(
+                        "not-an-id",
+                        row.place().at(column),
+                        "must be made of small letters, digits and hyphens but is \"" + text + "\"",
+                        ""));
+        return id;
+    }
+
+    private Optional<LocalDate> planted(Csv.Row row) {
+        try {
+            return row.cell("planted").map(IsoDate::parse);
+        } catch (DateTimeParseException e) {
+            problems.add(
+                    "bad-date",
+                    row.place().at("planted"),
+                    "is no day: \"" + row.cell("planted").orElse("") + "\"",
+                    "Write for example: 2021-03-01");
+            return Optional.empty();
+        }
+    }
+
+    private double length(Csv.Row row, String text) {
+        double length = text.matches("[0-9]{1,4}(\\.[0-9]{1,6})?") ? Double.parseDouble(text) : 0;
+        if (length < 0.1 || length > 1000) {
+            problems.add(
+                    "number-out-of-range",
+                    row.place().at("lengthM"),
+                    "must be from 0.1 to 1000 m but is \"" + text + "\"",
+                    "");
+        }
+        return length;
     }
 
     private String crop(Csv.Row row) {

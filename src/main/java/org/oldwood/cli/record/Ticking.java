@@ -212,7 +212,7 @@ public final class Ticking {
             if (tick.amount.isEmpty()) {
                 values.put("planned", new Json.Bool(place.at("planned"), true));
             }
-            all.add(new Draft(tick.day, noted.kind(), values, place, true));
+            all.add(new Draft(tick.day, noted.kind(), values, place, true, Optional.empty()));
         }
         Booking.toNote(task).ifPresent(kind -> command.tell("What was found only you can tell: oldwood " + kind + "."));
     }

@@ -1,0 +1,38 @@
+package org.oldwood.cli.command;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.oldwood.store.Csv;
+import picocli.CommandLine.Option;
+
+/** How a command writes its answer as a table for a spreadsheet. */
+public final class TableOptions {
+    @Option(names = "--csv", description = "print a table for a spreadsheet")
+    boolean csv;
+
+    @Option(
+            names = "--decimal-comma",
+            description = "in the table: commas in decimal numbers, semicolons between the cells")
+    boolean decimalComma;
+
+    public boolean asked() {
+        return csv || decimalComma;
+    }
+
+    /** Prints rows; their keys, in the order in which they come, name the columns. */
+    public void print(GardenCommand command, List<Map<String, String>> rows) {
+        Set<String> columns = new LinkedHashSet<>();
+        rows.forEach(row -> columns.addAll(row.keySet()));
+        command.out()
+                .write(Csv.text(
+                        List.copyOf(columns),
+                        rows.stream()
+                                .map(row -> columns.stream()
+                                        .map(column -> row.getOrDefault(column, ""))
+                                        .toList())
+                                .toList(),
+                        decimalComma));
+    }
+}

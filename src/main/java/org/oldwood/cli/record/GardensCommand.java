@@ -1,0 +1,115 @@
+package org.oldwood.cli.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.KnownGardens;
+import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists the gardens that have a name, names one, or says which is meant where none is given. */
+@Command(
+        name = "gardens",
+        description = "list your gardens by name, and say which one is the usual",
+        footer = {
+            "",
+            "A name serves wherever --garden is asked for. The usual garden is worked on where",
+            "neither --garden is given nor the current folder is a garden.",
+            "",
+            "Example:",
+            "  oldwood gardens --name allotment"
+        })
+public final class GardensCommand extends GardenCommand {
+    @Option(names = "--name", paramLabel = "NAME", description = "name the garden in --folder")
+    Optional<String> name = Optional.empty();
+
+    @Option(names = "--folder", paramLabel = "DIR", description = "its folder; the current one otherwise")
+    Optional<Path> folder = Optional.empty();
+
+    @Option(names = "--usual", paramLabel = "NAME", description = "work on this one where none is given")
+    Optional<String> usual = Optional.empty();
+
+    @Option(names = "--forget", paramLabel = "NAME", description = "forget a name; the garden's folder stays")
+    Optional<String> forgotten = Optional.empty();
+
+    @Override
+    public int run() throws IOException {
+        Map<String, String> environment = around().environment();
+        KnownGardens known = KnownGardens.of(environment);
+        KnownGardens changed = known;
+        if (name.isPresent()) {
+            changed = changed.with(name(), garden());
+        } else if (folder.isPresent()) {
+            throw usage("say what the garden in --folder is called, with --name");
+        }
+        if (forgotten.isPresent()) {
+            changed = changed.without(known(forgotten.get(), changed));
+        }
+        if (usual.isPresent()) {
+            changed = new KnownGardens(Optional.of(known(usual.get(), changed)), changed.folders());
+        }
+        if (!changed.equals(known)) {
+            tell("kept in " + changed.keep(environment));
+        }
+        print(changed);
+        return 0;
+    }
+
+    private String name() {
+        String given = name.orElse("");
+        if (!GardenReader.isId(given)) {
+            throw usage("--name must be made of small letters, digits and hyphens but is \"" + given + "\"");
+        }
+        return given;
+    }
+
+    private Path garden() {
+        Path path = folder.map(this::path)
+                .orElse(around().folder())
+                .toAbsolutePath()
+                .normalize();
+        if (!Files.exists(path.resolve(GardenFolder.GARDEN_FILE))) {
+            throw usage("--folder: " + path + " is no garden; begin one with oldwood start DIR");
+        }
+        return path;
+    }
+
+    private String known(String asked, KnownGardens among) {
+        if (!among.folders().containsKey(asked)) {
+            throw among.names().isEmpty()
+                    ? usage("no garden has a name yet; give one with --name NAME --folder DIR")
+                    : noSuch("garden named", asked, among.names());
+        }
+        return asked;
+    }
+
+    private void print(KnownGardens known) {
+        if (json) {
+            out().json(new Answer(known.usual(), known.folders()));
+        } else if (known.folders().isEmpty()) {
+            out().line("No garden has a name yet.");
+        } else {
+            out().columns(
+                            0,
+                            known.folders().entrySet().stream()
+                                    .map(each -> List.of(
+                                            each.getKey(),
+                                            known.usual()
+                                                            .filter(each.getKey()::equals)
+                                                            .isPresent()
+                                                    ? "usual"
+                                                    : "",
+                                            each.getValue().toString()))
+                                    .toList());
+        }
+    }
+
+    /** The answer to {@code --json}. */
+    private record Answer(Optional<String> usual, Map<String, Path> gardens) {}
+}
