@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "A table for a spreadsheet holds all that was noted, in the order of the journal;",
             "\"oldwood note --csv\" takes it back with the lines that were added to it.",
             "",
-            "Examples:",
+            "Example:",
             "  oldwood journal --kind pruned --from 2026-01-01",
             "  oldwood journal --csv"
         })
