@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.oldwood.facts.Amount;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.Garden;
@@ -165,7 +164,7 @@ final class Placement {
         if (garden.minutesPerDay() != 0) {
             minutes.merge(day, task.minutes().orElse(0.0), Double::sum);
         }
-        Set<String> tags = tags(task);
+        Set<String> tags = task.tags();
         if (!tags.isEmpty()) {
             task.subject()
                     .bed()
@@ -204,18 +203,8 @@ final class Placement {
         return taken == 0 || taken + task.minutes().orElse(0.0) <= garden.minutesPerDay();
     }
 
-    private static Set<String> tags(Task task) {
-        List<String> ofAmount = task.amount().map(Amount::tags).orElse(List.of());
-        if (ofAmount.isEmpty() && task.rule().tags().isEmpty()) {
-            return Set.of();
-        }
-        Set<String> tags = new HashSet<>(task.rule().tags());
-        tags.addAll(ofAmount);
-        return tags;
-    }
-
     private Optional<LocalDate> awayFromOthers(Task task, LocalDate wanted) {
-        Set<String> tags = tags(task);
+        Set<String> tags = task.tags();
         if (tags.isEmpty() || task.subject().bed().isEmpty()) {
             return Optional.of(wanted);
         }
@@ -234,7 +223,7 @@ final class Placement {
 
     private String clashNotice(Task task, LocalDate day) {
         String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
-        return apart.clash(bed, day, tags(task))
+        return apart.clash(bed, day, task.tags())
                 .map(clash -> task.title()
                         + ": not planned, because of \""
                         + clash.other()

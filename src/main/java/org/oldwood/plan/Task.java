@@ -1,8 +1,10 @@
 package org.oldwood.plan;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -80,6 +82,17 @@ public record Task(
         return amount.flatMap(Amount::minutes)
                 .or(() ->
                         rule.minutes().isPresent() ? Optional.of(rule.minutes().getAsDouble()) : Optional.empty());
+    }
+
+    /** Those of the rule and of the material, by which materials are kept apart. */
+    public Set<String> tags() {
+        List<String> ofAmount = amount.map(Amount::tags).orElse(List.of());
+        if (ofAmount.isEmpty() && rule.tags().isEmpty()) {
+            return Set.of();
+        }
+        Set<String> tags = new HashSet<>(rule.tags());
+        tags.addAll(ofAmount);
+        return tags;
     }
 
     Task on(LocalDate chosen) {

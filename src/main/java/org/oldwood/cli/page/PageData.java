@@ -73,7 +73,7 @@ final class PageData {
     /** What is due within the next days, the most urgent first; optional work is not pressed on anybody. */
     private List<PageView.Round> rounds(Map<String, Cut> cuts) {
         LocalDate today = state.date();
-        return Rounds.read(folder.documents()).of(plan.plan()).stream()
+        return Rounds.read(folder.documents()).of(plan.plan(), state).stream()
                 .filter(round ->
                         round.open() && !round.kind().optional() && !round.day().isAfter(today.plusDays(DAYS_AHEAD)))
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))

@@ -24,7 +24,6 @@ import org.oldwood.garden.EntryField.Holds;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenState;
-import org.oldwood.plan.Plan;
 import org.oldwood.plan.TaskIds;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Json;
@@ -179,8 +178,8 @@ final class NoteKindCommand extends GardenCommand {
     private void takeKind(Map<String, Json> values) throws IOException {
         String named = ((Json.Text) values.get("kind")).value();
         Rounds rounds = Rounds.read(folder().documents());
-        Plan plan = GardenPlan.of(this, folder()).plan();
-        String id = Numbers.find(this, rounds.of(plan), named)
+        GardenPlan planned = GardenPlan.of(this, folder());
+        String id = Numbers.find(this, rounds.of(planned.plan(), planned.state()), named)
                 .map(round -> round.kind().id())
                 .orElse(named);
         if (!rounds.kinds().contains(id)) {

@@ -17,6 +17,7 @@ import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Booking;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
@@ -153,10 +154,11 @@ public final class Ticking {
         return plans.computeIfAbsent(day, date -> {
             try {
                 GardenFolder folder = command.folder();
-                Planner planner = Planning.planner(folder, folder.on(date));
+                GardenState state = folder.on(date);
+                Planner planner = Planning.planner(folder, state);
                 Plan plan = planner.plan();
                 return new Planned(
-                        plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan));
+                        plan, planner.taskIds(), Rounds.read(folder.documents()).of(plan, state));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -38,7 +38,7 @@ public final class NowCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         GardenPlan planned = GardenPlan.of(this, folder());
-        List<Round> rounds = Rounds.read(folder().documents()).of(planned.plan()).stream()
+        List<Round> rounds = Rounds.read(folder().documents()).of(planned.plan(), planned.state()).stream()
                 .filter(round -> round.open() && round.wanted(planned.state().wishes()))
                 .toList();
         Answer answer = answer(rounds, planned.state().wishes().aheadDays());

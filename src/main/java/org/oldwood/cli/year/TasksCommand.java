@@ -78,7 +78,7 @@ public final class TasksCommand extends GardenCommand {
         List<Task> chosen = whole.tasks().stream().filter(this::chosen).toList();
         Plan plan = new Plan(whole.from(), whole.until(), chosen, whole.notices(), whole.missed());
         Rounds kinds = Rounds.read(folder().documents());
-        List<Round> rounds = kinds.of(plan);
+        List<Round> rounds = kinds.of(plan, planned.state());
         if (json) {
             out().json(writer -> TaskJson.write(writer, plan, rounds));
             return 0;

@@ -33,6 +33,10 @@ import org.oldwood.words.Words;
 public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, List<Task> finished) {
     private static final int LONGEST_TITLE = 40;
 
+    Round on(LocalDate other) {
+        return new Round(id, kind, other, tasks, finished);
+    }
+
     /** Whether something is left to do. */
     public boolean open() {
         return !tasks.isEmpty();
@@ -154,27 +158,40 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
     public String title() {
-        String brief = kind.title().replace("{crop}", crop());
-        String full = verbs().isEmpty() ? brief : Words.list(verbs());
-        boolean oneCrop = kind.by() == RoundKind.By.CROP && !verbs().isEmpty() || kind.by() == RoundKind.By.GROUP;
-        if (oneCrop && all().stream().allMatch(task -> crop(task).equals(crop()))) {
-            full = "%s %s".formatted(full, crop());
-        }
-        full = full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
         String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
         String few = bushes() == 0 ? "" : ": %d".formatted(bushes());
         String where = where();
-        return Stream.of(
-                        full + many + where,
-                        full + few + where,
-                        brief + many + where,
-                        brief + few + where,
-                        full + many,
-                        brief + many,
-                        brief)
+        List<String> names = names();
+        return names.stream()
+                .flatMap(name -> Stream.of(name + many + where, name + few + where))
                 .filter(title -> title.length() <= LONGEST_TITLE)
                 .findFirst()
-                .orElseGet(() -> brief.substring(0, LONGEST_TITLE));
+                .or(() -> names.stream()
+                        .flatMap(name -> Stream.of(name + many, name))
+                        .filter(title -> title.length() <= LONGEST_TITLE)
+                        .findFirst())
+                .orElseGet(() -> names.get(0).substring(0, LONGEST_TITLE));
+    }
+
+    /** What is done, in all its steps, the first two of them, or by the kind's own title. */
+    private List<String> names() {
+        List<String> verbs = verbs();
+        String brief = kind.title().replace("{crop}", crop());
+        boolean oneCrop = kind.by() == RoundKind.By.CROP && !verbs.isEmpty() || kind.by() == RoundKind.By.GROUP;
+        String crop =
+                oneCrop && all().stream().allMatch(task -> crop(task).equals(crop())) ? " %s".formatted(crop()) : "";
+        List<String> names = new ArrayList<>();
+        names.add((verbs.isEmpty() ? brief : Words.list(verbs)) + crop);
+        if (kind.by() == RoundKind.By.WEEK && verbs.size() > 2) {
+            names.add("%s, %s and more".formatted(verbs.get(0), verbs.get(1)));
+        } else {
+            names.add(brief);
+        }
+        return names.stream().map(Round::capital).toList();
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private String where() {

@@ -7,10 +7,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.oldwood.facts.KeepApart;
+import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
@@ -25,11 +26,15 @@ import org.oldwood.store.Fields;
 public final class Rounds {
     private final Map<String, RoundKind> byRule = new HashMap<>();
 
-    private Rounds() {}
+    private final Documents documents;
+
+    private Rounds(Documents documents) {
+        this.documents = documents;
+    }
 
     /** The kinds of rounds in {@code rounds.json}. */
     public static Rounds read(Documents documents) {
-        Rounds rounds = new Rounds();
+        Rounds rounds = new Rounds(documents);
         for (Fields fields : documents.fields("rounds.json").objects("kinds")) {
             RoundKind kind = RoundKind.read(fields);
             kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind)));
@@ -48,19 +53,25 @@ public final class Rounds {
     }
 
     /** All rounds of a plan, those with nothing left to do too, by day, then by id. */
-    public List<Round> of(Plan plan) {
+    public List<Round> of(Plan plan, GardenState state) {
         Map<String, List<Task>> together = new LinkedHashMap<>();
         for (Task task : plan.tasks()) {
             together.computeIfAbsent(kind(task.rule()).round(task), id -> new ArrayList<>())
                     .add(task);
         }
+        List<Round> wanted = new ArrayList<>();
         List<Round> rounds = new ArrayList<>();
-        together.forEach((id, tasks) -> rounds.add(round(id, tasks)));
+        together.forEach((id, tasks) -> {
+            Round round = round(id, tasks, state);
+            (round.wanted(state.wishes()) ? wanted : rounds).add(round);
+        });
+        // what nobody asks for takes no day from what is asked for
+        rounds.addAll(new Diary(state, KeepApart.read(documents, state)).spread(wanted));
         rounds.sort(Comparator.comparing(Round::day).thenComparing(Round::id));
         return rounds;
     }
 
-    private Round round(String id, List<Task> all) {
+    private Round round(String id, List<Task> all, GardenState state) {
         RoundKind kind = kind(all.get(0).rule());
         List<Task> walked = new ArrayList<>(all);
         walked.sort(Comparator.comparing(Rounds::bed)
@@ -71,23 +82,35 @@ public final class Rounds {
                 walked.stream().filter(task -> task.state() == Task.State.OPEN).toList();
         List<Task> finished =
                 walked.stream().filter(task -> task.state() != Task.State.OPEN).toList();
-        return new Round(id, kind, day(kind, open.isEmpty() ? finished : open), open, finished);
+        return new Round(id, kind, day(kind, open.isEmpty() ? finished : open, state), open, finished);
     }
 
-    /** The latest of the tasks' days on which all that can be done together is in time; never the latest of all. */
-    private static LocalDate day(RoundKind kind, List<Task> tasks) {
-        LocalDate first =
-                tasks.stream().map(Task::day).min(LocalDate::compareTo).orElseThrow();
+    /**
+     * The middle one of the days of the tasks that can be done together, on which all of these are in time. Those whose
+     * time begins when there is no working day left for others wait.
+     */
+    private static LocalDate day(RoundKind kind, List<Task> tasks, GardenState state) {
+        List<LocalDate> days = tasks.stream().map(Task::day).sorted().toList();
         if (kind.start() || tasks.get(0).state() != Task.State.OPEN) {
-            return first;
+            return days.get(0);
         }
-        Optional<LocalDate> last =
-                tasks.stream().map(task -> task.window().last()).min(LocalDate::compareTo);
-        return tasks.stream()
-                .map(Task::day)
-                .filter(day -> !day.isAfter(last.orElse(day)))
+        LocalDate last = tasks.stream()
+                .map(task -> task.window().last())
+                .min(LocalDate::compareTo)
+                .orElseThrow();
+        LocalDate working = last;
+        while (!state.garden().workDays().contains(working.getDayOfWeek())) {
+            working = working.minusDays(1);
+        }
+        LocalDate end = working.isBefore(days.get(0)) ? last : working;
+        LocalDate first = tasks.stream()
+                .map(task -> task.window().first())
+                .filter(day -> !day.isAfter(end))
                 .max(LocalDate::compareTo)
-                .orElse(first);
+                .orElse(end);
+        LocalDate middle = days.get((days.size() - 1) / 2);
+        LocalDate inTime = middle.isBefore(first) ? first : middle;
+        return inTime.isAfter(end) ? end : inTime;
     }
 
     private static String bed(Task task) {

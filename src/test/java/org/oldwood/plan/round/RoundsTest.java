@@ -14,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rules;
 import org.oldwood.plan.SmallGarden;
@@ -25,9 +27,17 @@ import org.oldwood.store.Documents;
 class RoundsTest {
     private static final Rounds ROUNDS = Rounds.read(Documents.bundled());
 
+    private static GardenState state(String garden, LocalDate day) {
+        return GardenFolder.open(Path.of("demo-data", garden)).on(day);
+    }
+
     private static Plan plan(String garden, LocalDate day) throws IOException {
         GardenFolder folder = GardenFolder.open(Path.of("demo-data", garden));
         return Planning.planner(folder, folder.on(day)).plan();
+    }
+
+    private static List<Round> rounds(String garden, LocalDate day) throws IOException {
+        return ROUNDS.of(plan(garden, day), state(garden, day));
     }
 
     @ParameterizedTest
@@ -41,7 +51,7 @@ class RoundsTest {
             throws IOException {
         Plan plan = plan(garden, day);
         List<String> gathered = new ArrayList<>();
-        for (Round round : ROUNDS.of(plan)) {
+        for (Round round : ROUNDS.of(plan, state(garden, day))) {
             assertThat(round.title()).isNotBlank().hasSizeLessThanOrEqualTo(40);
             round.finished().forEach(task -> gathered.add(task.id()));
             for (Task task : round.tasks()) {
@@ -66,8 +76,7 @@ class RoundsTest {
     void a_task_stays_in_its_round_whatever_the_day(String garden) throws IOException {
         Map<String, String> roundOf = new HashMap<>();
         for (int month = 0; month < 12; month++) {
-            List<Round> rounds =
-                    ROUNDS.of(plan(garden, LocalDate.of(2026, 11, 25).plusMonths(month)));
+            List<Round> rounds = rounds(garden, LocalDate.of(2026, 11, 25).plusMonths(month));
             assertThat(rounds).extracting(Round::id).doesNotHaveDuplicates();
             for (Round round : rounds) {
                 for (Task task : round.all()) {
@@ -81,13 +90,62 @@ class RoundsTest {
         assertThat(roundOf).hasSizeGreaterThan(50);
     }
 
+    /** Seen as soon as a year begins, a garden's rounds are spread, in order, on the days on which one works. */
+    @ParameterizedTest
+    @CsvSource({"terrace-school,2026-11-25", "fire-station-hedges,2027-05-10"})
+    void rounds_are_spread_over_working_days_in_the_order_of_work(String garden, LocalDate day) throws IOException {
+        GardenState state = state(garden, day);
+        List<Round> rounds = rounds(garden, day).stream()
+                .filter(round -> round.open() && round.wanted(state.wishes()))
+                .toList();
+        Map<LocalDate, Integer> onDay = new HashMap<>();
+        Map<String, LocalDate> dayOf = new HashMap<>();
+        for (Round round : rounds) {
+            onDay.merge(round.day(), 1, Integer::sum);
+            round.due()
+                    .forEach(task ->
+                            dayOf.put(task.rule().id() + "@" + task.subject().id() + task.season(), round.day()));
+            assertThat(state.garden().workDays())
+                    .as(round.id())
+                    .contains(round.day().getDayOfWeek());
+        }
+        assertThat(onDay.values()).allMatch(number -> number <= 3);
+        for (Round round : rounds) {
+            for (Task task : round.due()) {
+                for (String rule : task.rule().after()) {
+                    LocalDate before = dayOf.get(rule + "@" + task.subject().id() + task.season());
+                    assertThat(before == null || !before.isAfter(round.day()))
+                            .as("%s after %s", task.id(), rule)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"terrace-school,2026-11-25", "terrace-school,2027-02-06", "fire-station-hedges,2027-05-10"})
+    void materials_stay_as_far_apart_as_their_tasks(String garden, LocalDate day) throws IOException {
+        KeepApart apart = KeepApart.read(Documents.bundled(), state(garden, day));
+        for (Round round : rounds(garden, day)) {
+            for (Task task : round.due()) {
+                if (!task.tags().isEmpty() && task.subject().bed().isPresent()) {
+                    String bed = task.subject().bed().get().bed().id();
+                    assertThat(apart.clash(bed, round.day(), task.tags()))
+                            .as(task.id())
+                            .isEmpty();
+                    apart.given(bed, round.day(), task.tags(), task.id());
+                }
+            }
+        }
+    }
+
     private static SmallGarden currants(SmallGarden garden) {
         return garden.note("2020-05-15", "'planted','plant':'bc-1','crop':'blackcurrant','bed':'a'")
                 .note("2020-05-15", "'planted','plant':'bc-2','crop':'blackcurrant','bed':'a'");
     }
 
     private static Round round(SmallGarden garden, String day, String id) {
-        return ROUNDS.of(garden.plan(day)).stream()
+        return ROUNDS.of(garden.plan(day), garden.on(day)).stream()
                 .filter(round -> round.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no round " + id));
@@ -114,7 +172,7 @@ class RoundsTest {
 
         garden.note(later, "'pruned','plant':'bc-1','stems':{'4+':3}").note(later, "'grubbed','plant':'bc-2'");
         assertThat(round(garden, later, id).finished()).extracting(Task::id).contains("winter-cut@bc-1@" + season);
-        assertThat(ROUNDS.of(garden.plan(later)))
+        assertThat(ROUNDS.of(garden.plan(later), garden.on(later)))
                 .extracting(Round::id)
                 .contains(id)
                 .doesNotHaveDuplicates();
@@ -126,7 +184,7 @@ class RoundsTest {
 
     @Test
     void what_to_take_along_is_tools_and_sums_of_materials() throws IOException {
-        Round feed = ROUNDS.of(plan("terrace-school", LocalDate.of(2026, 11, 25))).stream()
+        Round feed = rounds("terrace-school", LocalDate.of(2026, 11, 25)).stream()
                 .filter(round -> round.id().equals("feed@2027.rubus"))
                 .findFirst()
                 .orElseThrow();

@@ -1,0 +1,184 @@
+package org.oldwood.plan.round;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.oldwood.facts.KeepApart;
+import org.oldwood.garden.Garden;
+import org.oldwood.garden.GardenState;
+import org.oldwood.plan.Task;
+
+/**
+ * Gives rounds their days among those on which one works: three a day and four a week where their time allows, no more
+ * minutes than a day has, none before what it comes after, and materials as far apart as they must be. The one whose
+ * time ends first chooses first.
+ */
+final class Diary {
+    private static final int MOST_A_DAY = 3;
+    private static final int MOST_A_WEEK = 4;
+
+    /** Fewer limits each time that no day is found: without that of the week, of the day, of keeping apart. */
+    private static final int ALL_LIMITS = 3;
+
+    private final GardenState state;
+    private final Garden garden;
+    private final KeepApart apart;
+    private final Map<LocalDate, Integer> onDay = new HashMap<>();
+    private final Map<LocalDate, Integer> inWeek = new HashMap<>();
+    private final Map<LocalDate, Double> minutes = new HashMap<>();
+
+    /** The rules that some other rule comes after. */
+    private final Set<String> firsts = new HashSet<>();
+
+    /** The days given so far to work that other work comes after. */
+    private final Map<Place, LocalDate> done = new HashMap<>();
+
+    /** The days given so far to work that comes after some other. */
+    private final Map<Place, LocalDate> waiting = new HashMap<>();
+
+    private record Place(String rule, int season, String where) {}
+
+    Diary(GardenState state, KeepApart apart) {
+        this.state = state;
+        this.garden = state.garden();
+        this.apart = apart;
+    }
+
+    /** The rounds in their order, those with something to do on the day that they are given. */
+    List<Round> spread(List<Round> rounds) {
+        for (Round round : rounds) {
+            round.tasks().forEach(task -> firsts.addAll(task.rule().after()));
+        }
+        Map<String, LocalDate> days = new HashMap<>();
+        rounds.stream()
+                .filter(Round::open)
+                .sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
+                .forEach(round -> days.put(round.id(), dayFor(round)));
+        List<Round> spread = new ArrayList<>();
+        rounds.forEach(round -> spread.add(round.on(days.getOrDefault(round.id(), round.day()))));
+        return spread;
+    }
+
+    private LocalDate dayFor(Round round) {
+        List<Task> due = round.due();
+        LocalDate first = latest(state.date(), round.firstGoodDay());
+        LocalDate last = round.lastGoodDay();
+        if (round.kind().by() == RoundKind.By.WEEK) {
+            first = latest(first, week(round.day()));
+            last = earliest(last, week(round.day()).plusDays(6));
+        }
+        for (Task task : due) {
+            first = latest(first, earliest(from(task), last));
+        }
+        for (Task task : due) {
+            LocalDate until = until(task, last);
+            last = until.isBefore(first) ? last : until;
+        }
+        List<Task> tagged = due.stream().filter(task -> !task.tags().isEmpty()).toList();
+        LocalDate day = free(round, tagged, first, last);
+        take(round, due, day);
+        return day;
+    }
+
+    private LocalDate free(Round round, List<Task> tagged, LocalDate first, LocalDate last) {
+        LocalDate wanted = earliest(latest(round.day(), first), last);
+        double takes = round.minutes();
+        for (int limits = ALL_LIMITS; limits >= 0; limits--) {
+            for (LocalDate day = wanted; !day.isAfter(last); day = day.plusDays(1)) {
+                if (fits(takes, tagged, day, limits)) {
+                    return day;
+                }
+            }
+            for (LocalDate day = wanted.minusDays(1); !day.isBefore(first); day = day.minusDays(1)) {
+                if (fits(takes, tagged, day, limits)) {
+                    return day;
+                }
+            }
+        }
+        return wanted;
+    }
+
+    private boolean fits(double takes, List<Task> tagged, LocalDate day, int limits) {
+        double taken = minutes.getOrDefault(day, 0.0);
+        boolean room = garden.minutesPerDay() == 0 || taken == 0 || taken + takes <= garden.minutesPerDay();
+        return garden.workDays().contains(day.getDayOfWeek())
+                && (limits < 3 || inWeek.getOrDefault(week(day), 0) < MOST_A_WEEK)
+                && (limits < 2 || onDay.getOrDefault(day, 0) < MOST_A_DAY && room)
+                && (limits < 1 || tagged.stream().noneMatch(task -> clashes(task, day)));
+    }
+
+    private boolean clashes(Task task, LocalDate day) {
+        return task.subject()
+                .bed()
+                .flatMap(bed -> apart.clash(bed.bed().id(), day, task.tags()))
+                .isPresent();
+    }
+
+    private void take(Round round, List<Task> due, LocalDate day) {
+        onDay.merge(day, 1, Integer::sum);
+        inWeek.merge(week(day), 1, Integer::sum);
+        minutes.merge(day, round.minutes(), Double::sum);
+        for (Task task : due) {
+            task.subject()
+                    .bed()
+                    .filter(bed -> !task.tags().isEmpty())
+                    .ifPresent(bed -> apart.given(bed.bed().id(), day, task.tags(), task.title()));
+            for (String where : places(task)) {
+                if (firsts.contains(task.rule().id())) {
+                    done.merge(place(task.rule().id(), task, where), day, Diary::latest);
+                }
+                task.rule().after().forEach(rule -> waiting.merge(place(rule, task, where), day, Diary::earliest));
+            }
+        }
+    }
+
+    /** Not before the day it was put off to, nor before what comes first on the same subject or bed. */
+    private LocalDate from(Task task) {
+        LocalDate from = state.later().getOrDefault(task.id(), task.window().first());
+        for (String rule : task.rule().after()) {
+            for (String where : places(task)) {
+                from = latest(from, done.getOrDefault(place(rule, task, where), from));
+            }
+        }
+        return from;
+    }
+
+    /** Not after what it must be before. */
+    private LocalDate until(Task task, LocalDate last) {
+        LocalDate until = last;
+        if (firsts.contains(task.rule().id())) {
+            for (String where : places(task)) {
+                until = earliest(until, waiting.getOrDefault(place(task.rule().id(), task, where), until));
+            }
+        }
+        return until;
+    }
+
+    private static Place place(String rule, Task task, String where) {
+        return new Place(rule, task.season().year(), where);
+    }
+
+    private static List<String> places(Task task) {
+        String own = task.subject().id();
+        return task.subject().bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
+    }
+
+    private static LocalDate week(LocalDate day) {
+        return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    }
+
+    private static LocalDate latest(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    private static LocalDate earliest(LocalDate a, LocalDate b) {
+        return a.isBefore(b) ? a : b;
+    }
+}
