@@ -61,6 +61,6 @@ public record Figure(double is, double low, double high, String unit, List<Strin
     /** The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}. */
     public String inWords() {
         String number = is == Math.rint(is) ? Long.toString((long) is) : Double.toString(is);
-        return unit.equals("1") ? number : number + " " + unit;
+        return unit.equals("1") ? number : "%s %s".formatted(number, unit.replace("m2", "m²"));
     }
 }

@@ -143,7 +143,7 @@ class SoilAndMulchCommandTest {
                 .doesNotContain("N more")
                 .doesNotContain("newspaper");
         assertThat(flat(run(folder, "mulch --area 4 --material sawdust").out()))
-                .contains("about 2.4 g/m2 N more for 2");
+                .contains("about 2.4 g/m² N more for 2");
     }
 
     @Test

@@ -73,7 +73,7 @@ public record FeedPlan(String when, List<Recipe.Part> parts, Nutrients gives, Ne
         return words.isEmpty() ? "nothing" : Words.list(words);
     }
 
-    /** For each material: grams a bush or a metre of row, and spoons, cups or handfuls. */
+    /** For each material: grams a bush or a metre of row, and spoons, millilitres or handfuls. */
     public List<String> measures() {
         List<String> lines = new ArrayList<>();
         for (Recipe.Part part : parts) {

@@ -152,10 +152,10 @@ public final class RecordFacts implements Advisor {
                     return Fact.number(
                             name,
                             (double) days,
-                            kind.key() + " last noted " + days + " days before " + s.day() + " (" + entry.date() + ")");
+                            "\"%s\" was last noted %d days before %s (%s)".formatted(kind.key(), days, s.day(), entry.date()));
                 })
                 .orElseGet(() ->
-                        Fact.unknown(name, "no " + kind.key() + " noted yet; note " + kind.key() + " when it is done"));
+                        Fact.unknown(name, "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning())));
     }
 
     private static Fact ever(Optional<String> of, Situation s) {
@@ -167,8 +167,8 @@ public final class RecordFacts implements Advisor {
         return Fact.yes(
                 name,
                 last.isPresent(),
-                last.map(entry -> kind.key() + " was noted on " + entry.date())
-                        .orElse("no " + kind.key() + " was noted"));
+                last.map(entry -> "\"%s\" was noted on %s".formatted(kind.key(), entry.date()))
+                        .orElse("no \"%s\" was noted".formatted(kind.key())));
     }
 
     private static Fact thisSeason(Optional<String> of, Situation s) {
@@ -177,9 +177,8 @@ public final class RecordFacts implements Advisor {
         return Fact.yes(
                 "this-season",
                 last.isPresent(),
-                last.map(entry -> of.orElse("") + " was noted on " + entry.date())
-                        .orElse("no " + of.orElse("") + " noted in season "
-                                + s.season().label()));
+                last.map(entry -> "\"%s\" was noted on %s".formatted(of.orElse(""), entry.date()))
+                        .orElse("no \"%s\" in season %s".formatted(of.orElse(""), s.season().label())));
     }
 
     private static Fact last(Optional<String> of, Situation s) {
@@ -199,7 +198,7 @@ public final class RecordFacts implements Advisor {
             String text = last.get().needed(key);
             return Fact.text(name, text, told(key, text, last.get()));
         }
-        return Fact.unknown(name, "no " + key + " noted yet; note " + kind.key());
+        return Fact.unknown(name, "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning()));
     }
 
     private static String told(String key, String value, Entry entry) {

@@ -319,12 +319,12 @@ class FeedingEdgesTest {
         }
     }
 
-    /** By water's density, 1 kg/l: 2 l, then cups of 236.588 ml in quarters, then 10 ml spoons. */
+    /** By water's density, 1 kg/l: 2 l, then tens of ml, then 10 ml spoons. */
     @ParameterizedTest
     @CsvSource({
         "2000, about 2 l",
-        "1999, about 8.5 US cups",
-        "200, about 0.75 US cup",
+        "1999, about 2000 ml in a measuring jug",
+        "200, about 200 ml in a measuring jug",
         "199, about 20 level 10 ml spoons",
         "10, about 1 level 10 ml spoon",
         "15, about 1.5 level 10 ml spoons",
