@@ -64,6 +64,42 @@ class DataTest {
         assertThat(Sources.notRead(Documents.bundled())).isNotEmpty().isEqualTo(notRead);
     }
 
+    /** A figure that only stood in a quotation was quoted, whatever else is said of it. */
+    @Test
+    void what_is_marked_read_has_a_source_that_was_read() throws IOException {
+        Map<String, Seen> notRead = Sources.notRead(Documents.bundled());
+        Set<String> claims = new TreeSet<>();
+        for (Path file : documents()) {
+            if (!file.startsWith(DATA.resolve("sources"))) {
+                claims(json(file, new Problems()), file.toString(), notRead.keySet(), claims);
+            }
+        }
+
+        assertThat(claims).isEmpty();
+    }
+
+    private static void claims(Json value, String where, Set<String> notRead, Set<String> found) {
+        if (value instanceof Json.Obj object) {
+            Json seen = object.members().get("seen");
+            Set<String> keys = new TreeSet<>();
+            if (seen instanceof Json.Text text
+                    && text.value().equals("read")
+                    && object.members().containsKey("source")) {
+                gather(
+                        new Json.Obj(
+                                object.place(),
+                                Map.of("source", object.members().get("source"))),
+                        keys);
+                if (notRead.containsAll(keys)) {
+                    found.add(where + keys);
+                }
+            }
+            object.members().forEach((key, member) -> claims(member, where + "/" + key, notRead, found));
+        } else if (value instanceof Json.Arr array) {
+            array.items().forEach(item -> claims(item, where, notRead, found));
+        }
+    }
+
     @Test
     void a_source_of_the_garden_that_was_not_read_is_known_too(@TempDir Path garden) throws IOException {
         Files.createDirectories(garden.resolve("sources"));

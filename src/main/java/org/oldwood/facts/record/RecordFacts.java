@@ -152,10 +152,12 @@ public final class RecordFacts implements Advisor {
                     return Fact.number(
                             name,
                             (double) days,
-                            "\"%s\" was last noted %d days before %s (%s)".formatted(kind.key(), days, s.day(), entry.date()));
+                            "\"%s\" was last noted %d days before %s (%s)"
+                                    .formatted(kind.key(), days, s.day(), entry.date()));
                 })
-                .orElseGet(() ->
-                        Fact.unknown(name, "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning())));
+                .orElseGet(() -> Fact.unknown(
+                        name,
+                        "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning())));
     }
 
     private static Fact ever(Optional<String> of, Situation s) {
@@ -178,7 +180,8 @@ public final class RecordFacts implements Advisor {
                 "this-season",
                 last.isPresent(),
                 last.map(entry -> "\"%s\" was noted on %s".formatted(of.orElse(""), entry.date()))
-                        .orElse("no \"%s\" in season %s".formatted(of.orElse(""), s.season().label())));
+                        .orElse("no \"%s\" in season %s"
+                                .formatted(of.orElse(""), s.season().label())));
     }
 
     private static Fact last(Optional<String> of, Situation s) {
@@ -198,7 +201,8 @@ public final class RecordFacts implements Advisor {
             String text = last.get().needed(key);
             return Fact.text(name, text, told(key, text, last.get()));
         }
-        return Fact.unknown(name, "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning()));
+        return Fact.unknown(
+                name, "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning()));
     }
 
     private static String told(String key, String value, Entry entry) {

@@ -106,7 +106,8 @@ class FeedArithmeticTest {
     void spoons_are_told_in_halves_and_more_in_millilitres() {
         assertThat(Household.inWords(120, Data.feed("sulphate-of-potash").density()))
                 .contains("about 9 level 10 ml spoons");
-        assertThat(Household.inWords(400, Data.feed("bone-meal").density())).contains("about 450 ml in a measuring jug");
+        assertThat(Household.inWords(400, Data.feed("bone-meal").density()))
+                .contains("about 450 ml in a measuring jug");
     }
 
     @Test

@@ -1,0 +1,115 @@
+package org.oldwood;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.oldwood.crop.Crops;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Json;
+
+/** Each figure that keeps from harm is the one that its source prints, and none is without a row. */
+class SafetyFiguresTest {
+    private static final Documents DATA = Documents.bundled();
+
+    /** Where in the data, what is printed, how it was seen, and by whom it is printed. */
+    record Row(String path, String value, String mark, String source) {
+        @Override
+        public String toString() {
+            return "%s (%s)".formatted(path, source);
+        }
+    }
+
+    static List<Row> rows() throws IOException {
+        return Files.readAllLines(Path.of("src/test/resources/reference/safety.txt")).stream()
+                .filter(line -> !line.startsWith("#"))
+                .map(line -> line.split("\\|", -1))
+                .map(cell -> new Row(cell[0], cell[1], cell[2], cell[3]))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("rows")
+    void it_is_what_its_source_prints(Row row) {
+        Json.Obj parent = (Json.Obj) at(row.path.substring(0, row.path.lastIndexOf('/')));
+        Json value = parent.members().get(row.path.substring(row.path.lastIndexOf('/') + 1));
+
+        if (value instanceof Json.Num number) {
+            assertThat(number.value()).as(row.source).isEqualTo(Double.parseDouble(row.value));
+        } else {
+            assertThat(value).as(row.source).isInstanceOfSatisfying(Json.Text.class, text -> assertThat(text.value())
+                    .isEqualTo(row.value));
+        }
+        if (!row.mark.isEmpty() && parent.members().get("seen") instanceof Json.Text seen) {
+            assertThat(seen.value()).isEqualTo(row.mark);
+        }
+        assertThat(row.source).isNotBlank();
+    }
+
+    /** What cold kills, which materials are kept apart, and which are kept off a crop. */
+    @Test
+    void every_such_figure_has_a_row() throws IOException {
+        Set<String> paths = new TreeSet<>();
+        for (String crop : new Crops(DATA).ids()) {
+            String file = "crops/%s/stages.json".formatted(crop);
+            DATA.read(file)
+                    .map(json -> ((Json.Obj) json).members().get("frost"))
+                    .ifPresent(frost -> numbers(file + "/frost", frost, paths));
+        }
+        numbers("keep-apart.json", at("keep-apart.json"), paths);
+        paths.remove("keep-apart.json/format");
+
+        assertThat(rows().stream().map(Row::path).collect(Collectors.toSet())).containsAll(paths);
+        assertThat(paths).hasSizeGreaterThan(70);
+    }
+
+    private static void numbers(String path, Json value, Set<String> found) {
+        for (Map.Entry<String, Json> each : children(value).toList()) {
+            String inner = path + "/" + each.getKey();
+            if (each.getValue() instanceof Json.Num) {
+                found.add(inner);
+            }
+            numbers(inner, each.getValue(), found);
+        }
+    }
+
+    private static Json at(String path) {
+        int end = path.indexOf(".json") + ".json".length();
+        Json found = DATA.read(path.substring(0, end)).orElseThrow();
+        for (String name : new ArrayList<>(List.of(path.substring(end).split("/", -1)))) {
+            if (!name.isEmpty()) {
+                found = children(found)
+                        .filter(each -> each.getKey().equals(name))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(path + " is not in the data"))
+                        .getValue();
+            }
+        }
+        return found;
+    }
+
+    /** Members by key, items of a list by their id. */
+    private static Stream<Map.Entry<String, Json>> children(Json value) {
+        if (value instanceof Json.Obj object) {
+            return object.members().entrySet().stream();
+        }
+        return value instanceof Json.Arr array
+                ? array.items().stream()
+                        .filter(item -> item instanceof Json.Obj object
+                                && object.members().get("id") instanceof Json.Text)
+                        .map(item -> Map.entry(
+                                ((Json.Text) ((Json.Obj) item).members().get("id")).value(), item))
+                : Stream.of();
+    }
+}
