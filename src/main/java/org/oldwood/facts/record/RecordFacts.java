@@ -152,7 +152,7 @@ public final class RecordFacts implements Advisor {
                     return Fact.number(
                             name,
                             (double) days,
-                            "\"%s\" was last noted %d days before %s (%s)"
+                            "\"%s\" was last noted %s days before %s (%s)"
                                     .formatted(kind.key(), days, s.day(), entry.date()));
                 })
                 .orElseGet(() -> Fact.unknown(
