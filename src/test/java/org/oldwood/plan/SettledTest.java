@@ -148,6 +148,47 @@ class SettledTest {
         assertThat(find(garden, "2027-03-14", planned.id()).map(Task::state)).contains(Task.State.DONE);
     }
 
+    private static SmallGarden currants(boolean south) {
+        SmallGarden garden = south ? SmallGarden.south() : SmallGarden.north();
+        for (int i = 1; i <= 4; i++) {
+            garden.note("2018-05-15", "'planted','plant':'bc-%d','crop':'blackcurrant','bed':'a'".formatted(i));
+        }
+        return garden;
+    }
+
+    private static double grams(SmallGarden garden, boolean south) {
+        String id = "feed-first@a.blackcurrant.stool@" + (south ? "2026-27" : "2027");
+        return task(garden, south ? "2026-09-12" : "2027-03-12", id)
+                .amount()
+                .orElseThrow()
+                .value();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"false, 2026-10-31, 2026-11-01, 2027-03-01", "true, 2026-05-02, 2026-05-03, 2026-09-01"})
+    void manure_counts_alike_on_both_sides_of_the_first_of_november(
+            boolean south, String before, String after, String spring) {
+        String manure = "'fed','bed':'a','material':'cattle-manure','grams':30000";
+
+        double without = grams(currants(south), south);
+        double with = grams(currants(south).note(spring, manure), south);
+
+        assertThat(with).isBetween(1.0, 0.95 * without);
+        assertThat(grams(currants(south).note(before, manure), south)).isEqualTo(with);
+        assertThat(grams(currants(south).note(after, manure), south)).isEqualTo(with);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"false, 2026-12-05, 2027-03-10", "true, 2026-06-05, 2026-09-10"})
+    void ammonium_of_early_winter_leaves_more_to_feed_in_spring(boolean south, String winter, String spring) {
+        String ammonium = "'fed','bed':'a','material':'ammonium-sulphate','grams':250";
+
+        double inSpring = grams(currants(south).note(spring, ammonium), south);
+
+        assertThat(grams(currants(south).note(winter, ammonium), south))
+                .isBetween(inSpring + 50, grams(currants(south), south) - 50);
+    }
+
     @Test
     void a_row_counts_by_its_metres() {
         SmallGarden garden = SmallGarden.north()

@@ -17,7 +17,6 @@ import org.oldwood.craft.feeding.FeedingTables;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.feeding.Nutrients;
-import org.oldwood.craft.feeding.SoilClasses;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.feeding.FeedingBooks;
@@ -104,10 +103,8 @@ final class FeedAsked {
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Choice choice =
                 Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
-        boolean sand = soil.flatMap(books.tables().soils()::of)
-                .map(SoilClasses.Row::nitrogen)
-                .filter(LIGHT::equals)
-                .isPresent();
+        boolean sand =
+                books.tables().soils().nitrogen(soil).filter(LIGHT::equals).isPresent();
         Budget budget = Budget.of(
                 books.tables(),
                 need,

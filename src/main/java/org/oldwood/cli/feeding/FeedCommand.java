@@ -91,7 +91,7 @@ public final class FeedCommand extends GardenCommand {
                         stand.bed().orElseThrow().bed().id(),
                         "season",
                         season.label()),
-                food.budget(books, food.begun(season) ? 1 : 0),
+                food.budget(books, food.begun(books, season) ? 1 : 0),
                 Optional.empty(),
                 food.lines(season),
                 food.assumed(),

@@ -21,6 +21,7 @@ import org.oldwood.store.Fields;
  * @param youngTimes factor of the nitrogen need while young
  * @param limits the single figures
  * @param usual feeds to reckon with where the grower names none
+ * @param winter what winter leaves, and which season is fed
  * @param doubts when an entry is questioned
  */
 public record FeedingTables(
@@ -34,6 +35,7 @@ public record FeedingTables(
         double youngTimes,
         Limits limits,
         Usual usual,
+        Winter winter,
         Doubts doubts) {
 
     /**
@@ -112,6 +114,7 @@ public record FeedingTables(
                 young.number("times", 0, 1),
                 Limits.read(fields),
                 usual(part(fields, "usual")),
+                Winter.read(part(fields, "winter")),
                 Doubts.read(part(fields, "doubt")));
         fields.done();
         return all;

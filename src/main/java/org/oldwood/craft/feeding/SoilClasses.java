@@ -32,6 +32,11 @@ public final class SoilClasses {
         return all;
     }
 
+    /** Its class in the nitrogen tables; empty where the texture is not known. */
+    public Optional<String> nitrogen(Optional<String> texture) {
+        return texture.flatMap(this::of).map(Row::nitrogen);
+    }
+
     public Optional<Row> of(String texture) {
         return Optional.ofNullable(rows.get(texture));
     }

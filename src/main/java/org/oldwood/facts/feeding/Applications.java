@@ -9,11 +9,13 @@ import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Supply;
+import org.oldwood.craft.feeding.Winter;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
 import org.oldwood.words.Words;
 
@@ -25,18 +27,22 @@ public final class Applications {
     private static final double KG_TO_G = 1000;
     private static final double CM_PER_M = 100;
 
+    private static final String LEFT = ", of whose nitrogen winter leaves about %s %% (assumed)";
     static final String AS_PLANNED = " (as planned, not measured)";
 
     private final FeedingBooks books;
+    private final Hemisphere hemisphere;
 
-    public Applications(FeedingBooks books) {
+    public Applications(FeedingBooks books, Hemisphere hemisphere) {
         this.books = books;
+        this.hemisphere = hemisphere;
     }
 
     /**
      * One thing given.
      *
      * @param date the day
+     * @param season the season whose crop it feeds
      * @param kind what kind of entry it is
      * @param material the material's id
      * @param name the material's name; its id where it is not known
@@ -51,6 +57,7 @@ public final class Applications {
      */
     public record Given(
             LocalDate date,
+            Season season,
             EntryKind kind,
             String material,
             String name,
@@ -99,7 +106,7 @@ public final class Applications {
         }
         double grams = entry.number("grams").orElse(0);
         return switch (entry.kind()) {
-            case FED -> Optional.of(fed(entry, material.get(), grams, areaM2));
+            case FED -> Optional.of(fed(entry, material.get(), grams, areaM2, bed));
             case LIMED -> Optional.of(limed(entry, material.get(), grams, areaM2));
             case ACIDIFIED ->
                 Optional.of(plain(
@@ -113,19 +120,33 @@ public final class Applications {
         };
     }
 
-    private Given fed(Entry entry, String material, double grams, double areaM2) {
+    /** Share of a feed's nitrogen that the winter before its crop leaves in the bed, 0 to 1. */
+    double keeps(Feed feed, LocalDate day, BedState bed) {
+        Winter winter = books.tables().winter();
+        return winter.keeps(
+                feed,
+                day,
+                winter.feeds(day, hemisphere),
+                books.tables().soils().nitrogen(bed.bed().texture()));
+    }
+
+    private Given fed(Entry entry, String material, double grams, double areaM2, BedState bed) {
         Optional<Feed> feed = books.materials().feed(material);
         double residual = books.tables().limits().residualShare().is();
+        double keeps = feed.map(each -> keeps(each, entry.date(), bed)).orElse(1.0);
         return new Given(
                 entry.date(),
+                season(entry),
                 entry.kind(),
                 material,
                 feed.map(Feed::name).orElse(material),
-                amount(entry, Words.weight(grams)),
+                amount(entry, Words.weight(grams) + (keeps < 1 ? LEFT.formatted(Words.whole(100 * keeps)) : "")),
                 grams / areaM2,
                 areaM2,
                 entry.text("plant"),
-                feed.map(each -> Supply.inItsSeason(each, grams, areaM2)).orElse(Nutrients.NONE),
+                feed.map(each -> Supply.inItsSeason(each, grams, areaM2))
+                        .map(all -> all.withN(all.n() * keeps))
+                        .orElse(Nutrients.NONE),
                 feed.map(each -> Supply.inTheNextSeason(each, grams, areaM2, residual))
                         .orElse(Nutrients.NONE),
                 feed.isPresent(),
@@ -139,6 +160,7 @@ public final class Applications {
         Given plain = plain(entry, material, lime.map(each -> each.name()), grams, areaM2);
         return new Given(
                 plain.date,
+                plain.season,
                 plain.kind,
                 material,
                 plain.name,
@@ -152,9 +174,14 @@ public final class Applications {
                 List.of());
     }
 
-    private static Given plain(Entry entry, String material, Optional<String> name, double grams, double areaM2) {
+    private Season season(Entry entry) {
+        return books.tables().winter().feeds(entry.date(), hemisphere);
+    }
+
+    private Given plain(Entry entry, String material, Optional<String> name, double grams, double areaM2) {
         return new Given(
                 entry.date(),
+                season(entry),
                 entry.kind(),
                 material,
                 name.orElse(material),
@@ -179,6 +206,7 @@ public final class Applications {
         double residual = books.tables().limits().residualShare().is();
         return new Given(
                 entry.date(),
+                season(entry),
                 entry.kind(),
                 material,
                 mulch.map(Mulch::name).orElse(material),
@@ -220,7 +248,7 @@ public final class Applications {
     /** What was given within a season counts in it, g/m². */
     static Nutrients given(List<Given> given, Season season) {
         return given.stream()
-                .filter(each -> season.contains(each.date))
+                .filter(each -> season.equals(each.season))
                 .map(Given::now)
                 .reduce(Nutrients.NONE, Nutrients::plus);
     }
@@ -239,7 +267,7 @@ public final class Applications {
             seasons.add(given(since, season.plus(-back)));
         }
         double n = given.stream()
-                .filter(each -> season.plus(-1).contains(each.date))
+                .filter(each -> season.plus(-1).equals(each.season))
                 .mapToDouble(each -> each.next.n())
                 .sum();
         return Supply.carried(seasons, need, books.tables().limits().carried()).withN(n);

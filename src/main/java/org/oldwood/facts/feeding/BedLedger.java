@@ -85,7 +85,7 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
 
     /** The ledger of one bed; without lines where nothing was ever given. */
     public static BedLedger of(FeedingBooks books, GardenState state, Crops crops, BedState bed) {
-        Applications applications = new Applications(books);
+        Applications applications = new Applications(books, state.garden().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
         for (PlantState plant : state.plants().values()) {
             if (plant.plant().bed().equals(bed.bed().id())) {
@@ -97,7 +97,7 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
         Map<Season, Sum> sums = new TreeMap<>();
         List<Line> lines = new ArrayList<>();
         for (Applications.Given each : given) {
-            Season season = Season.containing(each.date(), state.garden().hemisphere());
+            Season season = each.season();
             lines.add(line(season, each));
             sums.merge(season, of(books, season, each, bed), BedLedger::plus);
             if (each.next().sum() > 0) {

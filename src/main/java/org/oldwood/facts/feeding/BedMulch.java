@@ -44,8 +44,8 @@ public record BedMulch(
 
     public static BedMulch of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
-        Optional<MulchLayer> layer =
-                Entries.last(bed.entries(), EntryKind.MULCHED).flatMap(new Applications(books)::layer);
+        Optional<MulchLayer> layer = Entries.last(bed.entries(), EntryKind.MULCHED)
+                .flatMap(new Applications(books, s.season().hemisphere())::layer);
         double now = layer.map(each -> each.depthOn(s.day())).orElse(0.0);
         List<String> notes = new ArrayList<>();
         Mulch mulch = chosen(books, s, bed, notes);

@@ -105,7 +105,7 @@ public final class FeedAdvisor implements Advisor {
 
     private Fact latest(String name, Situation s, Found of) {
         StandFeed stand = of.stand();
-        Budget budget = of.from(stand.begun(s.season()) ? 1 : 0);
+        Budget budget = of.from(stand.begun(books(s), s.season()) ? 1 : 0);
         Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest).map(day -> s.season()
                 .day(day.getMonthValue(), day.getDayOfMonth()));
         Optional<LocalDate> byManure = byManure(s, stand, budget);

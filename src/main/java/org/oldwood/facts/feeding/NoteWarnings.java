@@ -69,6 +69,7 @@ public final class NoteWarnings {
         List<String> warnings = new ArrayList<>();
         tooClose(entry, bed.get()).ifPresent(warnings::add);
         late(entry, material.get(), bed.get()).ifPresent(warnings::add);
+        beforeWinter(entry, material.get(), bed.get()).ifPresent(warnings::add);
         notBorne(material.get(), bed.get()).ifPresent(warnings::add);
         doubt(entry, material.get(), bed.get()).ifPresent(warnings::add);
         unknown(entry, material.get()).ifPresent(warnings::add);
@@ -154,6 +155,19 @@ public final class NoteWarnings {
                         + latest
                         + ". Later nitrogen makes soft shoots that winter harms, or"
                         + " rain takes it. It is noted all the same.");
+    }
+
+    /** Quick nitrogen that rain will wash out before there are roots to take it up. */
+    private Optional<String> beforeWinter(Entry entry, String material, BedState bed) {
+        Applications applications = new Applications(books, before.garden().hemisphere());
+        String words =
+                "Early: by spring rain takes about %s %% of the nitrogen of %s given now (our figure, for mild wet"
+                        + " winters); the ledger counts the rest. It is noted all the same.";
+        return books.materials()
+                .feed(material)
+                .filter(feed -> entry.kind() == EntryKind.FED && applications.keeps(feed, entry.date(), bed) < 1)
+                .map(feed -> words.formatted(
+                        Words.whole(100 * (1 - applications.keeps(feed, entry.date(), bed))), feed.name()));
     }
 
     private Optional<String> notBorne(String material, BedState bed) {

@@ -12,7 +12,6 @@ import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.feeding.Nutrients;
-import org.oldwood.craft.feeding.SoilClasses;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.record.Choices;
@@ -69,7 +68,7 @@ public record StandFeed(
                 .orElseGet(() -> profile.schools().get(0));
         Need table = Need.of(books.tables(), profile, school, asked);
         Need need = asking.withMulch(table, ground, crop);
-        Applications applications = new Applications(books);
+        Applications applications = new Applications(books, s.season().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
         for (PlantState plant : plants) {
             given.addAll(applications.toPlants(bed, plant.entries(), ground.areaM2()));
@@ -93,24 +92,26 @@ public record StandFeed(
     }
 
     private static boolean sand(FeedingBooks books, BedState bed) {
-        return bed.bed()
-                .texture()
-                .flatMap(books.tables().soils()::of)
-                .map(SoilClasses.Row::nitrogen)
+        return books.tables()
+                .soils()
+                .nitrogen(bed.bed().texture())
                 .map(LIGHT::equals)
                 .orElse(false);
     }
 
-    /** Whether anything was fed in the season. */
-    public boolean begun(Season season) {
-        return given.stream().anyMatch(each -> each.kind() == EntryKind.FED && season.contains(each.date()));
+    /** Whether anything was fed in the season's time of feeding; what was given before winter is no dressing of it. */
+    public boolean begun(FeedingBooks books, Season season) {
+        return given.stream()
+                .anyMatch(each -> each.kind() == EntryKind.FED
+                        && season.equals(each.season())
+                        && books.tables().winter().isOver(each.date(), season));
     }
 
     /** Whether a dressing of the season is not given yet, but in the plan. */
     boolean planned(Season season, LocalDate today) {
         return given.stream()
                 .anyMatch(each -> each.kind() == EntryKind.FED
-                        && season.contains(each.date())
+                        && season.equals(each.season())
                         && !each.date().isBefore(today)
                         && each.amount().contains(Applications.AS_PLANNED));
     }
@@ -133,9 +134,9 @@ public record StandFeed(
         List<String> lines = new ArrayList<>(need.lines());
         lines.add("need by " + need.school() + ": " + FeedPlan.inWords(need.gPerM2()) + " g/m²");
         for (Applications.Given each : given) {
-            if (season.contains(each.date()) && each.now().sum() > 0) {
+            if (season.equals(each.season()) && each.now().sum() > 0) {
                 lines.add("given " + each.inWords());
-            } else if (season.plus(-1).contains(each.date()) && each.next().n() > 0) {
+            } else if (season.plus(-1).equals(each.season()) && each.next().n() > 0) {
                 lines.add("left of " + each.date() + " " + each.name() + ": "
                         + FeedPlan.inWords(Nutrients.NONE.withN(each.next().n())) + " g/m²");
             }

@@ -166,15 +166,15 @@ class FeedCommandTest {
                 """);
         String out = flat(feed().out());
 
-        // 100 g of 21 % N on 10 m2
+        // 100 g of 21 % N on 10 m2, of which winter leaves 1 - 0.6 x 97/106
         assertThat(out)
                 .contains("in North bed, season 2027: 10 m², 4 bushes")
                 .contains("Need N 10, P2O5 4, K2O 12, MgO 5 g/m²")
-                .contains("Given N 2.1 g/m²")
-                .contains("Due N 7.9, P2O5 4, K2O 12, MgO 5 g/m²")
+                .contains("Given N 0.9 g/m²")
+                .contains("Due N 9.1, P2O5 4, K2O 12, MgO 5 g/m²")
                 .contains("Next on ");
         assertThat(feed("north", "--json").out().replaceAll("\\s", ""))
-                .contains("\"given\":{\"N\":2.1,")
+                .contains("\"given\":{\"N\":0.9")
                 .contains("\"next\":\"on");
         assertThat(feed("south").err()).contains("Nothing stands there");
         assertThat(feed("east").exit()).isEqualTo(2);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.TestGarden;
@@ -93,5 +95,58 @@ class BedLedgerTest {
                 .note("fed", "2026-09-10", "'bed': 'ribes', 'material': 'ammonium-sulphate', 'grams': 200");
 
         assertThat(ledger(south, "ribes").seasons().get(0).season().label()).isEqualTo("2026-27");
+    }
+
+    private static BedLedger.Line fed(double latitude, String day, String material) {
+        TestGarden garden = new TestGarden(latitude, "")
+                .note("fed", day, "'bed': 'ribes', 'material': '%s', 'grams': 5000".formatted(material));
+        return ledger(garden, "ribes").lines().get(0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // from the last day of feeding, 30 June, to the first, 1 March, half way is 30 October
+        "52, 2026-07-01, 2026",
+        "52, 2026-10-30, 2026",
+        "52, 2026-10-31, 2027",
+        "52, 2026-11-01, 2027",
+        "52, 2027-02-28, 2027",
+        // 30 December and 1 September
+        "-42, 2026-04-30, 2025-26",
+        "-42, 2026-05-01, 2025-26",
+        "-42, 2026-05-02, 2026-27",
+        "-42, 2026-08-31, 2026-27",
+        "-42, 2026-12-30, 2026-27",
+    })
+    void what_was_given_feeds_the_crop_whose_time_of_feeding_is_nearest(double latitude, String day, String season) {
+        assertThat(fed(latitude, day, "cattle-manure").season()).hasToString(season);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // published: well over half of autumn sulphate of ammonia is gone by spring in England; no loss after March
+        "52, 2026-11-01, 0.4",
+        "52, 2026-12-24, 0.7",
+        "52, 2027-02-15, 1",
+        "52, 2027-04-01, 1",
+        "-42, 2026-05-05, 0.42",
+        "-42, 2026-08-15, 1",
+    })
+    void rain_takes_most_of_the_ammonium_of_autumn_and_the_line_says_so(double latitude, String day, double left) {
+        BedLedger.Line line = fed(latitude, day, "ammonium-sulphate");
+
+        BedLedger.Line spring = fed(latitude, latitude > 0 ? "2027-04-01" : "2026-10-01", "ammonium-sulphate");
+        assertThat(line.gives().n())
+                .isCloseTo(
+                        left * spring.gives().n(), within(0.02 * spring.gives().n()));
+        assertThat(line.amount().contains("winter leaves about")).isEqualTo(left < 1);
+    }
+
+    @Test
+    void rain_takes_nothing_of_manure_and_no_potash() {
+        assertThat(fed(52, "2026-11-10", "cattle-manure").gives())
+                .isEqualTo(fed(52, "2027-04-01", "cattle-manure").gives());
+        assertThat(fed(52, "2026-11-10", "sulphate-of-potash").gives())
+                .isEqualTo(fed(52, "2027-04-01", "sulphate-of-potash").gives());
     }
 }

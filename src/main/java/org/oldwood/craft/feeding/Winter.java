@@ -1,0 +1,94 @@
+package org.oldwood.craft.feeding;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.season.Hemisphere;
+import org.oldwood.season.Season;
+import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
+
+/**
+ * Which season's crop is fed by what is given out of season, and what winter rain leaves of quick nitrogen.
+ *
+ * @param feedingFirst first day of the time in which crops are fed, as in the north
+ * @param feedingLast last day of it
+ * @param lossFirst given on this day or before, quick nitrogen goes through the whole winter
+ * @param lossLast from this day on rain takes none of it
+ * @param left share that is left after a whole winter, 0 to 1, by nitrogen class of soil
+ * @param leftElsewhere the share where the soil is not known
+ * @param note whose figures these are
+ */
+public record Winter(
+        MonthDay feedingFirst,
+        MonthDay feedingLast,
+        MonthDay lossFirst,
+        MonthDay lossLast,
+        Map<String, Double> left,
+        double leftElsewhere,
+        String note) {
+
+    static Winter read(Fields fields) {
+        fields.texts("source");
+        fields.text("seen");
+        fields.text("unit");
+        Map<String, Double> left = new HashMap<>();
+        Fields soils = fields.object("left").orElseThrow();
+        soils.keys().forEach(soil -> left.put(soil, soils.number(soil, 0, 1)));
+        Winter winter = new Winter(
+                IsoDate.monthDay(fields.text("feedingFirst")),
+                IsoDate.monthDay(fields.text("feedingLast")),
+                IsoDate.monthDay(fields.text("lossFirst")),
+                IsoDate.monthDay(fields.text("lossLast")),
+                left,
+                fields.number("leftElsewhere", 0, 1),
+                fields.text("note"));
+        fields.done();
+        return winter;
+    }
+
+    /** The season whose time of feeding the day lies nearest to; of two as near the earlier one. */
+    public Season feeds(LocalDate day, Hemisphere hemisphere) {
+        Season season = Season.containing(day, hemisphere);
+        LocalDate last = on(feedingLast, season);
+        LocalDate next = on(feedingFirst, season.plus(1));
+        LocalDate before = on(feedingLast, season.plus(-1));
+        LocalDate first = on(feedingFirst, season);
+        if (day.isAfter(last)) {
+            return days(day, next) < days(last, day) ? season.plus(1) : season;
+        }
+        return day.isBefore(first) && days(before, day) <= days(day, first) ? season.plus(-1) : season;
+    }
+
+    /** Whether feeding of a season has begun by a day. */
+    public boolean isOver(LocalDate day, Season season) {
+        return !day.isBefore(on(feedingFirst, season));
+    }
+
+    /**
+     * Share of the nitrogen of a feed that is there in spring, 0 to 1.
+     *
+     * @param soil nitrogen class of the soil; empty where it is not known
+     */
+    public double keeps(Feed feed, LocalDate day, Season season, Optional<String> soil) {
+        LocalDate from = on(lossFirst, season);
+        LocalDate until = on(lossLast, season);
+        if (feed.slow() || !feed.givesNitrogen() || !day.isBefore(until)) {
+            return 1;
+        }
+        double whole = soil.map(left::get).orElse(leftElsewhere);
+        double through = Math.min(1, (double) days(day, until) / days(from, until));
+        return 1 - (1 - whole) * through;
+    }
+
+    private static LocalDate on(MonthDay northern, Season season) {
+        return season.day(northern.getMonthValue(), northern.getDayOfMonth());
+    }
+
+    private static long days(LocalDate from, LocalDate to) {
+        return ChronoUnit.DAYS.between(from, to);
+    }
+}
