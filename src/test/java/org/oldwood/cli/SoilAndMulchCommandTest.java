@@ -166,7 +166,7 @@ class SoilAndMulchCommandTest {
         String lime = flat(run(garden, "lime north").out());
         // factor 7 x 0.5 = 350 g/m2, less 20 % stones = 280, less 100 given = 180
         assertThat(lime)
-                .contains("pH 6, tested on 2026-09-20; its crops want pH 6.5.")
+                .contains("pH 6, tested on 2026-09-20, 2 months old; its crops want pH 6.5.")
                 .contains("Given since the test, as ground limestone: 100 g/m².")
                 .contains("1.8 kg of magnesian (dolomitic) limestone in all")
                 .contains("Next on 3 Dec 2027");

@@ -119,8 +119,11 @@ abstract class SoilCommand extends GardenCommand {
                 ? ""
                 : "; its crops want pH " + Words.amount(soil.asked().targetPh());
         facts.add(soil.tested()
-                        .map(day ->
-                                "pH " + Words.amount(soil.asked().measuredPh().orElse(0)) + ", tested on " + day)
+                        .map(day -> "pH %s, tested on %s, %s"
+                                .formatted(
+                                        Words.amount(soil.asked().measuredPh().orElse(0)),
+                                        day,
+                                        soil.testAge().orElse("")))
                         .orElse("pH never tested")
                 + wanted
                 + ".");

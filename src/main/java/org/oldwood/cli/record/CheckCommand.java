@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.SharedBed;
 import org.oldwood.facts.record.Choices;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.GardenFolder;
@@ -93,7 +95,9 @@ public final class CheckCommand extends GardenCommand {
             materials.checkKept(json, problems);
             SiteNames.check(json, folder.documents(), problems);
         });
-        return state.questions();
+        List<String> questions = new ArrayList<>(state.questions());
+        questions.addAll(SharedBed.of(folder.on(today()), folder.crops(), new FeedingBooks(folder.documents())));
+        return questions;
     }
 
     private void future(GardenFolder folder, Problems problems) {

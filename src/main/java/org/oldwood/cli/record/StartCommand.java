@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,8 +16,11 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.KnownGardens;
+import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.GardenStages;
+import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.SharedBed;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.Site;
@@ -103,11 +107,20 @@ public final class StartCommand extends GardenCommand {
         NewGarden garden = new NewGarden(crops);
         garden.plant(plantings, day);
         sayAreas(garden);
+        sayClashes(plantings, crops);
         String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), site, garden.areas());
         files.write(text, String.join("\n", garden.journal()) + "\n");
         sayClimate(site);
         report(folder, garden, plantings);
         return 0;
+    }
+
+    private void sayClashes(List<Planting> plantings, Crops crops) {
+        FeedingBooks books = new FeedingBooks(Documents.bundled());
+        Map<String, List<Crop>> beds = new LinkedHashMap<>();
+        plantings.forEach(each ->
+                beds.computeIfAbsent(each.bedId(), bed -> new ArrayList<>()).add(crops.get(each.crop())));
+        beds.forEach((bed, there) -> SharedBed.clash(books, there).ifPresent(words -> tell(bed + ": " + words)));
     }
 
     private Site site() {

@@ -22,6 +22,7 @@ import org.oldwood.garden.EntryKind;
  *
  * @param profile what that crop asks for; absent in an empty bed
  * @param tested the day of the last test of its pH; absent where there was none
+ * @param testAge how old that test is, in words
  * @param asked the bed as the plan for lime sees it, with what was given since the test
  * @param acidified sulphur given since the test, g/m²
  * @param material the lime that the grower keeps, or the usual one
@@ -32,6 +33,7 @@ import org.oldwood.garden.EntryKind;
 public record BedSoil(
         Optional<FeedingProfile> profile,
         Optional<LocalDate> tested,
+        Optional<String> testAge,
         LimeCase asked,
         double acidified,
         Lime material,
@@ -57,22 +59,34 @@ public record BedSoil(
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
         LimeCase forLime = asked(books, bed, profile, ph, limeSince(books, bed, ph));
         LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
+        PhPlan limePlan = profile.map(
+                        each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
+                .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
+        PhPlan sulphurPlan = SulphurPlan.of(
+                books.sulphur(),
+                books.tables().soils(),
+                forSulphur,
+                acidifier,
+                ph.map(SoilRecord.Ph::freeLime).orElse(false));
+        Optional<String> not = SharedBed.clash(
+                        books, SharedBed.crops(bed, s.world().crops()))
+                .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
         return new BedSoil(
                 profile,
                 ph.map(SoilRecord.Ph::date),
+                ph.map(test -> SoilRecord.age(test.date(), s.day())),
                 forLime,
                 forSulphur.givenSinceTest(),
                 lime,
                 acidifier,
-                profile.map(each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
-                        .orElseGet(
-                                () -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime)),
-                SulphurPlan.of(
-                        books.sulphur(),
-                        books.tables().soils(),
-                        forSulphur,
-                        acidifier,
-                        ph.map(SoilRecord.Ph::freeLime).orElse(false)));
+                unless(not, limePlan, lime.id()),
+                unless(not, sulphurPlan, acidifier.id()));
+    }
+
+    private static PhPlan unless(Optional<String> not, PhPlan plan, String material) {
+        return not.filter(why -> !plan.nothingToDo())
+                .map(why -> PhPlan.refused(material, why, plan.sources()))
+                .orElse(plan);
     }
 
     public static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {

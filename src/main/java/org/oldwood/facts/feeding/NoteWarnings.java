@@ -6,9 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.oldwood.craft.feeding.Doubts;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedingProfile;
+import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.KeepApart;
@@ -33,6 +35,8 @@ public final class NoteWarnings {
     private static final List<EntryKind> GIVING =
             List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED, EntryKind.MULCHED);
 
+    private static final List<EntryKind> OTHER = List.of(EntryKind.SOIL_TEST, EntryKind.STRUCK, EntryKind.PLANTED);
+
     private static final List<EntryKind> FALSIFYING = List.of(EntryKind.FED, EntryKind.LIMED, EntryKind.ACIDIFIED);
 
     private final GardenState before;
@@ -50,7 +54,7 @@ public final class NoteWarnings {
 
     /** True where an entry of this kind can be warned about; asking costs little. */
     public static boolean concerns(Entry entry) {
-        return GIVING.contains(entry.kind()) || entry.kind() == EntryKind.SOIL_TEST || entry.kind() == EntryKind.STRUCK;
+        return GIVING.contains(entry.kind()) || OTHER.contains(entry.kind());
     }
 
     /** The warnings about one entry; none where all is well. */
@@ -62,6 +66,9 @@ public final class NoteWarnings {
         Optional<String> material = entry.text("material");
         if (bed.isPresent() && entry.kind() == EntryKind.SOIL_TEST) {
             return tooSoon(entry, bed.get()).map(List::of).orElse(List.of());
+        }
+        if (bed.isPresent() && entry.kind() == EntryKind.PLANTED) {
+            return planted(entry, bed.get());
         }
         if (!concerns(entry) || bed.isEmpty() || material.isEmpty()) {
             return List.of();
@@ -84,6 +91,19 @@ public final class NoteWarnings {
         return entry.text("parent").flatMap(before::plant).flatMap(book::health).stream()
                 .flatMap(health -> health.warnings().stream())
                 .map(warning -> entry.needed("parent") + ": " + warning.words())
+                .toList();
+    }
+
+    /** A crop that cannot share the bed, or has no hope in it. */
+    private List<String> planted(Entry entry, BedState bed) {
+        List<Crop> crop = entry.text("crop").flatMap(crops::find).stream().toList();
+        List<Crop> all = Stream.concat(SharedBed.crops(bed, crops).stream(), crop.stream())
+                .distinct()
+                .toList();
+        return Stream.of(SharedBed.clash(books, all), SharedBed.hopeless(books, bed, crop))
+                .flatMap(Optional::stream)
+                .map(words ->
+                        "%s: %s It is noted all the same.".formatted(bed.bed().name(), words))
                 .toList();
     }
 

@@ -1,7 +1,5 @@
 package org.oldwood.facts.feeding;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +26,6 @@ import org.oldwood.words.Words;
  * Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code lime} and {@code acidify}.
  */
 public final class SoilAdvisor implements Advisor {
-    private static final double DAYS_PER_YEAR = 365.25;
-
     private final SharedBooks books;
 
     public SoilAdvisor(SharedBooks books) {
@@ -75,6 +71,8 @@ public final class SoilAdvisor implements Advisor {
                         + Words.amount(ph.get().ph())
                         + " on "
                         + ph.get().date()
+                        + ", "
+                        + SoilRecord.age(ph.get().date(), s.day())
                         + ", wanted "
                         + Words.amount(target.get().is())
                         + ": "
@@ -146,7 +144,6 @@ public final class SoilAdvisor implements Advisor {
                     + " in all.");
         }
         lines.addAll(plan.notes());
-        staleTest(s).ifPresent(lines::add);
         String words = Words.weight(grams) + " of " + stuff.name + " (" + Words.amount(grams / area(s)) + " g/m²)";
         return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources())
                 .withLines(lines)
@@ -158,13 +155,6 @@ public final class SoilAdvisor implements Advisor {
 
     private static double area(Situation s) {
         return s.subject().bed().orElseThrow().bed().areaM2();
-    }
-
-    private Optional<String> staleTest(Situation s) {
-        Figure every = books(s).tables().limits().soilTestEvery();
-        Optional<LocalDate> tested = s.subject().bed().flatMap(SoilRecord::ph).map(SoilRecord.Ph::date);
-        return tested.filter(day -> ChronoUnit.DAYS.between(day, s.day()) > every.is() * DAYS_PER_YEAR)
-                .map(day -> "The test of " + day + " is older than " + every.inWords() + ": test again first.");
     }
 
     private FeedingBooks books(Situation s) {

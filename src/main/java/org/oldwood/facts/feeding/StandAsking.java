@@ -62,6 +62,7 @@ final class StandAsking {
                     + Words.amount(books.tables().targetIndex().is())
                     + ".");
         }
+        test.flatMap(each -> SoilRecord.tooOld(books, each.date(), s.day())).ifPresent(assumed::add);
         test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
         var index = books.tables().index();
         return new NeedCase.Soil(
@@ -83,6 +84,13 @@ final class StandAsking {
                         + Words.amount(most)
                         + " to 1: give magnesia, and hold back potash.")
                 : Optional.empty();
+    }
+
+    /** Where the soil was tested: when, and how old that is. */
+    List<String> tests() {
+        return Entries.last(bed.entries(), EntryKind.SOIL_TEST).stream()
+                .map(test -> "soil test of %s, %s".formatted(test.date(), SoilRecord.age(test.date(), s.day())))
+                .toList();
     }
 
     /** The last day on which a laboratory saw what the soil holds; long ago where none did. */

@@ -31,6 +31,7 @@ import org.oldwood.season.Season;
  * @param counting what counts already
  * @param choice the materials that it may get
  * @param sand whether it stands on light sand
+ * @param tests when the soil was tested and how old that is; empty where it never was
  * @param given all that was given, oldest first
  * @param assumed what was taken for want of knowing
  */
@@ -43,6 +44,7 @@ public record StandFeed(
         Budget.Counting counting,
         Choice choice,
         boolean sand,
+        List<String> tests,
         List<Applications.Given> given,
         List<String> assumed) {
     private static final String LIGHT = "light-sand";
@@ -87,6 +89,7 @@ public record StandFeed(
                 counting,
                 Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph()),
                 sand(books, bed),
+                asking.tests(),
                 List.copyOf(given),
                 asking.assumed(kept.named()));
     }
@@ -131,7 +134,8 @@ public record StandFeed(
 
     /** The need, and each thing that counts towards it, a line each. */
     public List<String> lines(Season season) {
-        List<String> lines = new ArrayList<>(need.lines());
+        List<String> lines = new ArrayList<>(tests);
+        lines.addAll(need.lines());
         lines.add("need by " + need.school() + ": " + FeedPlan.inWords(need.gPerM2()) + " g/m²");
         for (Applications.Given each : given) {
             if (season.equals(each.season()) && each.now().sum() > 0) {

@@ -27,25 +27,28 @@ public final class LimePlan {
     private final SoilClasses soils;
     private final LimeCase asked;
     private final Lime lime;
+    private final boolean acidSoil;
     private final List<String> lines = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private final Set<String> sources = new LinkedHashSet<>();
 
-    private LimePlan(Liming tables, SoilClasses soils, LimeCase asked, Lime lime) {
+    private LimePlan(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, boolean acidSoil) {
         this.tables = tables;
         this.soils = soils;
         this.asked = asked;
         this.lime = lime;
+        this.acidSoil = acidSoil;
     }
 
     /** The plan for ground without a crop of acid soils. */
     public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime) {
-        return new LimePlan(tables, soils, asked, lime).plan();
+        return new LimePlan(tables, soils, asked, lime, false).plan();
     }
 
     /** The plan for ground with that crop on it. */
     public static PhPlan of(Liming tables, SoilClasses soils, LimeCase asked, Lime lime, FeedingProfile profile) {
-        return acidRefusal(asked, lime, profile).orElseGet(() -> new LimePlan(tables, soils, asked, lime).plan());
+        return acidRefusal(asked, lime, profile)
+                .orElseGet(() -> new LimePlan(tables, soils, asked, lime, profile.acidSoil()).plan());
     }
 
     private static Optional<PhPlan> acidRefusal(LimeCase asked, Lime lime, FeedingProfile profile) {
@@ -235,7 +238,7 @@ public final class LimePlan {
     }
 
     private double mostAtOnce() {
-        String name = asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
+        String name = acidSoil ? "largestDoseAcidSoil" : asked.standing() ? "largestDoseSurface" : "largestDoseDugIn";
         sources.addAll(tables.figure(name).sources());
         double most = lime.value().inPlaceOf(tables.figure(name).is(), tables.reference());
         return lime.yearlyMost().isPresent()

@@ -39,6 +39,7 @@ public record Liming(
             "deepest",
             "referenceNeutralising",
             "largestDoseSurface",
+            "largestDoseAcidSoil",
             "largestDoseDugIn",
             "deepHalfAbove",
             "monthsBetweenDoses",

@@ -25,7 +25,7 @@ public record PhPlan(
         List<String> notes,
         List<String> sources) {
 
-    static PhPlan refused(String material, String why, List<String> sources) {
+    public static PhPlan refused(String material, String why, List<String> sources) {
         return new PhPlan(Optional.of(why), material, 0, List.of(), 0, List.of(), List.of(), sources);
     }
 

@@ -49,12 +49,12 @@ class LimeEdgesTest {
     }
 
     @Test
-    void fifty_grams_are_limed_and_less_is_left() {
-        assertThat(lime(asked("sandy-loam", 5.5, 6.5, 650)).gPerM2()).isCloseTo(50, within(1e-9));
-        PhPlan less = lime(asked("sandy-loam", 5.5, 6.5, 651));
+    void sixty_grams_are_limed_and_less_is_left() {
+        assertThat(lime(asked("sandy-loam", 5.5, 6.5, 640)).gPerM2()).isCloseTo(60, within(1e-9));
+        PhPlan less = lime(asked("sandy-loam", 5.5, 6.5, 641));
         assertThat(less.gPerM2()).isZero();
         assertThat(says(less, "error of a test")).isTrue();
-        assertThat(less.lines()).contains("less 651 g/m² given since the test = 49 g/m²");
+        assertThat(less.lines()).contains("less 641 g/m² given since the test = 59 g/m²");
         PhPlan none = lime(asked("sandy-loam", 5.5, 6.5, 700));
         assertThat(none.nothingToDo()).isTrue();
         assertThat(says(none, "error of a test")).isFalse();
