@@ -80,6 +80,24 @@ class RuleWindowsTest {
         assertThat(window.last()).as(source).isBeforeOrEqualTo(to);
     }
 
+    /** Each edge, beside the printed time in which it lies or the advice that it times; the edges are our choice within. */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/rules/windows.txt", delimiter = '|', numLinesToSkip = 1)
+    void opens_and_closes_where_its_reason_has_it(
+            String id, String opens, String closes, String latest, String source) {
+        Rule rule = rules.find(id).orElseThrow();
+
+        assertThat(edge(rule.opens())).as(source).isEqualTo(opens);
+        assertThat(edge(rule.closes())).as(source).isEqualTo(closes);
+        assertThat(rule.noLaterThan().map(RuleWindowsTest::edge)).as(source).isEqualTo(Optional.ofNullable(latest));
+    }
+
+    private static String edge(Anchor anchor) {
+        String of = anchor.of().map(" of "::concat).orElse("");
+        String days = anchor.plusDays() == 0 ? "" : " %+d".formatted(anchor.plusDays());
+        return anchor.by() + " " + anchor.name() + of + days;
+    }
+
     @Test
     void five_leaves_are_cut_in_december_and_january_in_the_south() {
         Window window =

@@ -1,0 +1,210 @@
+#!/usr/bin/env python3
+"""Changes the bundled data one place at a time, in a copy, and asks the tests that are not golden files.
+
+usage, at the repository's root, after the tests were compiled:
+  src/test/scripts/mutate-data.py CLASSPATH KIND [SEED [COUNT]]
+CLASSPATH: compiled tests, classes and libraries, with JUnit's console launcher (src/main/resources is put before them).
+KIND: safety (figures of reference/safety.txt, every caution's reach and figures, every rule's work), windows (both ends of
+every rule), random (COUNT numbers of crops, rules, materials and tables, drawn with SEED).
+Prints each mutant that no test noticed, then the share.
+"""
+import copy, json, os, random, re, shutil, subprocess, sys, tempfile
+
+DATA = "src/main/resources"
+ROOT = DATA + "/org/oldwood/"
+FIGURES = ["org.oldwood.SafetyFiguresTest", "org.oldwood.DataTest"]
+REACH = ["org.oldwood.plan.CautionsTest"]
+WINDOWS = ["org.oldwood.plan.RuleWindowsTest"]
+GOLDEN = "(DemoCalendars|Readme|DependenciesDoc|RecordDoc|Schema|ObservedStages|Errors|Kill|Fuzz|FullDisk).*"
+ROOMS = {"pruning": ["craft.pruning", "facts.pruning"], "yield": ["craft.pruning", "facts.pruning"],
+         "cuttings": ["craft.cuttings", "facts.cuttings"], "feeding": ["craft.feeding", "facts.feeding"],
+         "materials": ["craft.feeding", "craft.mulching", "facts.feeding", "facts.mulching"],
+         "water": ["craft.water", "facts.water"], "stages": ["season", "facts.record"], "crop": ["crop", "craft.pruning"],
+         "season": ["season"], "liming": ["craft.feeding"], "acidifying": ["craft.feeding"], "mulching": ["craft.mulching"],
+         "soils": ["craft.water", "facts.water"], "surfaces": ["craft.water"], "rules": ["plan"], "rounds": ["plan.round"]}
+
+
+def load(name):
+    with open(ROOT + name, encoding="utf-8") as file:
+        return json.load(file)
+
+
+def step(value, name):
+    if isinstance(value, list):
+        return next(i for i, item in enumerate(value) if item.get("id") == name)
+    return name
+
+
+def place(document, path):
+    """The container and key of the last step of a path."""
+    steps = path.split("/")
+    for each in steps[:-1]:
+        document = document[step(document, each)]
+    return document, step(document, steps[-1])
+
+
+def other(value):
+    """A near but wrong value."""
+    if isinstance(value, bool):
+        return not value
+    if isinstance(value, int):
+        return value + (1 if abs(value) < 8 else round(value * 0.2))
+    if isinstance(value, float):
+        return round(value * 1.2 + 0.1, 3)
+    if re.fullmatch(r"\d\d-\d\d", value):
+        return "%02d-%s" % (int(value[:2]) % 12 + 1, value[3:])
+    return value + "x"
+
+
+def changed(name, path, change):
+    document = load(name)
+    holder, key = place(document, path)
+    change(holder, key)
+    return name, document
+
+
+def replace(value):
+    def change(holder, key):
+        holder[key] = value(holder[key])
+    return change
+
+
+def safety():
+    with open("src/test/resources/reference/safety.txt", encoding="utf-8") as file:
+        for line in file:
+            if not line.startswith("#"):
+                name, path = re.match(r"(.*?\.json)/(.*)", line.split("|")[0]).groups()
+                yield line.split("|")[0], changed(name, path, replace(other))
+    for apart in load("keep-apart.json")["apart"]:
+        document = load("keep-apart.json")
+        document["apart"] = [each for each in document["apart"] if each["id"] != apart["id"]]
+        yield "without " + apart["id"], ("keep-apart.json", document)
+    for caution in load("cautions.json")["cautions"]:
+        for key in ("tasks", "tags", "groups", "crops", "countries"):
+            values = caution.get(key, [])
+            for value in values:
+                yield "%s: without %s" % (caution["id"], value), of_caution(caution, key, [v for v in values if v != value])
+            more = {"tasks": "pick", "tags": "saw", "groups": "lonicera", "crops": "haskap", "countries": "NZ"}[key]
+            if more not in values and values:
+                yield "%s: also %s" % (caution["id"], more), of_caution(caution, key, values + [more])
+        for end in caution.get("months", {}):
+            for by in (-1, 1):
+                months = dict(caution["months"])
+                months[end] = (months[end] + by - 1) % 12 + 1
+                yield "%s: %s %+d month" % (caution["id"], end, by), of_caution(caution, "months", months)
+        yield caution["id"] + ": gravity", of_caution(caution, "gravity", caution["gravity"] % 3 + 1)
+        yield caution["id"] + ": removed", removed(caution["id"])
+        for figure in re.finditer(r"(?<![\w-])\d+(?:\.\d+)?", caution["line"]):
+            line = caution["line"][:figure.start()] + str(int(figure.group()) + 3) + caution["line"][figure.end():]
+            yield "%s: %s" % (caution["id"], line), of_caution(caution, "line", line)
+    for name in load("rules/index.json")["rules"]:
+        for rule in load("rules/%s.json" % name)["rules"]:
+            for key in ("work", "tools"):
+                for value in rule.get(key, []):
+                    left = [v for v in rule[key] if v != value]
+                    yield "%s: without %s" % (rule["id"], value), changed(
+                        "rules/%s.json" % name, "rules/%s/%s" % (rule["id"], key), replace(lambda old, left=left: left))
+
+
+def of_caution(caution, key, value):
+    return changed("cautions.json", "cautions/%s" % caution["id"], lambda holder, at: holder[at].update({key: value}))
+
+
+def removed(caution):
+    document = load("cautions.json")
+    document["cautions"] = [each for each in document["cautions"] if each["id"] != caution]
+    return "cautions.json", document
+
+
+def windows():
+    for name in load("rules/index.json")["rules"]:
+        for rule in load("rules/%s.json" % name)["rules"]:
+            for end in ("opens", "closes"):
+                def change(holder, key):
+                    anchor = holder[key]
+                    if "day" in anchor:
+                        anchor["day"] = other(anchor["day"])
+                    else:
+                        anchor["plusDays"] = anchor.get("plusDays", 0) + 14
+                yield "%s %s" % (rule["id"], end), changed("rules/%s.json" % name, "rules/%s/%s" % (rule["id"], end), change)
+
+
+def numbers(value, path):
+    if isinstance(value, dict):
+        for key, inner in value.items():
+            yield from numbers(inner, path + [key])
+    elif isinstance(value, list):
+        for at, inner in enumerate(value):
+            yield from numbers(inner, path + [at])
+    elif path[-1] != "format" and not isinstance(value, bool) and (
+            isinstance(value, (int, float)) or isinstance(value, str) and re.fullmatch(r"\d\d-\d\d", value)):
+        yield path
+
+
+def chance(seed, count):
+    places = []
+    for folder, _, files in os.walk(ROOT):
+        for file in files:
+            name = os.path.relpath(os.path.join(folder, file), ROOT)
+            if name.endswith(".json") and not name.startswith(("sources", "climates", "page", "sheet")):
+                places += [(name, path) for path in numbers(load(name), [])]
+    places.sort(key=str)
+    for name, path in random.Random(seed).sample(places, count):
+        document = load(name)
+        holder = document
+        for each in path[:-1]:
+            holder = holder[each]
+        before = holder[path[-1]]
+        holder[path[-1]] = other(before)
+        yield "%s/%s: %s to %s" % (name, "/".join(map(str, path)), before, holder[path[-1]]), (name, document)
+
+
+def noticed(classpath, selection, mutant):
+    name, document = mutant
+    with tempfile.TemporaryDirectory() as folder:
+        target = os.path.join(folder, "org/oldwood", name)
+        os.makedirs(os.path.dirname(target))
+        with open(target, "w", encoding="utf-8") as file:
+            json.dump(document, file)
+        run = subprocess.run(
+            ["java", "-Xmx1g", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djqwik.tries.default=50",
+             "-cp", ":".join([folder, DATA, classpath]), "org.junit.platform.console.ConsoleLauncher", "execute",
+             "--details=none", "--disable-banner", "--exclude-classname", ".*\\." + GOLDEN] + selection,
+            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        return run.returncode != 0
+
+
+def classes(names):
+    return ["--select-class=" + each for each in names]
+
+
+def quick(kind, name):
+    if kind == "safety":
+        return classes(REACH if name.startswith(("cautions", "rules")) else FIGURES)
+    return classes(WINDOWS if kind == "windows" else FIGURES + REACH + WINDOWS)
+
+
+def rooms(name):
+    for key, found in ROOMS.items():
+        if key in name:
+            return ["--select-package=org.oldwood." + each for each in found]
+    return ["--select-package=org.oldwood.plan"]
+
+
+def main():
+    classpath, kind = sys.argv[1:3]
+    seed, count = (int(sys.argv[3]) if len(sys.argv) > 3 else 1), (int(sys.argv[4]) if len(sys.argv) > 4 else 200)
+    mutants = list({"safety": safety, "windows": windows, "random": lambda: chance(seed, count)}[kind]())
+    if noticed(classpath, classes(FIGURES + REACH + WINDOWS), ("format-of-nothing.json", {})):
+        sys.exit("the tests fail on the data as it is")
+    lived = 0
+    for what, mutant in mutants:
+        if not noticed(classpath, quick(kind, mutant[0]), mutant) and (
+                kind != "random" or not noticed(classpath, rooms(mutant[0]), mutant)):
+            lived += 1
+            print("not noticed:", what, flush=True)
+    print("%s: %d of %d noticed" % (kind, len(mutants) - lived, len(mutants)))
+
+
+if __name__ == "__main__":
+    main()
