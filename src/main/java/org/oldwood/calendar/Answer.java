@@ -14,11 +14,13 @@ import java.time.LocalDate;
  */
 public record Answer(String identity, String title, What what, LocalDate day, int percent, String basis) {
 
-    /** The three things a to-do can say. */
+    /** What a to-do can say. */
     public enum What {
         DONE,
         /** Some of it is done; the task stays open. */
         UNDER_WAY,
-        SKIPPED
+        SKIPPED,
+        /** It says that nothing is done; news where the journal has a tick of an earlier reading. */
+        NOT_DONE
     }
 }

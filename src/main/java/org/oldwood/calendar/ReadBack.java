@@ -8,10 +8,12 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawReader;
 import org.oldwood.store.Problems;
@@ -27,6 +29,7 @@ public final class ReadBack {
     private final Map<String, Item> ours = new HashMap<>();
     private final Map<String, Remembered> written;
     private final Map<String, Answer> answers = new LinkedHashMap<>();
+    private final Set<String> done = new HashSet<>();
     private final List<String> notices = new ArrayList<>();
     private final Problems problems = new Problems();
 
@@ -75,12 +78,27 @@ public final class ReadBack {
     }
 
     public Result result() {
+        answers.values().removeIf(answer -> answer.what() == Answer.What.NOT_DONE && done.contains(answer.identity()));
         return new Result(List.copyOf(answers.values()), List.copyOf(notices), problems);
     }
 
     private void hear(Item item, RawComponent raw, Seen seen) {
         noticeChanges(item, raw, seen);
-        answer(item, seen).ifPresent(answer -> keep(item.identity(), answer));
+        if (seen.isDone()) {
+            done.add(item.identity());
+        }
+        answer(item, seen)
+                .or(() ->
+                        isUntouched(raw, seen) ? Optional.empty() : Optional.of(said(item, Answer.What.NOT_DONE, seen)))
+                .ifPresent(answer -> keep(item.identity(), answer));
+    }
+
+    /** Only a to-do that somebody changed in a calendar can say that a tick was taken back; an older copy of ours cannot. */
+    private static boolean isUntouched(RawComponent raw, Seen seen) {
+        return raw.isEvent()
+                || seen.isDone()
+                || seen.status().equals("CANCELLED")
+                || seen.modified().isEmpty();
     }
 
     /** A task can be in several files; that it is done counts for more than that it is not. */

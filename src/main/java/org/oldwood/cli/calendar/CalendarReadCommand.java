@@ -17,6 +17,7 @@ import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
 import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.Task;
 import org.oldwood.store.Json;
@@ -42,6 +43,8 @@ import picocli.CommandLine.Parameters;
             "  oldwood calendar read terrace-school-todos.ics"
         })
 final class CalendarReadCommand extends GardenCommand {
+    private static final String FROM_A_CALENDAR = "from a calendar";
+
     private final GardenCommand parent;
 
     @Parameters(
@@ -91,11 +94,22 @@ final class CalendarReadCommand extends GardenCommand {
 
     /** What was noted for some plants of a task leaves the rest to be ticked off. */
     private static boolean isNew(Answer answer, CalendarItems calendar) {
+        if (answer.what() == Answer.What.NOT_DONE) {
+            return !ticks(answer, calendar).isEmpty();
+        }
         return !calendar.state().finished().containsKey(answer.identity())
                 || calendar.plan()
                         .find(answer.identity())
                         .filter(task -> task.state() == Task.State.OPEN)
                         .isPresent();
+    }
+
+    /** The ticks of earlier readings that a calendar takes back. */
+    private static List<Entry> ticks(Answer answer, CalendarItems calendar) {
+        return calendar.state().finished().getOrDefault(answer.identity(), List.of()).stream()
+                .filter(entry -> entry.kind() == EntryKind.DONE && entry.note().equals(FROM_A_CALENDAR))
+                .filter(entry -> !entry.date().isAfter(answer.day()))
+                .toList();
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
@@ -123,10 +137,13 @@ final class CalendarReadCommand extends GardenCommand {
                     case DONE -> "done";
                     case SKIPPED -> "skipped";
                     case UNDER_WAY -> "begun";
+                    case NOT_DONE -> "not done";
                 };
         String more = answer.what() == Answer.What.UNDER_WAY
                 ? " (" + percent(answer) + "it stays open; " + answer.basis() + ")"
-                : " (" + answer.basis() + ")";
+                : answer.what() == Answer.What.NOT_DONE
+                        ? " after all (the tick and what it booked are taken back; " + answer.basis() + ")"
+                        : " (" + answer.basis() + ")";
         out().hanging(answer.day() + "  " + said + " ".repeat(9 - said.length()), 21, answer.title() + more);
     }
 
@@ -147,7 +164,9 @@ final class CalendarReadCommand extends GardenCommand {
         }
         new Noting(this, new Problems()).note(() -> {
             Ticking ticking = new Ticking(this);
-            return chosen.stream().flatMap(one -> drafts(one, ticking).stream()).toList();
+            return chosen.stream()
+                    .flatMap(one -> drafts(one, calendar, ticking).stream())
+                    .toList();
         });
     }
 
@@ -188,11 +207,16 @@ final class CalendarReadCommand extends GardenCommand {
     }
 
     /** A tick books what the task stands for. */
-    private static List<Draft> drafts(Chosen chosen, Ticking ticking) {
+    private static List<Draft> drafts(Chosen chosen, CalendarItems calendar, Ticking ticking) {
         Answer answer = chosen.answer;
+        if (answer.what() == Answer.What.NOT_DONE) {
+            return ticks(answer, calendar).stream()
+                    .map(tick -> Draft.withdrawal(answer.day(), tick.id(), Place.of("calendar")))
+                    .toList();
+        }
         return answer.what() == Answer.What.DONE
                 ? ticking.drafts(
-                        new Ticking.Tick(answer.identity(), answer.day(), chosen.amount, "from a calendar"),
+                        new Ticking.Tick(answer.identity(), answer.day(), chosen.amount, FROM_A_CALENDAR),
                         Place.of("calendar"))
                 : List.of(draft(chosen));
     }
@@ -203,7 +227,7 @@ final class CalendarReadCommand extends GardenCommand {
         values.put("task", new Json.Text(place.at("task"), chosen.answer.identity()));
         chosen.amount.ifPresent(
                 amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
-        values.put("note", new Json.Text(place.at("note"), "from a calendar"));
+        values.put("note", new Json.Text(place.at("note"), FROM_A_CALENDAR));
         int percent = chosen.answer.percent();
         if (chosen.answer.what() == Answer.What.UNDER_WAY && percent > 0) {
             values.put("percent", new Json.Num(place.at("percent"), percent, Integer.toString(percent)));
@@ -216,6 +240,7 @@ final class CalendarReadCommand extends GardenCommand {
             case DONE -> EntryKind.DONE;
             case UNDER_WAY -> EntryKind.BEGUN;
             case SKIPPED -> EntryKind.SKIPPED;
+            case NOT_DONE -> EntryKind.WITHDRAWN;
         };
     }
 

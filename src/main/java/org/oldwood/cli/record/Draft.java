@@ -20,4 +20,9 @@ public record Draft(
     public Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         this(date, kind, values, place, false, Optional.empty());
     }
+
+    /** Takes back an entry; with a tick, all that it booked. */
+    public static Draft withdrawal(LocalDate day, String id, Place place) {
+        return new Draft(day, EntryKind.WITHDRAWN, Map.of("wrong", new Json.Text(place.at("wrong"), id)), place);
+    }
 }

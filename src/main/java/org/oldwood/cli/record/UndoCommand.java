@@ -2,10 +2,8 @@ package org.oldwood.cli.record;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
@@ -14,7 +12,6 @@ import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.StateBuilder;
-import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
@@ -61,8 +58,9 @@ public final class UndoCommand extends GardenCommand {
         if (chosen.isEmpty()) {
             throw usage("nothing is noted that could be taken back");
         }
-        new Noting(this, new Problems())
-                .note(() -> chosen.stream().map(this::withdrawal).toList());
+        new Noting(this, new Problems()).note(() -> chosen.stream()
+                .map(id -> Draft.withdrawal(today(), id, PLACE))
+                .toList());
         return 0;
     }
 
@@ -81,11 +79,5 @@ public final class UndoCommand extends GardenCommand {
             }
         }
         return chosen;
-    }
-
-    private Draft withdrawal(String id) {
-        Map<String, Json> values = new LinkedHashMap<>();
-        values.put("wrong", new Json.Text(PLACE.at("wrong"), id));
-        return new Draft(today(), EntryKind.WITHDRAWN, values, PLACE);
     }
 }

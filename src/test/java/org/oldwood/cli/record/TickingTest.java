@@ -148,8 +148,41 @@ class TickingTest {
         String ticked = text.substring(begin, end)
                 .replace("STATUS:NEEDS-ACTION", "STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z");
         Files.writeString(todos, text.substring(0, begin) + ticked + text.substring(end));
-        Cli.Result read = Cli.in(garden).run("calendar", "read", "slope-todos.ics", "--yes", MARCH);
-        assertThat(read.out() + read.err()).contains("done");
+        assertThat(read(garden, MARCH)).contains("done");
+    }
+
+    private static String read(Path garden, String today) {
+        Cli.Result read = Cli.in(garden).run("calendar", "read", "slope-todos.ics", "--yes", today);
+        assertThat(read.exit()).as(read.err()).isZero();
+        return read.out() + read.err();
+    }
+
+    @Test
+    void a_tick_taken_back_in_the_calendar_takes_its_entries_back() throws IOException {
+        String before = ok("tasks", "--each", MARCH) + ok("ledger", MARCH);
+        ok("calendar", "--out", ".", MARCH);
+        Path todos = folder.resolve("slope-todos.ics");
+        String neverTicked = Files.readString(todos);
+        tick(folder);
+        String ticked = Files.readString(todos);
+        assertThat(journal("fed")).isNotEmpty();
+
+        // an old copy says nothing about a tick, and the tick read again nothing new
+        Files.writeString(todos, neverTicked);
+        assertThat(read(folder, "--today=2027-03-21")).contains("nothing new");
+        Files.writeString(todos, ticked);
+        assertThat(read(folder, "--today=2027-03-21")).contains("nothing new");
+
+        Files.writeString(
+                todos,
+                ticked.replaceAll(
+                                "LAST-MODIFIED:[0-9TZ]+(?=(?:(?!END:VTODO)[\\s\\S])*COMPLETED:20270320)",
+                                "LAST-MODIFIED:20270321T101112Z")
+                        .replace("STATUS:COMPLETED\r\nCOMPLETED:20270320T100000Z", "STATUS:NEEDS-ACTION"));
+        assertThat(read(folder, "--today=2027-03-21")).contains("not done", "after all (the tick");
+        assertThat(journal("withdrawn")).hasSize(1);
+        assertThat(ok("tasks", "--each", MARCH) + ok("ledger", MARCH)).isEqualTo(before);
+        assertThat(read(folder, "--today=2027-03-21")).contains("nothing new");
     }
 
     private Path copy(String name) throws IOException {
