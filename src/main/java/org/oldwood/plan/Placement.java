@@ -12,13 +12,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.Garden;
 
 /**
  * Gives each task its day: inside its window, not before today, after the tasks that come first, far enough from what
- * must be kept apart, on a day one works, and where the day still has time. What cannot be placed becomes a notice.
+ * must be kept apart, on a day one works, and where the day still has time. Where one task leaves no day to another, the
+ * other order is tried: what does less harm to leave gives way. What cannot be placed becomes a notice.
  */
 final class Placement {
     private final Situation.World world;
@@ -34,23 +36,48 @@ final class Placement {
     /** The rules that some other rule comes after. */
     private final Set<String> first = new HashSet<>();
 
-    Placement(Situation.World world, KeepApart apart) {
+    /** Tasks that come last, since they left no day to another. */
+    private final Set<String> yielding;
+
+    /** What was planned, by the words that a clash tells of it. */
+    private final Map<String, Task> byWords = new HashMap<>();
+
+    private Placement(Situation.World world, KeepApart apart, Set<String> yielding) {
         this.world = world;
         this.garden = world.state().garden();
         this.apart = apart;
+        this.yielding = yielding;
     }
 
-    Plan place(List<Task> tasks, LocalDate until, List<String> notices, List<Missed> missed) {
+    /** @param apart what was given where, read anew for each order that is tried */
+    static Plan place(
+            Situation.World world, Supplier<KeepApart> apart, List<Task> tasks, LocalDate until, List<Missed> missed) {
+        Set<String> yielding = new HashSet<>();
+        while (true) {
+            int before = yielding.size();
+            Plan plan = new Placement(world, apart.get(), yielding).place(tasks, until, missed);
+            if (yielding.size() == before) {
+                return plan;
+            }
+        }
+    }
+
+    private Plan place(List<Task> tasks, LocalDate until, List<Missed> missed) {
+        Set<String> last = Set.copyOf(yielding);
+        List<String> notices = new ArrayList<>();
         List<Task> done = new ArrayList<>(tasks.size());
+        List<Task> ordered = new ArrayList<>(tasks.size());
         for (List<Task> together : byDepth(tasks)) {
             together.sort(BY_WINDOW);
-            for (Task task : together) {
-                if (task.state() == Task.State.OPEN) {
-                    one(task, notices).ifPresent(done::add);
-                } else {
-                    remember(task, task.day());
-                    done.add(task);
-                }
+            ordered.addAll(together);
+        }
+        ordered.sort(Comparator.comparing(task -> last.contains(task.id())));
+        for (Task task : ordered) {
+            if (task.state() == Task.State.OPEN) {
+                one(task, notices).ifPresent(done::add);
+            } else {
+                remember(task, task.day());
+                done.add(task);
             }
         }
         done.sort(BY_DAY);
@@ -113,7 +140,7 @@ final class Placement {
         LocalDate earliest = earliest(task);
         LocalDate wanted = latest(task.day(), earliest);
         LocalDate day = earliest.isAfter(task.window().last()) ? task.window().last() : dayFor(task, wanted, earliest);
-        Optional<LocalDate> apartDay = awayFromOthers(task, day);
+        Optional<LocalDate> apartDay = awayFromOthers(task, day).or(() -> awayFromOthers(task, earliest));
         if (apartDay.isEmpty()) {
             notices.add(clashNotice(task, day));
             return Optional.empty();
@@ -166,9 +193,11 @@ final class Placement {
         }
         Set<String> tags = task.tags();
         if (!tags.isEmpty()) {
-            task.subject()
-                    .bed()
-                    .ifPresent(bed -> apart.given(bed.bed().id(), day, tags, task.title() + ", planned for " + day));
+            String words = task.title() + ", planned for " + day;
+            task.subject().bed().ifPresent(bed -> apart.given(bed.bed().id(), day, tags, words));
+            if (task.state() == Task.State.OPEN) {
+                byWords.put(words, task);
+            }
         }
     }
 
@@ -221,26 +250,31 @@ final class Placement {
         return Optional.empty();
     }
 
+    /** What gives way to what, and why; where the other is planned and may better wait, it will be placed last. */
     private String clashNotice(Task task, LocalDate day) {
         String bed = task.subject().bed().map(in -> in.bed().id()).orElse("");
-        return apart.clash(bed, day, task.tags())
-                .map(clash -> task.title()
-                        + ": not planned, because of \""
-                        + clash.other()
-                        + "\": keep "
-                        + clash.pair().days().inWords()
-                        + " between. "
-                        + clash.pair().reason()
-                        + " From "
-                        + clash.from()
-                        + " it could be done, but its time ends on "
-                        + task.window().last()
-                        + ".")
-                .orElse(task.title()
-                        + ": no day was found between "
-                        + task.window().first()
-                        + " and "
-                        + task.window().last()
-                        + ".");
+        Optional<KeepApart.Clash> clash = apart.clash(bed, day, task.tags());
+        clash.map(KeepApart.Clash::other)
+                .map(byWords::get)
+                .filter(other ->
+                        other.rule().ifMissed().harm() <= task.rule().ifMissed().harm())
+                .filter(other -> !yielding.contains(task.id()))
+                .ifPresent(other -> yielding.add(other.id()));
+        return clash.map(found ->
+                        "%s gives way to \"%s\": keep %s between. %s From %s it could be done, but its time ends on %s. %s"
+                                .formatted(
+                                        task.title(),
+                                        found.other(),
+                                        found.pair().days().inWords(),
+                                        found.pair().reason(),
+                                        found.from(),
+                                        task.window().last(),
+                                        task.rule().ifMissed().words())
+                                .strip())
+                .orElseGet(() -> "%s: no day was found between %s and %s."
+                        .formatted(
+                                task.title(),
+                                task.window().first(),
+                                task.window().last()));
     }
 }

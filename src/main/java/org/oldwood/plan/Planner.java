@@ -114,8 +114,8 @@ public final class Planner {
             }
             all.addAll(before);
         }
-        return new Placement(world, KeepApart.read(world.documents(), world.state()))
-                .place(all, until, new ArrayList<>(), forgotten.all(all));
+        return Placement.place(
+                world, () -> KeepApart.read(world.documents(), world.state()), all, until, forgotten.all(all));
     }
 
     /** The answers of this season and the next, the one that plans a task first, for {@code why}. */

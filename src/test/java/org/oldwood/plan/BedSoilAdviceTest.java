@@ -109,4 +109,59 @@ class BedSoilAdviceTest {
         assertThat(task.amount().orElseThrow().value() / areaM2).isBetween(60.0, 120.0);
         assertThat(task.amount().orElseThrow().lines()).anyMatch(line -> line.contains("first of 3 doses"));
     }
+
+    private static TestGarden keeping(double latitude, String... materials) {
+        return new TestGarden(latitude, ", \"materials\": [\"" + String.join("\", \"", materials) + "\"]");
+    }
+
+    /** Nitrogen that the open tasks of a season bring to the currants, g/m². */
+    private static double nitrogen(TestGarden garden, String day) {
+        return garden.plan(day).tasks().stream()
+                .filter(task -> task.state() == Task.State.OPEN
+                        && task.id().contains("@ribes.blackcurrant")
+                        && task.id().startsWith("feed-"))
+                .flatMap(task -> task.amount().orElseThrow().buys().stream())
+                .mapToDouble(buy -> buy.amount() / 10 * (buy.material().equals("dried-blood") ? 0.1 : 0.27))
+                .sum();
+    }
+
+    /** Lime in February would leave no day for the spring feed: it waits for the autumn, and says so. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-02-12, 2026-09-20", "-41, 2026-08-12, 2026-03-20"})
+    void lime_late_in_winter_gives_way_to_the_years_nitrogen(double latitude, String day, String tested) {
+        TestGarden garden = keeping(latitude, "dried-blood").note("soil-test", tested, "'bed': 'ribes', 'ph': 5.5");
+
+        assertThat(nitrogen(garden, day)).isGreaterThan(13);
+        assertThat(garden.plan(day).notices())
+                .noneMatch(said -> said.startsWith("Feed "))
+                .filteredOn(said -> said.startsWith("Lime "))
+                .hasSizeLessThanOrEqualTo(1)
+                .allMatch(said -> said.contains("gives way to") && said.contains("next autumn"));
+    }
+
+    /** Limed in March: blood must wait past its last day, the nitrate need not. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-03-14, 2027-03-12", "-41, 2026-09-14, 2026-09-12"})
+    void after_late_lime_a_nitrate_takes_over_where_one_is_kept(double latitude, String day, String limed) {
+        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate")
+                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        assertThat(nitrogen(both, day)).isGreaterThan(13);
+
+        TestGarden blood = keeping(latitude, "dried-blood")
+                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+        assertThat(blood.plan(day).notices())
+                .anyMatch(said -> said.startsWith("Feed ")
+                        && said.contains("gives way to")
+                        && said.contains("Calcium ammonium nitrate may follow"));
+    }
+
+    /** Limed in February: the first dressing has no day, the second takes all that one may hold. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-02-22, 2027-02-20", "-41, 2026-08-22, 2026-08-20"})
+    void where_the_first_dressing_has_no_day_the_second_takes_what_it_may(double latitude, String day, String limed) {
+        TestGarden garden = keeping(latitude, "dried-blood")
+                .note("limed", limed, "'bed': 'ribes', 'material': 'ground-limestone', 'grams': 3000");
+
+        assertThat(nitrogen(garden, day)).isBetween(9.5, 14.5);
+    }
 }

@@ -211,20 +211,53 @@ class PlacementTest {
         assertThat(notices(ALWAYS)).isEmpty();
     }
 
+    /** Feed first, then lime, is the order that works: nothing is left out. */
     @Test
-    void what_cannot_be_kept_apart_is_not_planned_and_the_reason_told() {
+    void where_one_order_leaves_no_day_the_other_is_tried() {
+        tenDaysAfterLime();
+        onBed("a-lime", "03-01", "03-31", "lime", ",'best':0");
+        onBed("b-feed", "03-01", "03-10", "ammonium", "");
+
+        assertThat(days(ALWAYS, TODAY)).containsOnlyKeys("a-lime@a", "b-feed@a");
+        assertThat(days(ALWAYS, TODAY).get("a-lime@a"))
+                .isGreaterThan(days(ALWAYS, TODAY).get("b-feed@a"));
+        assertThat(notices(ALWAYS)).isEmpty();
+    }
+
+    @Test
+    void where_no_order_works_one_gives_way_and_one_notice_says_why() {
         tenDaysAfterLime();
         onBed("a-lime", "03-01", "03-01", "lime", "");
-        onBed("b-feed", "03-01", "03-10", "ammonium", "");
+        onBed("b-feed", "03-01", "03-01", "ammonium", "");
+
+        assertThat(days(ALWAYS, TODAY)).containsOnlyKeys("b-feed@a");
+        assertThat(notices(ALWAYS))
+                .singleElement()
+                .asString()
+                .startsWith("a-lime gives way to \"b-feed, planned for 2027-03-01\": keep ")
+                .contains("10 days")
+                .contains(" between. It turns to gas. From 2027-03-02 it could be done, but its time"
+                        + " ends on 2027-03-01.");
+    }
+
+    /** What harms more when it is missed stays; the other says that it gives way. */
+    @Test
+    void the_less_harmful_to_leave_gives_way() {
+        tenDaysAfterLime();
+        onBed("a-lime", "03-01", "03-01", "lime", ",'missed':{'then':'lapsed','harm':3,'words':'x','seen':'assumed'}");
+        onBed(
+                "b-feed",
+                "03-01",
+                "03-10",
+                "ammonium",
+                ",'missed':{'then':'lapsed','harm':1,'words':'Next year.','seen':'assumed'}");
 
         assertThat(days(ALWAYS, TODAY)).containsOnlyKeys("a-lime@a");
         assertThat(notices(ALWAYS))
                 .singleElement()
                 .asString()
-                .startsWith("b-feed: not planned, because of \"a-lime, planned for 2027-03-01\": keep ")
-                .contains("10 days")
-                .endsWith(" between. It turns to gas. From 2027-03-11 it could be done, but its time"
-                        + " ends on 2027-03-10.");
+                .startsWith("b-feed gives way to")
+                .endsWith("Next year.");
     }
 
     @Test

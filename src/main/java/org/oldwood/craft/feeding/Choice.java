@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.oldwood.words.Words;
 
 /**
@@ -34,6 +35,22 @@ public record Choice(List<Feed> allowed, List<String> refused) {
             }
         }
         return new Choice(List.copyOf(allowed), List.copyOf(refused));
+    }
+
+    /**
+     * The same without feeds that must wait too long on this ground, where another can bring nitrogen meanwhile.
+     *
+     * @param waits why a feed must wait; empty for one that need not
+     */
+    public Choice without(Function<Feed, Optional<String>> waits) {
+        if (allowed.stream()
+                .noneMatch(feed -> feed.givesNitrogen() && waits.apply(feed).isEmpty())) {
+            return this;
+        }
+        List<String> all = new ArrayList<>(refused);
+        allowed.forEach(feed -> waits.apply(feed).ifPresent(why -> all.add("Not " + feed.name() + ": " + why)));
+        return new Choice(
+                allowed.stream().filter(feed -> waits.apply(feed).isEmpty()).toList(), List.copyOf(all));
     }
 
     private static Optional<String> chloride(Feed feed, FeedingProfile profile, double needK2o) {

@@ -1,9 +1,11 @@
 package org.oldwood.facts.feeding;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
 import org.oldwood.craft.feeding.Feed;
@@ -13,6 +15,7 @@ import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.crop.Crop;
+import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.record.Choices;
 import org.oldwood.garden.BedState;
@@ -87,11 +90,33 @@ public record StandFeed(
                 asked,
                 need,
                 counting,
-                Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph()),
+                fitting(
+                        books,
+                        s,
+                        bed,
+                        profile,
+                        Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
                 sand(books, bed),
                 asking.tests(),
                 List.copyOf(given),
                 asking.assumed(kept.named()));
+    }
+
+    /** Without what noted lime or ash keeps away until it is too late, where another form brings the nitrogen. */
+    private static Choice fitting(
+            FeedingBooks books, Situation s, BedState bed, FeedingProfile profile, Choice choice) {
+        MonthDay latest = books.tables().timing(profile.timing()).latestSlow();
+        LocalDate last = s.season().day(latest.getMonthValue(), latest.getDayOfMonth());
+        boolean limed = bed.entries().stream()
+                .anyMatch(entry -> entry.kind() == EntryKind.LIMED
+                        && entry.date().isAfter(s.season().plus(-1).start()));
+        if (!limed || s.day().isAfter(last)) {
+            return choice;
+        }
+        KeepApart apart = KeepApart.read(s.world().documents(), s.world().state());
+        return choice.without(feed -> apart.clash(bed.bed().id(), s.day(), Set.copyOf(feed.tags()))
+                .filter(clash -> clash.from().isAfter(last))
+                .map(clash -> "%s; it must wait until %s.".formatted(clash.other(), clash.from())));
     }
 
     private static boolean sand(FeedingBooks books, BedState bed) {
