@@ -45,6 +45,8 @@ public record Cut(
     public enum Remark {
         /** The limit of a season kept back wood that would otherwise come out. */
         LIMITED,
+        /** Every stem is dead or diseased. */
+        NONE_SOUND,
         /** Bearing wood stays because fewer young stems came up than would go. */
         NO_MORE_THAN_CAME_UP,
         /** Old wood stays because it is the last that bears. */
@@ -160,6 +162,9 @@ public record Cut(
         void takeSick(Bush bush) {
             for (int age = bush.sick().oldest(); age >= 1; age--) {
                 take(age, bush.sick().at(age), Why.SICK);
+            }
+            if (before.total() > 0 && left.total() == 0) {
+                remark(Remark.NONE_SOUND);
             }
         }
 

@@ -104,7 +104,12 @@ public record RenewalSchool(
 
     @Override
     public int bearing(Stems stems) {
-        return stems.between(2, spent() - 1);
+        return stems.between(bearsFrom(), spent() - 1);
+    }
+
+    /** The age from which a stem counts as bearing: one year where all that has fruited goes. */
+    int bearsFrom() {
+        return Math.min(2, spent() - 1);
     }
 
     @Override

@@ -94,7 +94,8 @@ final class StoolRenewal {
         int usual = limit();
         Optional<Integer> part = school.staged().flatMap(it -> it.part(due, bush.renovationWinter(), usual));
         staged = part.isPresent();
-        mayGo = Math.max(0, Math.min(school.hard() ? older : part.orElse(usual), older - 1));
+        int last = school.bearsFrom() > 1 || stems.at(1) == 0 ? 1 : 0;
+        mayGo = Math.max(0, Math.min(school.hard() ? older : part.orElse(usual), older - last));
         boolean openAtTwo = stems.isOpen() && stems.oldest() <= 2;
         boolean known = stems.knows(1) && stems.knows(2) && !openAtTwo;
         cameUp = known ? followers + stems.at(2) : 2 * older;

@@ -3,8 +3,11 @@ package org.oldwood.facts.pruning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
+import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
+import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Taken;
 import org.oldwood.craft.pruning.Why;
@@ -41,6 +44,33 @@ public final class CutWords {
                 + String.join(", ", parts);
     }
 
+    /**
+     * What each other way of pruning would take from this bush, a line each with its sources.
+     *
+     * @param chosen the way that is followed
+     */
+    public static List<String> others(FormPruning form, School chosen, Bush bush) {
+        return form.schools().stream()
+                .filter(other -> !other.id().equals(chosen.id()))
+                .map(other -> "%s would take %s (%s: %s)"
+                        .formatted(
+                                other.id(),
+                                inShort(other.winter(bush)),
+                                other.teaching().seen().words(),
+                                String.join(", ", other.teaching().sources())))
+                .toList();
+    }
+
+    private static String inShort(Cut cut) {
+        List<String> parts = new ArrayList<>();
+        for (int age = cut.before().oldest(); age >= 1; age--) {
+            if (cut.of(age) > 0) {
+                parts.add(cut.of(age) + " of age " + cut.before().label(age));
+            }
+        }
+        return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
+    }
+
     /** What stands before and after: {@code 1=9,4+=3 → 1=5,4+=0}. */
     public static String beforeAndAfter(Cut cut) {
         return cut.before() + " before, " + cut.after() + " after";
@@ -64,6 +94,9 @@ public final class CutWords {
                                 + " more are spent but wait for a later winter: too much at"
                                 + " once costs the next crop."
                         : "More could go, but not in one winter.";
+            case NONE_SOUND ->
+                "No stem is sound: find out what ails it before you build it anew. Sound shoots may come from below;"
+                        + " virus and reversion have no cure.";
             case NO_MORE_THAN_CAME_UP ->
                 "More could go, but no more bearing stems go than young ones came up in the last seasons.";
             case LAST_BEARING_WOOD ->

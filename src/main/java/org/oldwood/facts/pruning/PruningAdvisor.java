@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.CaneSchool;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.School;
@@ -57,7 +58,7 @@ public final class PruningAdvisor implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of("spent-stems", "life-stage", "past-life", "surplus-canes");
+        return List.of("spent-stems", "stems-out", "all-sick", "life-stage", "past-life", "surplus-canes");
     }
 
     @Override
@@ -84,6 +85,8 @@ public final class PruningAdvisor implements Advisor {
         }
         return switch (name) {
             case "spent-stems" -> spent(one.get());
+            case "stems-out" -> stemsOut(one.get());
+            case "all-sick" -> allSick(one.get());
             case "life-stage" -> lifeStage(one.get());
             case "past-life" -> pastLife(one.get());
             default -> surplus(one.get());
@@ -168,8 +171,30 @@ public final class PruningAdvisor implements Advisor {
         return Fact.number(
                 "spent-stems",
                 spent,
-                spent + " spent stems among " + one.bush().get().stems(),
+                spent + " spent " + one.form().counted() + " among "
+                        + one.bush().get().stems(),
                 sources(one));
+    }
+
+    /** Stems or branches of two years and more that come out, whatever for. */
+    private static Fact stemsOut(PruningCase one) {
+        if (one.bush().isEmpty()) {
+            return Fact.unknown("stems-out", COUNT);
+        }
+        int out = one.cut().number() - one.cut().of(1);
+        return Fact.number(
+                "stems-out", out, CutWords.taken(one.cut(), one.form().counted()), sources(one));
+    }
+
+    private static Fact allSick(PruningCase one) {
+        if (one.bush().isEmpty()) {
+            return Fact.unknown("all-sick", COUNT);
+        }
+        Bush bush = one.bush().get();
+        int all = bush.stems().total();
+        boolean sick = all > 0 && bush.sick().total() == all;
+        String words = sick ? "all " + all + " are noted as dead or diseased" : "not all are noted as dead or diseased";
+        return Fact.yes("all-sick", sick, words);
     }
 
     private static String[] sources(PruningCase one) {

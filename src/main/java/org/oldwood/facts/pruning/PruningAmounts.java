@@ -138,7 +138,10 @@ final class PruningAmounts {
         arithmetic.add(
                 "way of pruning: " + school.id() + ". " + school.teaching().words());
         if (cut.before().oldest() > 0) {
-            arithmetic.add("stems by age: " + CutWords.beforeAndAfter(cut));
+            arithmetic.add(one.form().counted() + " by age: " + CutWords.beforeAndAfter(cut));
+            arithmetic.add("the default is %s: %s"
+                    .formatted(one.form().school().id(), one.form().why()));
+            arithmetic.addAll(CutWords.others(one.form(), school, one.bush().orElse(one.blank())));
         }
         Amount amount = Amount.of(value, unit, words, arithmetic, List.copyOf(sources));
         return minutes.map(amount::withMinutes).orElse(amount);

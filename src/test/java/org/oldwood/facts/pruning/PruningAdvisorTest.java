@@ -92,6 +92,37 @@ class PruningAdvisorTest {
         assertThat(cut.lines()).anyMatch(line -> line.startsWith("Spent wood: Very dark"));
         assertThat(cut.sources()).contains("omafra-black-currants");
         assertThat(cut.minutes()).hasValue(6.0);
+        assertThat(cut.arithmetic())
+                .anyMatch(line -> line.startsWith("the default is half-young: The Ontario advice"))
+                .contains("equal-ages would take 9: 3 of age 4+, 1 of age 2, 5 of age 1 (read:"
+                        + " penn-state-currants-pruning)")
+                .contains("late-start would take 2: 2 of age 4+"
+                        + " (read: jardinfavori-currants, danish-blackcurrant, swedish-for)");
+    }
+
+    @Test
+    void a_bush_without_a_sound_stem_is_told_so() throws IOException {
+        note("2018-11-20", "planted", "'plant': 'bc-1', 'crop': 'blackcurrant', 'bed': 'north'");
+        note("2026-11-20", "counted", "'plant': 'bc-1', 'stems': {'1': 2, '2': 5}, 'dead': {'1': 2, '2': 5}");
+        Situation s = situation("bc-1");
+
+        assertThat(fact("all-sick", s).text()).hasValue("yes");
+        Amount cut = amount("winter-cut", s);
+        assertThat(cut.value()).isEqualTo(7);
+        assertThat(cut.lines()).anyMatch(line -> line.startsWith("No stem is sound"));
+    }
+
+    @Test
+    void branches_that_come_out_of_a_frame_in_order_are_told_to_the_plan() throws IOException {
+        note("2016-11-20", "planted", "'plant': 'rc-1', 'crop': 'redcurrant', 'bed': 'north', 'form': 'leg'");
+        note("2026-11-20", "counted", "'plant': 'rc-1', 'stems': {'1': 2, '2': 3, '3': 3, '6': 2}");
+        Situation s = situation("rc-1");
+
+        assertThat(fact("life-stage", s).text()).hasValue("bearing");
+        assertThat(fact("stems-out", s).number()).hasValue(2);
+        assertThat(fact("stems-out", s).words()).contains("2 of age 6 (spent)");
+        assertThat(fact("all-sick", s).text()).hasValue("no");
+        assertThat(fact("spent-stems", s).words()).contains("2 spent branches");
     }
 
     @Test
