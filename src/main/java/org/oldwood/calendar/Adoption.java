@@ -102,7 +102,7 @@ public final class Adoption {
 
     /** The one task of that title whose window meets the item's days; none where two do. */
     private Optional<Item> alike(RawComponent raw) {
-        String title = Title.bare(SeenReader.plain(raw).title());
+        String title = Title.bare(new SeenReader(garden.zone().id()).read(raw).title());
         Optional<LocalDate> day =
                 SeenReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
         if (!isFit(raw.uid()) || day.isEmpty()) {

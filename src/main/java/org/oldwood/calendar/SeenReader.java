@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.temporal.Temporal;
 import java.util.ArrayList;
@@ -46,9 +45,17 @@ public final class SeenReader {
         CompatibilityHints.setHintEnabled(CompatibilityHints.KEY_RELAXED_PARSING, true);
     }
 
-    /** Where only the state matters and no day does. */
+    /** Where only the state matters and no day does; the title is as it stands. */
     public static Seen plain(RawComponent item) {
-        return new SeenReader(ZoneOffset.UTC).read(item);
+        return new Seen(
+                item.value("STATUS").orElse("").toUpperCase(Locale.ROOT),
+                Optional.empty(),
+                item.value("COMPLETED").isPresent(),
+                percent(item.value("PERCENT-COMPLETE").orElse("")),
+                Optional.empty(),
+                item.value("SUMMARY").orElse(""),
+                item.value("DTSTART").orElse(""),
+                item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
     }
 
     Seen read(RawComponent item) {
@@ -59,7 +66,7 @@ public final class SeenReader {
                 status,
                 day(item, properties, "COMPLETED"),
                 item.value("COMPLETED").isPresent(),
-                percent(properties),
+                percent(text(properties, "PERCENT-COMPLETE")),
                 isOurStamp(item) ? Optional.empty() : day(item, properties, "LAST-MODIFIED"),
                 text(properties, "SUMMARY"),
                 item.value("DTSTART").orElse(""),
@@ -119,9 +126,9 @@ public final class SeenReader {
                 .findFirst();
     }
 
-    private static int percent(List<Property> properties) {
+    private static int percent(String text) {
         try {
-            int percent = Integer.parseInt(text(properties, "PERCENT-COMPLETE").strip());
+            int percent = Integer.parseInt(text.strip());
             return Math.max(0, Math.min(100, percent));
         } catch (NumberFormatException e) {
             return 0;

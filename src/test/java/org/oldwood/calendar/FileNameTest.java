@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.calendar.server.Publish;
-import org.oldwood.calendar.server.Target;
+import org.oldwood.calendar.server.Session;
 import org.oldwood.garden.Zone;
 
 /** Whatever people call a garden, its files stay in the folder, on every system. */
@@ -102,10 +102,12 @@ class FileNameTest {
         Map<String, String> adopted = Map.of(Uids.name("cut", "todo"), uid);
         new CalendarState(Map.of("cut", remembered()), adopted).write(folder.resolve(CalendarState.FILE));
         try (LoopbackServer server = new LoopbackServer()) {
-            Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
+            Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
                     .to(
-                            new Target(server.address(), server.address(), java.util.Optional.empty(), false),
-                            List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
+                            Session.with(java.util.Optional.empty(), false, java.util.Optional.empty(), text -> {}),
+                            server.address(),
+                            server.address(),
+                            Items.of(List.of(Plans.item("cut", "2027-01-10", "2027-02-05"))));
 
             assertThat(result.refused()).isEmpty();
             assertThat(server.objects.keySet())

@@ -45,7 +45,7 @@ final class Collection {
     /** Asks the server what is at the address; it must be a calendar collection. */
     static Collection at(URI address, Http http) {
         URI folder = address.getPath().endsWith("/") ? address : URI.create(address + "/");
-        Http.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
+        Wire.Reply reply = http.send("PROPFIND", folder, Dav.DESCRIBE, "Depth", "0", "Content-Type", XML);
         List<Dav.Resource> found = resources(reply);
         if (found.isEmpty() || !found.get(0).isCalendar) {
             throw Http.problem(
@@ -61,16 +61,12 @@ final class Collection {
         return described.takes(component);
     }
 
-    URI address() {
-        return address;
-    }
-
     /**
      * Those of the objects named that are there, by UID. An object that a client made, as by an import, has a name of
      * its own, so the rest is searched too where some were not found.
      */
     Map<String, Stored> read(List<String> uids) {
-        Http.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
+        Wire.Reply reply = http.send("PROPFIND", address, Dav.LIST, "Depth", "1", "Content-Type", XML);
         Map<String, String> names = new LinkedHashMap<>();
         for (Dav.Resource there : resources(reply)) {
             names.put(lastName(there.href), there.href);
@@ -96,7 +92,7 @@ final class Collection {
     private void fetch(List<String> hrefs, Set<String> wanted, Map<String, Stored> stored) {
         for (int from = 0; from < hrefs.size(); from += AT_ONCE) {
             List<String> some = hrefs.subList(from, Math.min(hrefs.size(), from + AT_ONCE));
-            Http.Reply reply = http.send("REPORT", address, Dav.multiget(some), "Depth", "1", "Content-Type", XML);
+            Wire.Reply reply = http.send("REPORT", address, Dav.multiget(some), "Depth", "1", "Content-Type", XML);
             for (Dav.Resource there : resources(reply)) {
                 stored(there).ifPresent(one -> keep(one, wanted, stored));
             }
@@ -113,7 +109,7 @@ final class Collection {
 
     /** Every item of one kind, whatever its name. */
     Optional<Stored> find(String component, String uid) {
-        Http.Reply reply = http.send("REPORT", address, Dav.find(component, uid), "Depth", "1", "Content-Type", XML);
+        Wire.Reply reply = http.send("REPORT", address, Dav.find(component, uid), "Depth", "1", "Content-Type", XML);
         return resources(reply).stream()
                 .map(this::stored)
                 .flatMap(Optional::stream)
@@ -123,13 +119,13 @@ final class Collection {
 
     /** Reads one object anew. */
     Optional<Stored> again(URI object) {
-        Http.Reply reply = http.send("GET", object, "");
+        Wire.Reply reply = http.send("GET", object, "");
         return reply.isGood()
-                ? Optional.of(new Stored(object, reply.etag().orElse(""), parsed(object, reply.body())))
+                ? Optional.of(new Stored(object, reply.header("etag").orElse(""), parsed(object, reply.text())))
                 : Optional.empty();
     }
 
-    Http.Reply create(String uid, String text) {
+    Wire.Reply create(String uid, String text) {
         return put(address.resolve(objectName(uid)), text, "If-None-Match", "*");
     }
 
@@ -139,15 +135,15 @@ final class Collection {
         return (isPlain ? uid : UUID.nameUUIDFromBytes(uid.getBytes(UTF_8)).toString()) + ".ics";
     }
 
-    Http.Reply change(Stored old, String text) {
+    Wire.Reply change(Stored old, String text) {
         return put(old.address, text, "If-Match", old.etag);
     }
 
-    Http.Reply delete(Stored old) {
+    Wire.Reply delete(Stored old) {
         return http.send("DELETE", old.address, "", "If-Match", old.etag);
     }
 
-    private Http.Reply put(URI to, String text, String condition, String value) {
+    private Wire.Reply put(URI to, String text, String condition, String value) {
         return http.send("PUT", to, text, "Content-Type", "text/calendar; charset=utf-8", condition, value);
     }
 
@@ -184,18 +180,18 @@ final class Collection {
         return href.substring(href.lastIndexOf('/') + 1);
     }
 
-    private static List<Dav.Resource> resources(Http.Reply reply) {
+    private static List<Dav.Resource> resources(Wire.Reply reply) {
         if (reply.status() != 207) {
             throw unreadable(reply, "answers HTTP " + reply.status() + ": " + reply.start());
         }
         try {
-            return Dav.resources(reply.body());
+            return Dav.resources(reply.text());
         } catch (XMLStreamException | RuntimeException e) {
             throw unreadable(reply, "answers with XML that cannot be read");
         }
     }
 
-    private static RecordException unreadable(Http.Reply reply, String message) {
+    private static RecordException unreadable(Wire.Reply reply, String message) {
         return Http.problem(
                 reply.from(),
                 "bad-answer",

@@ -29,6 +29,13 @@ final class Dav {
     static final String LIST = "<?xml version=\"1.0\" encoding=\"utf-8\"?><D:propfind xmlns:D=\"DAV:\">"
             + "<D:prop><D:getetag/></D:prop></D:propfind>";
 
+    private static final XMLInputFactory FACTORY = XMLInputFactory.newDefaultFactory();
+
+    static {
+        FACTORY.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        FACTORY.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    }
+
     private Dav() {}
 
     /** One resource of a reply. */
@@ -74,10 +81,7 @@ final class Dav {
 
     /** The resources of a multistatus reply. */
     static List<Resource> resources(String reply) throws XMLStreamException {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        XMLStreamReader xml = factory.createXMLStreamReader(new StringReader(reply));
+        XMLStreamReader xml = FACTORY.createXMLStreamReader(new StringReader(reply));
         Reading reading = new Reading();
         while (xml.hasNext()) {
             reading.take(xml, xml.next());

@@ -25,6 +25,7 @@ final class Known {
 
     private final Path file;
     private final Map<String, Line> lines = new TreeMap<>();
+    private final Set<String> used = new TreeSet<>();
     private String collection = "";
 
     /** One collection: the UIDs there, and those that the person deleted. */
@@ -34,29 +35,35 @@ final class Known {
         this.file = file;
     }
 
-    /** A line that cannot be read is as none. */
     static Known of(Path folder) throws IOException {
         Known known = new Known(folder.resolve(FILE));
-        if (!Files.exists(known.file)) {
-            return known;
-        }
-        for (String text :
-                new String(Files.readAllBytes(known.file), UTF_8).lines().toList()) {
-            try {
-                Line line = MAPPER.readValue(text, Line.class);
-                known.lines.put(
-                        line.collection,
-                        new Line(line.collection, new TreeSet<>(line.there), new TreeSet<>(line.deleted)));
-            } catch (JsonProcessingException | RuntimeException e) {
-                // a line that cannot be read tells nothing; the next may
+        known.lines.putAll(known.read());
+        return known;
+    }
+
+    /** A line that cannot be read is as none. */
+    private Map<String, Line> read() throws IOException {
+        Map<String, Line> read = new TreeMap<>();
+        if (Files.exists(file)) {
+            for (String text :
+                    new String(Files.readAllBytes(file), UTF_8).lines().toList()) {
+                try {
+                    Line line = MAPPER.readValue(text, Line.class);
+                    read.put(
+                            line.collection,
+                            new Line(line.collection, new TreeSet<>(line.there), new TreeSet<>(line.deleted)));
+                } catch (JsonProcessingException | RuntimeException e) {
+                    // a line that cannot be read tells nothing; the next may
+                }
             }
         }
-        return known;
+        return read;
     }
 
     /** From now on this collection is meant. */
     void at(URI address) {
         collection = address.toString();
+        used.add(collection);
         lines.computeIfAbsent(collection, name -> new Line(name, new TreeSet<>(), new TreeSet<>()));
     }
 
@@ -73,10 +80,9 @@ final class Known {
         here().deleted.remove(uid);
     }
 
-    /** The plan has no use for it any more. */
+    /** The plan has no use for it any more; that the person deleted it before is not forgotten. */
     void isGone(String uid) {
         here().there.remove(uid);
-        here().deleted.remove(uid);
     }
 
     boolean wasThere(String uid) {
@@ -89,9 +95,13 @@ final class Known {
         return here().deleted.add(uid);
     }
 
+    /** Another run may have written to another collection meanwhile: its line stays. */
     void keep() throws IOException {
+        lines.keySet().retainAll(used);
+        Map<String, Line> all = read();
+        all.putAll(lines);
         Output.write(file, out -> {
-            for (Line line : lines.values()) {
+            for (Line line : all.values()) {
                 out.write((JsonText.line(line) + "\n").getBytes(UTF_8));
             }
         });

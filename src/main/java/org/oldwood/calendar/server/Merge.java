@@ -25,6 +25,7 @@ final class Merge {
     private static final Set<String> STAMPS = Set.of("DTSTAMP", "LAST-MODIFIED", "SEQUENCE", CONTENT, Written.NAME);
     private static final Set<String> PROGRESS = Set.of("STATUS", "COMPLETED", "PERCENT-COMPLETE");
     private static final String DESCRIPTION = "DESCRIPTION";
+    private static final Set<String> OF_PEOPLE = Set.of("ATTACH", "ATTENDEE", "COMMENT", "CONTACT", "PRIORITY", "URL");
 
     private final RawComponent server;
     private final RawComponent ours;
@@ -58,6 +59,39 @@ final class Merge {
         RawComponent merged = merge.merged();
         boolean isSame = plain(merged).equals(plain(server));
         return new Result(isSame ? Optional.empty() : Optional.of(replaced(object, server, merged)), merge.told);
+    }
+
+    /**
+     * Whether a person wrote, moved or began something in an item that the plan would take away; so it is too where
+     * nobody knows any more who wrote what.
+     */
+    static boolean isTouched(RawComponent server) {
+        Written before = Written.in(server);
+        String text = PlanLine.in(server.value(DESCRIPTION).orElse("")).rest();
+        boolean isChanged = before.isChanged(DESCRIPTION, text)
+                || Written.GROUPS.keySet().stream()
+                        .anyMatch(group -> !group.equals(DESCRIPTION) && before.isChanged(group, server));
+        return isChanged
+                || SeenReader.plain(server).isUnderWay()
+                || server.properties().stream().anyMatch(one -> OF_PEOPLE.contains(one.name()));
+    }
+
+    /** An item that the plan has no use for, but that a person wrote in: it stays, and says so. */
+    static Result withdrawn(RawComponent object, RawComponent ours) {
+        RawComponent server = itemOf(object, ours.uid()).orElseThrow();
+        if (server.value(CONTENT).equals(ours.value(CONTENT))) {
+            return new Result(Optional.empty(), List.of());
+        }
+        String text = PlanLine.in(server.value(DESCRIPTION).orElse("")).rest();
+        String whole = PlanLine.of("not needed any more").addedTo(text);
+        RawComponent marked = new RawComponent(server.name(), new ArrayList<>(server.properties()), server.parts());
+        marked.properties()
+                .removeIf(one -> one.name().equals(DESCRIPTION) || one.name().equals(CONTENT));
+        marked.properties().add(RawProperty.of(DESCRIPTION + ":" + whole));
+        ours.first(CONTENT).ifPresent(marked.properties()::add);
+        return new Result(
+                Optional.of(replaced(object, server, marked)),
+                List.of("the plan does not need it any more; it stays on the server, since it was changed there."));
     }
 
     static Optional<RawComponent> itemOf(RawComponent object, String uid) {
@@ -103,6 +137,10 @@ final class Merge {
             }
         }
         boolean takesText = !hasSmallDrift && takesOurs(DESCRIPTION);
+        Written marks = Written.of(ours);
+        if (hasSmallDrift) {
+            before.markOf(DESCRIPTION).ifPresent(kept -> marks.marks().put(DESCRIPTION, kept));
+        }
         String text = takesText ? ours.value(DESCRIPTION).orElse("") : lineBefore.rest();
         String whole = PlanLine.of(inLine).addedTo(text);
         if (!whole.isEmpty()) {
@@ -113,6 +151,7 @@ final class Merge {
         boolean isMoved = !Written.text(taken, Written.DAYS).equals(Written.text(server.properties(), Written.DAYS));
         RawComponent merged = RawComponent.named(ours.name());
         stamps(isMoved).forEach(merged.properties()::add);
+        merged.properties().add(marks.property());
         merged.properties().addAll(taken);
         merged.properties().addAll(progress());
         server.properties().stream().filter(this::isOfOthers).forEach(merged.properties()::add);
@@ -171,7 +210,6 @@ final class Merge {
             ours.first(name).map(this::later).ifPresent(stamps::add);
         }
         ours.first(CONTENT).ifPresent(stamps::add);
-        stamps.add(Written.of(ours).property());
         return stamps;
     }
 

@@ -29,13 +29,14 @@ record PlanLine(String line, String rest) {
 
     /** @param said the plan's versions, by what they are */
     static PlanLine of(Map<String, String> said) {
-        String line = said.entrySet().stream()
+        return of(said.entrySet().stream()
                 .map(one -> one.getKey() + ": " + one.getValue())
-                .collect(Collectors.joining("; "))
-                .replace("\\", "")
-                .replace(']', ')')
-                .replace(",", "\\,")
-                .replace(";", "\\;");
+                .collect(Collectors.joining("; ")));
+    }
+
+    static PlanLine of(String said) {
+        String line =
+                said.replace("\\", "").replace(']', ')').replace(",", "\\,").replace(";", "\\;");
         return new PlanLine(line.isEmpty() ? "" : START + line + "]", "");
     }
 

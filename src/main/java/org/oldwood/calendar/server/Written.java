@@ -3,6 +3,7 @@ package org.oldwood.calendar.server;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.oldwood.calendar.format.RawComponent;
@@ -56,6 +57,10 @@ record Written(Map<String, String> marks) {
                 + marks.entrySet().stream()
                         .map(mark -> mark.getKey() + "=" + mark.getValue())
                         .collect(Collectors.joining(" ")));
+    }
+
+    Optional<String> markOf(String group) {
+        return Optional.ofNullable(marks.get(group));
     }
 
     boolean isKnown() {

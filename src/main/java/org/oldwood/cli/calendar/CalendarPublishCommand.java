@@ -5,7 +5,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.calendar.server.Publish;
-import org.oldwood.calendar.server.Target;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.store.JsonWriter;
@@ -61,9 +60,8 @@ final class CalendarPublishCommand extends GardenCommand {
         CalendarItems calendar = CalendarItems.of(this);
         URI events = ServerAccess.address(this, url);
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
-        Target target = access.target(this, events, second);
         Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun, restore)
-                .to(target, calendar.items().all());
+                .to(access.session(this), events, second, calendar.items());
         if (json) {
             out().json(writer -> write(writer, result));
         } else {

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.calendar.Answer;
 import org.oldwood.calendar.ReadBack;
-import org.oldwood.calendar.server.Target;
+import org.oldwood.calendar.server.Session;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
@@ -114,12 +114,12 @@ final class CalendarReadCommand extends GardenCommand {
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
         ReadBack back = new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
+        Optional<Session> session =
+                from.stream().anyMatch(ServerAccess::isAddress) ? Optional.of(access.session(this)) : Optional.empty();
         for (String name : from) {
-            if (ServerAccess.isAddress(name)) {
+            if (session.isPresent() && ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
-                Target target = access.target(this, address, address);
-                for (String object :
-                        target.fetch(calendar.garden(), calendar.items().all())) {
+                for (String object : session.get().fetch(address, calendar.garden(), calendar.items())) {
                     back.read(object, name);
                 }
             } else {

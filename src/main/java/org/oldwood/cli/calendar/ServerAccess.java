@@ -15,7 +15,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.calendar.server.Login;
-import org.oldwood.calendar.server.Target;
+import org.oldwood.calendar.server.Session;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -54,8 +54,8 @@ final class ServerAccess {
             description = "the server's certificate, if it is one of your own: this one is trusted and no other")
     Optional<Path> certificate = Optional.empty();
 
-    Target target(GardenCommand command, URI events, URI todos) throws IOException {
-        return new Target(events, todos, login(command), plainHttp, certificate.map(command::path));
+    Session session(GardenCommand command) throws IOException {
+        return Session.with(login(command), plainHttp, certificate.map(command::path), command::tell);
     }
 
     static boolean isAddress(String text) {

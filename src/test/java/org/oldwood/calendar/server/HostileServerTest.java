@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyStore;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
+import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.Plans;
 import org.oldwood.store.RecordException;
@@ -38,7 +40,12 @@ import org.oldwood.store.RecordException;
 class HostileServerTest {
     private static final Login LOGIN = new Login("ada", "secret-word");
     private static final Item CUT = Plans.item("cut", "2027-01-10", "2027-02-05");
-    private static final Http.Limits TIGHT = new Http.Limits(Duration.ofMillis(700), 1 << 20);
+    private static final Session.Limits TIGHT =
+            new Session.Limits(Duration.ofMillis(700), 1 << 20, Duration.ofSeconds(10), 100);
+
+    private static final Duration EVERY = Duration.ofMillis(100);
+
+    private final List<String> told = new ArrayList<>();
 
     @TempDir
     Path folder;
@@ -199,11 +206,9 @@ class HostileServerTest {
         KeyStore store = KeyStore.getInstance(folder.resolve("keys.p12").toFile(), "for-this-test".toCharArray());
         Path certificate =
                 Files.write(folder.resolve("own.crt"), store.getCertificate("a").getEncoded());
-        Target target = new Target(address, address, Optional.of(LOGIN), false, Optional.of(certificate));
+        Session session = Session.with(Optional.of(LOGIN), false, Optional.of(certificate), text -> {});
 
-        assertThatThrownBy(() ->
-                        new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false).to(target, List.of(CUT)))
-                .hasMessageContaining("answers HTTP 404");
+        assertThatThrownBy(() -> publish(session, address)).hasMessageContaining("answers HTTP 404");
     }
 
     private void fails(URI address, String message) {
@@ -213,9 +218,15 @@ class HostileServerTest {
         assertThat(Files.exists(folder.resolve(CalendarState.FILE))).isFalse();
     }
 
-    private Publish.Result publish(URI address, Http.Limits limits) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
-                .to(new Target(address, address, Optional.of(LOGIN), false), List.of(CUT), limits);
+    private Publish.Result publish(URI address, Session.Limits limits) throws IOException {
+        return publish(
+                Session.with(Optional.of(LOGIN), false, Optional.empty(), new Progress(told::add, EVERY), limits),
+                address);
+    }
+
+    private Publish.Result publish(Session session, URI address) throws IOException {
+        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
+                .to(session, address, address, Items.of(List.of(CUT)));
     }
 
     private URI serve(Answer answer) throws IOException {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.calendar.Item;
+import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
@@ -135,7 +136,7 @@ class KeepsWhatPeopleWroteTest {
         assertThat(second.notices()).isEmpty();
 
         new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(3), false, true)
-                .to(target(), List.of(CUT));
+                .to(session(), server.address(), server.address(), Items.of(List.of(CUT)));
         assertThat(server.objects).containsKey(TODO);
     }
 
@@ -157,15 +158,24 @@ class KeepsWhatPeopleWroteTest {
     @Test
     void a_run_that_breaks_in_the_middle_says_what_it_wrote() throws IOException {
         Item feed = Plans.item("feed", "2027-03-01", "2027-03-14");
-        Http.Limits few = new Http.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(60), 5);
+        Session few = Session.with(
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                new Progress(text -> {}),
+                new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(60), 5));
 
-        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false)
-                .to(target(), List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14")), few);
+        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
+                .to(
+                        few,
+                        server.address(),
+                        server.address(),
+                        Items.of(List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"))));
         Publish.Result rest = publish(0, CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"));
 
-        assertThat(result.created()).hasSize(1);
+        assertThat(result.created()).hasSize(2);
         assertThat(result.refused()).anyMatch(said -> said.startsWith("Broken off") && said.contains("5 requests"));
-        assertThat(rest.created()).hasSize(3);
+        assertThat(rest.created()).hasSize(2);
         assertThat(server.objects).hasSize(6);
     }
 
@@ -175,7 +185,7 @@ class KeepsWhatPeopleWroteTest {
         server.put(LoopbackServer.COLLECTION + "import-1.ics", server.objects.remove(TODO));
         ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT), Layout.usual(), LocalDate.of(2027, 2, 1));
 
-        for (String object : target().fetch(Plans.garden(folder), List.of(CUT))) {
+        for (String object : session().fetch(server.address(), Plans.garden(folder), Items.of(List.of(CUT)))) {
             back.read(object, "server");
         }
 
@@ -194,12 +204,12 @@ class KeepsWhatPeopleWroteTest {
     }
 
     private Publish.Result publish(int day, Item... plan) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(day), false)
-                .to(target(), List.of(plan));
+        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(day), false, false)
+                .to(session(), server.address(), server.address(), Items.of(List.of(plan)));
     }
 
-    private Target target() {
-        return new Target(server.address(), server.address(), Optional.of(new Login("ada", "secret")), false);
+    private static Session session() throws IOException {
+        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {});
     }
 
     /** Unfolded. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
+import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
@@ -162,8 +163,8 @@ class PublishTest {
 
     @Test
     void a_trial_writes_nothing_anywhere() throws IOException {
-        Publish.Result result =
-                new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, true).to(target(), List.of(CUT));
+        Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, true, false)
+                .to(session(), server.address(), server.address(), Items.of(List.of(CUT)));
 
         assertThat(result.created()).hasSize(2);
         assertThat(server.objects).isEmpty();
@@ -187,7 +188,7 @@ class PublishTest {
         ReadBack back =
                 new ReadBack(Plans.garden(folder), List.of(CUT, FEED), Layout.usual(), LocalDate.of(2027, 2, 1));
 
-        for (String object : target().fetch(Plans.garden(folder), List.of(CUT, FEED))) {
+        for (String object : session().fetch(server.address(), Plans.garden(folder), Items.of(List.of(CUT, FEED)))) {
             back.read(object, "server");
         }
 
@@ -196,11 +197,12 @@ class PublishTest {
     }
 
     private Publish.Result publish(LocalDate today, Item... plan) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), today, false).to(target(), List.of(plan));
+        return new Publish(Plans.garden(folder), Layout.usual(), today, false, false)
+                .to(session(), server.address(), server.address(), Items.of(List.of(plan)));
     }
 
-    private Target target() {
-        return new Target(server.address(), server.address(), Optional.of(new Login("ada", "secret")), false);
+    private static Session session() throws IOException {
+        return Session.with(Optional.of(new Login("ada", "secret")), false, Optional.empty(), text -> {});
     }
 
     private void edit(String path, String from, String to) {

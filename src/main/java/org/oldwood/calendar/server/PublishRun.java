@@ -1,0 +1,286 @@
+package org.oldwood.calendar.server;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oldwood.calendar.CalendarState;
+import org.oldwood.calendar.Memory;
+import org.oldwood.calendar.Ours;
+import org.oldwood.calendar.Outgoing;
+import org.oldwood.calendar.Seen;
+import org.oldwood.calendar.SeenReader;
+import org.oldwood.calendar.format.RawComponent;
+import org.oldwood.calendar.server.Collection.Stored;
+import org.oldwood.store.RecordException;
+
+/** One run of {@link Publish}. */
+final class PublishRun {
+    private static final int TRIES = 3;
+    private static final int NOT_FOUND = 404;
+    private static final int PRECONDITION_FAILED = 412;
+
+    private final Publish options;
+    private final Session session;
+    private final Memory memory;
+    private final List<String> created = new ArrayList<>();
+    private final List<String> changed = new ArrayList<>();
+    private final List<String> removed = new ArrayList<>();
+    private final List<String> notices = new ArrayList<>();
+    private final List<String> refused = new ArrayList<>();
+    private final List<String> deleted = new ArrayList<>();
+    /** What an answer that was lost, or a conflict, kept from being told. */
+    private final Map<String, List<String>> untold = new HashMap<>();
+
+    private final Known known;
+    /** What the server was asked to write, until it answers. */
+    private String asked = "";
+
+    private boolean hasForgotten;
+    private int unchanged;
+    private int newlyDeleted;
+
+    PublishRun(Publish options, Session session, Memory memory) throws IOException {
+        this.options = options;
+        this.session = session;
+        this.memory = memory;
+        this.known = Known.of(options.garden.folder());
+        this.hasForgotten = !Files.exists(options.garden.folder().resolve(CalendarState.FILE));
+    }
+
+    /** A server that fails in the middle has what was written until then, and the next run goes on from there. */
+    void all(URI events, URI todos) throws IOException {
+        try {
+            if (events.equals(todos)) {
+                all(events, "VEVENT", "VTODO");
+            } else {
+                all(events, "VEVENT");
+                all(todos, "VTODO");
+            }
+        } catch (RecordException e) {
+            if (created.isEmpty() && changed.isEmpty() && removed.isEmpty() && asked.isEmpty()) {
+                throw e;
+            }
+            String at = asked.isEmpty() ? "" : " at " + asked + ", which may be written or not";
+            e.problems().forEach(problem -> refused.add("Broken off%s: %s".formatted(at, problem.inWords())));
+        }
+        if (options.isTrial) {
+            return;
+        }
+        try {
+            memory.keep();
+            known.keep();
+        } catch (IOException e) {
+            refused.add("Published as said, but not remembered: " + e.getMessage()
+                    + ". Make room or let the folder be written, and run it again.");
+        }
+    }
+
+    Publish.Result result() {
+        if (newlyDeleted > 0) {
+            notices.add(newlyDeleted + (newlyDeleted == 1 ? " entry was" : " entries were")
+                    + " deleted on the server and will stay away: " + String.join("; ", deleted)
+                    + ". To put back all that were deleted there, add --restore.");
+        }
+        notices.addAll(memory.notices());
+        return new Publish.Result(created, changed, removed, unchanged, notices, refused);
+    }
+
+    private void all(URI address, String... components) throws IOException {
+        Collection collection = session.at(address);
+        known.at(address);
+        List<String> taken = new ArrayList<>();
+        List<String> uids = new ArrayList<>();
+        for (String component : components) {
+            if (collection.takes(component)) {
+                taken.add(component);
+                memory.written().forEach(task -> uids.add(uid(component, task.identity)));
+            } else {
+                notices.add("%s takes no %s, so none were published there."
+                        .formatted(address, component.equals("VEVENT") ? "events" : "to-dos"));
+            }
+        }
+        Map<String, Stored> there = collection.read(uids);
+        there.keySet().forEach(known::isThere);
+        if (hasForgotten && !there.isEmpty()) {
+            hasForgotten = false;
+            notices.add("The memory of what was published, " + CalendarState.FILE + ", is not there:"
+                    + " entries of work that the plan dropped since then may still stand on the server.");
+        }
+        int done = 0;
+        for (String component : taken) {
+            for (Outgoing task : memory.written()) {
+                session.progress.isStillAt("publishing: %d of %d entries".formatted(done, uids.size()));
+                one(collection, task, component, Optional.ofNullable(there.get(uids.get(done++))));
+            }
+        }
+    }
+
+    private String uid(String component, String identity) {
+        return component.equals("VEVENT")
+                ? memory.uids().event(identity)
+                : memory.uids().todo(identity);
+    }
+
+    private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
+        Ours ours = ItemObject.ours(memory, task, component, options.layout, options.garden.zone());
+        if (memory.isCancelled(task)) {
+            if (old.isPresent()) {
+                cancel(collection, ours, old.get());
+            } else {
+                known.isGone(ours.uid());
+            }
+        } else if (old.isPresent()) {
+            change(collection, ours, old.get(), Merge.of(old.get().object(), ours.item()), TRIES);
+        } else if (isDeletedThere(ours)) {
+            deleted.add(ours.title());
+        } else {
+            create(collection, ours, TRIES);
+        }
+    }
+
+    private void create(Collection collection, Ours ours, int tries) throws IOException {
+        if (options.isTrial) {
+            created.add(ours.title());
+            return;
+        }
+        asked = ours.title();
+        Wire.Reply reply = collection.create(ours.uid(), ItemObject.text(ItemObject.alone(Merge.marked(ours.item()))));
+        asked = "";
+        if (reply.isGood()) {
+            created.add(ours.title());
+            known.isThere(ours.uid());
+            return;
+        }
+        // it is there after all: by a request whose answer was lost, or under another name (RFC 4791, 5.3.2.1)
+        Optional<Stored> other = tries > 1 && reply.status() / 100 == 4
+                ? collection.find(ours.item().name(), ours.uid())
+                : Optional.empty();
+        if (other.isEmpty()) {
+            refuse(ours, reply);
+            return;
+        }
+        Merge.Result merged = Merge.of(other.get().object(), ours.item());
+        if (merged.object().isEmpty() && !known.wasThere(ours.uid())) {
+            created.add(ours.title());
+            known.isThere(ours.uid());
+        } else {
+            change(collection, ours, other.get(), merged, tries - 1);
+        }
+    }
+
+    private void change(Collection collection, Ours ours, Stored old, Merge.Result merged, int tries)
+            throws IOException {
+        known.isThere(ours.uid());
+        noticeCompletion(ours, old);
+        if (merged.object().isEmpty()) {
+            if (untold.containsKey(ours.uid())) {
+                changed(ours, merged);
+            } else {
+                unchanged++;
+            }
+        } else if (old.etag().isEmpty()) {
+            refused.add(ours.title() + ": was not changed, since the server names no version (ETag) of it,"
+                    + " and what others change there meanwhile could be lost.");
+        } else if (options.isTrial) {
+            changed(ours, merged);
+        } else {
+            send(collection, ours, old, merged, tries);
+        }
+    }
+
+    private void send(Collection collection, Ours ours, Stored old, Merge.Result merged, int tries) throws IOException {
+        asked = ours.title();
+        Wire.Reply reply =
+                collection.change(old, ItemObject.text(merged.object().orElseThrow()));
+        asked = "";
+        if (reply.isGood()) {
+            changed(ours, merged);
+        } else if (reply.status() == PRECONDITION_FAILED && tries > 1) {
+            untold.put(ours.uid(), merged.told());
+            again(collection, ours, old, tries - 1);
+        } else {
+            refuse(ours, reply);
+        }
+    }
+
+    /** Somebody else wrote in between, or we did and the answer was lost. */
+    private void again(Collection collection, Ours ours, Stored old, int tries) throws IOException {
+        Optional<Stored> now = collection.again(old.address());
+        if (now.filter(there -> Merge.itemOf(there.object(), ours.uid()).isPresent())
+                .isPresent()) {
+            change(collection, ours, now.get(), Merge.of(now.get().object(), ours.item()), tries);
+        } else if (isDeletedThere(ours)) {
+            deleted.add(ours.title());
+        } else {
+            create(collection, ours, tries);
+        }
+    }
+
+    private void changed(Ours ours, Merge.Result merged) {
+        changed.add(ours.title());
+        List<String> told = merged.object().isEmpty() ? untold.getOrDefault(ours.uid(), List.of()) : merged.told();
+        told.forEach(one -> notices.add(ours.title() + ": " + one));
+    }
+
+    /** What was done is never taken away, nor what a person wrote. */
+    private void cancel(Collection collection, Ours ours, Stored old) throws IOException {
+        RawComponent there = Merge.itemOf(old.object(), ours.uid()).orElseThrow();
+        if (SeenReader.plain(there).isDone()) {
+            unchanged++;
+        } else if (Merge.isTouched(there)) {
+            change(collection, ours, old, Merge.withdrawn(old.object(), ours.item()), 1);
+        } else if (old.etag().isEmpty()) {
+            refused.add(ours.title() + ": was not removed, since the server names no version (ETag) of it.");
+        } else if (options.isTrial) {
+            removed.add(ours.title());
+        } else {
+            remove(collection, ours, old);
+        }
+    }
+
+    private void remove(Collection collection, Ours ours, Stored old) {
+        asked = ours.title();
+        Wire.Reply reply = collection.delete(old);
+        asked = "";
+        if (reply.isGood() || reply.status() == NOT_FOUND) {
+            known.isGone(ours.uid());
+            removed.add(ours.title());
+        } else {
+            refuse(ours, reply);
+        }
+    }
+
+    /** Deleting an entry on the server says: not this one. It is put back only when the person asks for that. */
+    private boolean isDeletedThere(Ours ours) {
+        if (!known.wasThere(ours.uid()) || options.restores) {
+            return false;
+        }
+        if (known.deleted(ours.uid())) {
+            newlyDeleted++;
+        }
+        return true;
+    }
+
+    private void noticeCompletion(Ours ours, Stored old) {
+        boolean isNews = !ours.item().isEvent()
+                && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
+                && Merge.itemOf(old.object(), ours.uid())
+                        .map(SeenReader::plain)
+                        .filter(Seen::isDone)
+                        .isPresent();
+        if (isNews) {
+            notices.add(ours.title()
+                    + ": is ticked off on the server; take it into the journal with:"
+                    + " oldwood calendar read");
+        }
+    }
+
+    private void refuse(Ours ours, Wire.Reply reply) {
+        refused.add(ours.title() + ": the server refused it (HTTP " + reply.status() + ") " + reply.start());
+    }
+}

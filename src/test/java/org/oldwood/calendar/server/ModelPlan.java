@@ -1,0 +1,179 @@
+package org.oldwood.calendar.server;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import org.oldwood.calendar.Item;
+import org.oldwood.calendar.Items;
+import org.oldwood.calendar.format.Text;
+
+/** The model's plan, which changes: titles, amounts, days, progress; tasks are withdrawn, and plants grubbed. */
+final class ModelPlan implements Items {
+    private static final int PLUS_MINUS = 5;
+
+    private final Map<String, Item> items = new TreeMap<>();
+    private final Set<String> done = new HashSet<>();
+    /** Withdrawn, and nobody remembers that they were published. */
+    private final Set<String> forgotten = new HashSet<>();
+
+    private final Random random;
+    private boolean isForgotten;
+
+    ModelPlan(List<String> tasks, Random random) {
+        this.random = random;
+        tasks.forEach(task -> items.put(task, fresh(task)));
+        // so that a plan is never empty
+        items.put("stay", fresh("stay"));
+    }
+
+    private Item fresh(String task) {
+        LocalDate first = LocalDate.of(2027, 2, 1).plusDays(random.nextInt(40));
+        return with(
+                new Item(
+                        task,
+                        new Item.Words("Do " + task + random.nextInt(9), "", "feeding", "Row A"),
+                        "row-a",
+                        new Item.Days(first, first.plusDays(10), first),
+                        Item.Progress.OPEN),
+                10 + random.nextInt(90));
+    }
+
+    private static Item with(Item item, int grams) {
+        Item.Words words = item.words();
+        return new Item(
+                item.identity(),
+                new Item.Words(
+                        words.title(),
+                        "Take " + grams + " g, " + item.identity() + "; at the base.",
+                        "feeding",
+                        "Row A"),
+                item.bed(),
+                item.days(),
+                item.progress());
+    }
+
+    Optional<Item> item(String task) {
+        return Optional.ofNullable(items.get(task));
+    }
+
+    /** Whether it is not to be done, by the plan or the journal. */
+    boolean isAway(String task) {
+        return item(task).filter(item -> !item.progress().state().isCancelled()).isEmpty();
+    }
+
+    /** Whether an object of a task that the plan does not have may stay on the server though nobody wrote in it. */
+    boolean mayStay(String task) {
+        return done.contains(task) || forgotten.contains(task);
+    }
+
+    void wasForgotten() {
+        isForgotten = true;
+        for (String task : List.of("cut", "feed", "net")) {
+            if (!items.containsKey(task)) {
+                forgotten.add(task);
+            }
+        }
+    }
+
+    void wasPublished() {
+        isForgotten = false;
+    }
+
+    void done(String task, LocalDate day) {
+        done.add(task);
+        items.computeIfPresent(task, (name, item) -> item.with(Item.Progress.done(day)));
+    }
+
+    /** A day's weather, a grubbed plant, a change of mind. */
+    String change(String task) {
+        Item item = items.get(task);
+        if (item == null) {
+            if (!done.contains(task)) {
+                items.put(task, fresh(task));
+                forgotten.remove(task);
+            }
+            return task + " back";
+        }
+        switch (random.nextInt(6)) {
+            case 0 -> {
+                items.remove(task);
+                if (isForgotten) {
+                    forgotten.add(task);
+                }
+            }
+            case 1 -> items.put(task, with(item, 40 + random.nextInt(4)));
+            case 2 -> {
+                Item.Days days = item.days();
+                int by = random.nextInt(PLUS_MINUS) - 2;
+                items.put(
+                        task,
+                        new Item(
+                                task,
+                                item.words(),
+                                item.bed(),
+                                new Item.Days(
+                                        days.first().plusDays(by),
+                                        days.last().plusDays(by),
+                                        days.best().plusDays(by)),
+                                item.progress()));
+            }
+            case 3 -> {
+                if (!done.contains(task)) {
+                    items.put(task, item.with(random.nextBoolean() ? Item.Progress.SKIPPED : Item.Progress.OPEN));
+                }
+            }
+            default -> items.put(task, fresh(task).with(item.progress()));
+        }
+        Item now = items.get(task);
+        return now == null
+                ? task + " withdrawn"
+                : now.words().title() + " " + now.progress().state() + " "
+                        + now.days().first();
+    }
+
+    @Override
+    public int count() {
+        return items.size();
+    }
+
+    @Override
+    public Item item(int number) {
+        return new ArrayList<>(items.values()).get(number);
+    }
+
+    @Override
+    public String identity(int number) {
+        return item(number).identity();
+    }
+
+    @Override
+    public Item.Days days(int number) {
+        return item(number).days();
+    }
+
+    @Override
+    public Item.Progress progress(int number) {
+        return item(number).progress();
+    }
+
+    @Override
+    public Text text(int number) {
+        return Text.of(item(number).words().text());
+    }
+
+    @Override
+    public int plusMinusDays(int number) {
+        return PLUS_MINUS;
+    }
+
+    @Override
+    public boolean isDone(String identity) {
+        return done.contains(identity);
+    }
+}
