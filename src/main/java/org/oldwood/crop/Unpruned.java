@@ -10,14 +10,41 @@ import org.oldwood.store.Fields;
  * @param crop crop of the season after some winters without pruning, of that of pruned bushes; empty where nothing was
  *     weighed
  * @param winters after how many winters that was
+ * @param berryWeight weight of a berry, of that on pruned bushes; empty where none was weighed
+ * @param picking speed of picking after as many winters as {@code pickingWinters}, of that on pruned bushes
  */
-public record Unpruned(String words, Optional<Figure> crop, Optional<Figure> winters) {
+public record Unpruned(
+        String words,
+        Optional<Figure> crop,
+        Optional<Figure> winters,
+        Optional<Figure> berryWeight,
+        Optional<Figure> picking,
+        Optional<Figure> pickingWinters) {
+
+    /** Weight of a berry and speed of picking, of those of a pruned bush. */
+    public record Berry(Range weight, double speed) {}
+
+    /** Berries and picking in the season after so many winters in a row without pruning. */
+    public Optional<Berry> berry(int unprunedWinters) {
+        if (berryWeight.isEmpty() || picking.isEmpty() || pickingWinters.isEmpty()) {
+            return Optional.empty();
+        }
+        double way = Math.min(1, unprunedWinters / pickingWinters.get().is());
+        Range weight = unprunedWinters == 0 ? new Range(1, 1, 1) : Range.of(berryWeight.get());
+        return Optional.of(new Berry(weight, 1 - way * (1 - picking.get().is())));
+    }
 
     static Unpruned read(Fields fields) {
         String words = fields.text("words");
         fields.texts("source");
         fields.oneOf("seen", Seen.keys());
-        Unpruned unpruned = new Unpruned(words, Figure.optional(fields, "crop"), Figure.optional(fields, "winters"));
+        Unpruned unpruned = new Unpruned(
+                words,
+                Figure.optional(fields, "crop"),
+                Figure.optional(fields, "winters"),
+                Figure.optional(fields, "berryWeight"),
+                Figure.optional(fields, "picking"),
+                Figure.optional(fields, "pickingWinters"));
         if (unpruned.crop.isPresent() != unpruned.winters.isPresent()) {
             fields.wrong(
                     "crop",

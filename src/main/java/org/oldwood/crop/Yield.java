@@ -13,7 +13,10 @@ import org.oldwood.store.Fields;
  *
  * @param mature kilograms a year of a mature plant, or of a metre of row, by form
  * @param series shares of the full crop by year; of several that fit a form the first is the default
- * @param wood what a stem bears by its age, where stems are renewed by age
+ * @param wood what a stem bears by its age
+ * @param frames what a branch bears by its age, of forms with permanent branches
+ * @param crowding how far fewer stems make up for it by bearing more each; empty where a crop goes with their number
+ * @param picking kilograms that a person picks in an hour; empty where nothing was found
  * @param frostYear share of a full crop left in a year of frost at bloom
  * @param unpruned what print says of leaving the bush alone; empty where nothing was found
  */
@@ -21,6 +24,9 @@ public record Yield(
         Map<String, Figure> mature,
         List<Series> series,
         Optional<WoodAge> wood,
+        Map<String, WoodAge> frames,
+        Optional<Figure> crowding,
+        Optional<Figure> picking,
         Optional<Figure> frostYear,
         Optional<Unpruned> unpruned) {
 
@@ -40,16 +46,47 @@ public record Yield(
         for (Fields one : fields.objects("series")) {
             series.add(Series.read(one));
         }
+        Map<String, WoodAge> frames = new LinkedHashMap<>();
+        fields.object("frames").ifPresent(forms -> {
+            for (String form : forms.keys()) {
+                forms.object(form).map(WoodAge::read).ifPresent(wood -> frames.put(form, wood));
+            }
+        });
         Yield yield = new Yield(
                 mature,
                 series,
                 fields.object("wood").map(WoodAge::read),
+                frames,
+                Figure.optional(fields, "crowding"),
+                Figure.optional(fields, "picking"),
                 Figure.optional(fields, "frostYear"),
                 fields.object("unpruned").map(Unpruned::read));
         fields.count("format", 1, 1);
         fields.done();
         return yield;
     }
+
+    /** What a stem of that age bears in a form, the best being 1: at least (0), expected (1), at most (2). */
+    public double weight(String form, int age, int which) {
+        WoodAge ages = frames.getOrDefault(form, wood.orElse(null));
+        if (ages == null) {
+            return 1;
+        }
+        return switch (which) {
+            case 0 -> ages.low(age);
+            case 1 -> ages.expected(age);
+            default -> ages.high(age);
+        };
+    }
+
+    /** The figure of {@link #crowding}: low (0), expected (1), high (2). */
+    public double crowding(int which) {
+        double[] ends = crowding.map(k -> new double[] {k.low(), k.is(), k.high()})
+                .orElse(new double[] {PROPORTIONAL, PROPORTIONAL, PROPORTIONAL});
+        return ends[which];
+    }
+
+    private static final double PROPORTIONAL = 1e9;
 
     /** The default series for a form. */
     public Optional<Series> series(String form) {

@@ -100,7 +100,7 @@ class YieldTest {
                 Yield.read(crops.get("blackcurrant")).orElseThrow().wood().orElseThrow();
 
         assertThat(wood.of(4).is()).isLessThan(wood.of(3).is());
-        assertThat(wood.of(9)).isEqualTo(wood.of(4));
+        assertThat(wood.of(9)).isEqualTo(wood.of(5));
     }
 
     private Yield.Series series(String crop, String id) {

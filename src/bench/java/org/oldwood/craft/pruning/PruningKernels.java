@@ -29,7 +29,7 @@ public class PruningKernels {
     private final Habit plan = Habit.plan(form.school(), form.school());
     private final Outlook.Basis basis = new Outlook.Basis(
             form.school(),
-            "stool",
+            form,
             Yield.read(Schools.CROPS.get("blackcurrant")),
             form.newShoots().orElseThrow());
     private final Bush[] bushes = new Bush[BUSHES];

@@ -46,7 +46,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         }
         boolean cutDown = school.target(bush).total() == 0 && form.craft().equals("renewal");
         School aim = cutDown ? form.school() : school;
-        Outlook.Basis basis = new Outlook.Basis(aim, form.form(), Yield.read(crop), newShoots.get());
+        Outlook.Basis basis = new Outlook.Basis(aim, form, Yield.read(crop), newShoots.get());
         all.put(PLAN, Outlook.of(bush, Habit.plan(school, aim), basis, SEASONS));
         all.put(NONE, Outlook.of(bush, Habit.none(), basis, SEASONS));
         if (!done.isEmpty()) {
@@ -69,9 +69,20 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                 + number(figure.high())
                 + (figure.unit().endsWith("/m") ? ") on a metre. " : "). ")
                 + sentence(figure.note())));
-        all.add("The crop is that of the season after, per plant or row. It rests on assumed weights"
-                + " of wood by age: read the range. Stems that stay are not let die, and as"
-                + " many new ones come unpruned.");
+        all.add("The crop is that of the season after, of a bush in order and per plant or row. No share of the crop by"
+                + " age of stem is in print for any bush: the weights are assumed, so only a range stands here, at"
+                + " least a quarter to either side. Years differ more than ways of pruning do.");
+        Yield.read(crop)
+                .flatMap(Yield::crowding)
+                .ifPresent(k -> all.add("How far fewer stems make up by bearing more each: %s (%s to %s), %s%s."
+                        .formatted(
+                                number(k.is()),
+                                number(k.low()),
+                                number(k.high()),
+                                k.seen().words(),
+                                k.note().isEmpty() ? "" : ", " + k.note())));
+        all.add("A cut costs a part of the next crop and wins few kilograms within six seasons, except on a tired bush"
+                + " that renews well. What it wins is larger berries, quicker picking, light and health.");
         Yield.read(crop).flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         return all;
     }

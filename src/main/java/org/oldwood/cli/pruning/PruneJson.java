@@ -96,9 +96,10 @@ final class PruneJson {
                     .put("after", winter.cut().after().toString())
                     .put("bearing", (long) winter.bearing())
                     .put("bearingShare", winter.bearingShare());
-            winter.kg()
-                    .ifPresent(
-                            kg -> json.put("kgLow", kg.low()).put("kg", kg.is()).put("kgHigh", kg.high()));
+            winter.share().ifPresent(it -> json.put("shareLow", it.low()).put("shareHigh", it.high()));
+            winter.berry()
+                    .ifPresent(it -> json.put("berryWeight", it.weight().is()).put("pickingSpeed", it.speed()));
+            winter.kg().ifPresent(kg -> json.put("kgLow", kg.low()).put("kgHigh", kg.high()));
             json.endObject();
         }
         json.endArray().endObject();

@@ -16,6 +16,9 @@ import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Range;
+import org.oldwood.crop.Unpruned;
+import org.oldwood.crop.Yield;
 import org.oldwood.facts.pruning.CutWords;
 
 /**
@@ -133,12 +136,12 @@ record PruneSheet(
         }
         futures.of(bush, form, school, crop).forEach((name, outlook) -> {
             out.line("  " + name + ":");
-            print(out, outlook);
+            print(out, outlook, Yield.read(crop).flatMap(Yield::picking));
         });
         futures.notes(crop).forEach(note -> out.paragraph(2, note));
     }
 
-    private static void print(Out out, Outlook outlook) {
+    private static void print(Out out, Outlook outlook, Optional<Figure> picking) {
         int wide = outlook.winters().stream()
                 .mapToInt(one -> one.cut().after().toString().length())
                 .max()
@@ -151,13 +154,31 @@ record PruneSheet(
                     winter++,
                     one.cut().after(),
                     100 * one.bearingShare(),
-                    kilograms(one)));
+                    crop(one, picking)));
         }
     }
 
-    private static String kilograms(Outlook.Winter winter) {
-        return winter.kg()
-                .map(kg -> String.format(Locale.ROOT, "%.1f kg (%.1f to %.1f)", kg.is(), kg.low(), kg.high()))
-                .orElse("crop not known");
+    private static String crop(Outlook.Winter winter, Optional<Figure> picking) {
+        if (winter.kg().isEmpty() || winter.share().isEmpty()) {
+            return "crop not known";
+        }
+        Range kg = winter.kg().get();
+        Range share = winter.share().get();
+        double speed = winter.berry().map(Unpruned.Berry::speed).orElse(1.0);
+        return String.format(
+                        Locale.ROOT,
+                        "crop %.0f to %.0f %%, %.1f to %.1f kg",
+                        100 * share.low(),
+                        100 * share.high(),
+                        kg.low(),
+                        kg.high())
+                + winter.berry()
+                        .map(it -> String.format(
+                                Locale.ROOT,
+                                ", berries %.0f %%",
+                                100 * it.weight().is()))
+                        .orElse("")
+                + picking.map(it -> String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (it.is() * speed)))
+                        .orElse("");
     }
 }

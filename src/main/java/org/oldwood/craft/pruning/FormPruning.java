@@ -15,6 +15,7 @@ import org.oldwood.store.Fields;
  * @param why why the first is the default
  * @param steps the work in words that all the ways share
  * @param newShoots new stems from the base in a year; on a metre for rows
+ * @param regrowth how new shoots go with the cut; empty where as many come every year
  * @param labour minutes that the work takes
  */
 public record FormPruning(
@@ -24,6 +25,7 @@ public record FormPruning(
         String why,
         List<Step> steps,
         Optional<Figure> newShoots,
+        Optional<Regrowth> regrowth,
         Labour labour) {
 
     private static final List<String> CRAFTS = List.of("renewal", "spur", "canes");
@@ -49,6 +51,7 @@ public record FormPruning(
                 fields.text("why"),
                 fields.objects("steps").stream().map(Step::read).toList(),
                 Figure.optional(fields, "newShoots"),
+                fields.object("regrowth").map(Regrowth::read),
                 fields.object("labour").map(Labour::read).orElse(Labour.NONE));
         fields.done();
         return pruning;
@@ -76,6 +79,16 @@ public record FormPruning(
             case "spur" -> "branches";
             default -> "stems";
         };
+    }
+
+    /** The stems of a grown bush, or of such a row, that is in order by the default way. */
+    public Stems inOrder(Bush bush) {
+        return school().target(Bush.of(Stems.NONE).along(bush.metres()));
+    }
+
+    /** The same with as many new shoots every year and no stem dying: what is to be cut must not wait for death. */
+    public FormPruning undying() {
+        return new FormPruning(form, craft, schools, why, steps, newShoots, Optional.empty(), labour);
     }
 
     /** The default way. */

@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
+import org.oldwood.crop.Unpruned;
 import org.oldwood.crop.Yield;
 
 /**
  * Where a bush will stand in the coming winters, and what it will bear, under one habit of pruning. Each growing season
- * every stem turns a year older and new shoots come. Stems that are left do not die in this reckoning, and as many new
- * shoots come as are given; an unpruned bush makes fewer in truth, for which no figure was found. Where its lesser crop
- * was weighed, that is reckoned with. Last summer's shoots that were not counted are reckoned as many as grow in a
- * year.
+ * every stem turns a year older, old ones die and new shoots come, more after a hard cut and fewer on a crowded bush,
+ * where the crop's {@link Regrowth} says so. What an unpruned bush was weighed to bear is reckoned with. Last summer's
+ * shoots that were not counted are reckoned as many as grow in a year.
  *
  * @param winters one after the other, the coming one first
  */
@@ -25,19 +25,27 @@ public record Outlook(List<Winter> winters) {
      * @param cut what comes out, with the stems before and after
      * @param bearing stems that bear well in the season after
      * @param bearingShare their share of the stems that stay, 0 to 1
-     * @param kg crop of the season after, kilograms a plant, or of the whole row; empty without figures
+     * @param share crop of the season after, of what a bush in order bears at that age; empty without figures
+     * @param kg the same in kilograms a plant, or of the whole row
+     * @param berry weight of a berry and speed of picking, of those of a pruned bush; empty where none were weighed
      */
-    public record Winter(Cut cut, int bearing, double bearingShare, Optional<Range> kg) {}
+    public record Winter(
+            Cut cut,
+            int bearing,
+            double bearingShare,
+            Optional<Range> share,
+            Optional<Range> kg,
+            Optional<Unpruned.Berry> berry) {}
 
     /**
      * What the reckoning rests on.
      *
-     * @param school the school whose aims are the measure
-     * @param form the form, whose yield figures are taken
+     * @param school the way that is followed, or by which a bush that is cut down is built anew
+     * @param form the form, whose default way is the bush in order
      * @param yield the crop's yield figures
-     * @param newShoots new stems a year; on a metre for rows
+     * @param newShoots new stems a year of a bush that is not cut; on a metre for rows
      */
-    public record Basis(School school, String form, Optional<Yield> yield, Figure newShoots) {
+    public record Basis(School school, FormPruning form, Optional<Yield> yield, Figure newShoots) {
         double shoots(Bush bush, double figure) {
             return newShoots.unit().endsWith("/m") ? figure * bush.metres() : figure;
         }
@@ -51,17 +59,22 @@ public record Outlook(List<Winter> winters) {
         List<Winter> all = new ArrayList<>();
         for (int i = 0; i < seasons; i++) {
             Winter winter = expected.get(i);
-            Optional<Range> kg = winter.kg;
-            if (kg.isPresent()) {
-                double low =
-                        Math.min(kg.get().low(), few.get(i).kg.orElseThrow().low());
-                double high =
-                        Math.max(kg.get().high(), many.get(i).kg.orElseThrow().high());
-                kg = Optional.of(new Range(low, kg.get().is(), high));
-            }
-            all.add(new Winter(winter.cut, winter.bearing, winter.bearingShare, kg));
+            all.add(new Winter(
+                    winter.cut,
+                    winter.bearing,
+                    winter.bearingShare,
+                    wider(winter.share, few.get(i).share, many.get(i).share),
+                    wider(winter.kg, few.get(i).kg, many.get(i).kg),
+                    winter.berry));
         }
         return new Outlook(List.copyOf(all));
+    }
+
+    private static Optional<Range> wider(Optional<Range> expected, Optional<Range> few, Optional<Range> many) {
+        return expected.map(it -> new Range(
+                Math.min(it.low(), few.orElse(it).low()),
+                it.is(),
+                Math.max(it.high(), many.orElse(it).high())));
     }
 
     private static List<Winter> run(Bush start, Habit habit, Basis basis, int seasons, double newShoots) {
@@ -73,7 +86,7 @@ public record Outlook(List<Winter> winters) {
             Cut cut = habit.cut(bush, i);
             alone += habit.leavesAlone() && !basis.school.isTooYoung(bush) ? 1 : 0;
             winters.add(winter(cut, bush, basis, alone));
-            bush = next(bush, cut, shoots, basis.school);
+            bush = next(bush, cut, basis.shoots(start, newShoots), basis);
         }
         return winters;
     }
@@ -82,38 +95,64 @@ public record Outlook(List<Winter> winters) {
         Stems after = cut.after();
         int bearing = basis.school.bearing(after);
         double share = after.total() == 0 ? 0 : (double) bearing / after.total();
-        return new Winter(cut, bearing, share, crop(after, bush, basis, alone));
+        Optional<Range> borne = basis.yield.map(it -> share(after, bush, basis, it, alone));
+        Optional<Range> kg = borne.flatMap(it -> kg(it, bush, basis));
+        Optional<Unpruned.Berry> berry = basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
+        return new Winter(cut, bearing, share, kg.isPresent() ? borne : Optional.empty(), kg, berry);
     }
 
-    /** @param alone winters in a row in which the bush was not pruned, though old enough for it */
-    private static Optional<Range> crop(Stems after, Bush bush, Basis basis, int alone) {
-        if (basis.yield.isEmpty()) {
-            return Optional.empty();
+    /**
+     * Share of the crop of a bush in order. What was weighed on bushes left alone holds their crowding too, so that a
+     * crowded one is not credited with it besides.
+     *
+     * @param alone winters in a row in which the bush was not pruned, though old enough for it
+     */
+    private static Range share(Stems after, Bush bush, Basis basis, Yield yield, int alone) {
+        if (after.total() == 0 && basis.form.craft().equals("renewal")) {
+            return new Range(0, 0, 0);
         }
-        Yield yield = basis.yield.get();
-        int year = bush.seasons().isPresent() ? bush.seasons().getAsInt() + 1 : GROWN;
-        Stems target = basis.school.target(bush);
-        boolean perMetre = Optional.ofNullable(yield.mature().get(basis.form))
+        String form = basis.form.form();
+        Range wood =
+                WoodCrop.share(after, basis.form.inOrder(bush), bush.seasons().orElse(GROWN), form, yield);
+        boolean weighed = yield.unpruned().filter(it -> it.crop().isPresent()).isPresent();
+        return weighed && alone > 0
+                ? wood.times(1 / Math.max(1, wood.is()))
+                        .times(yield.unpruned().orElseThrow().share(alone))
+                : wood;
+    }
+
+    private static Optional<Range> kg(Range share, Bush bush, Basis basis) {
+        Yield yield = basis.yield.orElseThrow();
+        String form = basis.form.form();
+        int year = bush.seasons().orElse(GROWN) + 1;
+        boolean perMetre = Optional.ofNullable(yield.mature().get(form))
                 .map(figure -> figure.unit().equals("kg/m"))
                 .orElse(false);
-        Range factor = WoodCrop.factor(after, target, yield.wood());
-        Range left = yield.unpruned().map(it -> it.share(alone)).orElse(new Range(1, 1, 1));
-        return yield.expected(basis.form, year)
-                .map(full -> full.times(factor).times(left).times(perMetre ? bush.metres() : 1));
+        return yield.expected(form, year).map(full -> full.times(share).times(perMetre ? bush.metres() : 1));
     }
 
     /** A bush of unknown planting year counts as grown up. */
     private static final int GROWN = 99;
 
-    private static Bush next(Bush bush, Cut cut, int newShoots, School school) {
+    private static Bush next(Bush bush, Cut cut, double usualShoots, Basis basis) {
+        Optional<Regrowth> regrowth = basis.form.regrowth();
+        int room = basis.form.inOrder(bush).total();
+        int shoots = regrowth.map(it -> it.shoots(usualShoots, cut, room)).orElse((int) Math.round(usualShoots));
+        Stems left = cut.after();
+        boolean canes = basis.form.craft().equals("canes"); // a fruited cane dies
+        Stems living = canes
+                ? Stems.of(left.at(1))
+                : regrowth.map(it -> it.living(left)).orElse(left);
         OptionalInt seasons =
                 bush.seasons().isPresent() ? OptionalInt.of(bush.seasons().getAsInt() + 1) : OptionalInt.empty();
         return new Bush(
-                cut.after().aged(newShoots, school.fold()),
+                living.aged(
+                        shoots,
+                        Math.max(basis.school.fold(), basis.form.school().fold())),
                 Stems.NONE,
                 Stems.NONE,
                 seasons,
-                cut.nextRenovationWinter(school, bush.renovationWinter()),
+                cut.nextRenovationWinter(basis.school, bush.renovationWinter()),
                 bush.metres());
     }
 }

@@ -1,50 +1,66 @@
 package org.oldwood.craft.pruning;
 
-import java.util.Optional;
 import org.oldwood.crop.Range;
-import org.oldwood.crop.WoodAge;
+import org.oldwood.crop.Yield;
 
 /**
- * How much of its full crop a bush bears with the stems that it has: the stems by age, each counted by what its age
- * bears, against the structure that the plan aims at. Never above 1: print gives no ground for promising more from a
- * crowded bush.
+ * What the stems that stay bear, against a bush in order: each stem counted by what its age bears, the sum against that
+ * of the crop's reference bush, and crowding in between. With {@code x} for the one over the other it is {@code (1 + k)
+ * x / (x + k)}: in proportion where {@code k} is large, nearly level where it is small. The name of the way followed
+ * plays no part.
  *
- * <p>The weights by age are assumptions with a wide range (see the crop's yield data), since no published table was
- * found.
+ * <p>Youth is in the yearly series of the crop and counted there alone: a young bush is held against the ages that it
+ * can have. The weights by age are assumptions, and {@code k} is borrowed for most crops; see {@code
+ * docs/method-pruning.md}. Checked against {@code reference/crop-hindcast.csv}.
  */
 public final class WoodCrop {
+    /** No evidence reaches beyond a tenth more than a bush in order bears. */
+    private static final double MOST = 1.1;
+
+    /** The least that the band is wide to either side. */
+    private static final double BAND = 0.25;
+
+    private static final Range WHOLE = new Range(1 - BAND, 1, 1 + BAND);
+
     private WoodCrop() {}
 
-    /** Share of the full crop, from 0 to 1. Where nothing is aimed at, 1. */
-    public static Range factor(Stems stems, Stems target, Optional<WoodAge> wood) {
-        if (target.total() == 0) {
-            return new Range(1, 1, 1);
+    /**
+     * Share of the crop of a bush in order.
+     *
+     * @param reference the stems of a bush in order; where there are none the share is 1
+     * @param seasons growing seasons completed; stems older than that are in no young bush
+     */
+    public static Range share(Stems stems, Stems reference, int seasons, String form, Yield yield) {
+        double[] shares = new double[9];
+        for (int i = 0; i < 9; i++) {
+            double full = weighed(reference, seasons, form, yield, i / 3);
+            if (full == 0) {
+                return WHOLE;
+            }
+            double most = seasons < reference.oldest() ? 1 : MOST;
+            double x = weighed(stems, Stems.OLDEST_CLASS, form, yield, i / 3) / full;
+            shares[i] = Math.min(most, crowded(x, yield.crowding(i % 3)));
         }
-        double[] shares = new double[3];
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] = Math.min(1, weighed(stems, wood, i) / weighed(target, wood, i));
+        double is = shares[4];
+        double low = is;
+        double high = is;
+        for (double share : shares) {
+            low = Math.min(low, share);
+            high = Math.max(high, share);
         }
-        double low = Math.min(shares[1], Math.min(shares[0], shares[2]));
-        double high = Math.max(shares[1], Math.max(shares[0], shares[2]));
-        return new Range(low, shares[1], high);
+        return new Range(Math.min(low, (1 - BAND) * is), is, Math.max(high, (1 + BAND) * is));
     }
 
-    private static double weighed(Stems stems, Optional<WoodAge> wood, int which) {
+    /** The crop with {@code x} of the bearing wood of a bush in order. */
+    static double crowded(double x, double k) {
+        return x == 0 ? 0 : (1 + k) * x / (x + k);
+    }
+
+    private static double weighed(Stems stems, int seasons, String form, Yield yield, int which) {
         double sum = 0;
-        for (int age = 1; age <= stems.oldest(); age++) {
-            sum += stems.at(age) * weight(age, wood, which);
+        for (int age = 1; age <= Math.min(stems.oldest(), seasons); age++) {
+            sum += stems.at(age) * yield.weight(form, age, which);
         }
         return sum;
-    }
-
-    private static double weight(int age, Optional<WoodAge> wood, int which) {
-        if (wood.isEmpty()) {
-            return 1;
-        }
-        return switch (which) {
-            case 0 -> wood.get().low(age);
-            case 1 -> wood.get().expected(age);
-            default -> wood.get().high(age);
-        };
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.WoodCrop;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
@@ -94,7 +93,7 @@ public final class CropAdvisor implements Advisor {
     }
 
     /** What alike plants of a stand have alike. */
-    private record Alike(String form, int year, double parts, Range wood) {}
+    private record Alike(String form, int year, double parts, Optional<Range> wood) {}
 
     /**
      * What a plant bears.
@@ -117,29 +116,29 @@ public final class CropAdvisor implements Advisor {
             return Optional.of(found);
         }
         Optional<Borne> made = yield.expected(form, alike.year())
-                .map(each -> each.times(alike.wood()).times(alike.parts()))
+                .map(each -> each.times(alike.wood().orElse(WHOLE)).times(alike.parts()))
                 .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
         made.ifPresent(borne -> known.put(alike, borne));
         return made;
     }
 
+    private static final Range WHOLE = new Range(1, 1, 1);
+
     private static String arithmetic(Alike alike, Figure mature, Yield yield) {
         double share =
                 yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
-        return ": "
-                + mature.inWords()
-                + " when mature ("
-                + kg(mature.low())
-                + " to "
-                + kg(mature.high())
-                + ") x "
-                + Math.round(100 * share)
-                + " % in its season "
-                + alike.year()
-                + " x "
-                + Math.round(100 * alike.wood().is())
-                + " % for its wood x "
-                + kg(alike.parts());
+        return ": %s when mature (%s to %s) x %d %% in its season %d x %s x %s"
+                .formatted(
+                        mature.inWords(),
+                        kg(mature.low()),
+                        kg(mature.high()),
+                        Math.round(100 * share),
+                        alike.year(),
+                        alike.wood()
+                                .map(it -> "%d to %d %% for its wood, by weights that are assumed"
+                                        .formatted(Math.round(100 * it.low()), Math.round(100 * it.high())))
+                                .orElse("100 % for its wood, which was not counted"),
+                        kg(alike.parts()));
     }
 
     /** Bushes, or metres of row where the crop is told by the metre. */
@@ -156,17 +155,17 @@ public final class CropAdvisor implements Advisor {
                                 .orElse(1.0));
     }
 
-    /** Share of the full crop that the wood after this winter's cut bears; 1 where not counted. */
-    private Range wood(PlantState plant, Crop crop, Yield yield, Situation s) {
-        Optional<PruningCase> one = cases.of(plant, crop, s.season(), s.world().state());
-        Optional<Bush> bush = one.flatMap(PruningCase::bush);
-        return bush.isPresent() && bush.get().stems().isComplete() ? wood(one.get(), bush.get(), yield) : WHOLE;
-    }
-
-    private static final Range WHOLE = new Range(1, 1, 1);
-
-    private static Range wood(PruningCase one, Bush bush, Yield yield) {
-        return WoodCrop.factor(one.cut().after(), one.aim().target(bush), yield.wood());
+    /** Share of the crop of a bush in order that the wood after this winter's cut bears; empty where not counted. */
+    private Optional<Range> wood(PlantState plant, Crop crop, Yield yield, Situation s) {
+        return cases.of(plant, crop, s.season(), s.world().state())
+                .filter(one ->
+                        one.bush().filter(bush -> bush.stems().isComplete()).isPresent())
+                .map(one -> WoodCrop.share(
+                        one.cut().after(),
+                        one.form().inOrder(one.blank()),
+                        one.blank().seasons().orElse(0),
+                        plant.plant().form(),
+                        yield));
     }
 
     private static List<String> lines(Situation s) {

@@ -245,7 +245,6 @@ public record PruningCase(
 
     /** What an outlook rests on; empty where no figure of new shoots is known. */
     public Optional<Outlook.Basis> basis() {
-        return form.newShoots()
-                .map(shoots -> new Outlook.Basis(aim(), form.form(), Yield.read(crop), past().shoots(shoots)));
+        return form.newShoots().map(shoots -> new Outlook.Basis(aim(), form, Yield.read(crop), past().shoots(shoots)));
     }
 }

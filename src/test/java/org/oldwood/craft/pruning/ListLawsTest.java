@@ -92,4 +92,57 @@ class ListLawsTest {
             assertThat(gone).as(told).isLessThanOrEqualTo(1);
         });
     }
+
+    /** Sound young and bearing stems stay up to the printed total; only where a way names no number none is held to. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("ways")
+    void no_bush_is_left_with_fewer_than_its_printed_total_while_it_has_them(String name, School way) {
+        each(name, (bush, random) -> {
+            Cut cut = way.winter(bush);
+            if (way instanceof RenewalSchool renewal && renewal.keep(bush).isPresent()) {
+                boolean open = bush.stems().isOpen();
+                int spent = open ? Math.min(renewal.spent(), bush.stems().oldest()) : renewal.spent();
+                int sound = sound(bush).between(1, spent - 1);
+                assertThat(cut.after().total())
+                        .as("%s: %s", name, bush)
+                        .isGreaterThanOrEqualTo(
+                                Math.min(sound, renewal.keep(bush).get().totalLeast()));
+            } else if (way instanceof CaneSchool canes && !canes.all()) {
+                assertThat(cut.after().at(1))
+                        .isGreaterThanOrEqualTo(Math.min(sound(bush).at(1), canes.canes(bush)));
+            }
+        });
+    }
+
+    /** No more sound bearing stems go than young ones came up in two seasons, but for a bush more than full. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("ways")
+    void no_more_bearing_stems_go_than_came_up(String name, School way) {
+        each(name, (bush, random) -> {
+            boolean oldAge = bush.stems().isOpen() && bush.stems().oldest() <= 2;
+            if (!(way instanceof RenewalSchool renewal) || renewal.cutsDown() || oldAge) {
+                return;
+            }
+            Cut cut = renewal.winter(bush);
+            int bearing = cut.of(Why.OLDEST)
+                    + cut.of(Why.CROWDED)
+                    - cut.taken().stream()
+                            .filter(one -> one.age() == 1 && one.why() == Why.CROWDED)
+                            .mapToInt(Taken::number)
+                            .sum();
+            int cameUp = bush.stems().between(1, 2);
+            int aimed = renewal.keep(bush).map(it -> it.between(1, 60)).orElse(Integer.MAX_VALUE);
+            int left = cut.after().between(2, renewal.spent() - 1);
+            assertThat(bearing <= cameUp || left >= aimed)
+                    .as("%s: %s, %s", name, bush, cut.after())
+                    .isTrue();
+        });
+    }
+
+    private static Stems sound(Bush bush) {
+        return Stems.of(IntStream.rangeClosed(1, bush.stems().oldest())
+                .map(age ->
+                        bush.stems().at(age) - bush.sick().at(age) - bush.weak().at(age))
+                .toArray());
+    }
 }

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Range;
@@ -17,7 +14,7 @@ class OutlookTest {
     private final Crop blackcurrant = Schools.CROPS.get("blackcurrant");
     private final FormPruning stool = Schools.form("blackcurrant", "stool");
     private final Outlook.Basis basis = new Outlook.Basis(
-            stool.school(), "stool", Yield.read(blackcurrant), stool.newShoots().orElseThrow());
+            stool.school(), stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
 
     private Outlook plan(Bush bush) {
         return Outlook.of(bush, Habit.plan(stool.school(), stool.school()), basis, 6);
@@ -32,6 +29,7 @@ class OutlookTest {
             assertThat(winter.cut().after().total()).isEqualTo(11);
             assertThat(winter.bearing()).isEqualTo(6);
             assertThat(winter.bearingShare()).isCloseTo(6 / 11.0, within(1e-9));
+            assertThat(winter.share().orElseThrow().is()).isCloseTo(1, within(1e-9));
             assertThat(winter.kg().orElseThrow().is()).isCloseTo(3.5, within(1e-9));
         }
     }
@@ -50,8 +48,9 @@ class OutlookTest {
     void without_pruning_old_wood_gathers_and_its_share_falls() {
         Outlook none = Outlook.of(Bush.of(Stems.of(8, 3, 3, 3)), Habit.none(), basis, 6);
 
-        assertThat(none.winters().get(5).cut().after().total()).isEqualTo(17 + 5 * 8);
-        assertThat(none.winters().get(5).cut().after().from(4)).isEqualTo(17 + 8 * 2);
+        // four shoots a year of a bush that is not cut, fewer as it fills; three in ten of the old ones die
+        assertThat(none.winters().get(5).cut().after().total()).isEqualTo(17);
+        assertThat(none.winters().get(5).cut().after().from(4)).isGreaterThan(3);
         assertThat(none.winters().get(5).bearingShare())
                 .isLessThan(none.winters().get(1).bearingShare());
     }
@@ -62,7 +61,7 @@ class OutlookTest {
         Outlook done = Outlook.of(Bush.of(Stems.of(8, 3, 3, 3)), habit, basis, 3);
 
         assertThat(done.winters().get(0).cut().after()).isEqualTo(Stems.of(6, 3, 3, 2));
-        assertThat(done.winters().get(1).cut().after()).isEqualTo(Stems.ofOpen(6, 6, 3, 4));
+        assertThat(done.winters().get(1).cut().after()).isEqualTo(Stems.ofOpen(2, 6, 3, 3));
     }
 
     @Test
@@ -73,7 +72,7 @@ class OutlookTest {
                 Outlook.of(Bush.of(Stems.of(1, 0, 0, 12)).after(15), Habit.plan(down, stool.school()), basis, 4);
 
         assertThat(outlook.winters().get(0).kg().orElseThrow().is()).isZero();
-        assertThat(outlook.winters().get(1).cut().after().total()).isEqualTo(8);
+        assertThat(outlook.winters().get(1).cut().after().total()).isEqualTo(9);
         assertThat(outlook.winters().get(2).kg().orElseThrow().is()).isGreaterThan(3.5 / 2);
     }
 
@@ -82,7 +81,7 @@ class OutlookTest {
         FormPruning row = Schools.form("summer-raspberry", "cane-row");
         Outlook.Basis rows = new Outlook.Basis(
                 row.school(),
-                "cane-row",
+                row,
                 Yield.read(Schools.CROPS.get("summer-raspberry")),
                 row.newShoots().orElseThrow());
         Bush bush = Bush.of(Stems.of(60, 30)).along(4).after(5);
@@ -98,7 +97,7 @@ class OutlookTest {
     @Test
     void a_crop_without_yield_figures_has_no_kilograms() {
         Outlook.Basis bare = new Outlook.Basis(
-                stool.school(), "stool", Optional.empty(), stool.newShoots().orElseThrow());
+                stool.school(), stool, Optional.empty(), stool.newShoots().orElseThrow());
 
         assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.none(), bare, 1)
                         .winters()
@@ -108,45 +107,123 @@ class OutlookTest {
     }
 
     @Test
-    void wood_is_weighed_by_age_against_the_target_and_never_promises_more() {
-        Yield yield = Yield.read(blackcurrant).orElseThrow();
-        Stems target = Stems.of(5, 3, 3);
+    void the_crop_does_not_follow_the_name_of_the_way() {
+        Bush uncut = Bush.of(Stems.of(8, 5, 4, 4)).after(9);
+        double first = firstOf(uncut, stool.school());
 
-        Range full = WoodCrop.factor(Stems.of(9, 9, 9), target, yield.wood());
-        Range old = WoodCrop.factor(Stems.of(0, 0, 0, 10), target, yield.wood());
-        Range half = WoodCrop.factor(Stems.of(0, 3, 0), target, yield.wood());
-
-        assertThat(full).isEqualTo(new Range(1, 1, 1));
-        // ten stems at 0.4 against 5 x 0.5 + 3 + 3; and with the least and the most of each
-        assertThat(old.is()).isCloseTo(10 * 0.4 / 8.5, within(1e-9));
-        assertThat(old.low()).isCloseTo(10 * 0.2 / 7.0, within(1e-9));
-        assertThat(old.high()).isCloseTo(10 * 0.8 / 10.0, within(1e-9));
-        assertThat(half.is()).isCloseTo(3 / 8.5, within(1e-9));
-        assertThat(WoodCrop.factor(Stems.of(2), Stems.NONE, yield.wood()).is()).isEqualTo(1);
-        assertThat(WoodCrop.factor(Stems.of(4), Stems.of(8), Optional.empty()).is())
-                .isEqualTo(0.5);
+        for (School way : stool.schools()) {
+            assertThat(firstOf(uncut, way)).as(way.id()).isEqualTo(first);
+        }
     }
 
-    @Property(tries = 300)
-    void the_range_holds_the_expected_crop_and_the_plan_loses_to_nothing_in_the_end(
-            @ForAll @IntRange(max = 12) int one,
-            @ForAll @IntRange(max = 12) int two,
-            @ForAll @IntRange(max = 20) int four) {
-        Outlook outlook = plan(Bush.of(Stems.ofOpen(one, two, 1, four)));
+    private double firstOf(Bush bush, School way) {
+        Outlook.Basis of = new Outlook.Basis(
+                way, stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
+        return Outlook.of(bush, Habit.none(), of, 1)
+                .winters()
+                .get(0)
+                .kg()
+                .orElseThrow()
+                .is();
+    }
 
-        for (Outlook.Winter winter : outlook.winters()) {
-            Range kg = winter.kg().orElseThrow();
-            assertThat(kg.low()).isBetween(0.0, kg.is());
-            assertThat(kg.high()).isBetween(kg.is(), 5.0);
+    @Test
+    void youth_is_counted_once() {
+        // missouri-kaps-2019: a bush that grows by the plan bears what its own series says
+        FormPruning blue = Schools.form("blueberry", "stool");
+        Yield yield = Yield.read(Schools.CROPS.get("blueberry")).orElseThrow();
+        Outlook.Basis of = new Outlook.Basis(
+                blue.school(), blue, Optional.of(yield), blue.newShoots().orElseThrow());
+        Outlook plan = Outlook.of(Bush.of(Stems.of(3)).after(1), Habit.plan(blue.school(), blue.school()), of, 7);
+
+        for (int winter = 0; winter < 7; winter++) {
+            double printed = yield.expected("stool", winter + 2).orElseThrow().is();
+            assertThat(plan.winters().get(winter).kg().orElseThrow().is())
+                    .as("season %s", winter + 2)
+                    .isBetween(0.95 * printed, 1.1 * printed);
         }
-        assertThat(outlook.winters().get(5).kg().orElseThrow().is()).isGreaterThan(3.0);
+    }
+
+    @Test
+    void a_row_bears_by_its_canes_and_fruited_ones_bear_nothing() {
+        FormPruning row = Schools.form("summer-raspberry", "cane-row");
+        Outlook.Basis of = new Outlook.Basis(
+                row.school(),
+                row,
+                Yield.read(Schools.CROPS.get("summer-raspberry")),
+                row.newShoots().orElseThrow());
+
+        double none = kg(Stems.of(0, 30), of);
+        double four = kg(Stems.of(4, 30), of);
+        double eight = kg(Stems.of(8, 0), of);
+
+        assertThat(none).isZero();
+        assertThat(eight).isCloseTo(1.4, within(1e-9));
+        assertThat(four / eight).isCloseTo(0.81, within(0.005));
+    }
+
+    private static double kg(Stems canes, Outlook.Basis of) {
+        return Outlook.of(Bush.of(canes).after(6), Habit.none(), of, 1)
+                .winters()
+                .get(0)
+                .kg()
+                .orElseThrow()
+                .is();
+    }
+
+    @Test
+    void a_bush_without_a_sound_stem_bears_nothing_and_a_cordon_bears_whatever_its_age() {
+        Bush sick =
+                Bush.of(Stems.of(3, 3)).withFaults(Stems.of(3, 3), Stems.NONE).after(8);
+        FormPruning cordon = Schools.form("redcurrant", "cordon");
+        Yield red = Yield.read(Schools.CROPS.get("redcurrant")).orElseThrow();
+
+        assertThat(plan(sick).winters().get(0).kg().orElseThrow()).isEqualTo(new Range(0, 0, 0));
+        assertThat(WoodCrop.share(Stems.of(0, 0, 0, 1), cordon.inOrder(Bush.of(Stems.NONE)), 5, "cordon", red)
+                        .is())
+                .isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void every_band_is_a_quarter_to_either_side_or_wider() {
+        for (Outlook.Winter winter : plan(Bush.of(Stems.of(2, 2, 2, 3, 3))).winters()) {
+            Range share = winter.share().orElseThrow();
+            assertThat(share.low()).isLessThanOrEqualTo(0.75 * share.is());
+            assertThat(share.high()).isGreaterThanOrEqualTo(1.25 * share.is());
+            assertThat(share.is()).isLessThanOrEqualTo(1.1);
+        }
+    }
+
+    @Test
+    void berries_grow_small_and_picking_slow_on_an_unpruned_blueberry() {
+        // strik-blueberry-severity: berries 19-27 % smaller; picking at 0.49 of the speed in the later years
+        FormPruning blue = Schools.form("blueberry", "stool");
+        Outlook.Basis of = new Outlook.Basis(
+                blue.school(),
+                blue,
+                Yield.read(Schools.CROPS.get("blueberry")),
+                blue.newShoots().orElseThrow());
+        Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).after(10);
+        List<Outlook.Winter> none = Outlook.of(bush, Habit.none(), of, 6).winters();
+
+        assertThat(none.get(0).berry().orElseThrow().weight()).isEqualTo(new Range(0.73, 0.77, 0.81));
+        assertThat(none.get(4).berry().orElseThrow().speed()).isCloseTo(0.49, within(1e-9));
+        assertThat(none.get(5).berry().orElseThrow().speed()).isCloseTo(0.49, within(1e-9));
+        assertThat(Outlook.of(bush, Habit.plan(blue.school(), blue.school()), of, 1)
+                        .winters()
+                        .get(0)
+                        .berry()
+                        .orElseThrow()
+                        .speed())
+                .isEqualTo(1);
+        assertThat(plan(bush).winters().get(0).berry()).isEmpty();
     }
 
     private static double unpruned(Bush start, int winter, double pick) {
         FormPruning bush = Schools.form("blueberry", "stool");
         Outlook.Basis blue = new Outlook.Basis(
                 bush.school(),
-                "stool",
+                bush,
                 Yield.read(Schools.CROPS.get("blueberry")),
                 bush.newShoots().orElseThrow());
         Range kg = Outlook.of(start, Habit.none(), blue, 6)
@@ -166,8 +243,8 @@ class OutlookTest {
         assertThat(unpruned(grown, 2, 0) / 3.5).isCloseTo(1 - 0.18 / 2, within(1e-9));
         assertThat(unpruned(grown, 6, 0)).isEqualTo(unpruned(grown, 4, 0));
         // msu-ask-145154: 0.9 against 2.3 kg; strik-blueberry-severity: no less than pruned
-        assertThat(unpruned(grown, 4, -1) / 0.9).isCloseTo(0.9 / 2.3, within(0.005));
-        assertThat(unpruned(grown, 4, 1)).isCloseTo(5.6, within(1e-9));
+        assertThat(unpruned(grown, 4, -1) / 0.9).isCloseTo(0.75 * 0.9 / 2.3, within(0.005));
+        assertThat(unpruned(grown, 4, 1)).isGreaterThan(5.6);
     }
 
     @Test

@@ -11,7 +11,7 @@ final class PruningBenchmark {
         FormPruning form = Schools.form("blackcurrant", "stool");
         Outlook.Basis basis = new Outlook.Basis(
                 form.school(),
-                "stool",
+                form,
                 Yield.read(Schools.CROPS.get("blackcurrant")),
                 form.newShoots().orElseThrow());
         run(10_000, form, basis);

@@ -1,14 +1,8 @@
 package org.oldwood.craft.pruning;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.oldwood.crop.Range;
-import org.oldwood.crop.Seen;
-import org.oldwood.crop.WoodAge;
 
 /** Numbers that run over more than one age; faults put into them went unnoticed before. */
 class PruningEdgesTest {
@@ -30,21 +24,5 @@ class PruningEdgesTest {
 
         assertThat(cut.of(Why.WEAK)).isEqualTo(2);
         assertThat(cut.after().at(1)).isEqualTo(1);
-    }
-
-    /**
-     * Two stems of the best age and two of half its crop, against four of the best: three quarters; at least (2 + 2 ×
-     * 0.2) / 4 and at most all.
-     */
-    @Test
-    void older_wood_counts_by_its_weight() {
-        WoodAge wood = new WoodAge(
-                List.of(0.0, 1.0, 0.5), List.of(0.0, 1.0, 0.2), List.of(0.0, 1.0, 1.0), List.of(), Seen.READ, "");
-
-        Range factor = WoodCrop.factor(Stems.of(9, 2, 2), Stems.of(0, 4), Optional.of(wood));
-
-        assertThat(factor.is()).isCloseTo(0.75, within(1e-12));
-        assertThat(factor.low()).isCloseTo(0.6, within(1e-12));
-        assertThat(factor.high()).isEqualTo(1);
     }
 }

@@ -144,7 +144,7 @@ class StagedRenovationTest {
     void the_outlook_goes_on_with_it_and_then_keeps_the_bush_in_order() {
         FormPruning stool = Schools.form("blueberry", "stool");
         Outlook.Basis basis = new Outlook.Basis(
-                six, "stool", java.util.Optional.empty(), stool.newShoots().orElseThrow());
+                six, stool, java.util.Optional.empty(), stool.newShoots().orElseThrow());
 
         List<Outlook.Winter> winters =
                 Outlook.of(Bush.of(old(45)), Habit.plan(six, six), basis, 6).winters();

@@ -42,8 +42,8 @@ class CropAdvisorTest {
         assertThat(amount.words()).isEqualTo("14 kg expected over the season (6 to 20)");
         assertThat(amount.sources()).contains("informed-farmers-blackcurrants", "danish-blackcurrant");
         assertThat(amount.arithmetic())
-                .containsExactly(
-                        "bc: 3.5 kg/bush when mature (1.5 to 5) x 100 % in its season 6" + " x 100 % for its wood x 4");
+                .containsExactly("bc: 3.5 kg/bush when mature (1.5 to 5) x 100 % in its season 6"
+                        + " x 100 % for its wood, which was not counted x 4");
     }
 
     @Test
@@ -62,8 +62,11 @@ class CropAdvisorTest {
     void counted_wood_that_falls_short_of_the_target_bears_less() {
         garden.note("counted", "2026-11-10", "'plant': 'bc', 'stems': {'1': 0, '2': 3}");
 
-        // three best stems against 5 x 0.5 + 3 + 3
-        assertThat(crop("bc", "2026-11-25").value()).isCloseTo(14 * 3 / 8.5, within(1e-9));
+        // three best stems against 5 x 0.4 + 3 + 3 x 0.8; k is 0.76
+        double x = 3 / 7.4;
+        assertThat(crop("bc", "2026-11-25").value()).isCloseTo(14 * 1.76 * x / (x + 0.76), within(1e-9));
+        assertThat(crop("bc", "2026-11-25").arithmetic().get(0))
+                .contains("40 to 82 % for its wood, by weights that are assumed");
     }
 
     @Test

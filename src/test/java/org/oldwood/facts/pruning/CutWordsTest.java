@@ -78,7 +78,7 @@ class CutWordsTest {
         FormPruning stool = Schools.form("blackcurrant", "stool");
         Outlook.Basis basis = new Outlook.Basis(
                 halfYoung,
-                "stool",
+                stool.undying(),
                 java.util.Optional.empty(),
                 stool.newShoots().orElseThrow());
         Habit plan = Habit.plan(halfYoung, halfYoung);
