@@ -1,15 +1,18 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
+import org.oldwood.season.CropStages.ChillNeed;
 import org.oldwood.season.sums.ChillModels;
 import org.oldwood.words.Words;
 
@@ -84,11 +87,7 @@ final class CropSeason {
         if (rule instanceof StageRule.MeanRises rises) {
             return model.meanRises(rises);
         }
-        return rule instanceof StageRule.LeafFall fall ? model.leafFall(fall, began(stage)) : Optional.empty();
-    }
-
-    private Optional<LocalDate> began(Stage stage) {
-        return stage == Stage.LEAF_FALL_DONE ? Optional.of(day(Stage.LEAF_FALL_BEGINS)) : Optional.empty();
+        return rule instanceof StageRule.LeafFall fall ? Optional.of(model.leafFall(fall)) : Optional.empty();
     }
 
     private Modelled byRule(Stage stage) {
@@ -161,28 +160,39 @@ final class CropSeason {
     }
 
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
-        String words = "the daily mean falls below "
-                + number(rule.belowC().is())
-                + " °C"
-                + rule.dayLengthBelowH()
-                        .map(h -> ", or the day gets shorter than " + number(h.is()) + " h")
-                        .orElse("")
-                + rule.mostDaysAfterBegins()
-                        .map(d -> ", at the latest " + number(d.is()) + " days after it began")
-                        .orElse("");
-        return dated(stage, rule, words, rule.belowC());
+        double autumnC = model.autumnC();
+        boolean seen = autumnC <= season.autumn().unseenAboveC().is() && !season.isSouth();
+        String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s%s"
+                .formatted(
+                        monthDay(season.days().on(rule.north())),
+                        number(rule.perC().is()),
+                        monthDay(season.days().on(season.autumn().first())),
+                        monthDay(season.days().on(season.autumn().last())),
+                        Words.one(autumnC),
+                        number(rule.atC().is()),
+                        seen ? "" : "; rows are from cooler northern autumns");
+        return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
+    }
+
+    private static String monthDay(LocalDate day) {
+        return "%d %s".formatted(day.getDayOfMonth(), day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
     }
 
     private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {
-        Optional<LocalDate> date = modelDay(stage);
-        if (date.isEmpty()) {
+        if (modelDay(stage).isEmpty()) {
             return byCalendar(stage, "; here it never comes that " + words);
         }
-        double plusMinus = isSpring(stage) && shortOfChill()
-                ? Math.max(rule.plusMinus().is(), season.unmetPlusMinus())
-                : rule.plusMinus().is();
+        Optional<ChillNeed> need = isSpring(stage) ? stages.chill() : Optional.empty();
+        if (need.isPresent() && season.unsuited(need.get(), chillModels)) {
+            return byCalendar(stage, "; it will not suit here" + shortness(stage));
+        }
+        double mild = need.map(each -> season.mildPlusMinus(each, chillModels)).orElse(0.0);
+        return modelled(stage, Math.max(rule.plusMinus().is(), mild), words, figure);
+    }
+
+    private Modelled modelled(Stage stage, double plusMinus, String words, Figure figure) {
         return new Modelled(
-                date.get(),
+                modelDay(stage).orElseThrow(),
                 plusMinus,
                 plusMinus,
                 Basis.MODELLED,

@@ -24,8 +24,33 @@ import org.oldwood.store.IsoDate;
  */
 public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill, Map<Stage, Figure> frost) {
 
-    /** Chill that a crop wants, with the model it was measured by. */
-    public record ChillNeed(String model, Figure need) {}
+    /**
+     * Chill that a crop wants, with the model it was measured by.
+     *
+     * @param waits what lacking chill does to the heat that the crop's spring stages want, where it does anything
+     */
+    public record ChillNeed(String model, Figure need, Optional<Waits> waits) {}
+
+    /**
+     * How much more heat a crop wants when chill is lacking.
+     *
+     * @param below hours below which it wants more
+     * @param perThousand the share by which its heat rises for a thousand missing hours
+     * @param plusMinus the ± of its dates where chill is short
+     */
+    public record Waits(Figure below, Figure perThousand, Figure plusMinus) {
+        /** What the heat sums are multiplied with. */
+        double factor(double hours) {
+            return 1 + perThousand.is() * Math.max(0, below.is() - hours) / 1000;
+        }
+
+        private static Waits read(Fields fields) {
+            Waits waits = new Waits(
+                    Figure.read(fields, "below"), Figure.read(fields, "perThousand"), Figure.read(fields, "plusMinus"));
+            fields.done();
+            return waits;
+        }
+    }
 
     private static final List<String> KINDS = List.of("heat", "days", "heat-after", "mean-rises", "leaf-fall");
 
@@ -48,7 +73,10 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
     }
 
     private static ChillNeed chill(Fields fields) {
-        ChillNeed need = new ChillNeed(fields.text("model"), Figure.read(fields, "need"));
+        ChillNeed need = new ChillNeed(
+                fields.text("model"),
+                Figure.read(fields, "need"),
+                fields.object("waits").map(Waits::read));
         fields.done();
         return need;
     }
@@ -78,10 +106,11 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
             case "mean-rises" -> new StageRule.MeanRises(Figure.read(fields, "aboveC"), plusMinus(fields));
             default ->
                 new StageRule.LeafFall(
-                        Figure.read(fields, "belowC"),
-                        Figure.optional(fields, "dayLengthBelowH"),
-                        Figure.optional(fields, "mostDaysAfterBegins"),
-                        plusMinus(fields));
+                        monthDay(fields, "north"),
+                        Figure.read(fields, "atC"),
+                        Figure.read(fields, "perC"),
+                        plusMinus(fields),
+                        Figure.read(fields, "unseenPlusMinus"));
         };
     }
 

@@ -4,14 +4,14 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.CropStages.ChillNeed;
-import org.oldwood.season.sums.ChillCourse;
 import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.ChillModels.ChillModel;
 import org.oldwood.season.sums.ChillReport;
 
-/** One season's days at one garden, with the winter's chill and the day on which heat begins. */
+/** One season's days at one garden, with the winter's chill. */
 final class SeasonClimate {
     private static final String PORTIONS = "dynamic";
 
@@ -19,8 +19,8 @@ final class SeasonClimate {
     private final Climate climate;
     private final SeasonMethods methods;
     private final Map<String, Double> chill = new HashMap<>();
-    private final Map<String, ChillCourse> courses = new HashMap<>();
     private final double warmestMonthC;
+    private @Nullable Double winterHours;
 
     public SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
         this.days = days;
@@ -42,17 +42,53 @@ final class SeasonClimate {
     }
 
     public StageModel model(Optional<ChillNeed> need, ChillModels models) {
-        LocalDate from = need.map(each -> heatFrom(each, models)).orElse(days.on(methods.heatFrom()));
-        return new StageModel(days, methods, from, warmestMonthC);
+        double factor = need.flatMap(ChillNeed::waits)
+                .map(waits -> waits.factor(winterHours(models)))
+                .orElse(1.0);
+        return new StageModel(days, methods, factor, warmestMonthC);
+    }
+
+    /** Hours of chill before the heat of spring, as many as are to be expected where they were not measured. */
+    double winterHours(ChillModels models) {
+        Double known = winterHours;
+        if (known == null) {
+            LocalDate last = days.on(methods.mild().before()).minusDays(1);
+            known = days.expectedHours(() -> models.get(methods.mild().model()).begin(), chillFrom(), last);
+            winterHours = known;
+        }
+        return known;
+    }
+
+    /** Whether the winter gives so little of what a crop wants that it will not suit. */
+    boolean unsuited(ChillNeed need, ChillModels models) {
+        return winterHours(models)
+                < methods.mild().unsuitedShare().is() * need.need().low();
+    }
+
+    /** The ± of a spring date after a winter like this; 0 where chill was enough. */
+    double mildPlusMinus(ChillNeed need, ChillModels models) {
+        SeasonMethods.Mild mild = methods.mild();
+        double hours = winterHours(models);
+        if (hours < mild.unseenBelow().is()) {
+            return mild.unseenPlusMinus().is();
+        }
+        double here = need.waits()
+                .map(waits -> waits.plusMinus().is())
+                .orElse(mild.shortPlusMinus().is());
+        return hours < mild.shortBelow().is() ? here : 0;
+    }
+
+    SeasonMethods.Autumn autumn() {
+        return methods.autumn();
+    }
+
+    boolean isSouth() {
+        return days.season().hemisphere() == Hemisphere.SOUTH;
     }
 
     /** Standard error of a stage's day that comes from the place's climate, days. */
     public double placeDays(Stage stage) {
         return methods.place().days(climate, stage);
-    }
-
-    public double unmetPlusMinus() {
-        return methods.unmetPlusMinus().is();
     }
 
     public LocalDate chillFrom() {
@@ -61,17 +97,6 @@ final class SeasonClimate {
 
     private LocalDate chillTo() {
         return methods.chillLast(days.season());
-    }
-
-    /** Heat begins when the least chill that sources give is met, within bounds. */
-    private LocalDate heatFrom(ChillNeed need, ChillModels models) {
-        LocalDate from = days.on(methods.heatFrom());
-        LocalDate latest = from.plusDays((long) methods.mostHoldDays().is());
-        LocalDate met = courses.computeIfAbsent(
-                        need.model(),
-                        key -> new ChillCourse(days, models.get(key).begin(), chillFrom(), latest))
-                .reaches(need.need().low());
-        return met.isBefore(from) ? from : met;
     }
 
     public ChillReport chill(Optional<ChillNeed> need, ChillModels models) {

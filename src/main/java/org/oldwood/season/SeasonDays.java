@@ -2,6 +2,7 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.season.sums.HourlySum;
 import org.oldwood.season.sums.HourlyTemperature;
@@ -140,10 +141,32 @@ public final class SeasonDays {
 
     /** Feeds a sum with the hours of one day; {@code before} and what they give. */
     public double hours(HourlySum sum, int day, double before) {
+        return hours(sum, day, before, 0);
+    }
+
+    private double hours(HourlySum sum, int day, double before, double warmerC) {
         HourlyTemperature.fill(min, max, halfDays(), day, hours);
         double total = before;
         for (double hour : hours) {
-            total += sum.hour(hour);
+            total += sum.hour(hour + warmerC);
+        }
+        return total;
+    }
+
+    /**
+     * What a sum that forgets each hour gives from {@code from} to {@code to}, both included. A day that was not
+     * measured counts as the mean of such days, whose temperatures lie about the normal one's.
+     */
+    public double expectedHours(Supplier<HourlySum> begin, LocalDate from, LocalDate to) {
+        double total = 0;
+        for (int day = index(from); day <= index(to); day++) {
+            if (measured[day]) {
+                total += hours(begin.get(), day, 0);
+            } else {
+                for (int i = 0; i < Bell.POINTS.length; i++) {
+                    total += Bell.SHARES[i] * hours(begin.get(), day, 0, Bell.POINTS[i] * spreadC);
+                }
+            }
         }
         return total;
     }

@@ -16,11 +16,9 @@ import org.oldwood.store.Fields;
  * @param spreadPerC and its share of the range of the monthly means
  * @param chillFrom day of the northern year on which chill begins to count
  * @param chillBefore and the day before which it counts
- * @param mostHoldDays how long heat is held back while chill is short
- * @param unmetPlusMinus the ± of a date for which chill was not met
- * @param leafFallFrom day of the northern year from which leaf fall may come
+ * @param mild what winters short of chill do
+ * @param autumn the stretch whose mean moves leaf fall
  * @param meanOver days over which cool means are averaged
- * @param run how many such days must follow one another
  * @param nightSpreadC spread of least temperatures about the normal night
  * @param afterPetalFall how long young fruit stays tender after petal fall
  * @param watchAbove the years in 100 above which frost in flower is worth watching for
@@ -36,11 +34,9 @@ public record SeasonMethods(
         Figure spreadPerC,
         MonthDay chillFrom,
         MonthDay chillBefore,
-        Figure mostHoldDays,
-        Figure unmetPlusMinus,
-        MonthDay leafFallFrom,
+        Mild mild,
+        Autumn autumn,
         Figure meanOver,
-        Figure run,
         Figure nightSpreadC,
         Figure afterPetalFall,
         Figure watchAbove,
@@ -48,6 +44,57 @@ public record SeasonMethods(
         Figure shrink,
         Figure carriedToAutumn,
         PlaceError place) {
+
+    /**
+     * What winters short of chill do to spring's dates. Hours are those below 7.2 °C to the end of a month.
+     *
+     * @param model the chill model that counts them
+     * @param before the day of the northern year before which they count
+     * @param shortBelow hours below which a date is less sure
+     * @param shortPlusMinus its ±, days
+     * @param unseenBelow hours below which nobody has looked
+     * @param unseenPlusMinus the ± there, days
+     * @param unsuitedShare the share of the least chill a crop wants below which it will not suit
+     */
+    public record Mild(
+            String model,
+            MonthDay before,
+            Figure shortBelow,
+            Figure shortPlusMinus,
+            Figure unseenBelow,
+            Figure unseenPlusMinus,
+            Figure unsuitedShare) {
+        private static Mild read(Fields fields) {
+            return new Mild(
+                    fields.text("heatModel"),
+                    CropStages.monthDay(fields, "heatBefore"),
+                    Figure.read(fields, "shortBelow"),
+                    Figure.read(fields, "shortPlusMinus"),
+                    Figure.read(fields, "unseenBelow"),
+                    Figure.read(fields, "unseenPlusMinus"),
+                    Figure.read(fields, "unsuitedShare"));
+        }
+    }
+
+    /**
+     * The stretch whose mean moves leaf fall.
+     *
+     * @param first its first day in the northern year
+     * @param last and its last
+     * @param leastC colder means count as this
+     * @param mostC warmer means count as this
+     * @param unseenAboveC mean above which nobody has looked
+     */
+    public record Autumn(MonthDay first, MonthDay last, Figure leastC, Figure mostC, Figure unseenAboveC) {
+        private static Autumn read(Fields fields) {
+            return new Autumn(
+                    CropStages.monthDay(fields, "from"),
+                    CropStages.monthDay(fields, "to"),
+                    Figure.read(fields, "least"),
+                    Figure.read(fields, "most"),
+                    Figure.read(fields, "unseenAbove"));
+        }
+    }
 
     /**
      * What not knowing a place's own climate does to a date.
@@ -116,7 +163,6 @@ public record SeasonMethods(
         Fields heat = part(fields, "heat");
         Fields spread = part(fields, "dayToDay");
         Fields chill = part(fields, "chill");
-        Fields leaf = part(fields, "leafFall");
         Fields frost = part(fields, "frost");
         Fields seen = part(fields, "sightings");
         SeasonMethods methods = new SeasonMethods(
@@ -126,11 +172,9 @@ public record SeasonMethods(
                 Figure.read(spread, "perC"),
                 CropStages.monthDay(chill, "from"),
                 CropStages.monthDay(chill, "before"),
-                Figure.read(chill, "mostHold"),
-                Figure.read(chill, "unmetPlusMinus"),
-                CropStages.monthDay(leaf, "from"),
-                Figure.read(leaf, "meanOver"),
-                Figure.read(leaf, "run"),
+                Mild.read(chill),
+                Autumn.read(part(fields, "leafFall")),
+                Figure.read(heat, "meanOver"),
                 Figure.read(frost, "nightSpread"),
                 Figure.read(frost, "afterPetalFall"),
                 Figure.read(frost, "watchAbove"),

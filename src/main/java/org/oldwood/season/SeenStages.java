@@ -120,7 +120,7 @@ final class SeenStages {
         Optional<Stage> before = lastSeenBefore(stage);
         double plusMinus = model.plusMinus() * narrowed(past);
         if (before.isPresent()) {
-            plusMinus = follows(stage, before.get()) ? model.own() : plusMinus;
+            plusMinus = followsSeen(stage) ? Math.min(plusMinus, model.own()) : plusMinus;
             words.append("; moved by ").append(before.get().words()).append(", seen on ");
             words.append(seenOn(before.get()));
         }
@@ -166,6 +166,11 @@ final class SeenStages {
             }
         }
         return last;
+    }
+
+    /** Whether the stage's own rule starts from any stage seen before it; a later sighting takes nothing from that. */
+    private boolean followsSeen(Stage stage) {
+        return seen.keySet().stream().anyMatch(each -> each.compareTo(stage) < 0 && follows(stage, each));
     }
 
     /** Whether the stage's own rule starts from that other stage. */

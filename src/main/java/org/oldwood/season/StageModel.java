@@ -11,17 +11,19 @@ import org.oldwood.crop.Figure;
  */
 final class StageModel {
     private static final int LONGEST_SUM = 270;
-    private static final int LONGEST_AUTUMN = 200;
 
     private final SeasonDays days;
     private final SeasonMethods methods;
     private final LocalDate heatFrom;
+    private final double heatFactor;
     private final double warmestMonthC;
 
-    StageModel(SeasonDays days, SeasonMethods methods, LocalDate heatFrom, double warmestMonthC) {
+    /** @param heatFactor what lacking chill multiplies the sums of heat with */
+    StageModel(SeasonDays days, SeasonMethods methods, double heatFactor, double warmestMonthC) {
         this.days = days;
         this.methods = methods;
-        this.heatFrom = heatFrom;
+        this.heatFrom = days.on(methods.heatFrom());
+        this.heatFactor = heatFactor;
         this.warmestMonthC = warmestMonthC;
     }
 
@@ -33,7 +35,7 @@ final class StageModel {
         Optional<LocalDate> met = reaches(
                 rule.dayLength() ? day -> days.heatByDayLength(day, rule.baseC()) : day -> days.heat(day, rule.baseC()),
                 heatFrom,
-                rule.sum().is(),
+                rule.sum().is() * heatFactor,
                 LONGEST_SUM);
         if (rule.window().isEmpty()) {
             return met;
@@ -54,7 +56,7 @@ final class StageModel {
 
     Optional<LocalDate> meanRises(StageRule.MeanRises rule) {
         int last = days.index(heatFrom) + LONGEST_SUM;
-        for (int day = days.index(days.on(methods.heatFrom())); day < last; day++) {
+        for (int day = days.index(heatFrom); day < last; day++) {
             if (coolMean(day) >= rule.aboveC().is()) {
                 return Optional.of(days.day(day));
             }
@@ -62,33 +64,19 @@ final class StageModel {
         return Optional.empty();
     }
 
-    /** Leaf fall by cold, by short days, or by the days since it began. */
-    Optional<LocalDate> leafFall(StageRule.LeafFall rule, Optional<LocalDate> began) {
-        int first = days.index(days.on(methods.leafFallFrom()));
-        int most = began.isPresent() && rule.mostDaysAfterBegins().isPresent()
-                ? days.index(began.get())
-                        + (int) rule.mostDaysAfterBegins().get().is()
-                : Integer.MAX_VALUE;
-        double shortestH = rule.dayLengthBelowH().isPresent()
-                ? rule.dayLengthBelowH().get().is()
-                : 0;
-        double belowC = rule.belowC().is();
-        for (int day = first; day < first + LONGEST_AUTUMN; day++) {
-            if (days.dayLengthH(day) < shortestH || day >= most || isCool(day, belowC)) {
-                return Optional.of(days.day(day));
-            }
-        }
-        return Optional.empty();
+    /** Leaf fall: its day, slid by the mean of the autumn. */
+    LocalDate leafFall(StageRule.LeafFall rule) {
+        double autumnC = Math.max(
+                methods.autumn().leastC().is(),
+                Math.min(methods.autumn().mostC().is(), autumnC()));
+        return days.on(rule.north())
+                .plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
     }
 
-    private boolean isCool(int day, double belowC) {
-        int run = days.isMeasured(day) ? (int) methods.run().is() : 1;
-        for (int i = 0; i < run; i++) {
-            if (coolMean(day - i) >= belowC) {
-                return false;
-            }
-        }
-        return true;
+    /** Mean of the autumn, °C, measured days in place of normal ones. */
+    double autumnC() {
+        int last = days.index(days.on(methods.autumn().last()));
+        return days.meanC(last, last - days.index(days.on(methods.autumn().first())) + 1);
     }
 
     /** A measured day is smoothed by those before it; a normal day is smooth already. */

@@ -54,11 +54,14 @@ public sealed interface StageRule {
     record MeanRises(Figure aboveC, Figure plusMinus) implements StageRule {}
 
     /**
-     * The daily mean falls below a temperature in autumn, or the day gets shorter than a length, or so many days have
-     * passed since leaf fall began: whatever comes first.
+     * A day of the year, which is one position of the sun, that slides with the mean of the autumn.
+     *
+     * @param north the day of the northern year at {@code atC}
+     * @param atC mean of the autumn at which it holds
+     * @param perC days later for each degree above it
+     * @param unseenPlusMinus the ± where no such autumn was ever looked at: warmer ones, and the south
      */
-    record LeafFall(
-            Figure belowC, Optional<Figure> dayLengthBelowH, Optional<Figure> mostDaysAfterBegins, Figure plusMinus)
+    record LeafFall(MonthDay north, Figure atC, Figure perC, Figure plusMinus, Figure unseenPlusMinus)
             implements StageRule {}
 
     /** From a day to a day of the northern year, both included. */

@@ -41,7 +41,7 @@ class SeenStageMovesTasksTest {
     }
 
     @ParameterizedTest(name = "{1}")
-    @CsvSource({"52.2, cambridge, 2021-11-20, 2027-01-02", "-42.9, hobart, 2021-05-20, 2026-07-02"})
+    @CsvSource({"52.2, cambridge, 2021-11-20, 2027-01-02", "-43.5, christchurch, 2021-05-20, 2026-07-02"})
     void moves_every_later_window(double latitude, String climate, String planted, LocalDate winter)
             throws IOException {
         garden(latitude, climate, planted);

@@ -40,6 +40,28 @@ class ModelledStagesTest {
                 .isCloseTo(0, within(tolerance));
     }
 
+    /** First flower alone gives petal fall ± 4 days; full flower noted as well takes nothing from that. */
+    @Test
+    void seeing_more_never_makes_a_stage_less_sure() {
+        Season season = new Season(2027, Hemisphere.NORTH);
+        Sighting flower = Sighting.on(LocalDate.of(2027, 4, 20), "blackcurrant", Stage.FIRST_FLOWER, season);
+        Sighting full = Sighting.on(LocalDate.of(2027, 4, 27), "blackcurrant", Stage.FULL_FLOWER, season);
+
+        for (Stage stage : Stage.values()) {
+            int one = plusMinus(stage, season, List.of(flower));
+            assertThat(plusMinus(stage, season, List.of(flower, full)))
+                    .as(stage.key())
+                    .isLessThanOrEqualTo(one);
+        }
+        assertThat(plusMinus(Stage.PETAL_FALL, season, List.of(flower, full))).isEqualTo(4);
+    }
+
+    private static int plusMinus(Stage stage, Season season, List<Sighting> seen) {
+        return stages("oxford", 51.76, Weather.none(), Sightings.of(seen))
+                .date(CROPS.get("blackcurrant"), season, stage)
+                .plusMinusDays();
+    }
+
     /** The same garden on the other half of the earth: its months turned by six, its latitude's sign changed. */
     @ParameterizedTest
     @ValueSource(strings = {"leuchars", "cambridge", "yakima", "hobart", "warsaw"})

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +33,7 @@ class SeasonEdgesTest {
     private static final Documents DOCUMENTS = Documents.bundled();
     private static final SeasonMethods METHODS = SeasonMethods.read(DOCUMENTS);
     private static final Season SEASON = new Season(2027, Hemisphere.NORTH);
-    private static final LocalDate FROM = LocalDate.of(2027, 1, 1);
+    private static final LocalDate FROM = LocalDate.of(2027, 2, 1);
 
     private static Figure figure(double value) {
         return range(value, value, value);
@@ -62,7 +61,7 @@ class SeasonEdgesTest {
     }
 
     private static StageModel model(Weather weather) {
-        return new StageModel(even(weather), METHODS, FROM, 18);
+        return new StageModel(even(weather), METHODS, 1, 18);
     }
 
     private static Optional<LocalDate> heat(
@@ -81,12 +80,12 @@ class SeasonEdgesTest {
 
     @Test
     void a_window_holds_a_stage_at_both_ends() {
-        Optional<StageRule.Window> window = Optional.of(new StageRule.Window(MonthDay.of(1, 20), MonthDay.of(1, 30)));
+        Optional<StageRule.Window> window = Optional.of(new StageRule.Window(MonthDay.of(2, 20), MonthDay.of(3, 2)));
 
-        assertThat(heat(50, window, Optional.empty())).contains(LocalDate.of(2027, 1, 20));
-        assertThat(heat(5 * 24, window, Optional.empty())).contains(LocalDate.of(2027, 1, 24));
-        assertThat(heat(5 * 40, window, Optional.empty())).contains(LocalDate.of(2027, 1, 30));
-        assertThat(heat(9999, window, Optional.empty())).contains(LocalDate.of(2027, 1, 30));
+        assertThat(heat(50, window, Optional.empty())).contains(LocalDate.of(2027, 2, 20));
+        assertThat(heat(5 * 24, window, Optional.empty())).contains(LocalDate.of(2027, 2, 24));
+        assertThat(heat(5 * 40, window, Optional.empty())).contains(LocalDate.of(2027, 3, 2));
+        assertThat(heat(9999, window, Optional.empty())).contains(LocalDate.of(2027, 3, 2));
     }
 
     /** The warmest month has 18 °C here. */
@@ -122,41 +121,22 @@ class SeasonEdgesTest {
                 .isEmpty();
     }
 
-    private static StageRule.LeafFall leafFall(double belowC, Optional<Figure> mostDays) {
-        return new StageRule.LeafFall(figure(belowC), Optional.empty(), mostDays, figure(7));
+    private static final StageRule.LeafFall SLIDES =
+            new StageRule.LeafFall(MonthDay.of(10, 4), figure(8), figure(1.3), figure(11), figure(14));
+
+    /** A normal autumn of 10 °C is 2 °C above 8: 2.6 days later. One of 30 °C counts as 13 °C. */
+    @Test
+    void leaf_fall_slides_with_the_mean_of_the_autumn_within_bounds() {
+        assertThat(model(Weather.none()).leafFall(SLIDES)).isEqualTo(LocalDate.of(2027, 10, 7));
+        assertThat(model(autumn(25, 35)).leafFall(SLIDES)).isEqualTo(LocalDate.of(2027, 10, 11));
+        assertThat(model(autumn(-15, -5)).leafFall(SLIDES)).isEqualTo(LocalDate.of(2027, 9, 21));
     }
 
-    @Test
-    void leaves_fall_below_a_mean_and_not_at_it() {
-        StageModel model = model(Weather.none());
-        LocalDate first = even(Weather.none()).on(METHODS.leafFallFrom());
-
-        assertThat(model.leafFall(leafFall(10.1, Optional.empty()), Optional.empty()))
-                .contains(first);
-        assertThat(model.leafFall(leafFall(10, Optional.empty()), Optional.empty()))
-                .isEmpty();
-        assertThat(model.leafFall(leafFall(10, Optional.of(figure(20))), Optional.of(first.plusDays(3))))
-                .contains(first.plusDays(23));
-    }
-
-    /**
-     * Measured means of 10 °C, and of 4 °C from the cold on. Over seven days the mean is below 5 °C from the sixth cold
-     * day (34 / 7); the fifth such day in a row is the tenth.
-     */
-    @Test
-    void measured_cold_must_last() {
-        assertThat(METHODS.meanOver().is()).isEqualTo(7);
-        assertThat(METHODS.run().is()).isEqualTo(5);
-        LocalDate cold = LocalDate.of(2027, 10, 20);
-        List<WeatherDay> days = new ArrayList<>();
-        for (LocalDate date = LocalDate.of(2027, 8, 1);
-                date.isBefore(LocalDate.of(2027, 12, 1));
-                date = date.plusDays(1)) {
-            days.add(date.isBefore(cold) ? day(date, 5, 15) : day(date, 1, 7));
-        }
-
-        assertThat(model(Weather.of(days)).leafFall(leafFall(5, Optional.empty()), Optional.empty()))
-                .contains(cold.plusDays(9));
+    private static Weather autumn(double min, double max) {
+        return Weather.of(LocalDate.of(2027, 9, 1)
+                .datesUntil(LocalDate.of(2027, 11, 1))
+                .map(date -> day(date, min, max))
+                .toList());
     }
 
     @Test

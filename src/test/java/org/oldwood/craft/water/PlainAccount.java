@@ -20,8 +20,8 @@ public final class PlainAccount {
     // the mean days of the year of the modelled stages over the 30 generated seasons
     private static final int BEGINS = 101;
     private static final int FULL = 158;
-    private static final int DECLINES = 270;
-    private static final int ENDS = 328;
+    private static final int DECLINES = 262;
+    private static final int ENDS = 312;
 
     private PlainAccount() {}
 
