@@ -96,7 +96,8 @@ public final class LedgerJson {
         json.endArray().endObject();
     }
 
-    private static double rounded(double value) {
-        return Math.round(value * 1e4) / 1e4;
+    /** As the text rounds: no more than two decimals. */
+    public static double rounded(double value) {
+        return Math.round(value * 100) / 100.0;
     }
 }

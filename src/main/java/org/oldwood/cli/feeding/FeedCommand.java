@@ -95,6 +95,7 @@ public final class FeedCommand extends GardenCommand {
                 Optional.empty(),
                 food.lines(season),
                 food.assumed(),
+                food.otherSchools(books),
                 Optional.of(next.words()));
     }
 }

@@ -9,7 +9,6 @@ import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.Need;
-import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
 import org.oldwood.plan.Cautions;
@@ -26,6 +25,7 @@ import org.oldwood.words.Words;
  * @param when when its dressings are given, where that is not the usual time
  * @param arithmetic how the need was reckoned, a line for each step
  * @param assumed what was taken for want of knowing
+ * @param others what other published schools ask for, a line each
  * @param next when the plan has it, in a garden
  */
 record FeedSheet(
@@ -35,6 +35,7 @@ record FeedSheet(
         Optional<String> when,
         List<String> arithmetic,
         List<String> assumed,
+        List<String> others,
         Optional<String> next)
         implements GroundSheet {
     /** Less than this is not worth telling, g/m². */
@@ -55,6 +56,7 @@ record FeedSheet(
         print(out, "  Beyond ", Nutrients.each(each -> told(budget.beyond().of(each))));
         next.ifPresent(words -> out.hanging("  Next   ", 9, words));
         GroundSheet.section(out, "  ", "How it was reckoned", arithmetic());
+        GroundSheet.section(out, "  ", "Other schools ask for", others);
         GroundSheet.section(out, "  ", "Not known, so assumed", notKnown());
         out.line();
     }
@@ -73,15 +75,10 @@ record FeedSheet(
     /** What was assumed, and the nutrients of which the school tells no need. */
     private List<String> notKnown() {
         List<String> lines = new ArrayList<>(assumed);
-        List<String> untold = new ArrayList<>();
-        for (Nutrient nutrient : Nutrient.values()) {
-            if (!budget.need().known().contains(nutrient)) {
-                untold.add(nutrient.words());
-            }
-        }
+        List<String> untold = budget.need().untold();
         if (!untold.isEmpty()) {
-            lines.add(
-                    budget.need().school() + " tells no need of " + String.join(", ", untold) + "; none is reckoned.");
+            lines.add("%s tells no need of %s; none is reckoned."
+                    .formatted(budget.need().school(), String.join(", ", untold)));
         }
         return lines;
     }
@@ -141,9 +138,9 @@ record FeedSheet(
         for (int i = 0; i + 1 < ids.size(); i += 2) {
             json.put(ids.get(i), ids.get(i + 1));
         }
-        json.put("areaM2", budget.ground().areaM2())
+        json.put("areaM2", LedgerJson.rounded(budget.ground().areaM2()))
                 .put("bushes", (long) budget.ground().bushes())
-                .put("rowM", budget.ground().rowM())
+                .put("rowM", LedgerJson.rounded(budget.ground().rowM()))
                 .put("school", budget.need().school());
         LedgerJson.write(json, "need", budget.need().gPerM2());
         LedgerJson.write(json, "left", budget.counting().left());
@@ -157,6 +154,7 @@ record FeedSheet(
         json.endArray().put("missing", budget.missing()).put("notes", budget.notes());
         next.ifPresent(words -> json.put("next", words));
         json.put("arithmetic", arithmetic())
+                .put("others", others)
                 .put("assumed", notKnown())
                 .put("cautions", Cautions.lines(cautions(cautions)))
                 .put("sources", budget.need().sources())
@@ -169,7 +167,7 @@ record FeedSheet(
             json.object()
                     .put("material", part.feed().id())
                     .put("name", part.feed().name())
-                    .put("grams", part.amount())
+                    .put("grams", LedgerJson.rounded(part.amount()))
                     .put("notRead", part.feed().notRead())
                     .endObject();
         }

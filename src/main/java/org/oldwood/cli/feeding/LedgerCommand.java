@@ -8,12 +8,17 @@ import java.util.Optional;
 import java.util.Set;
 import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.StandFeed;
+import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.report.LedgerJson;
 import org.oldwood.report.LedgerWords;
+import org.oldwood.season.Season;
 import org.oldwood.words.Dates;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -39,7 +44,13 @@ public final class LedgerCommand extends GardenCommand {
             out().json(writer -> LedgerJson.write(writer, ledgers));
             return 0;
         }
-        ledgers.forEach(this::print);
+        GardenPlan garden = GardenPlan.of(this, folder);
+        FeedingBooks books = new FeedingBooks(folder.documents());
+        for (BedLedger ledger : ledgers) {
+            print(ledger);
+            budgets(ledger.bed(), garden, books);
+            out().line();
+        }
         return 0;
     }
 
@@ -65,6 +76,23 @@ public final class LedgerCommand extends GardenCommand {
             LedgerWords.sums(sum).forEach(line -> out().hanging("    = ", 6, line));
         }
         notRead.forEach(line -> out().hanging("  * ", 4, line));
-        out().line();
+    }
+
+    /** How this season's sum stands for what grows in a bed. */
+    private void budgets(Bed bed, GardenPlan garden, FeedingBooks books) {
+        Season season = garden.state().season();
+        for (Subject stand : garden.planner().subjects().ofKind("stand")) {
+            if (stand.bed().filter(in -> in.bed().id().equals(bed.id())).isPresent()) {
+                StandFeed.of(books, garden.situation(stand, season)).ifPresent(food -> out().hanging(
+                                "  ",
+                                4,
+                                "%s, season %s: %s"
+                                        .formatted(
+                                                stand.words(),
+                                                season.label(),
+                                                food.budget(books, food.begun(books, season) ? 1 : 0)
+                                                        .inWords())));
+            }
+        }
     }
 }

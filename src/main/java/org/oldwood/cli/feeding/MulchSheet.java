@@ -9,6 +9,7 @@ import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Figure;
 import org.oldwood.plan.Cautions;
+import org.oldwood.report.LedgerJson;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Words;
 
@@ -110,15 +111,17 @@ record MulchSheet(
         json.put("title", title)
                 .put("material", plan.mulch().id())
                 .put("name", plan.mulch().name())
-                .put("coveredM2", plan.coveredM2())
-                .put("depthNowCm", plan.depthNowCm())
-                .put("depthWantedCm", plan.depthWantedCm())
-                .put("layCm", plan.layCm())
-                .put("litres", plan.litres())
-                .put("kg", plan.kg())
-                .put("barrows", plan.loads(tables.figure("barrow").is()))
-                .put("bags", plan.loads(tables.figure("bag").is()));
-        plan.bales().ifPresent(bales -> json.put("bales", bales));
+                .put("coveredM2", LedgerJson.rounded(plan.coveredM2()))
+                .put("depthNowCm", LedgerJson.rounded(plan.depthNowCm()))
+                .put("depthWantedCm", LedgerJson.rounded(plan.depthWantedCm()))
+                .put("layCm", LedgerJson.rounded(plan.layCm()))
+                .put("litres", LedgerJson.rounded(plan.litres()))
+                .put("kg", LedgerJson.rounded(plan.kg()))
+                .put(
+                        "barrows",
+                        LedgerJson.rounded(plan.loads(tables.figure("barrow").is())))
+                .put("bags", LedgerJson.rounded(plan.loads(tables.figure("bag").is())));
+        plan.bales().ifPresent(bales -> json.put("bales", LedgerJson.rounded(bales)));
         underlay.ifPresent(under -> json.put("under", under.id()).put("sheets", plan.sheets(under)));
         next.ifPresent(words -> json.put("next", words));
         json.put("facts", facts)

@@ -11,6 +11,7 @@ import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.crop.Figure;
 import org.oldwood.plan.Cautions;
+import org.oldwood.report.LedgerJson;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Words;
 
@@ -123,14 +124,14 @@ record SoilSheet(
                 .put("material", stuff.id)
                 .put("name", stuff.name)
                 .put("refused", plan.refused().orElse(""))
-                .put("givenSinceTestGPerM2", given)
-                .put("gPerM2", plan.gPerM2())
-                .put("totalGrams", plan.totalGrams())
+                .put("givenSinceTestGPerM2", LedgerJson.rounded(given))
+                .put("gPerM2", LedgerJson.rounded(plan.gPerM2()))
+                .put("totalGrams", LedgerJson.rounded(plan.totalGrams()))
                 .put("doses", (long) plan.dosesGrams().size());
         json.array("portions");
         plan.dosesGrams().forEach(dose -> json.object()
-                .put("grams", Portion.roundedDown(dose))
-                .put("gPerM2", dose / areaM2)
+                .put("grams", LedgerJson.rounded(Portion.roundedDown(dose)))
+                .put("gPerM2", LedgerJson.rounded(dose / areaM2))
                 .endObject());
         json.endArray().put("monthsBetween", plan.monthsBetween()).put("facts", facts);
         next.ifPresent(words -> json.put("next", words));

@@ -2,7 +2,9 @@ package org.oldwood.craft.feeding;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -126,6 +128,24 @@ public record Budget(
         return withN.isEmpty()
                 ? Optional.empty()
                 : Optional.of(withN.stream().anyMatch(Feed::slow) ? timing.latestSlow() : timing.latestQuick());
+    }
+
+    /** The sum in one line: {@code needs N 14; left N 0.6; given N 7; to give N 6.3, K2O 12; undone P2O5 4 g/m²}. */
+    public String inWords() {
+        List<String> parts = new ArrayList<>(List.of("needs " + FeedPlan.inWords(need.gPerM2())));
+        Map<String, Nutrients> all = new LinkedHashMap<>();
+        all.put("left", counting.left());
+        all.put("mulch to come", counting.mulch());
+        all.put("given", counting.given());
+        all.put("to give", dressed());
+        all.put("undone", undone());
+        all.put("beyond the need", beyond());
+        all.forEach((what, nutrients) -> {
+            if (!FeedPlan.isNothing(nutrients)) {
+                parts.add(what + " " + FeedPlan.inWords(nutrients));
+            }
+        });
+        return String.join("; ", parts) + " g/m²";
     }
 
     /** How the sum closes, a line for each step. */

@@ -13,7 +13,10 @@ import org.oldwood.words.Words;
  */
 public final class Household {
     private static final double SPOON_ML = 10;
-    private static final double JUG_FROM_ML = 200;
+
+    /** Nobody counts more spoons or handfuls than that without losing count. */
+    private static final double MOST = 8;
+
     private static final double LITRES_FROM_ML = 2000;
     private static final double ML_PER_LITRE = 1000;
     private static final double LEAST_HANDFUL = 0.75;
@@ -41,20 +44,20 @@ public final class Household {
         if (ml >= LITRES_FROM_ML) {
             return Optional.of("about %s l".formatted(Words.fixed(ml / ML_PER_LITRE, 1)));
         }
-        if (ml >= JUG_FROM_ML) {
+        double halves = Math.rint(ml / SPOON_ML * 2) / 2;
+        if (halves > MOST) {
             return Optional.of("about %s ml in a measuring jug".formatted(Words.fixed(Math.rint(ml / 10) * 10, 0)));
         }
-        double halves = Math.rint(ml / SPOON_ML * 2) / 2;
         return halves == 0
                 ? Optional.empty()
                 : Optional.of("about %s level 10 ml spoon%s".formatted(Words.fixed(halves, 2), halves <= 1 ? "" : "s"));
     }
 
-    /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where much less than one. */
+    /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where much less than one, or too many to count. */
     public static Optional<String> inHandfuls(double grams, String hand, Figure gramsEach) {
         double count = handfuls(grams, gramsEach.is());
         long rounded = Math.round(count);
-        return count < LEAST_HANDFUL
+        return count < LEAST_HANDFUL || rounded > MOST
                 ? Optional.empty()
                 : Optional.of("about "
                         + Words.count(rounded, "handful", "handfuls")
@@ -63,10 +66,5 @@ public final class Household {
                         + " hand, "
                         + Words.amount(gramsEach.is())
                         + " g)");
-    }
-
-    /** Whole packs to buy for so many grams; none for nothing. */
-    public static long packs(double grams, double packKg) {
-        return (long) Math.ceil(grams / (packKg * 1000) - 1e-9);
     }
 }

@@ -1,6 +1,7 @@
 package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,35 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     /** The need of a year for plants that stand. */
     public static Need of(FeedingTables tables, FeedingProfile profile, FeedingProfile.School school, NeedCase asked) {
         return new Reckoning(tables, asked).year(profile, school);
+    }
+
+    /** Whether what a school reckons by is known of the ground: bushes, or metres of row. */
+    public static boolean fits(FeedingTables tables, FeedingProfile.School school, NeedCase.Ground ground) {
+        return school.tables().values().stream()
+                .map(id -> tables.table(id).unit())
+                .allMatch(unit -> switch (unit) {
+                    case "g/bush" -> ground.bushes() > 0;
+                    case "g/m row" -> ground.rowM() > 0;
+                    default -> true;
+                });
+    }
+
+    /** {@code Cornell, per bush by age: N 4.2 g/m², nothing of potash}. */
+    public String inWords() {
+        List<String> untold = untold();
+        return "%s: %s g/m²%s"
+                .formatted(
+                        school,
+                        FeedPlan.inWords(gPerM2),
+                        untold.isEmpty() ? "" : "; of %s it tells nothing".formatted(Words.list(untold)));
+    }
+
+    /** The nutrients of which the school tells no need. */
+    public List<String> untold() {
+        return Arrays.stream(Nutrient.values())
+                .filter(nutrient -> !known.contains(nutrient))
+                .map(Nutrient::words)
+                .toList();
     }
 
     /** What to work in before planting. Nitrogen is not among it. */

@@ -157,6 +157,15 @@ public record StandFeed(
                 asked.ground());
     }
 
+    /** What other published schools ask for here, a line each. */
+    public List<String> otherSchools(FeedingBooks books) {
+        return profile.schools().stream()
+                .filter(other -> !other.equals(school))
+                .filter(other -> Need.fits(books.tables(), other, asked.ground()))
+                .map(other -> Need.of(books.tables(), profile, other, asked).inWords())
+                .toList();
+    }
+
     /** The need, and each thing that counts towards it, a line each. */
     public List<String> lines(Season season) {
         List<String> lines = new ArrayList<>(tests);

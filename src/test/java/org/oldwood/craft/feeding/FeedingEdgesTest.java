@@ -325,12 +325,13 @@ class FeedingEdgesTest {
         "2000, about 2 l",
         "1999, about 2000 ml in a measuring jug",
         "200, about 200 ml in a measuring jug",
-        "199, about 20 level 10 ml spoons",
+        "83, about 80 ml in a measuring jug",
+        "82, about 8 level 10 ml spoons",
         "10, about 1 level 10 ml spoon",
         "15, about 1.5 level 10 ml spoons",
         "2, ",
     })
-    void vessels_change_at_200_ml_and_at_2_l(double grams, String expected) {
+    void vessels_change_above_8_spoons_and_at_2_l(double grams, String expected) {
         Figure water = new Figure(1, 1, 1, "kg/l", List.of(), Seen.READ, "");
 
         assertThat(Household.inWords(grams, Optional.of(water))).isEqualTo(Optional.ofNullable(expected));
@@ -342,6 +343,8 @@ class FeedingEdgesTest {
 
         assertThat(Household.inHandfuls(30, "large open", forty)).contains("about 1 handful (large open hand, 40 g)");
         assertThat(Household.inHandfuls(29, "large open", forty)).isEmpty();
+        assertThat(Household.inHandfuls(320, "large open", forty)).isPresent();
+        assertThat(Household.inHandfuls(360, "large open", forty)).isEmpty();
         assertThat(Household.inHandfuls(80, "large open", forty)).contains("about 2 handfuls (large open hand, 40 g)");
     }
 
