@@ -40,7 +40,9 @@ final class CropSeason {
     /** What is known of a stage, with its words. */
     Modelled at(Stage stage) {
         Modelled found = atPlace(stage);
-        return found.basis() == Basis.MODELLED ? found.lessSureBy(season.placeDays(stage)) : found;
+        return found.basis() == Basis.MODELLED
+                ? found.lessSureBy(season.placeDays(stage) * model.shareToCome(found.date()))
+                : found;
     }
 
     /** The same as if the climate were the place's own; worked out when first asked for. */
@@ -111,13 +113,13 @@ final class CropSeason {
         return byLeafFall(stage, (StageRule.LeafFall) java.util.Objects.requireNonNull(rule));
     }
 
-    private static String heatWords(StageRule.Heat heat) {
-        return "warmth above "
-                + number(heat.baseC())
-                + " °C adds up to "
-                + number(heat.sum().is())
-                + " °C·d"
-                + (heat.dayLength() ? ", long days counting more" : "");
+    private String heatWords(StageRule.Heat heat) {
+        return "warmth above %s °C adds up to %s °C·d%s%s"
+                .formatted(
+                        number(heat.baseC()),
+                        number(heat.sum().is()),
+                        heat.dayLength() ? ", long days counting more" : "",
+                        model.progress(heat).map(far -> " (" + far + ")").orElse(""));
     }
 
     private Modelled byDays(Stage stage, StageRule.Days rule) {
@@ -187,7 +189,11 @@ final class CropSeason {
             return byCalendar(stage, "; it will not suit here" + shortness(stage));
         }
         double mild = need.map(each -> season.mildPlusMinus(each, chillModels)).orElse(0.0);
-        return modelled(stage, Math.max(rule.plusMinus().is(), mild), words, figure);
+        double own = rule.plusMinus().is();
+        if (rule instanceof StageRule.Heat && model.isMeasured()) {
+            own = season.leadDays(model.toCome(day(stage)), own);
+        }
+        return modelled(stage, Math.max(own, mild), words, figure);
     }
 
     private Modelled modelled(Stage stage, double plusMinus, String words, Figure figure) {

@@ -1,9 +1,15 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
@@ -22,6 +28,7 @@ public final class ModelledStages implements Stages {
     private final Map<Season, SeasonClimate> seasons = new HashMap<>();
     private final Map<String, Map<Integer, CropSeason>> modelled = new HashMap<>();
     private final Map<String, Map<Integer, SeenStages>> dates = new HashMap<>();
+    private final Map<String, Map<Integer, Map<Stage, LocalDate>>> believed = new HashMap<>();
     private final Optional<GardenClimate> climate;
     private final Documents documents;
     private final SeasonMethods methods;
@@ -142,6 +149,59 @@ public final class ModelledStages implements Stages {
 
     Sightings sightings() {
         return sightings;
+    }
+
+    /** What was seen of a crop in a season, without what cannot be. */
+    Map<Stage, LocalDate> believed(Crop crop, Season season) {
+        return ofCrop(believed, crop).computeIfAbsent(season.year(), year -> {
+            Map<Stage, LocalDate> seen = new EnumMap<>(Stage.class);
+            seen.putAll(sightings.in(crop.id(), season));
+            doubted(crop, season).forEach(seen::remove);
+            return seen;
+        });
+    }
+
+    @Override
+    public List<String> doubts(Crop crop) {
+        List<String> questions = new ArrayList<>();
+        for (Season season : sightings.seasons(crop.id())) {
+            for (Stage stage : doubted(crop, season)) {
+                LocalDate seen =
+                        Objects.requireNonNull(sightings.in(crop.id(), season).get(stage));
+                questions.add(
+                        "%s of %s cannot well be seen on %s: by the climate it comes about %s, and it must go with the other stages. Is it the right day and stage? As it stands it moves no date."
+                                .formatted(stage.words(), crop.plural(), seen, modelledDay(crop, season, stage)));
+            }
+        }
+        return questions;
+    }
+
+    /** Stages seen too far from their day, and of two in the wrong order the one farther from it. */
+    private Set<Stage> doubted(Crop crop, Season season) {
+        Set<Stage> doubted = EnumSet.noneOf(Stage.class);
+        Map<Stage, LocalDate> seen = sightings.in(crop.id(), season);
+        for (Stage stage : seen.keySet()) {
+            double far = methods.farthest().is() * modelled(crop, season, stage).plusMinus();
+            if (off(crop, season, stage) > far) {
+                doubted.add(stage);
+            }
+        }
+        for (Stage early : seen.keySet()) {
+            for (Stage late : seen.keySet()) {
+                if (early.compareTo(late) < 0
+                        && !doubted.contains(early)
+                        && !doubted.contains(late)
+                        && Objects.requireNonNull(seen.get(early)).isAfter(seen.get(late))) {
+                    doubted.add(off(crop, season, early) > off(crop, season, late) ? early : late);
+                }
+            }
+        }
+        return doubted;
+    }
+
+    private long off(Crop crop, Season season, Stage stage) {
+        LocalDate seen = Objects.requireNonNull(sightings.in(crop.id(), season).get(stage));
+        return Math.abs(seen.toEpochDay() - modelledDay(crop, season, stage).toEpochDay());
     }
 
     SeasonMethods methods() {

@@ -86,6 +86,11 @@ final class SeasonClimate {
         return days.season().hemisphere() == Hemisphere.SOUTH;
     }
 
+    /** The ± of a stage that heat brings, with so many of its days still to come. */
+    double leadDays(int toCome, double ofClimate) {
+        return methods.lead().days(toCome, climate.meanC().least(), ofClimate);
+    }
+
     /** Standard error of a stage's day that comes from the place's climate, days. */
     public double placeDays(Stage stage) {
         return methods.place().days(climate, stage);

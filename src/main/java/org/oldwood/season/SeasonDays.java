@@ -2,6 +2,7 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.season.sums.HourlySum;
@@ -94,6 +95,25 @@ public final class SeasonDays {
 
     public boolean isMeasured(int day) {
         return measured[day];
+    }
+
+    /** How many days from {@code from} to the day before {@code to} were not measured. */
+    int unmeasured(LocalDate from, LocalDate to) {
+        int count = 0;
+        for (int day = index(from); day < index(to); day++) {
+            count += measured[day] ? 0 : 1;
+        }
+        return count;
+    }
+
+    /** The last measured day from {@code from} on; empty where none was. */
+    Optional<LocalDate> lastMeasured(LocalDate from) {
+        for (int day = DAYS - 1; day >= index(from); day--) {
+            if (measured[day]) {
+                return Optional.of(day(day));
+            }
+        }
+        return Optional.empty();
     }
 
     public double dayLengthH(int day) {

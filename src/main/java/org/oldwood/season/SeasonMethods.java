@@ -25,7 +25,9 @@ import org.oldwood.store.Fields;
  * @param means when a garden's own measured days make a mean year
  * @param shrink how many seasons of sightings weigh as much as the model
  * @param carriedToAutumn how much of a spring's earliness reaches leaf fall
+ * @param farthest how many times its ± a stage may be seen from its day before it is doubted
  * @param place what not knowing a place's own climate does to a date
+ * @param lead how sure a stage is, by the weather still to come
  */
 public record SeasonMethods(
         MonthDay heatFrom,
@@ -43,7 +45,9 @@ public record SeasonMethods(
         Means means,
         Figure shrink,
         Figure carriedToAutumn,
-        PlaceError place) {
+        Figure farthest,
+        PlaceError place,
+        LeadError lead) {
 
     /**
      * What winters short of chill do to spring's dates. Hours are those below 7.2 °C to the end of a month.
@@ -126,6 +130,32 @@ public record SeasonMethods(
     }
 
     /**
+     * The ± of a stage that heat brings, by how much of its weather is still to come.
+     *
+     * @param mildAboveC mean of the coldest month above which {@code mild} days are added in squares
+     */
+    public record LeadError(Figure at10, Figure at20, Figure at30, Figure at60, Figure mildAboveC, Figure mild) {
+        private static LeadError read(Fields fields) {
+            return new LeadError(
+                    Figure.read(fields, "under10"),
+                    Figure.read(fields, "under20"),
+                    Figure.read(fields, "under30"),
+                    Figure.read(fields, "under60"),
+                    Figure.read(fields, "mildAboveC"),
+                    Figure.read(fields, "mild"));
+        }
+
+        /** Days; no more than the climate's own ±, which holds where more than sixty days are to come. */
+        double days(int toCome, double coldestMonthC, double ofClimate) {
+            if (toCome >= 60) {
+                return ofClimate;
+            }
+            Figure by = toCome < 10 ? at10 : toCome < 20 ? at20 : toCome < 30 ? at30 : at60;
+            return Math.min(ofClimate, Math.hypot(by.is(), coldestMonthC > mildAboveC.is() ? mild.is() : 0));
+        }
+    }
+
+    /**
      * The stretch and base of heat that is shown for comparison; the stages' models have their own.
      *
      * @param from the first day of the northern year
@@ -181,7 +211,9 @@ public record SeasonMethods(
                 Means.read(part(fields, "weatherMeans")),
                 Figure.read(seen, "shrink"),
                 Figure.read(seen, "carriedToAutumn"),
-                PlaceError.read(part(fields, "placeError")));
+                Figure.read(seen, "farthest"),
+                PlaceError.read(part(fields, "placeError")),
+                LeadError.read(part(fields, "leadError")));
         fields.done();
         return methods;
     }

@@ -36,7 +36,7 @@ final class SeenStages {
         this.stages = stages;
         this.crop = crop;
         this.season = season;
-        this.seen = stages.sightings().in(crop.id(), season);
+        this.seen = stages.believed(crop, season);
         this.shrink = stages.methods().shrink().is();
         this.toAutumn = stages.methods().carriedToAutumn().is();
     }
@@ -244,7 +244,7 @@ final class SeenStages {
         long sum = 0;
         int count = 0;
         for (Season each : stages.sightings().before(crop.id(), season)) {
-            LocalDate on = stages.sightings().in(crop.id(), each).get(stage);
+            LocalDate on = stages.believed(crop, each).get(stage);
             if (on != null) {
                 LocalDate model = stages.modelledDay(crop, each, stage);
                 sum += on.toEpochDay() - model.toEpochDay();

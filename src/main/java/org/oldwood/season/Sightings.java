@@ -59,6 +59,12 @@ public final class Sightings {
         return seasons == null ? Map.of() : seasons.getOrDefault(season, Map.of());
     }
 
+    /** The seasons in which anything was seen of a crop. */
+    Collection<Season> seasons(String crop) {
+        NavigableMap<Season, Map<Stage, LocalDate>> seasons = byCrop.get(crop);
+        return seasons == null ? List.of() : seasons.keySet();
+    }
+
     /** The seasons before this one in which anything was seen of a crop. */
     Collection<Season> before(String crop, Season season) {
         NavigableMap<Season, Map<Stage, LocalDate>> seasons = byCrop.get(crop);

@@ -35,7 +35,7 @@ final class StageModel {
         Optional<LocalDate> met = reaches(
                 rule.dayLength() ? day -> days.heatByDayLength(day, rule.baseC()) : day -> days.heat(day, rule.baseC()),
                 heatFrom,
-                rule.sum().is() * heatFactor,
+                need(rule),
                 LONGEST_SUM);
         if (rule.window().isEmpty()) {
             return met;
@@ -43,6 +43,40 @@ final class StageModel {
         LocalDate least = days.on(rule.window().get().notBefore());
         LocalDate most = days.on(rule.window().get().notAfter());
         return Optional.of(within(met.orElse(most), least, most));
+    }
+
+    /** How far a sum of heat was by the last day measured; empty where none was since heat began to count. */
+    Optional<String> progress(StageRule.Heat rule) {
+        Optional<LocalDate> last = days.lastMeasured(heatFrom);
+        if (last.isEmpty() || rule.warmSummer().isPresent()) {
+            return Optional.empty();
+        }
+        double sum = 0;
+        for (int day = days.index(heatFrom); day <= days.index(last.get()); day++) {
+            sum += rule.dayLength() ? days.heatByDayLength(day, rule.baseC()) : days.heat(day, rule.baseC());
+        }
+        long need = Math.round(need(rule));
+        return Optional.of("%d of %d by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
+    }
+
+    private double need(StageRule.Heat rule) {
+        return rule.sum().is() * heatFactor;
+    }
+
+    /** Days not measured between the beginning of heat and a stage; the weather that was still to come. */
+    int toCome(LocalDate stage) {
+        return days.unmeasured(heatFrom, stage);
+    }
+
+    /** Whether any day was measured since heat began to count. */
+    boolean isMeasured() {
+        return days.lastMeasured(heatFrom).isPresent();
+    }
+
+    /** The share of those days, 0 where all are known. */
+    double shareToCome(LocalDate stage) {
+        long all = stage.toEpochDay() - heatFrom.toEpochDay();
+        return all <= 0 ? 1 : (double) toCome(stage) / all;
     }
 
     LocalDate heatAfter(StageRule.HeatAfter rule, Figure sum, LocalDate from) {

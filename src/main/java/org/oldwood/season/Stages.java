@@ -1,6 +1,7 @@
 package org.oldwood.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
@@ -22,6 +23,11 @@ public interface Stages {
     /** The climate and weather that the dates rest on; empty where none is known. */
     default Optional<GardenClimate> climate() {
         return Optional.empty();
+    }
+
+    /** What was noted as seen of a crop and can hardly be, as questions. */
+    default List<String> doubts(Crop crop) {
+        return List.of();
     }
 
     /** The chill of the winter before a season's spring beside what a crop wants; empty where no climate is known. */

@@ -7,10 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -57,7 +56,7 @@ class ObservedStagesTest {
     }
 
     private static String table() throws IOException {
-        Map<Stage, List<Integer>> all = new EnumMap<>(Stage.class);
+        EnumSet<Stage> all = EnumSet.noneOf(Stage.class);
         StringBuilder text = new StringBuilder(BEGIN).append("\n\n");
         text.append("| Stage | Crop | Seen | Day | Modelled | Error, d | Set from it | Source | If it misses |\n");
         text.append("|---|---|---|---|---|---|---|---|---|\n");
@@ -65,7 +64,7 @@ class ObservedStagesTest {
             Stage stage = Stage.find(row[2]).orElseThrow();
             StageDate date = modelled(row);
             int error = error(row);
-            all.computeIfAbsent(stage, each -> new ArrayList<>()).add(Math.abs(error));
+            all.add(stage);
             text.append(String.format(
                             Locale.ROOT,
                             "| %s | %s | %s | %02d-%02d | %s ± %d | %+d | %s | %s (%s) | %s |%n",
@@ -83,16 +82,37 @@ class ObservedStagesTest {
                             row.length > 9 ? row[9] : "")
                     .replace("\r", ""));
         }
-        text.append("\n| Stage | Rows | Mean absolute error, d | Largest, d |\n|---|---|---|---|\n");
-        all.forEach((stage, errors) -> text.append(String.format(
-                        Locale.ROOT,
-                        "| %s | %d | %.1f | %d |%n",
-                        stage.words(),
-                        errors.size(),
-                        errors.stream().mapToInt(each -> each).average().orElse(0),
-                        errors.stream().mapToInt(each -> each).max().orElse(0))
-                .replace("\r", "")));
+        text.append("\n| Stage | Set from the row | Rows | Mean absolute error, d | Largest, d | Inside the ± |\n")
+                .append("|---|---|---|---|---|---|\n");
+        for (Stage stage : all) {
+            for (String fitted : List.of("yes", "no")) {
+                text.append(summary(stage, fitted));
+            }
+        }
         return text.toString();
+    }
+
+    private static String summary(Stage stage, String fitted) throws IOException {
+        List<Integer> errors = new ArrayList<>();
+        int inside = 0;
+        for (String[] row : rows("observed-stages.csv")) {
+            if (row[2].equals(stage.key()) && row[8].equals(fitted)) {
+                errors.add(Math.abs(error(row)));
+                inside += Math.abs(error(row)) <= modelled(row).plusMinusDays() ? 1 : 0;
+            }
+        }
+        return errors.isEmpty()
+                ? ""
+                : String.format(
+                                Locale.ROOT,
+                                "| %s | %s | %d | %.1f | %d | %d |%n",
+                                stage.words(),
+                                fitted,
+                                errors.size(),
+                                errors.stream().mapToInt(each -> each).average().orElse(0),
+                                errors.stream().mapToInt(each -> each).max().orElse(0),
+                                inside)
+                        .replace("\r", "");
     }
 
     private static int error(String[] row) throws IOException {

@@ -8,6 +8,7 @@ import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.facts.water.GardenWater;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Planner;
@@ -28,6 +29,17 @@ public final class Planning {
     /** The stage dates of a garden. */
     public static Stages stages(GardenFolder folder, GardenState state) {
         return GardenStages.of(state, weather(folder, state.date()), folder.documents(), folder.problems());
+    }
+
+    /** What was noted as seen and can hardly be, as questions. */
+    public static List<String> doubts(GardenFolder folder, GardenState state) {
+        if (state.entries().stream().noneMatch(entry -> entry.kind() == EntryKind.SEEN)) {
+            return List.of();
+        }
+        Stages stages = stages(folder, state);
+        return folder.crops().ids().stream()
+                .flatMap(id -> stages.doubts(folder.crops().get(id)).stream())
+                .toList();
     }
 
     /**

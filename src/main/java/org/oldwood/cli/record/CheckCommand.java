@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SharedBed;
@@ -96,8 +97,18 @@ public final class CheckCommand extends GardenCommand {
             SiteNames.check(json, folder.documents(), problems);
         });
         List<String> questions = new ArrayList<>(state.questions());
+        questions.addAll(doubts(folder, state));
         questions.addAll(SharedBed.of(folder.on(today()), folder.crops(), new FeedingBooks(folder.documents())));
         return questions;
+    }
+
+    /** None where the weather cannot be read, which is told by itself. */
+    private static List<String> doubts(GardenFolder folder, GardenState state) {
+        try {
+            return Planning.doubts(folder, state);
+        } catch (RecordException e) {
+            return List.of();
+        }
     }
 
     private void future(GardenFolder folder, Problems problems) {

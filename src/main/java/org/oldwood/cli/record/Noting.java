@@ -13,9 +13,11 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.facts.feeding.NoteWarnings;
 import org.oldwood.facts.record.Unlikely;
 import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryReader;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.EntryWriter;
@@ -144,6 +146,12 @@ public final class Noting {
         after.state.questions().stream()
                 .filter(question -> !asked.contains(question))
                 .forEach(command::tell);
+        if (entries.stream().anyMatch(entry -> entry.kind() == EntryKind.SEEN)) {
+            List<String> doubted = Planning.doubts(folder, before.state);
+            Planning.doubts(folder, after.state).stream()
+                    .filter(question -> !doubted.contains(question))
+                    .forEach(command::tell);
+        }
         warn(folder, before.state);
     }
 

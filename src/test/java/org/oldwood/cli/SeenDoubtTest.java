@@ -1,0 +1,76 @@
+package org.oldwood.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
+
+/** Stages noted as seen on a day that cannot be. */
+class SeenDoubtTest {
+    @TempDir
+    Path folder;
+
+    private void garden(double latitude, String climate) throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                 "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
+                 "beds": [{"id": "a", "areaM2": 9, "texture": "loam"}]}
+                """
+                        .formatted(latitude, climate));
+        Files.writeString(
+                folder.resolve("journal.jsonl"),
+                """
+                {"id":"e1","date":"2021-05-20","entry":"planted","plant":"bc","crop":"blackcurrant","bed":"a","bushes":3}
+                """);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "52.2, cambridge, 2027-01-15, 2027-04-29, 2027-04-20",
+        "-43.5, christchurch, 2026-07-05, 2026-10-16, 2026-10-04"
+    })
+    void is_asked_about_told_by_check_and_moves_no_date(
+            double latitude, String climate, String early, String flower, String full) throws IOException {
+        garden(latitude, climate);
+        String before = dates(flower);
+
+        Cli.Result note = seen("first-flower", early);
+
+        assertThat(note.exit()).isZero();
+        assertThat(note.err().replaceAll("\\s+", " "))
+                .contains("first flower of blackcurrants cannot well be seen on " + early, "Is it the right day");
+        assertThat(Cli.in(folder).run("check", "--today", flower).err().replaceAll("\\s+", " "))
+                .contains("cannot well be seen on " + early);
+        assertThat(dates(flower)).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"52.2, cambridge, 2027-05-05, 2027-04-20", "-43.5, christchurch, 2026-10-26, 2026-10-08"})
+    void a_first_flower_after_the_full_one_is_asked_about(double latitude, String climate, String first, String full)
+            throws IOException {
+        garden(latitude, climate);
+
+        Cli.Result one = seen("full-flower", full);
+        Cli.Result two = seen("first-flower", first);
+
+        assertThat(one.err()).doesNotContain("right day and stage");
+        assertThat(two.err().replaceAll("\\s+", " ")).contains("cannot well be seen on", "Is it the right day");
+    }
+
+    private Cli.Result seen(String stage, String day) {
+        return Cli.in(folder).run("note", "seen", "--crop", "blackcurrant", "--stage", stage, "--today", day);
+    }
+
+    private String dates(String today) {
+        return Cli.in(folder)
+                .run("stages", "blackcurrant", "--json", "--today", today)
+                .out();
+    }
+}
