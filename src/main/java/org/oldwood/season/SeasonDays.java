@@ -24,7 +24,7 @@ public final class SeasonDays {
     private final double[] min = new double[DAYS];
     private final double[] max = new double[DAYS];
     private final boolean[] measured = new boolean[DAYS];
-    private final int[] normalDays = new int[DAYS];
+    private final int[] sunDays = new int[DAYS];
     private final double[] hours = new double[24];
     private double @Nullable [] halfDays;
     private int measuredDays;
@@ -37,7 +37,7 @@ public final class SeasonDays {
         LocalDate date = first;
         for (int i = 0; i < DAYS; i++) {
             int day = normalDay(date);
-            normalDays[i] = day;
+            sunDays[i] = sunDay(date);
             min[i] = place.dailyMinC().on(day);
             max[i] = place.dailyMaxC().on(day);
             date = date.plusDays(1);
@@ -60,6 +60,11 @@ public final class SeasonDays {
     public static int normalDay(LocalDate date) {
         int day = date.getDayOfYear();
         return date.isLeapYear() && day > 59 ? day - 2 : day - 1;
+    }
+
+    /** The day's place in the sun's year; the leap year's own count, whose last day stands with the one before. */
+    public static int sunDay(LocalDate date) {
+        return Math.min(date.getDayOfYear(), 365) - 1;
     }
 
     public Season season() {
@@ -117,7 +122,7 @@ public final class SeasonDays {
     }
 
     public double dayLengthH(int day) {
-        return sun.lengthH(normalDays[day]);
+        return sun.lengthH(sunDays[day]);
     }
 
     /**
@@ -196,7 +201,7 @@ public final class SeasonDays {
         if (known == null) {
             known = new double[DAYS];
             for (int i = 0; i < DAYS; i++) {
-                known[i] = sun.halfDay(normalDays[i]);
+                known[i] = sun.halfDay(sunDays[i]);
             }
             halfDays = known;
         }

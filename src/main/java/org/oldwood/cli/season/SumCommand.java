@@ -134,7 +134,8 @@ abstract class SumCommand extends GardenCommand {
             double latitude, Weather weather, Optional<GardenClimate> climate, List<Stretch> stretches) {
         LocalDate first = stretches.get(0).first().minusDays(31);
         LocalDate begin = weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
-        LocalDate end = stretches.get(stretches.size() - 1).last();
+        LocalDate last = stretches.get(stretches.size() - 1).last();
+        LocalDate end = weather.on(last.plusDays(1)).isPresent() ? last.plusDays(1) : last;
         return HourlySeries.of(latitude, weather, climate, begin, end)
                 .orElseThrow(() -> usage("there is neither weather nor climate. Give --weather FILE,"
                         + " or for a garden: "

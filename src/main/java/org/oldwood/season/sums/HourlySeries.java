@@ -41,7 +41,7 @@ public final class HourlySeries {
         LocalDate date = first;
         for (int i = 0; i < series.min.length; i++, date = date.plusDays(1)) {
             int day = SeasonDays.normalDay(date);
-            series.half[i] = halfDays[day];
+            series.half[i] = halfDays[SeasonDays.sunDay(date)];
             Optional<WeatherDay> measured = weather.on(date);
             OptionalDouble least = measured.map(WeatherDay::minC).orElse(OptionalDouble.empty());
             OptionalDouble most = measured.map(WeatherDay::maxC).orElse(OptionalDouble.empty());

@@ -136,6 +136,37 @@ class SumCommandsTest {
         assertThat(run(json).out()).contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
     }
 
+    /** The evening of the last day runs towards the next morning, measured or not asked for. */
+    @ParameterizedTest
+    @CsvSource({"50", "-43.5"})
+    void two_parts_of_a_winter_add_up_to_the_whole(String latitude) throws IOException {
+        StringBuilder text = new StringBuilder("date,tmin,tmax,rain\n");
+        for (int day = 1; day <= 30; day++) {
+            text.append("2026-01-%02d,%d,%d,0\n".formatted(day, day % 5, 7 + 3 * (day % 4)));
+        }
+        Files.writeString(folder.resolve("w.csv"), text);
+
+        double parts = chill(latitude, "2026-01-02", "2026-01-11") + chill(latitude, "2026-01-12", "2026-01-21");
+
+        assertThat(parts).isCloseTo(chill(latitude, "2026-01-02", "2026-01-21"), within(0.001));
+    }
+
+    private double chill(String latitude, String from, String to) {
+        return total(run(
+                        "chill",
+                        "--weather",
+                        "w.csv",
+                        "--latitude=" + latitude,
+                        "--model",
+                        "utah",
+                        "--from",
+                        from,
+                        "--to",
+                        to,
+                        "--json")
+                .out());
+    }
+
     @Test
     void each_whole_winter_of_the_record_has_a_line() throws IOException {
         constant("2023-09-01", "2026-06-30", 6);
