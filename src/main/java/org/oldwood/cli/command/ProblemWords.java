@@ -17,6 +17,8 @@ public final class ProblemWords {
     public static final String COMMAND_LINE = "command line";
 
     private static final int SHOWN = 66;
+    /** Enough to see what is wrong with a whole file. */
+    private static final int MOST = 20;
 
     private final Path folder;
     private final Map<String, List<String>> files = new HashMap<>();
@@ -26,9 +28,12 @@ public final class ProblemWords {
         this.folder = folder;
     }
 
-    /** Prints the problems in the order given, and how many there are. */
+    /** Prints the first problems in the order given, and how many there are. */
     public void print(Out out, List<Problem> problems, String end) {
-        inFileOrder(problems).forEach(problem -> print(out, problem));
+        inFileOrder(problems).stream().limit(MOST).forEach(problem -> print(out, problem));
+        if (problems.size() > MOST) {
+            out.line("… and %d more like these or later in the files.".formatted(problems.size() - MOST));
+        }
         out.line(count(problems) + end);
     }
 

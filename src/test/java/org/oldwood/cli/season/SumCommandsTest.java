@@ -136,9 +136,20 @@ class SumCommandsTest {
         assertThat(run(json).out()).contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
     }
 
+    @Test
+    void a_file_that_is_wrong_on_every_line_is_told_by_twenty_of_them_and_a_count() throws IOException {
+        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n" + "31/12/2025,1,5,0\n".repeat(400));
+
+        Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50");
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.err().split("must begin with", -1)).hasSize(20);
+        assertThat(run.err()).contains("… and 381 more", "401 problems in 1 file");
+    }
+
     /** The evening of the last day runs towards the next morning, measured or not asked for. */
     @ParameterizedTest
-    @CsvSource({"50", "-43.5"})
+    @CsvSource({"50", "-60"})
     void two_parts_of_a_winter_add_up_to_the_whole(String latitude) throws IOException {
         StringBuilder text = new StringBuilder("date,tmin,tmax,rain\n");
         for (int day = 1; day <= 30; day++) {
