@@ -53,8 +53,15 @@ public final class Adoption {
         }
     }
 
-    /** How many tasks were found again, how many items belong to none, and what was unreadable. */
-    public record Result(int tasks, int strangers, Problems problems) {}
+    /**
+     * What came of it.
+     *
+     * @param tasks how many were found again
+     * @param half of how many only the event or only the to-do keeps its old UID, so that the other stands twice where
+     *     the old one is
+     * @param strangers how many items belong to none
+     */
+    public record Result(int tasks, int half, int strangers, Problems problems) {}
 
     public Adoption(Export.Garden garden, Layout layout, List<Item> plan) throws IOException {
         this.garden = garden;
@@ -93,7 +100,15 @@ public final class Adoption {
             }
         }
         new CalendarState(tasks, uids).write(garden.folder().resolve(CalendarState.FILE));
-        return new Result(found.size(), strangers, problems);
+        return new Result(found.size(), half(), strangers, problems);
+    }
+
+    private int half() {
+        return (int) plan.stream()
+                .map(Item::identity)
+                .filter(identity -> uids.containsKey(Uids.name(identity, Uids.EVENT))
+                        != uids.containsKey(Uids.name(identity, Uids.TODO)))
+                .count();
     }
 
     private static Remembered other(Remembered same, Found now) {

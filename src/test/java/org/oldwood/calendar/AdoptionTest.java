@@ -76,6 +76,20 @@ class AdoptionTest {
         assertThat(result.strangers()).isEqualTo(4);
     }
 
+    @Test
+    void where_only_one_of_both_files_is_given_the_half_that_would_stand_twice_is_counted() throws IOException {
+        write(Plans.TODAY, CUT, FEED);
+        Export.Garden anew = Plans.garden(folder, new UUID(7, 7));
+        Files.delete(folder.resolve(CalendarState.FILE));
+
+        Adoption one = new Adoption(anew, Layout.usual(), List.of(CUT, FEED));
+        assertThat(one.from(Files.newInputStream(file("events")), "events")
+                        .keep()
+                        .half())
+                .isEqualTo(2);
+        assertThat(adopt(anew, CUT, FEED).half()).isZero();
+    }
+
     private Adoption.Result adopt(Export.Garden garden, Item... plan) throws IOException {
         return new Adoption(garden, Layout.usual(), List.of(plan))
                 .from(Files.newInputStream(file("events")), "events")

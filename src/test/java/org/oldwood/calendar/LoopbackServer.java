@@ -8,9 +8,17 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** A calendar collection in memory, reached through HTTP. */
 public final class LoopbackServer extends DavStore implements AutoCloseable {
+    public final List<String> logins = new ArrayList<>();
+    /** What becomes of an answer on its way. */
+    public UnaryOperator<Reply> onItsWay = reply -> reply;
+
     private final HttpServer server;
 
     public LoopbackServer() throws IOException {
@@ -27,11 +35,13 @@ public final class LoopbackServer extends DavStore implements AutoCloseable {
 
     private void handle(HttpExchange exchange) throws IOException {
         String body = new String(exchange.getRequestBody().readAllBytes(), UTF_8);
-        Reply reply = answer(
+        Optional.ofNullable(exchange.getRequestHeaders().getFirst("Authorization"))
+                .ifPresent(logins::add);
+        Reply reply = onItsWay.apply(answer(
                 exchange.getRequestMethod(),
                 exchange.getRequestURI().getPath(),
                 exchange.getRequestHeaders()::getFirst,
-                body);
+                body));
         byte[] bytes = reply.body().getBytes(UTF_8);
         if (!reply.etag().isEmpty()) {
             exchange.getResponseHeaders().add("ETag", reply.etag());

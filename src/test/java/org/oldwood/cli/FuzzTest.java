@@ -1,5 +1,6 @@
 package org.oldwood.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.cli.command.Cli;
 
 /**
@@ -154,6 +156,33 @@ class FuzzTest {
                 HostileFile.lay(folder, random);
             }
             run(folder, commands.get(i % commands.size()).split(" "), "hostile seed " + (SEED + i));
+        }
+        nothingFailed();
+    }
+
+    /** Statuses, tags, XML and objects of a server, damaged at any answer; nothing of the journal is touched. */
+    @Test
+    void servers_with_damaged_answers() throws IOException {
+        Path folder = Files.createDirectories(scratch.resolve("garden"));
+        copy(Path.of("demo-data/terrace-school"), folder);
+        List<Integer> statuses = List.of(200, 201, 204, 207, 301, 302, 401, 403, 404, 409, 412, 423, 500, 503, 507);
+        try (LoopbackServer server = new LoopbackServer()) {
+            byte[] journal = Files.readAllBytes(folder.resolve("journal.jsonl"));
+            for (int i = 0; i < INPUTS / 32; i++) {
+                Random random = new Random(SEED + i);
+                server.onItsWay = reply -> random.nextInt(6) > 0
+                        ? reply
+                        : new LoopbackServer.Reply(
+                                random.nextInt(3) == 0 ? statuses.get(random.nextInt(statuses.size())) : reply.status(),
+                                random.nextInt(5) == 0 ? "" : reply.etag(),
+                                new String(
+                                        new Damage(random.nextLong())
+                                                .of(reply.body().getBytes(UTF_8)),
+                                        UTF_8));
+                String command = random.nextInt(3) == 0 ? "calendar read " : "calendar publish ";
+                run(folder, (command + server.address() + " --quiet").split(" "), "server seed " + (SEED + i));
+            }
+            assertThat(Files.readAllBytes(folder.resolve("journal.jsonl"))).startsWith(journal);
         }
         nothingFailed();
     }

@@ -149,8 +149,12 @@ final class Http {
     }
 
     private static String withoutUser(URI address) {
-        return address.getRawUserInfo() == null
-                ? address.toString()
-                : address.toString().replace(address.getRawUserInfo() + "@", "");
+        boolean isPlain = address.getHost() != null && address.getUserInfo() == null;
+        return isPlain ? address.toString() : withoutUser(address.toString());
+    }
+
+    /** Some write their password into the address; it is not said again, wherever it ends. */
+    static String withoutUser(String address) {
+        return address.replaceFirst("^(\\w+:/*)?.*@", "$1");
     }
 }

@@ -22,7 +22,7 @@ import org.oldwood.store.RecordException;
 
 /** The runtime's own HTTP client, bounded in time and size. TLS is always verified. */
 final class JdkWire implements Wire {
-    private static final Duration GLANCE = Duration.ofSeconds(1);
+    private static final Duration GLANCE = Duration.ofMillis(250);
 
     private final Session.Limits limits;
     private final Progress progress;

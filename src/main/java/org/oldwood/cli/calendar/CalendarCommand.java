@@ -114,6 +114,11 @@ public final class CalendarCommand extends GardenCommand {
         }
         Adoption.Result result = adoption.keep();
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
+        if (result.half() > 0) {
+            tell(
+                    "Note: of %d tasks only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
+                            .formatted(result.half()));
+        }
         tell("Took over " + result.tasks() + " tasks; " + result.strangers() + " items belong to no task.");
     }
 }

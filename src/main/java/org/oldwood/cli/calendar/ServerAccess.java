@@ -59,22 +59,15 @@ final class ServerAccess {
     }
 
     static boolean isAddress(String text) {
-        return text.startsWith("http://") || text.startsWith("https://");
+        return text.startsWith("http:") || text.startsWith("https:");
     }
 
     static URI address(GardenCommand command, String text) {
         try {
             return new URI(text);
         } catch (URISyntaxException e) {
-            throw command.usage("\"" + withoutUser(text) + "\" is no web address");
+            throw command.usage("\"" + Session.toTell(text) + "\" is no web address");
         }
-    }
-
-    /** Some write their password into the address; it is not said again. */
-    private static String withoutUser(String address) {
-        int user = address.lastIndexOf('@');
-        int host = address.indexOf("//");
-        return user < 0 || host < 0 ? address : address.substring(0, host + 2) + address.substring(user + 1);
     }
 
     private Optional<Login> login(GardenCommand command) throws IOException {

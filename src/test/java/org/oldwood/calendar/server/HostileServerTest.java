@@ -32,6 +32,7 @@ import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
 import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
+import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
 import org.oldwood.store.RecordException;
 
@@ -43,6 +44,8 @@ class HostileServerTest {
     private static final Session.Limits TIGHT =
             new Session.Limits(Duration.ofMillis(700), 1 << 20, Duration.ofSeconds(10), 100);
 
+    private static final Session.Limits ROOMY =
+            new Session.Limits(Duration.ofSeconds(9), 1 << 20, Duration.ofSeconds(15), 100);
     private static final Duration EVERY = Duration.ofMillis(100);
 
     private final List<String> told = new ArrayList<>();
@@ -83,7 +86,23 @@ class HostileServerTest {
 
     @Test
     void a_server_that_says_nothing_is_given_up() throws IOException {
-        fails(serve(exchange -> pause(5000)), "did not answer within");
+        fails(serve(exchange -> pause(5000)), "did not answer within", TIGHT);
+
+        assertThat(told).contains("Still waiting for 127.0.0.1.");
+        assertThat(Session.Limits.USUAL.answer()).isLessThanOrEqualTo(Duration.ofSeconds(20));
+    }
+
+    @Test
+    void a_server_that_takes_its_time_with_everything_is_given_up_when_the_commands_time_is_over() throws IOException {
+        LoopbackServer slow = new LoopbackServer();
+        slow.beforePut = path -> pause(400);
+        Session.Limits limits = new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofMillis(300), 100);
+
+        Publish.Result result = publish(slow.address(), limits);
+
+        slow.close();
+        assertThat(result.refused()).singleElement().asString().contains("Broken off", "took more than");
+        assertThat(told).anyMatch(said -> said.contains("Still publishing: "));
     }
 
     @Test
@@ -97,7 +116,7 @@ class HostileServerTest {
             }
         });
 
-        fails(address, "did not answer within");
+        fails(address, "did not answer within", TIGHT);
     }
 
     @Test
@@ -155,7 +174,7 @@ class HostileServerTest {
     void a_wrong_password_is_told_without_showing_it() throws IOException {
         URI address = serve(exchange -> send(exchange, 401, "secret-word"));
 
-        assertThatThrownBy(() -> publish(address, TIGHT))
+        assertThatThrownBy(() -> publish(address, ROOMY))
                 .isInstanceOf(RecordException.class)
                 .hasMessageContaining("does not let this user in")
                 .hasMessageNotContaining("secret-word");
@@ -212,7 +231,11 @@ class HostileServerTest {
     }
 
     private void fails(URI address, String message) {
-        assertThatThrownBy(() -> publish(address, TIGHT))
+        fails(address, message, ROOMY);
+    }
+
+    private void fails(URI address, String message, Session.Limits limits) {
+        assertThatThrownBy(() -> publish(address, limits))
                 .isInstanceOf(RecordException.class)
                 .hasMessageContaining(message);
         assertThat(Files.exists(folder.resolve(CalendarState.FILE))).isFalse();

@@ -193,6 +193,84 @@ class KeepsWhatPeopleWroteTest {
                 .isEqualTo("2027-01-12"));
     }
 
+    @Test
+    void nothing_is_changed_or_removed_that_has_no_version() throws IOException {
+        server.hasTags = false;
+        Map<String, String> objects = Map.copyOf(server.objects);
+        server.log.clear();
+
+        Publish.Result changed = publish(1, item("Cut hard", "Take out 4 stems.", "2027-01-10", "2027-02-05"));
+        Publish.Result withdrawn = publish(1, Plans.item("net", "2027-05-01", "2027-05-14"));
+
+        assertThat(changed.refused())
+                .hasSize(2)
+                .allMatch(said -> said.contains("was not changed, since the server names no version"));
+        assertThat(withdrawn.refused()).hasSize(2).allMatch(said -> said.contains("was not removed"));
+        assertThat(server.objects).containsAllEntriesOf(objects);
+        assertThat(server.log).noneMatch(line -> line.equals("PUT " + TODO) || line.startsWith("DELETE"));
+    }
+
+    @Test
+    void work_that_was_begun_or_called_off_stays_so_when_the_plan_moves() throws IOException {
+        edit(TODO, "STATUS:NEEDS-ACTION", "STATUS:IN-PROCESS\r\nPERCENT-COMPLETE:30");
+        edit(EVENT, "STATUS:CONFIRMED", "STATUS:CANCELLED");
+
+        publish(1, item("Cut hard", "Take out 4 stems.", "2027-01-20", "2027-02-09"));
+
+        assertThat(there(TODO)).contains("STATUS:IN-PROCESS", "PERCENT-COMPLETE:30", "SUMMARY:Cut hard");
+        assertThat(there(EVENT)).contains("STATUS:CANCELLED", "SUMMARY:Cut hard");
+    }
+
+    @Test
+    void what_a_person_wrote_in_stays_when_its_task_is_withdrawn_and_is_planned_again_as_theirs() throws IOException {
+        edit(TODO, "SUMMARY:Cut cut", "SUMMARY:Cut with Ada");
+        Item other = Plans.item("net", "2027-05-01", "2027-05-14");
+
+        Publish.Result withdrawn = publish(1, other);
+        String left = there(TODO);
+        Publish.Result again = publish(2, other);
+        publish(3, CUT, other);
+
+        assertThat(left).contains("SUMMARY:Cut with Ada", "[The plan says: not needed any more]");
+        assertThat(server.objects).containsKeys(TODO, EVENT);
+        assertThat(withdrawn.removed()).hasSize(1);
+        assertThat(withdrawn.notices()).singleElement().asString().contains("does not need it any more");
+        assertThat(again.notices()).isEmpty();
+        assertThat(there(TODO)).contains("SUMMARY:Cut with Ada").doesNotContain("The plan says");
+    }
+
+    @Test
+    void an_amount_that_drifted_is_not_taken_for_the_persons_words_later() throws IOException {
+        publish(1, item("Feed", "Give 412 g of a feed.", "2027-03-01", "2027-03-14"));
+        publish(2, item("Feed well", "Give 425 g of a feed.", "2027-03-01", "2027-03-14"));
+        publish(3, item("Feed well", "Give 900 g of a feed.", "2027-03-01", "2027-03-14"));
+
+        assertThat(there(TODO)).contains("Give 900 g").doesNotContain("The plan says");
+    }
+
+    @Test
+    void done_work_stays_when_its_plant_is_grubbed_later_and_days_within_their_surety_change_nothing()
+            throws IOException {
+        ModelPlan plan = new ModelPlan(List.of("feed"), new java.util.Random(7));
+        publish(1, plan);
+        Map<String, String> objects = Map.copyOf(server.objects);
+
+        plan.move("feed", ModelPlan.PLUS_MINUS - 1);
+        assertThat(publish(2, plan).changed()).isEmpty();
+        assertThat(server.objects).isEqualTo(objects);
+        plan.move("feed", ModelPlan.PLUS_MINUS);
+        assertThat(publish(3, plan).changed()).hasSize(2);
+
+        plan.done("feed", Plans.TODAY);
+        publish(4, plan);
+        plan.grub("feed");
+        Publish.Result grubbed = publish(5, plan);
+
+        assertThat(grubbed.removed()).isEmpty();
+        assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics"))
+                .contains("STATUS:COMPLETED");
+    }
+
     private static Item item(String title, String text, String first, String last) {
         LocalDate start = LocalDate.parse(first);
         return new Item(
@@ -204,8 +282,12 @@ class KeepsWhatPeopleWroteTest {
     }
 
     private Publish.Result publish(int day, Item... plan) throws IOException {
+        return publish(day, Items.of(List.of(plan)));
+    }
+
+    private Publish.Result publish(int day, Items plan) throws IOException {
         return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(day), false, false)
-                .to(session(), server.address(), server.address(), Items.of(List.of(plan)));
+                .to(session(), server.address(), server.address(), plan);
     }
 
     private static Session session() throws IOException {

@@ -15,7 +15,7 @@ import org.oldwood.calendar.format.Text;
 
 /** The model's plan, which changes: titles, amounts, days, progress; tasks are withdrawn, and plants grubbed. */
 final class ModelPlan implements Items {
-    private static final int PLUS_MINUS = 5;
+    static final int PLUS_MINUS = 5;
 
     private final Map<String, Item> items = new TreeMap<>();
     private final Set<String> done = new HashSet<>();
@@ -90,6 +90,26 @@ final class ModelPlan implements Items {
         items.computeIfPresent(task, (name, item) -> item.with(Item.Progress.done(day)));
     }
 
+    /** The plant of a task is gone. */
+    void grub(String task) {
+        items.remove(task);
+    }
+
+    void move(String task, int by) {
+        items.computeIfPresent(task, (name, item) -> {
+            Item.Days days = item.days();
+            return new Item(
+                    task,
+                    item.words(),
+                    item.bed(),
+                    new Item.Days(
+                            days.first().plusDays(by),
+                            days.last().plusDays(by),
+                            days.best().plusDays(by)),
+                    item.progress());
+        });
+    }
+
     /** A day's weather, a grubbed plant, a change of mind. */
     String change(String task) {
         Item item = items.get(task);
@@ -108,21 +128,7 @@ final class ModelPlan implements Items {
                 }
             }
             case 1 -> items.put(task, with(item, 40 + random.nextInt(4)));
-            case 2 -> {
-                Item.Days days = item.days();
-                int by = random.nextInt(PLUS_MINUS) - 2;
-                items.put(
-                        task,
-                        new Item(
-                                task,
-                                item.words(),
-                                item.bed(),
-                                new Item.Days(
-                                        days.first().plusDays(by),
-                                        days.last().plusDays(by),
-                                        days.best().plusDays(by)),
-                                item.progress()));
-            }
+            case 2 -> move(task, random.nextInt(PLUS_MINUS) - 2);
             case 3 -> {
                 if (!done.contains(task)) {
                     items.put(task, item.with(random.nextBoolean() ? Item.Progress.SKIPPED : Item.Progress.OPEN));
