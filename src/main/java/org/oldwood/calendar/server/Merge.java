@@ -82,8 +82,8 @@ final class Merge {
         if (server.value(CONTENT).equals(ours.value(CONTENT))) {
             return new Result(Optional.empty(), List.of());
         }
-        String text = PlanLine.in(server.value(DESCRIPTION).orElse("")).rest();
-        String whole = PlanLine.of("not needed any more").addedTo(text);
+        PlanLine line = PlanLine.in(server.value(DESCRIPTION).orElse(""));
+        String whole = line.after("not needed any more").addedTo(line.rest());
         RawComponent marked = new RawComponent(server.name(), new ArrayList<>(server.properties()), server.parts());
         marked.properties()
                 .removeIf(one -> one.name().equals(DESCRIPTION) || one.name().equals(CONTENT));

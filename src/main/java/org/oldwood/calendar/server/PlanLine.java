@@ -40,6 +40,15 @@ record PlanLine(String line, String rest) {
         return new PlanLine(line.isEmpty() ? "" : START + line + "]", "");
     }
 
+    /** The same line, with something said before. */
+    PlanLine after(String said) {
+        PlanLine alone = of(said);
+        if (line.isEmpty() || line.startsWith(alone.line.substring(0, alone.line.length() - 1))) {
+            return line.isEmpty() ? alone : this;
+        }
+        return new PlanLine(START + said + "\\; " + line.substring(START.length()), rest);
+    }
+
     boolean names(String word) {
         return line.contains(" " + word + ": ");
     }

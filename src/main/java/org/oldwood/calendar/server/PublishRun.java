@@ -106,6 +106,7 @@ final class PublishRun {
         }
         Map<String, Stored> there = collection.read(uids);
         there.keySet().forEach(known::isThere);
+        forgetCancelled(taken);
         if (hasForgotten && !there.isEmpty()) {
             hasForgotten = false;
             notices.add("The memory of what was published, " + CalendarState.FILE + ", is not there:"
@@ -120,6 +121,18 @@ final class PublishRun {
         }
     }
 
+    /** Before it is taken away: or a run that is killed then would hold what it took away for the person's doing. */
+    private void forgetCancelled(List<String> components) throws IOException {
+        for (String component : components) {
+            memory.written().stream()
+                    .filter(memory::isCancelled)
+                    .forEach(task -> known.isGone(uid(component, task.identity)));
+        }
+        if (!options.isTrial) {
+            known.keep();
+        }
+    }
+
     private String uid(String component, String identity) {
         return component.equals("VEVENT")
                 ? memory.uids().event(identity)
@@ -131,8 +144,6 @@ final class PublishRun {
         if (memory.isCancelled(task)) {
             if (old.isPresent()) {
                 cancel(collection, ours, old.get());
-            } else {
-                known.isGone(ours.uid());
             }
         } else if (old.isPresent()) {
             change(collection, ours, old.get(), Merge.of(old.get().object(), ours.item()), TRIES);
@@ -231,6 +242,7 @@ final class PublishRun {
     private void cancel(Collection collection, Ours ours, Stored old) throws IOException {
         RawComponent there = Merge.itemOf(old.object(), ours.uid()).orElseThrow();
         if (SeenReader.plain(there).isDone()) {
+            known.isThere(ours.uid());
             unchanged++;
         } else if (Merge.isTouched(there)) {
             change(collection, ours, old, Merge.withdrawn(old.object(), ours.item()), 1);
@@ -248,7 +260,6 @@ final class PublishRun {
         Wire.Reply reply = collection.delete(old);
         asked = "";
         if (reply.isGood() || reply.status() == NOT_FOUND) {
-            known.isGone(ours.uid());
             removed.add(ours.title());
         } else {
             refuse(ours, reply);

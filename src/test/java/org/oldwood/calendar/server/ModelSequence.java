@@ -120,7 +120,11 @@ final class ModelSequence {
     private void cutOff() throws IOException {
         ModelWire.Fault[] faults = ModelWire.Fault.values();
         ModelWire.Fault fault = faults[1 + random.nextInt(faults.length - 1)];
-        byte @Nullable [][] before = {state(CalendarState.FILE), state(Known.FILE)};
+        byte @Nullable [][] before = new byte @Nullable [2][];
+        wire.atEach = () -> {
+            before[0] = state(CalendarState.FILE);
+            before[1] = state(Known.FILE);
+        };
         log.add(step + " " + fault);
         wire.plan(fault, random.nextInt(14));
         try {
@@ -136,7 +140,10 @@ final class ModelSequence {
             // as it was meant
         }
         wire.plan(ModelWire.Fault.NONE, 0);
+        wire.atEach = () -> {};
         wasCutOff = true;
+        objects.forEach(
+                object -> object.isRemembered &= !object.isDeleted || object.isRecorded || !plan.isAway(object.task));
     }
 
     private byte @Nullable [] state(String file) throws IOException {

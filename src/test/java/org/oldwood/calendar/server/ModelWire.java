@@ -12,6 +12,13 @@ final class ModelWire implements Wire {
     private Fault fault = Fault.NONE;
     private int before;
 
+    /** Looks at how things stand at each request. */
+    interface Look {
+        void take() throws IOException;
+    }
+
+    Look atEach = () -> {};
+
     /** The process is killed between two requests. */
     static final class Killed extends Error {
         private static final long serialVersionUID = 1L;
@@ -38,6 +45,7 @@ final class ModelWire implements Wire {
 
     @Override
     public Reply send(Request request) throws IOException {
+        atEach.take();
         boolean isNow = fault != Fault.NONE && before-- <= 0;
         if (isNow && fault == Fault.KILLED_BEFORE) {
             throw new Killed();
