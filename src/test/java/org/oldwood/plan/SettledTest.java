@@ -148,6 +148,27 @@ class SettledTest {
         assertThat(find(garden, "2027-03-14", planned.id()).map(Task::state)).contains(Task.State.DONE);
     }
 
+    @ParameterizedTest
+    @CsvSource({"false, 2020-11-15, 2026-11-20, 2027-02-20, 2027", "true, 2020-05-15, 2026-05-20, 2026-08-20, 2026-27"})
+    void a_row_counts_by_its_canes(boolean south, String planted, String counted, String day, String season) {
+        SmallGarden garden = (south ? SmallGarden.south() : SmallGarden.north())
+                .note(planted, "'planted','plant':'row','crop':'summer-raspberry','bed':'a','lengthM':4")
+                .note(counted, "'canes','plant':'row','fresh':80,'fruited':0");
+        String id = "canes-thin@row@" + season;
+        double planned = task(garden, day, id).amount().orElseThrow().value();
+        assertThat(planned).isGreaterThan(20);
+
+        garden.note(day, "'pruned','plant':'row','cut':'winter','stems':{'1':10}");
+        Task rest = task(garden, day, id);
+        assertThat(rest.state()).isEqualTo(Task.State.OPEN);
+        assertThat(rest.title()).endsWith("% done");
+        assertThat(rest.amount().orElseThrow().value()).isEqualTo(planned - 10);
+
+        garden.note(day, "'pruned','plant':'row','cut':'winter','stems':{'1':%d}".formatted((int) planned - 10));
+        assertThat(find(garden, day, id).map(Task::state).orElse(Task.State.DONE))
+                .isEqualTo(Task.State.DONE);
+    }
+
     private static SmallGarden currants(boolean south) {
         SmallGarden garden = south ? SmallGarden.south() : SmallGarden.north();
         for (int i = 1; i <= 4; i++) {
