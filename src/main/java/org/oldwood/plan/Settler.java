@@ -126,7 +126,7 @@ final class Settler {
         return judge.time(rule, subject, season).map(window -> new Span(window.first(), window.last()));
     }
 
-    /** Rules of the same crop and form that an entry of the same kind, but of other fields, settles. */
+    /** Other rules of the same crop and form that an entry of the same kind settles. */
     private List<Rule> rivals(Rule rule, Subject subject) {
         if (subject.plants().isEmpty() || !(subject instanceof Subject.OnePlant || subject instanceof Subject.Stand)) {
             return List.of();
@@ -139,9 +139,7 @@ final class Settler {
         if (found == null) {
             found = new ArrayList<>();
             for (Rule other : rules) {
-                if (other.concernsPlantsOf(subject)
-                        && !other.doneBy().fields().equals(rule.doneBy().fields())
-                        && sharesKind(other, rule)) {
+                if (other.concernsPlantsOf(subject) && !other.id().equals(rule.id()) && sharesKind(other, rule)) {
                     found.add(other);
                 }
             }

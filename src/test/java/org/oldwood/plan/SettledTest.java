@@ -169,6 +169,33 @@ class SettledTest {
                 .isEqualTo(Task.State.DONE);
     }
 
+    @ParameterizedTest
+    @CsvSource({"false, 2027-03-20, 2027-05-20, 2027", "true, 2026-09-20, 2026-11-20, 2026-27"})
+    void the_first_dressing_is_no_part_of_the_second(boolean south, String march, String may, String season) {
+        SmallGarden garden = currants(south);
+        Booking.of(task(garden, march, "feed-first@a.blackcurrant.stool@" + season))
+                .forEach(fed -> garden.note(march, GrowersYearTest.line(fed)));
+
+        Task second = task(garden, may, "feed-second@a.blackcurrant.stool@" + season);
+
+        assertThat(second.state()).isEqualTo(Task.State.OPEN);
+        assertThat(second.title()).doesNotContain("done");
+        assertThat(garden.plan(may).missed()).extracting(Missed::task).noneMatch(id -> id.startsWith("feed-"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"false, 2027-02-22, 2027-05-10, 2027", "true, 2026-08-22, 2026-11-10, 2026-27"})
+    void a_first_dressing_of_potash_alone_is_told_as_missed(boolean south, String feb, String may, String season) {
+        SmallGarden garden = currants(south).note(feb, "'fed','bed':'a','material':'sulphate-of-potash','grams':240");
+
+        assertThat(garden.plan(may).missed())
+                .filteredOn(missed -> missed.task().equals("feed-first@a.blackcurrant.stool@" + season))
+                .singleElement()
+                .extracting(Missed::title)
+                .asString()
+                .endsWith("% done");
+    }
+
     private static SmallGarden currants(boolean south) {
         SmallGarden garden = south ? SmallGarden.south() : SmallGarden.north();
         for (int i = 1; i <= 4; i++) {
