@@ -33,7 +33,7 @@ public record Missed(
     /** A kind of work in a bed: what may be done instead of a missed job is looked for among these. */
     private record RuleInBed(String rule, Optional<String> bed) {}
 
-    /** All with what to do instead where that is still to be done, else that it is too late; most harmful first. */
+    /** All with what to do instead where that is still to be done within a year, else that it is too late; most harmful first. */
     static List<Missed> against(List<Task> tasks, List<Missed> all) {
         Map<RuleInBed, Task> open = new HashMap<>();
         for (Task task : tasks) {
@@ -55,6 +55,7 @@ public record Missed(
         }
         String words = missed.instead()
                 .flatMap(other -> Optional.ofNullable(open.get(new RuleInBed(other, bed))))
+                .filter(task -> task.window().first().isBefore(last.plusYears(1)))
                 .map(task -> "Too late; instead: %s. %s".formatted(task.title(), then))
                 .orElse("Too late now.");
         return new Missed(task, rule, title, subject, bed, last, words.strip());
