@@ -183,19 +183,6 @@ class SettledTest {
         assertThat(garden.plan(may).missed()).extracting(Missed::task).noneMatch(id -> id.startsWith("feed-"));
     }
 
-    @ParameterizedTest
-    @CsvSource({"false, 2027-02-22, 2027-05-10, 2027", "true, 2026-08-22, 2026-11-10, 2026-27"})
-    void a_first_dressing_of_potash_alone_is_told_as_missed(boolean south, String feb, String may, String season) {
-        SmallGarden garden = currants(south).note(feb, "'fed','bed':'a','material':'sulphate-of-potash','grams':240");
-
-        assertThat(garden.plan(may).missed())
-                .filteredOn(missed -> missed.task().equals("feed-first@a.blackcurrant.stool@" + season))
-                .singleElement()
-                .extracting(Missed::title)
-                .asString()
-                .endsWith("% done");
-    }
-
     private static SmallGarden currants(boolean south) {
         SmallGarden garden = south ? SmallGarden.south() : SmallGarden.north();
         for (int i = 1; i <= 4; i++) {

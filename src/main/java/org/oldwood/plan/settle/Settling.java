@@ -20,9 +20,6 @@ public final class Settling {
     /** Rounding, and a row's last half metre, leave nothing to do. */
     private static final double WHOLE = 0.95;
 
-    /** Of what a craft reckons so much is enough once its time is past; a pinch of potash is no dressing. */
-    private static final double MOST = 0.5;
-
     private final IdentityHashMap<Subject, List<Share>> untouched = new IdentityHashMap<>();
     private final IdentityHashMap<Subject, List<Share>> untouchedTogether = new IdentityHashMap<>();
     private final IdentityHashMap<BedState, Set<EntryKind>> notedOfBeds = new IdentityHashMap<>();
@@ -115,11 +112,7 @@ public final class Settling {
         if (did.isEmpty()) {
             return Share.untouched(part.id(), bushes(part));
         }
-        if (job.over && !asks(job)) {
-            return new Share(part.id(), bushes(part), 1, false, did);
-        }
-        double done = ofAll.isPresent() ? ofAll.getAsDouble() : measured(part, did, job);
-        done = job.over && done >= MOST ? 1 : done;
+        double done = job.over ? 1 : ofAll.isPresent() ? ofAll.getAsDouble() : measured(part, did, job);
         return new Share(part.id(), bushes(part), done, false, did);
     }
 
