@@ -82,6 +82,16 @@ export const gardens = {
   'hostile-words': hostileWords,
 };
 
+/** Gardens whose pages of rounds are looked at: small and large, and both halves of the earth. */
+export const roundGardens = {
+  'terrace-school': gardens['terrace-school'],
+  'fire-station-hedges': gardens['fire-station-hedges'],
+  'one-bush': oneBush,
+  'sixty-bushes': () => many('sixty-bushes', 60),
+  'two-hundred-bushes': () => many('two-hundred-bushes', 200),
+  'hostile-words': hostileWords,
+};
+
 /** Writes a garden's sheet and gives its path. */
 export function sheet(folder, name, ...args) {
   const file = join(work, `${name}.html`);

@@ -2,13 +2,13 @@
 // prune and cuttings as JSON.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import puppeteer from 'puppeteer-core';
-import { gardens, hostile, json, sheet, work } from './gardens.mjs';
+import { gardens, hostile, json, roundGardens, sheet, work } from './gardens.mjs';
 import { bars, bushes, listed, marks, textFaults } from './page-checks.mjs';
 
 const require = createRequire(import.meta.url);
@@ -202,7 +202,7 @@ for (const [name, make] of Object.entries(gardens)) {
     let tasks;
     before(() => {
       folder = make();
-      file = sheet(folder, name);
+      file = sheet(folder, name, '--full');
       tasks = json(folder, 'tasks').tasks;
     });
 
@@ -275,8 +275,77 @@ describe('words of the user', () => {
   });
 });
 
+/** How many sheets of A4 each page of a file takes, and how high it is on a phone. */
+async function sizes(file) {
+  const paper = await open(file, 703, { media: 'print' });
+  const heights = await paper.evaluate(() => [...document.querySelectorAll('.page')].map((it) => it.getBoundingClientRect().height));
+  const small = await paper.evaluate(() => [...document.querySelectorAll('body *')]
+    .filter((it) => it.checkVisibility() && !it.closest('.wood, svg, style') && [...it.childNodes].some((text) => text.nodeType === 3 && text.data.trim()))
+    .map((it) => [parseFloat(getComputedStyle(it).fontSize), it.textContent.trim().slice(0, 40)])
+    .filter(([size]) => size < 8 * 96 / 72 - 0.01));
+  await paper.close();
+  assert.deepEqual(small.slice(0, 5), [], 'text under 8 pt');
+  const phone = await open(file, 390);
+  const screens = await phone.evaluate(() => [...document.querySelectorAll('.page')].map((it) => it.getBoundingClientRect().height / 844));
+  await phone.close();
+  return { sheets: heights.map((it) => it / 1039), screens };
+}
+
+for (const [name, make] of Object.entries(roundGardens)) {
+  describe(`rounds of ${name}`, () => {
+    let folder;
+    let now;
+    let year;
+    before(() => {
+      folder = existsSync(join(work, name)) ? join(work, name) : make();
+      now = sheet(folder, `${name}-now`);
+      year = sheet(folder, `${name}-year`, '--month', 'year');
+    });
+
+    test('are valid HTML', () => [now, year].forEach(validate));
+
+    test('take a page a month, and few sheets for now', async () => {
+      const { sheets, screens } = await sizes(year);
+      const most = name === 'two-hundred-bushes' ? 2 : 1;
+      assert.equal(sheets.length, 12);
+      assert.deepEqual(sheets.filter((it) => it > most), [], 'sheets of paper');
+      assert.deepEqual(screens.filter((it) => it > 4), [], 'screens of a phone');
+      if (name.includes('-school') || name.includes('hedges')) assert.ok((await sizes(now)).sheets[0] <= 6, 'six sheets for now');
+    });
+
+    test('show the most urgent round on the first screen', async () => {
+      const page = await open(now, 390);
+      const urgent = json(folder, 'now').due[0]?.id;
+      if (urgent) {
+        const first = await page.evaluate(() => {
+          const it = document.querySelector('[data-round]');
+          return { id: it.dataset.round, top: it.getBoundingClientRect().top };
+        });
+        assert.equal(first.id, urgent);
+        assert.ok(first.top < 600, `${first.top} px down`);
+      }
+      await page.close();
+    });
+
+    test('do not run over at 320 px, nor with letters of twice the size', async () => {
+      await noFaults(now, 320, {}, '320 px');
+      const large = join(work, `${name}-large.html`);
+      writeFileSync(large, readFileSync(now, 'utf8').replace('html { font-size: 100%;', 'html { font-size: 200%;'));
+      await noFaults(large, 390, {}, '200 %');
+      await noFaults(now, 703, { media: 'print' }, 'A4');
+    });
+
+    for (const scheme of ['light', 'dark']) {
+      test(`axe finds nothing in ${scheme} mode`, async () => {
+        await noViolation(now, scheme);
+        await noViolation(year, scheme);
+      });
+    }
+  });
+}
+
 describe('smaller sheets', () => {
-  const scopes = [['--bed', 'upper-terrace'], ['--plant', 'bc-1'], ['--month', '2027-02'], ['--bed', 'upper-terrace', '--month', '12']];
+  const scopes = [['--bed', 'upper-terrace', '--full'], ['--bed', 'upper-terrace'], ['--plant', 'bc-1'], ['--bed', 'upper-terrace', '--month', '12']];
   for (const scope of scopes) {
     test(scope.join(' '), async () => {
       const file = sheet(join(work, 'terrace-school'), `small${scope.join('')}`, ...scope);
@@ -294,6 +363,6 @@ test('a garden of forty bushes takes less than 500 KB', () => {
 });
 
 test('the same record and day give the same bytes', () => {
-  const again = sheet(join(work, 'terrace-school'), 'again');
+  const again = sheet(join(work, 'terrace-school'), 'again', '--full');
   assert.ok(readFileSync(again).equals(readFileSync(join(work, 'terrace-school.html'))));
 });

@@ -3,6 +3,7 @@ package org.oldwood.sheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.oldwood.sheet.round.Wood;
 
 /**
  * One bush, or several that are alike in all that is shown.

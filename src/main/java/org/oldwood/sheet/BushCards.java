@@ -23,6 +23,7 @@ import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
+import org.oldwood.sheet.round.Wood;
 
 /** Draws the plants' wood and looks six seasons ahead. Plants that look alike share a card. */
 final class BushCards {

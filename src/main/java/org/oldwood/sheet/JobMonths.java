@@ -20,7 +20,7 @@ import org.oldwood.words.Dates;
 final class JobMonths {
     private JobMonths() {}
 
-    static List<JobMonth> of(List<Task> tasks, LocalDate today, Scope scope) {
+    static List<JobMonth> of(List<Task> tasks, LocalDate today) {
         Map<YearMonth, List<Task>> byMonth = new TreeMap<>();
         for (Task task : tasks) {
             if (task.state() == Task.State.OPEN) {
@@ -29,13 +29,11 @@ final class JobMonths {
             }
         }
         YearMonth now = YearMonth.from(today);
-        if (scope.month().isEmpty()) {
-            byMonth.putIfAbsent(now, List.of());
-            byMonth.putIfAbsent(now.plusMonths(1), List.of());
-        }
+        byMonth.putIfAbsent(now, List.of());
+        byMonth.putIfAbsent(now.plusMonths(1), List.of());
         List<JobMonth> months = new ArrayList<>();
-        byMonth.forEach((month, jobs) -> months.add(month(
-                Dates.month(month.atDay(1)), scope.month().isPresent() || !month.isAfter(now.plusMonths(1)), jobs)));
+        byMonth.forEach((month, jobs) ->
+                months.add(month(Dates.month(month.atDay(1)), !month.isAfter(now.plusMonths(1)), jobs)));
         return months;
     }
 

@@ -1,9 +1,9 @@
 package org.oldwood.sheet;
 
-import java.time.YearMonth;
 import java.util.Optional;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
 
 /**
@@ -11,19 +11,29 @@ import org.oldwood.plan.Task;
  *
  * @param bed this bed alone, by its id
  * @param plant this plant alone, by its id
- * @param month the jobs of this month alone
  */
-public record Scope(Optional<String> bed, Optional<String> plant, Optional<YearMonth> month) {
-    /** The whole garden and year. */
-    public static final Scope WHOLE = new Scope(Optional.empty(), Optional.empty(), Optional.empty());
+public record Scope(Optional<String> bed, Optional<String> plant) {
+    /** The tasks of this part of the garden, those that were missed too. */
+    public Plan part(Plan plan) {
+        return isWhole()
+                ? plan
+                : new Plan(
+                        plan.from(),
+                        plan.until(),
+                        plan.tasks().stream().filter(this::holds).toList(),
+                        plan.notices(),
+                        plan.missed().stream()
+                                .filter(missed ->
+                                        plant.isEmpty() && missed.bed().equals(bed))
+                                .toList());
+    }
 
     boolean isWhole() {
-        return bed.isEmpty() && plant.isEmpty() && month.isEmpty();
+        return bed.isEmpty() && plant.isEmpty();
     }
 
     boolean holds(Task task) {
-        return month.map(it -> it.equals(YearMonth.from(task.day()))).orElse(true)
-                && bed.map(id -> inBed(task, id)).orElse(true)
+        return bed.map(id -> inBed(task, id)).orElse(true)
                 && plant.map(id -> ofPlant(task, id)).orElse(true);
     }
 
@@ -45,12 +55,11 @@ public record Scope(Optional<String> bed, Optional<String> plant, Optional<YearM
 
     boolean holds(LotState lot) {
         return plant.isEmpty()
-                && month.isEmpty()
                 && (bed.isEmpty() || lot.bed().map(bed.get()::equals).orElse(false));
     }
 
     /** Whether beds are told of one by one. */
     boolean showsBed(String id) {
-        return plant.isEmpty() && month.isEmpty() && bed.map(id::equals).orElse(true);
+        return plant.isEmpty() && bed.map(id::equals).orElse(true);
     }
 }

@@ -41,13 +41,13 @@ final class SheetMaker {
                 facts(plants, lots, beds),
                 stages(plants),
                 years(),
-                JobMonths.of(tasks, ground.state().date(), scope),
+                JobMonths.of(tasks, ground.state().date()),
                 JobMonths.finished(tasks),
                 bushes.of(plants),
                 bushes.rests(plants),
                 LotCards.of(ground, lots),
                 new BedCards(ground, tasks).of(beds),
-                scope.month().isPresent() ? List.of() : new PickTables(ground, scope).all(),
+                new PickTables(ground, scope).all(),
                 beds.isEmpty() ? "" : ground.water().lacking().orElse(""),
                 shopping.items().stream().map(ShopLine::of).toList(),
                 shopping.lacking(),
@@ -55,19 +55,8 @@ final class SheetMaker {
                 SourceLine.of(tasks, ground.sources()));
     }
 
-    /** On a month's sheet only those that are pruned in it. */
     private List<PlantState> plants() {
-        return ground.state().standing().stream()
-                .filter(scope::holds)
-                .filter(it -> scope.month().isEmpty() || isPruned(it))
-                .toList();
-    }
-
-    private boolean isPruned(PlantState plant) {
-        return tasks.stream()
-                .anyMatch(it -> it.rule().craft().equals("pruning")
-                        && it.subject().kind().equals("plant")
-                        && it.subject().id().equals(plant.plant().id()));
+        return ground.state().standing().stream().filter(scope::holds).toList();
     }
 
     private String title() {
@@ -78,9 +67,7 @@ final class SheetMaker {
                     .orElse(scope.plant().get());
         }
         String bed = ground.bedName(scope.bed());
-        String month = scope.month().map(it -> Dates.month(it.atDay(1))).orElse("");
-        String part = bed + (bed.isEmpty() || month.isEmpty() ? "" : ", ") + month;
-        return part.isEmpty() ? "Year sheet" : part;
+        return bed.isEmpty() ? "Year sheet" : bed;
     }
 
     private List<String> facts(List<PlantState> plants, List<LotState> lots, List<BedState> beds) {
@@ -90,7 +77,7 @@ final class SheetMaker {
         if (beds.size() > 1) {
             facts.add(beds.size() + " beds");
         }
-        if (scope.plant().isEmpty() && scope.month().isEmpty()) {
+        if (scope.plant().isEmpty()) {
             int bushes = plants.stream().mapToInt(it -> it.plant().bushes()).sum();
             facts.add(Numbers.count(bushes, "bush or row", "bushes and rows"));
         }
@@ -103,9 +90,6 @@ final class SheetMaker {
     }
 
     private List<Chart> stages(List<PlantState> plants) {
-        if (scope.month().isPresent()) {
-            return List.of();
-        }
         List<Crop> crops = plants.stream()
                 .map(it -> it.plant().crop())
                 .distinct()

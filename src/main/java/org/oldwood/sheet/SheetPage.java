@@ -9,8 +9,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.oldwood.garden.Garden;
+import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.words.Safe;
 
 /** Writes a year sheet as one HTML page that needs nothing else: no network, no script. */
@@ -20,18 +23,25 @@ public final class SheetPage {
 
     private SheetPage() {}
 
-    /** The page. The same ground and scope give the same text. */
+    /** The whole report. The same ground and scope give the same text. */
     public static String of(Ground ground, Scope scope) {
+        return render(ground, "sheet.jte", Map.of("sheet", new SheetMaker(ground, scope).make()));
+    }
+
+    /** Rounds to pin up, a page for each of {@code pages}. */
+    public static String of(Ground ground, List<RoundPage> pages, String title) {
+        String garden = ground.state().garden().name();
+        return render(ground, "pages.jte", Map.of("pages", pages, "garden", garden, "title", title));
+    }
+
+    private static String render(Ground ground, String template, Map<String, Object> said) {
         TemplateEngine engine = TemplateEngine.createPrecompiled(
                 null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName());
+        Map<String, Object> all = new HashMap<>(said);
+        all.put("style", style());
+        all.put("maker", mark(ground.state().garden()));
         StringOutput page = new StringOutput();
-        engine.render(
-                "sheet.jte",
-                Map.of(
-                        "sheet", new SheetMaker(ground, scope).make(),
-                        "style", style(),
-                        "maker", mark(ground.world().state().garden())),
-                page);
+        engine.render(template, all, page);
         return withoutEmptyLines(Safe.text(page.toString()));
     }
 

@@ -31,7 +31,7 @@ import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.Season;
-import org.oldwood.sheet.Wood;
+import org.oldwood.sheet.round.Wood;
 
 /** Gathers what the page shows. The same record and day give the same view. */
 final class PageData {

@@ -23,6 +23,8 @@ import org.oldwood.season.Stages;
 import org.oldwood.sheet.Ground;
 import org.oldwood.sheet.Scope;
 import org.oldwood.sheet.SheetPage;
+import org.oldwood.sheet.round.RoundPage;
+import org.oldwood.sheet.round.RoundPages;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
@@ -33,7 +35,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "sheet",
         description = {
-            "write the year as one page to look at, print and pin up",
+            "write what to do now, a month or the year as a page to look at, print and pin up",
             "",
             "An HTML file that opens in any browser and needs nothing else."
         },
@@ -54,8 +56,15 @@ public final class SheetCommand extends GardenCommand {
     @Option(
             names = "--month",
             paramLabel = "MONTH",
-            description = "the jobs of one month alone: 2027-02, or 2 for the next February")
+            description = "one page for a month: 2027-02, 2 for the next February, or year for all twelve")
     Optional<String> month = Optional.empty();
+
+    @Option(
+            names = "--full",
+            description = "the whole report: charts, every job, outlooks, beds, picks, sources; so with --plant")
+    boolean full;
+
+    private static final String YEAR = "year";
 
     @Mixin
     Replacing replacing = new Replacing();
@@ -66,14 +75,33 @@ public final class SheetCommand extends GardenCommand {
         GardenState state = state();
         bed.ifPresent(id -> known("bed", id, List.copyOf(state.beds().keySet())));
         plant.ifPresent(id -> known("plant", id, List.copyOf(state.plants().keySet())));
-        Scope scope = new Scope(bed, plant, month.map(this::month));
-        String page = SheetPage.of(ground(folder, state), scope);
+        if (full && month.isPresent()) {
+            throw usage("--full is of the whole year; give it or --month, not both");
+        }
+        Scope scope = new Scope(bed, plant);
+        Optional<String> asked =
+                month.map(text -> text.equals(YEAR) ? YEAR : month(text).toString());
+        String page = page(ground(folder, state), scope, asked);
         stopOnProblems(folder);
-        Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope)));
+        Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope, asked)));
         RecordFiles.mayReplace(folder.path(), out, replacing.replace || SheetPage.isOf(state.garden(), out));
         Output.write(out, page);
         tell("Wrote " + out);
         return 0;
+    }
+
+    private String page(Ground ground, Scope scope, Optional<String> asked) {
+        if (full || (plant.isPresent() && asked.isEmpty())) {
+            return SheetPage.of(ground, scope);
+        }
+        RoundPages pages = new RoundPages(ground.world(), scope.part(ground.plan()));
+        List<RoundPage> chosen = asked.isEmpty()
+                ? List.of(pages.now())
+                : asked.get().equals(YEAR) ? pages.year() : List.of(pages.month(YearMonth.parse(asked.get())));
+        return SheetPage.of(
+                ground,
+                chosen,
+                chosen.size() > 1 ? "The year ahead" : chosen.get(0).title());
     }
 
     private Ground ground(GardenFolder folder, GardenState state) {
@@ -112,11 +140,11 @@ public final class SheetCommand extends GardenCommand {
     }
 
     /** A smaller sheet does not take the place of the whole one. */
-    private static String name(Scope scope) {
+    private static String name(Scope scope, Optional<String> month) {
         StringBuilder name = new StringBuilder("sheet");
         scope.bed().ifPresent(it -> name.append('-').append(it));
         scope.plant().ifPresent(it -> name.append('-').append(it));
-        scope.month().ifPresent(it -> name.append('-').append(it));
+        month.ifPresent(it -> name.append('-').append(it));
         return name + ".html";
     }
 }

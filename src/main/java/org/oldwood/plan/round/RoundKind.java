@@ -98,7 +98,7 @@ public record RoundKind(
     }
 
     /** The place of a rule in the order of work. */
-    int order(Rule rule) {
+    public int order(Rule rule) {
         for (int i = 0; i < jobs.size(); i++) {
             if (jobs.get(i).rules().contains(rule.id())) {
                 return i;

@@ -40,7 +40,7 @@ class SheetCommandTest {
 
     @Test
     void writes_one_page_and_says_where() throws IOException {
-        Cli.Result result = run();
+        Cli.Result result = run("--full");
 
         assertThat(result.exit()).isZero();
         assertThat(result.out()).isEmpty();
@@ -88,7 +88,7 @@ class SheetCommandTest {
 
     @Test
     void a_sheet_of_one_bed_has_that_bed_alone_and_a_file_of_its_own() throws IOException {
-        run("--bed", "acid-bed");
+        run("--full", "--bed", "acid-bed");
 
         assertThat(page("sheet-acid-bed.html"))
                 .contains("<bdi>acid bed</bdi>", "winter-cut-blueberry@bl-1@2027")

@@ -1,4 +1,4 @@
-package org.oldwood.sheet;
+package org.oldwood.sheet.round;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.oldwood.sheet;
+package org.oldwood.sheet.round;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ public record Wood(List<Age> ages, int each) {
      * @param then the strokes that are left
      */
     public record Age(String label, int total, int out, int width, List<Stroke> now, List<Stroke> then) {
-        int left() {
+        public int left() {
             return total - out;
         }
     }
@@ -88,7 +88,7 @@ public record Wood(List<Age> ages, int each) {
                 label, total, out, 2 * MARGIN + (all - 1) * room, List.copyOf(now), List.copyOf(now.subList(0, left)));
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return ages.isEmpty();
     }
 }

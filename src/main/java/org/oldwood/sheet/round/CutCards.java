@@ -1,0 +1,161 @@
+package org.oldwood.sheet.round;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oldwood.craft.pruning.Cut;
+import org.oldwood.crop.Crop;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Situation;
+import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.facts.pruning.PruningCase;
+import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.PlantState;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Task;
+import org.oldwood.report.TaskWords;
+import org.oldwood.words.Dates;
+
+/**
+ * Cards of what to cut: for each plant the next open cut of the plan and nothing else. What a card says is the task's
+ * own amount; stems are drawn only where they come to the same.
+ */
+final class CutCards {
+    private final Situation.World world;
+    private final Map<String, Task> next = new LinkedHashMap<>();
+
+    /** Cards, how old wood of their crops is told, and whose cards did not fit. */
+    record Drawn(List<RoundPage.Card> cards, List<String> looks, String undrawn) {}
+
+    CutCards(Situation.World world, Plan plan) {
+        this.world = world;
+        List<String> beds = List.copyOf(world.state().beds().keySet());
+        List<String> plants = List.copyOf(world.state().plants().keySet());
+        plan.tasks().stream()
+                .filter(CutCards::isCut)
+                .sorted(Comparator.comparing(Task::day).thenComparing(Task::id))
+                .forEach(task -> next.putIfAbsent(plant(task).plant().id(), task));
+        List<Map.Entry<String, Task>> walked = new ArrayList<>(next.entrySet());
+        walked.sort(Comparator.<Map.Entry<String, Task>>comparingInt(
+                        each -> beds.indexOf(plant(each.getValue()).plant().bed()))
+                .thenComparingInt(each -> plants.indexOf(each.getKey())));
+        next.clear();
+        walked.forEach(each -> next.put(each.getKey(), each.getValue()));
+    }
+
+    /** A cut of one plant that is still to be made. */
+    private static boolean isCut(Task task) {
+        return task.state() == Task.State.OPEN
+                && task.subject().kind().equals("plant")
+                && task.amount()
+                        .filter(amount -> amount.noted().stream().anyMatch(noted -> noted.kind() == EntryKind.PRUNED))
+                        .isPresent();
+    }
+
+    private static PlantState plant(Task task) {
+        return task.subject().plants().get(0);
+    }
+
+    /** All next cuts. */
+    Drawn all() {
+        return of(List.copyOf(next.values()), Integer.MAX_VALUE);
+    }
+
+    /** Those among some tasks whose stems are known; where they come to more cards than {@code most}, none. */
+    Drawn drawn(Set<String> tasks, int most) {
+        return of(
+                next.values().stream()
+                        .filter(task -> tasks.contains(task.id()) && cut(task).isPresent())
+                        .toList(),
+                most);
+    }
+
+    private Drawn of(List<Task> chosen, int most) {
+        Map<List<Object>, List<Task>> alike = new LinkedHashMap<>();
+        chosen.forEach(task ->
+                alike.computeIfAbsent(look(task), key -> new ArrayList<>()).add(task));
+        if (alike.size() > most) {
+            return new Drawn(
+                    List.of(),
+                    List.of(),
+                    "The cards of " + chosen.size() + " bushes stand on the sheet without --month.");
+        }
+        Set<String> looks = new LinkedHashSet<>();
+        chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning()
+                .looks("spent")
+                .forEach(look -> looks.add("%s: %s".formatted(title(one.crop().plural()), look.words())))));
+        return new Drawn(alike.values().stream().map(this::card).toList(), List.copyOf(looks), "");
+    }
+
+    /** What a card shows but the plants' names. */
+    private List<Object> look(Task task) {
+        PlantState state = plant(task);
+        return List.of(
+                state.plant().crop(),
+                state.plant().bed(),
+                state.plant().form(),
+                task.rule().id(),
+                task.day(),
+                task.amount().map(TaskWords::inWords).orElse(""),
+                task.amount().map(Amount::lines).orElse(List.of()),
+                cut(task).map(cut -> cut.before().toString()).orElse(""));
+    }
+
+    private RoundPage.Card card(List<Task> alike) {
+        Task task = alike.get(0);
+        PlantState state = plant(task);
+        Crop crop = world.crops().get(state.plant().crop());
+        List<String> facts = List.of(
+                task.subject().bed().map(bed -> bed.bed().name()).orElse(""),
+                state.plant().form().replace('-', ' '),
+                "%s, till %s"
+                        .formatted(
+                                Dates.dayMonth(task.day()),
+                                Dates.dayMonth(task.window().last())));
+        return new RoundPage.Card(
+                alike.stream().map(Task::id).toList(),
+                title(crop.name()),
+                alike.stream().map(CutCards::who).toList(),
+                facts,
+                cut(task).map(Wood::of).filter(wood -> !wood.isEmpty()),
+                title(task.amount().map(TaskWords::inWords).orElse("")),
+                task.amount().stream()
+                        .flatMap(amount -> amount.lines().stream())
+                        .filter(line -> !line.startsWith("Spent wood"))
+                        .limit(1)
+                        .findFirst()
+                        .orElse(""));
+    }
+
+    private Optional<PruningCase> pruningCase(Task task) {
+        Crop crop = world.crops().get(plant(task).plant().crop());
+        return PruningCase.of(plant(task), crop, task.season(), world.state());
+    }
+
+    /** The cut that the task's amount tells of; none where the stems were not counted, or the plan supposes others. */
+    private Optional<Cut> cut(Task task) {
+        return pruningCase(task)
+                .filter(one -> one.bush().isPresent())
+                .filter(one -> task.amount()
+                        .filter(amount -> amount.words()
+                                .equals(CutWords.taken(one.cut(), one.form().counted())))
+                        .isPresent())
+                .map(PruningCase::cut);
+    }
+
+    private static String who(Task task) {
+        PlantState state = plant(task);
+        return state.plant().id()
+                + state.plant().cultivar().map(name -> ", " + name).orElse("");
+    }
+
+    private static String title(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

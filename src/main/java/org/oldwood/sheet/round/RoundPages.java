@@ -1,0 +1,317 @@
+package org.oldwood.sheet.round;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.oldwood.facts.Situation;
+import org.oldwood.plan.Missed;
+import org.oldwood.plan.Plan;
+import org.oldwood.plan.Rule;
+import org.oldwood.plan.ShoppingList;
+import org.oldwood.plan.Task;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
+import org.oldwood.plan.settle.Share;
+import org.oldwood.report.TaskWords;
+import org.oldwood.sheet.round.RoundPage.Bar;
+import org.oldwood.sheet.round.RoundPage.Box;
+import org.oldwood.sheet.round.RoundPage.Group;
+import org.oldwood.sheet.round.RoundPage.Job;
+import org.oldwood.sheet.round.RoundPage.Line;
+import org.oldwood.sheet.round.RoundPage.Tick;
+import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
+
+/** Makes pages of rounds: that of now, and that of a month. */
+public final class RoundPages {
+    private static final int SOON_DAYS = 30;
+    private static final int STRIP_MONTHS = 4;
+    private static final int MOST_CARES = 4;
+    private static final int MOST_BOXES = 16;
+    private static final int MOST_CARDS_IN_A_MONTH = 8;
+    private static final int MONTHS = 12;
+    private static final double PERCENT = 100;
+
+    private final Situation.World world;
+    private final Plan plan;
+    private final List<Round> rounds;
+    private final LocalDate today;
+    private final CutCards cuts;
+
+    public RoundPages(Situation.World world, Plan plan) {
+        this.world = world;
+        this.plan = plan;
+        this.today = world.state().date();
+        this.rounds = Rounds.read(world.documents()).of(plan).stream()
+                .filter(round -> round.open() && round.wanted(world.state().wishes()))
+                .toList();
+        this.cuts = new CutCards(world, plan);
+    }
+
+    /** What is urgent, what is next, what comes within the month; then a card for each next cut. */
+    public RoundPage now() {
+        LocalDate soon = today.plusDays(world.state().wishes().aheadDays() - 1L);
+        LocalDate later = today.plusDays(SOON_DAYS);
+        List<Round> first = between(LocalDate.MIN, soon).stream()
+                .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
+                .toList();
+        List<Round> then = between(soon.plusDays(1), later);
+        CutCards.Drawn cards = cuts.all();
+        Maker maker = new Maker(today, cards);
+        List<Group> groups = Group.filled(List.of(
+                maker.group("Until %s, most urgent first".formatted(Dates.dayMonth(soon)), first),
+                maker.group("Then, until %s".formatted(Dates.dayMonth(later)), then)));
+        List<Round> all = Stream.concat(first.stream(), then.stream()).toList();
+        String next = titles(between(later.plusDays(1), later.plusDays(SOON_DAYS)));
+        return page("What to do now", false, today, groups, all, cards, next);
+    }
+
+    /** One month on one page; today's month from today on. */
+    public RoundPage month(YearMonth month) {
+        LocalDate from = month.atDay(1).isBefore(today) ? today : month.atDay(1);
+        boolean thisMonth = YearMonth.from(today).equals(month);
+        List<Round> those = between(thisMonth ? LocalDate.MIN : from, month.atEndOfMonth());
+        Set<String> tasks = those.stream()
+                .flatMap(round -> round.tasks().stream())
+                .map(Task::id)
+                .collect(Collectors.toSet());
+        CutCards.Drawn cards = cuts.drawn(tasks, MOST_CARDS_IN_A_MONTH);
+        YearMonth after = month.plusMonths(1);
+        return page(
+                Dates.month(month.atDay(1)),
+                true,
+                from,
+                Group.filled(List.of(new Maker(from, cards).group("", those))),
+                those,
+                cards,
+                titles(between(after.atDay(1), after.atEndOfMonth())));
+    }
+
+    /** This month and the eleven after it. */
+    public List<RoundPage> year() {
+        return IntStream.range(0, MONTHS)
+                .mapToObj(i -> month(YearMonth.from(today).plusMonths(i)))
+                .toList();
+    }
+
+    private List<Round> between(LocalDate first, LocalDate last) {
+        return rounds.stream()
+                .filter(round -> !round.day().isBefore(first) && !round.day().isAfter(last))
+                .toList();
+    }
+
+    /** A page from a day on; on that of today what was missed stands too. */
+    private RoundPage page(
+            String title,
+            boolean month,
+            LocalDate from,
+            List<Group> groups,
+            List<Round> those,
+            CutCards.Drawn cards,
+            String next) {
+        return new RoundPage(
+                title,
+                month,
+                List.of(
+                        world.state().garden().name(),
+                        "as on " + Dates.dayMonth(today),
+                        Words.count(those.size(), "round", "rounds")),
+                from.equals(today) ? Missed.lines(plan.missed()) : List.of(),
+                ticks(from),
+                groups,
+                cards.looks(),
+                cards.cards(),
+                cards.undrawn(),
+                buy(those),
+                next);
+    }
+
+    private static LocalDate stripEnd(LocalDate from) {
+        return YearMonth.from(from).plusMonths(STRIP_MONTHS).atDay(1);
+    }
+
+    private static List<Tick> ticks(LocalDate from) {
+        List<Tick> ticks = new ArrayList<>();
+        if (from.getDayOfMonth() <= SOON_DAYS / 2) {
+            ticks.add(new Tick(Dates.monthName(from).substring(0, 3), "0%"));
+        }
+        for (int i = 1; i < STRIP_MONTHS; i++) {
+            LocalDate first = YearMonth.from(from).plusMonths(i).atDay(1);
+            ticks.add(new Tick(Dates.monthName(first).substring(0, 3), percent(share(from, first))));
+        }
+        return ticks;
+    }
+
+    private static double share(LocalDate from, LocalDate day) {
+        double share = (double) ChronoUnit.DAYS.between(from, day) / ChronoUnit.DAYS.between(from, stripEnd(from));
+        return Math.max(0, Math.min(1, share));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.2f%%", PERCENT * share);
+    }
+
+    private List<String> buy(List<Round> those) {
+        List<Task> tasks =
+                those.stream().flatMap(round -> round.tasks().stream()).toList();
+        Plan part = new Plan(plan.from(), plan.until(), tasks, List.of(), List.of());
+        return ShoppingList.of(part, world.state().garden()).items().stream()
+                .map(item -> "%s, %s, by %s"
+                        .formatted(item.total().name(), item.total().inWords(), Dates.dayMonth(item.neededBy())))
+                .toList();
+    }
+
+    private static String titles(List<Round> those) {
+        return those.stream().map(Round::title).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** Makes the lines of one page: on it how a thing is done, and each caution, is said once; four cautions at most. */
+    private final class Maker {
+        private final LocalDate from;
+        private final Set<String> drawn;
+        private final Set<String> cares = new HashSet<>();
+        private final Set<String> said = new HashSet<>();
+
+        Maker(LocalDate from, CutCards.Drawn cards) {
+            this.from = from;
+            this.drawn = cards.cards().stream()
+                    .flatMap(card -> card.tasks().stream())
+                    .collect(Collectors.toSet());
+        }
+
+        Group group(String heading, List<Round> those) {
+            return new Group(heading, those.stream().map(this::line).toList());
+        }
+
+        private Line line(Round round) {
+            double begin = share(from, round.firstGoodDay());
+            double end = share(from, round.lastGoodDay().plusDays(1));
+            return new Line(
+                    round.id(),
+                    round.tasks().get(0).rule().craft(),
+                    "%s %s".formatted(Dates.weekday(round.day()).substring(0, 3), Dates.dayMonth(round.day())),
+                    "till " + Dates.dayMonth(round.lastGoodDay()),
+                    round.minutes() > 0 ? "about " + Math.round(round.minutes()) + " min" : "",
+                    round.kind().optional(),
+                    round.title(),
+                    jobs(round),
+                    care(round),
+                    new Bar(percent(begin), percent(Math.max(0.01, end - begin))));
+        }
+
+        private String care(Round round) {
+            return round.cautions().stream()
+                    .limit(1)
+                    .filter(caution -> cares.size() < MOST_CARES && cares.add(caution.id()))
+                    .map(caution -> caution.line())
+                    .findFirst()
+                    .orElse("");
+        }
+
+        private List<Job> jobs(Round round) {
+            List<Job> jobs = new ArrayList<>();
+            List<Task> left = new ArrayList<>(round.tasks());
+            left.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
+            while (!left.isEmpty()) {
+                Task first = left.get(0);
+                List<Task> alike =
+                        left.stream().filter(task -> isAlike(task, first)).toList();
+                left.removeAll(alike);
+                String how = sentence(first.rule());
+                boolean again = first.rule().repeatDays() > 0 && !said.add(words(alike) + amount(alike, drawn));
+                jobs.add(new Job(
+                        words(alike),
+                        said.add(how) ? how : "",
+                        boxes(alike, drawn),
+                        again ? "" : amount(alike, drawn)));
+            }
+            return jobs;
+        }
+    }
+
+    private static boolean isAlike(Task task, Task other) {
+        return task.rule().id().equals(other.rule().id());
+    }
+
+    /** Of one task its own title; of several the rule's, with their crops in place of their names. */
+    private static String words(List<Task> tasks) {
+        Task first = tasks.get(0);
+        if (tasks.size() == 1) {
+            return first.title();
+        }
+        String crops = tasks.stream()
+                .map(task -> task.subject()
+                        .crop()
+                        .map(crop -> crop.plural())
+                        .orElse(task.subject().words()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        List<String> beds = tasks.stream()
+                .flatMap(task -> task.subject().bed().stream())
+                .map(in -> in.bed().name())
+                .distinct()
+                .toList();
+        String bed = beds.size() == 1 ? beds.get(0) : Words.count(beds.size(), "bed", "beds");
+        return first.rule()
+                .title()
+                .replace("{subject}", crops)
+                .replace("{crops}", crops)
+                .replace("{crop}", crops)
+                .replace("{bed}", bed)
+                .replace("{count}", Integer.toString(tasks.size()))
+                .replace("{season}", first.season().label());
+    }
+
+    private static String sentence(Rule rule) {
+        int end = rule.text().indexOf(". ");
+        return end < 0 ? rule.text() : rule.text().substring(0, end + 1);
+    }
+
+    /** A box for each task; for one task of several plants a box for each of them, where they are few. */
+    private static List<Box> boxes(List<Task> tasks, Set<String> drawn) {
+        List<Box> boxes = new ArrayList<>();
+        boolean said = !amount(tasks, drawn).isEmpty();
+        for (Task task : tasks) {
+            Set<String> plants = task.subject().plants().stream()
+                    .map(plant -> plant.plant().id())
+                    .collect(Collectors.toSet());
+            List<Share> open = task.shares().stream()
+                    .filter(share -> share.open() && plants.contains(share.id()))
+                    .toList();
+            if (plants.size() > 1 && !open.isEmpty() && open.size() <= MOST_BOXES) {
+                open.forEach(share -> boxes.add(new Box(task.id(), share.id(), "")));
+            } else {
+                boxes.add(new Box(task.id(), tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task, drawn)));
+            }
+        }
+        return boxes;
+    }
+
+    /** The amount of all, where each has the same, or where there is but one task. */
+    private static String amount(List<Task> tasks, Set<String> drawn) {
+        String first = inWords(tasks.get(0), drawn);
+        return tasks.stream().allMatch(task -> inWords(task, drawn).equals(first)) ? first : "";
+    }
+
+    /** The amount, but for a cut that has its card on the page. */
+    private static String inWords(Task task, Set<String> drawn) {
+        return drawn.contains(task.id())
+                ? "as on the card"
+                : task.amount().map(TaskWords::inWords).orElse("");
+    }
+
+    private static String whom(Task task) {
+        return task.subject().kind().equals("plant")
+                ? task.subject().id()
+                : task.subject().words();
+    }
+}

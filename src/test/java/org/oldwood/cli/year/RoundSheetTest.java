@@ -1,0 +1,133 @@
+package org.oldwood.cli.year;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
+
+/** Cards and boxes of the sheet against the plan of the same day: winter, spring, summer, in both halves of the earth. */
+class RoundSheetTest {
+    private static final Pattern CARD =
+            Pattern.compile("data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);
+    private static final Pattern BOX = Pattern.compile("data-task=\"([^\"]+)\"");
+
+    @TempDir
+    Path folder;
+
+    private void copy(String garden) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-data", garden))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    private String run(String... args) {
+        Cli.Result result = Cli.in(folder).run(args);
+        assertThat(result.exit()).as(result.err()).isZero();
+        return result.out();
+    }
+
+    private Map<String, JsonNode> open(String day) throws IOException {
+        Map<String, JsonNode> open = new LinkedHashMap<>();
+        for (JsonNode task : new ObjectMapper()
+                .readTree(run("tasks", "--json", "--today=" + day))
+                .get("tasks")) {
+            if (task.get("state").asText().equals("open")) {
+                open.put(task.get("id").asText(), task);
+            }
+        }
+        return open;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "terrace-school,2026-11-25",
+        "terrace-school,2027-02-10",
+        "terrace-school,2027-06-20",
+        "fire-station-hedges,2026-11-25",
+        "fire-station-hedges,2027-02-10",
+        "fire-station-hedges,2027-06-20"
+    })
+    void every_card_is_the_plants_next_open_cut(String garden, String day) throws IOException {
+        copy(garden);
+        Map<String, JsonNode> open = open(day);
+        run("sheet", "--today=" + day, "--quiet");
+        Matcher cards = CARD.matcher(Files.readString(folder.resolve("sheet.html")));
+
+        Map<String, String> carded = new HashMap<>();
+        while (cards.find()) {
+            for (String id : cards.group(1).split(" ")) {
+                JsonNode task = open.get(id);
+                assertThat(task).as(id).isNotNull();
+                assertThat(cards.group(2).toLowerCase(Locale.ROOT))
+                        .as(id)
+                        .contains(task.get("amount").get("words").asText().toLowerCase(Locale.ROOT));
+                assertThat(carded.put(id.split("@", -1)[1], id))
+                        .as("two cards of one plant")
+                        .isNull();
+            }
+        }
+        assertThat(carded).isNotEmpty();
+        Set<String> earlier = new TreeSet<>();
+        open.forEach((id, task) -> {
+            String card = carded.get(id.split("@", -1)[1]);
+            boolean cut = card != null
+                    && id.split("@", -1)[0].equals(card.split("@", -1)[0])
+                    && task.get("day")
+                                    .asText()
+                                    .compareTo(open.get(card).get("day").asText())
+                            < 0;
+            if (cut) {
+                earlier.add(id);
+            }
+        });
+        assertThat(earlier).as("cuts that come before the card's").isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"terrace-school,2026-11-25", "fire-station-hedges,2026-11-25", "fire-station-hedges,2027-04-10"})
+    void the_twelve_months_have_a_box_for_every_open_task_that_is_wanted(String garden, String day) throws IOException {
+        copy(garden);
+        Map<String, JsonNode> open = open(day);
+        run("sheet", "--month=year", "--today=" + day, "--quiet");
+        Matcher boxes = BOX.matcher(Files.readString(folder.resolve("sheet-year.html")));
+
+        Set<String> shown = new TreeSet<>();
+        while (boxes.find()) {
+            shown.add(boxes.group(1));
+        }
+
+        assertThat(open.keySet()).containsAll(shown);
+        String end = LocalDate.parse(day).withDayOfMonth(1).plusYears(1).toString();
+        Set<String> left = new TreeSet<>(open.keySet());
+        left.removeAll(shown);
+        left.removeIf(id -> open.get(id).get("day").asText().compareTo(end) >= 0);
+        Set<String> kinds = new TreeSet<>();
+        left.forEach(id -> kinds.add(id.split("@", -1)[0]));
+        assertThat(kinds)
+                .as("left out, since nobody asked for more plants")
+                .allMatch(kind -> kind.startsWith("strike-")
+                        || kind.startsWith("take-")
+                        || kind.contains("cutting")
+                        || kind.contains("sucker")
+                        || kind.contains("layer"));
+    }
+}
