@@ -40,7 +40,7 @@ public final class Dates {
 
     /** {@code 28 Nov}; for days less than a year away. */
     public static String dayMonth(LocalDate day) {
-        return "%d %s".formatted(day.getDayOfMonth(), monthName(day).substring(0, 3));
+        return day.getDayOfMonth() + " " + monthName(day).substring(0, 3);
     }
 
     /** {@code 28 Nov 2026}. */

@@ -159,7 +159,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
     public String title() {
         String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
-        String few = bushes() == 0 ? "" : ": %d".formatted(bushes());
+        String few = bushes() == 0 ? "" : ": " + bushes();
         String where = where();
         List<String> names = names();
         return names.stream()
@@ -199,7 +199,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return switch (beds.size()) {
             case 0 -> "";
             case 1 -> ", %s".formatted(beds.iterator().next());
-            default -> ", %d beds".formatted(beds.size());
+            default -> ", " + beds.size() + " beds";
         };
     }
 

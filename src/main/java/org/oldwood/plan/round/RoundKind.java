@@ -85,11 +85,12 @@ public record RoundKind(
             case BED ->
                 part(season, task.subject().bed().map(bed -> bed.bed().id()).orElse("garden"));
             case WEEK ->
-                "%s@%d-w%02d"
-                        .formatted(
-                                id,
-                                task.day().get(IsoFields.WEEK_BASED_YEAR),
-                                task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+                String.format(
+                        Locale.ROOT,
+                        "%s@%d-w%02d",
+                        id,
+                        task.day().get(IsoFields.WEEK_BASED_YEAR),
+                        task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
         };
     }
 

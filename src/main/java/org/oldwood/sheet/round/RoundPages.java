@@ -51,7 +51,7 @@ public final class RoundPages {
         this.world = world;
         this.plan = plan;
         this.today = world.state().date();
-        this.rounds = Rounds.read(world.documents()).of(plan).stream()
+        this.rounds = Rounds.read(world.documents()).of(plan, world.state()).stream()
                 .filter(round -> round.open() && round.wanted(world.state().wishes()))
                 .toList();
         this.cuts = new CutCards(world, plan);

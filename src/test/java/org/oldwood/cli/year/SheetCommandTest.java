@@ -112,7 +112,7 @@ class SheetCommandTest {
 
         assertThat(page("sheet-2027-02.html"))
                 .isEqualTo(page("named.html"))
-                .contains("February 2027", "pick-big-buds@bc-4@2027")
+                .contains("February 2027", "winter-cut-blueberry@bl-1@2027")
                 .doesNotContain("winter-cut@bc-1@2027");
     }
 
