@@ -15,17 +15,12 @@ import java.util.stream.Stream;
 import org.oldwood.facts.Situation;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
-import org.oldwood.plan.Rule;
 import org.oldwood.plan.ShoppingList;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
-import org.oldwood.plan.settle.Share;
-import org.oldwood.report.TaskWords;
 import org.oldwood.sheet.round.RoundPage.Bar;
-import org.oldwood.sheet.round.RoundPage.Box;
 import org.oldwood.sheet.round.RoundPage.Group;
-import org.oldwood.sheet.round.RoundPage.Job;
 import org.oldwood.sheet.round.RoundPage.Line;
 import org.oldwood.sheet.round.RoundPage.Tick;
 import org.oldwood.words.Dates;
@@ -36,7 +31,6 @@ public final class RoundPages {
     private static final int SOON_DAYS = 30;
     private static final int STRIP_MONTHS = 4;
     private static final int MOST_CARES = 4;
-    private static final int MOST_BOXES = 16;
     private static final int MOST_CARDS_IN_A_MONTH = 8;
     private static final int MONTHS = 12;
     private static final double PERCENT = 100;
@@ -203,7 +197,7 @@ public final class RoundPages {
                     round.minutes() > 0 ? "about " + Math.round(round.minutes()) + " min" : "",
                     round.kind().optional(),
                     round.title(),
-                    jobs(round),
+                    new RoundJobs(drawn, said).of(round),
                     care(round),
                     new Bar(percent(begin), percent(Math.max(0.01, end - begin))));
         }
@@ -216,102 +210,5 @@ public final class RoundPages {
                     .findFirst()
                     .orElse("");
         }
-
-        private List<Job> jobs(Round round) {
-            List<Job> jobs = new ArrayList<>();
-            List<Task> left = new ArrayList<>(round.tasks());
-            left.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
-            while (!left.isEmpty()) {
-                Task first = left.get(0);
-                List<Task> alike =
-                        left.stream().filter(task -> isAlike(task, first)).toList();
-                left.removeAll(alike);
-                String how = sentence(first.rule());
-                boolean again = first.rule().repeatDays() > 0 && !said.add(words(alike) + amount(alike, drawn));
-                jobs.add(new Job(
-                        words(alike),
-                        said.add(how) ? how : "",
-                        boxes(alike, drawn),
-                        again ? "" : amount(alike, drawn)));
-            }
-            return jobs;
-        }
-    }
-
-    private static boolean isAlike(Task task, Task other) {
-        return task.rule().id().equals(other.rule().id());
-    }
-
-    /** Of one task its own title; of several the rule's, with their crops in place of their names. */
-    private static String words(List<Task> tasks) {
-        Task first = tasks.get(0);
-        if (tasks.size() == 1) {
-            return first.title();
-        }
-        String crops = tasks.stream()
-                .map(task -> task.subject()
-                        .crop()
-                        .map(crop -> crop.plural())
-                        .orElse(task.subject().words()))
-                .distinct()
-                .collect(Collectors.joining(", "));
-        List<String> beds = tasks.stream()
-                .flatMap(task -> task.subject().bed().stream())
-                .map(in -> in.bed().name())
-                .distinct()
-                .toList();
-        String bed = beds.size() == 1 ? beds.get(0) : Words.count(beds.size(), "bed", "beds");
-        return first.rule()
-                .title()
-                .replace("{subject}", crops)
-                .replace("{crops}", crops)
-                .replace("{crop}", crops)
-                .replace("{bed}", bed)
-                .replace("{count}", Integer.toString(tasks.size()))
-                .replace("{season}", first.season().label());
-    }
-
-    private static String sentence(Rule rule) {
-        int end = rule.text().indexOf(". ");
-        return end < 0 ? rule.text() : rule.text().substring(0, end + 1);
-    }
-
-    /** A box for each task; for one task of several plants a box for each of them, where they are few. */
-    private static List<Box> boxes(List<Task> tasks, Set<String> drawn) {
-        List<Box> boxes = new ArrayList<>();
-        boolean said = !amount(tasks, drawn).isEmpty();
-        for (Task task : tasks) {
-            Set<String> plants = task.subject().plants().stream()
-                    .map(plant -> plant.plant().id())
-                    .collect(Collectors.toSet());
-            List<Share> open = task.shares().stream()
-                    .filter(share -> share.open() && plants.contains(share.id()))
-                    .toList();
-            if (plants.size() > 1 && !open.isEmpty() && open.size() <= MOST_BOXES) {
-                open.forEach(share -> boxes.add(new Box(task.id(), share.id(), "")));
-            } else {
-                boxes.add(new Box(task.id(), tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task, drawn)));
-            }
-        }
-        return boxes;
-    }
-
-    /** The amount of all, where each has the same, or where there is but one task. */
-    private static String amount(List<Task> tasks, Set<String> drawn) {
-        String first = inWords(tasks.get(0), drawn);
-        return tasks.stream().allMatch(task -> inWords(task, drawn).equals(first)) ? first : "";
-    }
-
-    /** The amount, but for a cut that has its card on the page. */
-    private static String inWords(Task task, Set<String> drawn) {
-        return drawn.contains(task.id())
-                ? "as on the card"
-                : task.amount().map(TaskWords::inWords).orElse("");
-    }
-
-    private static String whom(Task task) {
-        return task.subject().kind().equals("plant")
-                ? task.subject().id()
-                : task.subject().words();
     }
 }
