@@ -61,14 +61,13 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     /** What the outlooks rest on, a sentence each. */
     List<String> notes(Crop crop) {
         List<String> all = new ArrayList<>(said);
-        newShoots.ifPresent(figure -> all.add("New stems a year: "
-                + number(figure.is())
-                + " ("
-                + number(figure.low())
-                + " to "
-                + number(figure.high())
-                + (figure.unit().endsWith("/m") ? ") on a metre. " : "). ")
-                + sentence(figure.note())));
+        newShoots.ifPresent(figure -> all.add("New stems a year: %s (%s to %s)%s. %s"
+                .formatted(
+                        number(figure.is()),
+                        number(figure.low()),
+                        number(figure.high()),
+                        figure.unit().endsWith("/m") ? " on a metre" : "",
+                        sentence(figure.note()))));
         all.add("The crop is that of the season after, of a bush in order and per plant or row. No share of the crop by"
                 + " age of stem is in print for any bush: the weights are assumed, so only a range stands here, at"
                 + " least a quarter to either side. Years differ more than ways of pruning do.");
@@ -89,16 +88,14 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
 
     private static void unpruned(Unpruned unpruned, List<String> all) {
         all.add(unpruned.words());
+        String reckoned = "Without pruning the crop is reckoned down to %d %% in %s (%d to %d %%), and no further, of"
+                + " which nothing is known.";
         unpruned.crop()
-                .ifPresent(crop -> all.add("Without pruning the crop is reckoned down to "
-                        + percent(crop.is())
-                        + " % in "
-                        + unpruned.winters().orElse(crop).inWords()
-                        + " ("
-                        + percent(crop.low())
-                        + " to "
-                        + percent(crop.high())
-                        + " %), and no further, of which nothing is known."));
+                .ifPresent(crop -> all.add(reckoned.formatted(
+                        percent(crop.is()),
+                        unpruned.winters().orElse(crop).inWords(),
+                        percent(crop.low()),
+                        percent(crop.high()))));
     }
 
     private static long percent(double share) {

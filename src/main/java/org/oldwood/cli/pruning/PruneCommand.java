@@ -182,15 +182,10 @@ public final class PruneCommand extends GardenCommand {
     }
 
     private RuntimeException unknown(String what, String seen, Collection<String> known) {
-        return usage("there is no "
-                + what
-                + " \""
-                + seen
-                + "\" here; there are "
-                + String.join(", ", known)
-                + Nearest.to(seen, known)
-                        .map(near -> ". Did you mean \"" + near + "\"?")
-                        .orElse(""));
+        String near =
+                Nearest.to(seen, known).map(". Did you mean \"%s\"?"::formatted).orElse("");
+        return usage(
+                "there is no %s \"%s\" here; there are %s%s".formatted(what, seen, String.join(", ", known), near));
     }
 
     /** The sheets of the plants asked for, each made when it is told. */

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What comes out of a bush this winter, and what stays.
@@ -28,18 +29,6 @@ public record Cut(
         int youngToLeave,
         Set<Remark> remarks,
         Optional<StagedRenovation.Part> staged) {
-
-    /** A cut without a renovation of a crowded plant. */
-    public Cut(
-            StageOfLife life,
-            Stems before,
-            List<Taken> taken,
-            Stems after,
-            int heldBack,
-            int youngToLeave,
-            Set<Remark> remarks) {
-        this(life, before, taken, after, heldBack, youngToLeave, remarks, Optional.empty());
-    }
 
     /** Something to tell with the cut list. */
     public enum Remark {
@@ -67,42 +56,31 @@ public record Cut(
 
     /** Nothing comes out. */
     static Cut nothing(StageOfLife life, Stems stems) {
-        return new Cut(life, stems, List.of(), stems, 0, stems.at(1), EnumSet.noneOf(Remark.class));
+        return new Builder(stems).build(life, 0, stems.at(1));
     }
 
     /** How many stems come out. */
     public int number() {
-        int all = 0;
-        for (Taken one : taken) {
-            all += one.number();
-        }
-        return all;
+        return sum(one -> true);
     }
 
     /** How many stems of a class come out. */
     public int of(int age) {
-        int all = 0;
-        for (Taken one : taken) {
-            all += one.age() == age ? one.number() : 0;
-        }
-        return all;
+        return sum(one -> one.age() == age);
     }
 
     /** How many stems come out for a reason. */
     public int of(Why why) {
-        int all = 0;
-        for (Taken one : taken) {
-            all += one.why() == why ? one.number() : 0;
-        }
-        return all;
+        return sum(one -> one.why() == why);
     }
 
     /** Sound stems of two years and more that come out: those that a limit of a season counts. */
     public int older() {
-        return taken.stream()
-                .filter(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK)
-                .mapToInt(Taken::number)
-                .sum();
+        return sum(one -> one.age() >= 2 && one.why() != Why.SICK && one.why() != Why.WEAK);
+    }
+
+    private int sum(Predicate<Taken> which) {
+        return taken.stream().filter(which).mapToInt(Taken::number).sum();
     }
 
     /**
@@ -129,10 +107,6 @@ public record Cut(
         Builder(Stems before) {
             this.before = before;
             this.left = before;
-        }
-
-        List<Taken> taken() {
-            return List.copyOf(taken);
         }
 
         Stems left() {
@@ -190,8 +164,7 @@ public record Cut(
         }
 
         Cut build(StageOfLife life, int heldBack, int youngToLeave, Optional<StagedRenovation.Part> staged) {
-            List<Taken> all = List.copyOf(taken);
-            return new Cut(life, before, all, left, heldBack, youngToLeave, remarks, staged);
+            return new Cut(life, before, List.copyOf(taken), left, heldBack, youngToLeave, remarks, staged);
         }
     }
 }

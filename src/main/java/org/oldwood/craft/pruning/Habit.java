@@ -1,6 +1,5 @@
 package org.oldwood.craft.pruning;
 
-import java.util.EnumSet;
 import java.util.List;
 
 /** What is done with a bush each winter: the plan, nothing, or what the grower has been doing. */
@@ -55,13 +54,6 @@ public interface Habit {
                 old -= cut.take(age, old, Why.OLDEST);
             }
         }
-        return new Cut(
-                StageOfLife.BEARING,
-                bush.stems(),
-                cut.taken(),
-                cut.left(),
-                0,
-                cut.left().at(1),
-                EnumSet.noneOf(Cut.Remark.class));
+        return cut.build(StageOfLife.BEARING, 0, cut.left().at(1));
     }
 }

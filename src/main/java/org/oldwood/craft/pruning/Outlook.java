@@ -98,7 +98,8 @@ public record Outlook(List<Winter> winters) {
         Optional<Range> borne = basis.yield.map(it -> share(after, bush, basis, it, alone));
         Optional<Range> kg = borne.flatMap(it -> kg(it, bush, basis));
         Optional<Unpruned.Berry> berry = basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
-        return new Winter(cut, bearing, share, kg.isPresent() ? borne : Optional.empty(), kg, berry);
+        return new Winter(
+                cut, bearing, share, kg.isPresent() ? borne.map(WoodCrop::banded) : Optional.empty(), kg, berry);
     }
 
     /**
@@ -128,7 +129,8 @@ public record Outlook(List<Winter> winters) {
         boolean perMetre = Optional.ofNullable(yield.mature().get(form))
                 .map(figure -> figure.unit().equals("kg/m"))
                 .orElse(false);
-        return yield.expected(form, year).map(full -> full.times(share).times(perMetre ? bush.metres() : 1));
+        return yield.expected(form, year)
+                .map(full -> WoodCrop.banded(full.times(share).times(perMetre ? bush.metres() : 1)));
     }
 
     /** A bush of unknown planting year counts as grown up. */

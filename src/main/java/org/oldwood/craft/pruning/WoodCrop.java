@@ -1,5 +1,6 @@
 package org.oldwood.craft.pruning;
 
+import java.util.Arrays;
 import org.oldwood.crop.Range;
 import org.oldwood.crop.Yield;
 
@@ -20,8 +21,6 @@ public final class WoodCrop {
     /** The least that the band is wide to either side. */
     private static final double BAND = 0.25;
 
-    private static final Range WHOLE = new Range(1 - BAND, 1, 1 + BAND);
-
     private WoodCrop() {}
 
     /**
@@ -35,20 +34,24 @@ public final class WoodCrop {
         for (int i = 0; i < 9; i++) {
             double full = weighed(reference, seasons, form, yield, i / 3);
             if (full == 0) {
-                return WHOLE;
+                return new Range(1, 1, 1);
             }
             double most = seasons < reference.oldest() ? 1 : MOST;
             double x = weighed(stems, Stems.OLDEST_CLASS, form, yield, i / 3) / full;
             shares[i] = Math.min(most, crowded(x, yield.crowding(i % 3)));
         }
-        double is = shares[4];
-        double low = is;
-        double high = is;
-        for (double share : shares) {
-            low = Math.min(low, share);
-            high = Math.max(high, share);
-        }
-        return new Range(Math.min(low, (1 - BAND) * is), is, Math.max(high, (1 + BAND) * is));
+        return new Range(
+                Arrays.stream(shares).min().orElseThrow(),
+                shares[4],
+                Arrays.stream(shares).max().orElseThrow());
+    }
+
+    /** The same, at least a quarter of the middle wide to either side. */
+    public static Range banded(Range range) {
+        return new Range(
+                Math.min(range.low(), (1 - BAND) * range.is()),
+                range.is(),
+                Math.max(range.high(), (1 + BAND) * range.is()));
     }
 
     /** The crop with {@code x} of the bearing wood of a bush in order. */

@@ -1,10 +1,8 @@
 package org.oldwood.facts.pruning;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.craft.pruning.WoodCrop;
@@ -57,11 +55,10 @@ public final class CropAdvisor implements Advisor {
         double low = 0;
         double is = 0;
         double high = 0;
-        Map<Alike, Borne> known = new HashMap<>();
         Set<String> forms = new LinkedHashSet<>();
         List<String> arithmetic = new ArrayList<>(s.subject().plants().size());
         for (PlantState plant : s.subject().plants()) {
-            Optional<Borne> borne = borne(plant, crop.get(), yield.get(), s, known);
+            Optional<Borne> borne = borne(plant, crop.get(), yield.get(), s);
             if (borne.isEmpty()) {
                 return Optional.empty();
             }
@@ -92,9 +89,6 @@ public final class CropAdvisor implements Advisor {
         return sources;
     }
 
-    /** What alike plants of a stand have alike. */
-    private record Alike(String form, int year, double parts, Optional<Range> wood) {}
-
     /**
      * What a plant bears.
      *
@@ -102,43 +96,32 @@ public final class CropAdvisor implements Advisor {
      */
     private record Borne(Range kg, String arithmetic) {}
 
-    /** What a plant bears: worked out once for all that are alike. */
-    private Optional<Borne> borne(PlantState plant, Crop crop, Yield yield, Situation s, Map<Alike, Borne> known) {
+    private Optional<Borne> borne(PlantState plant, Crop crop, Yield yield, Situation s) {
         String form = plant.plant().form();
         Figure mature = yield.mature().get(form);
         if (mature == null) {
             return Optional.empty();
         }
-        Alike alike = new Alike(
-                form, plant.plant().seasonsOld(s.season()), parts(plant, crop, mature), wood(plant, crop, yield, s));
-        Borne found = known.get(alike);
-        if (found != null) {
-            return Optional.of(found);
-        }
-        Optional<Borne> made = yield.expected(form, alike.year())
-                .map(each -> each.times(alike.wood().orElse(WHOLE)).times(alike.parts()))
-                .map(kg -> new Borne(kg, arithmetic(alike, mature, yield)));
-        made.ifPresent(borne -> known.put(alike, borne));
-        return made;
-    }
-
-    private static final Range WHOLE = new Range(1, 1, 1);
-
-    private static String arithmetic(Alike alike, Figure mature, Yield yield) {
-        double share =
-                yield.series(alike.form()).map(it -> it.share(alike.year())).orElse(0.0);
-        return ": %s when mature (%s to %s) x %d %% in its season %d x %s x %s"
+        int year = plant.plant().seasonsOld(s.season());
+        double parts = parts(plant, crop, mature);
+        Optional<Range> wood = wood(plant, crop, yield, s);
+        String arithmetic = ": %s when mature (%s to %s) x %d %% in its season %d x %s x %s"
                 .formatted(
                         mature.inWords(),
                         kg(mature.low()),
                         kg(mature.high()),
-                        Math.round(100 * share),
-                        alike.year(),
-                        alike.wood()
+                        Math.round(100
+                                * yield.series(form).map(it -> it.share(year)).orElse(0.0)),
+                        year,
+                        wood.map(WoodCrop::banded)
                                 .map(it -> "%d to %d %% for its wood, by weights that are assumed"
                                         .formatted(Math.round(100 * it.low()), Math.round(100 * it.high())))
                                 .orElse("100 % for its wood, which was not counted"),
-                        kg(alike.parts()));
+                        kg(parts));
+        return yield.expected(form, year)
+                .map(each -> WoodCrop.banded(
+                        each.times(wood.orElse(new Range(1, 1, 1))).times(parts)))
+                .map(kg -> new Borne(kg, arithmetic));
     }
 
     /** Bushes, or metres of row where the crop is told by the metre. */

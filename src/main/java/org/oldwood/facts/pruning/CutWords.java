@@ -27,21 +27,13 @@ public final class CutWords {
         }
         List<String> parts = new ArrayList<>();
         for (Taken one : cut.taken()) {
-            parts.add(one.number()
-                    + " of age "
-                    + cut.before().label(one.age())
-                    + " ("
-                    + one.why().words()
-                    + ")");
+            parts.add("%d of age %s (%s)"
+                    .formatted(
+                            one.number(),
+                            cut.before().label(one.age()),
+                            one.why().words()));
         }
-        return "take out "
-                + cut.number()
-                + " of "
-                + cut.before().total()
-                + " "
-                + what
-                + ": "
-                + String.join(", ", parts);
+        return "take out %d of %d %s: %s".formatted(cut.number(), cut.before().total(), what, String.join(", ", parts));
     }
 
     /**
@@ -91,8 +83,7 @@ public final class CutWords {
             case LIMITED ->
                 cut.heldBack() > 0
                         ? cut.heldBack()
-                                + " more are spent but wait for a later winter: too much at"
-                                + " once costs the next crop."
+                                + " more are spent but wait for a later winter: too much at once costs the next crop."
                         : "More could go, but not in one winter.";
             case NONE_SOUND ->
                 "No stem is sound: find out what ails it before you build it anew. Sound shoots may come from below;"
@@ -108,9 +99,8 @@ public final class CutWords {
                                 ? ""
                                 : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
             case OPEN_CLASS ->
-                "Stems of "
-                        + cut.before().label(cut.before().oldest())
-                        + " are of several ages: take the thickest and darkest of them.";
+                "Stems of %s are of several ages: take the thickest and darkest of them."
+                        .formatted(cut.before().label(cut.before().oldest()));
             case TOO_YOUNG -> "Too young for pruning: only dead, damaged and diseased wood goes.";
             case HARD -> "This is a hard cut: expect little or no crop next summer.";
             case NO_SUCCESSOR -> "An old branch stays until a young low shoot can follow it; leave one to grow.";
@@ -120,15 +110,16 @@ public final class CutWords {
     /** The parts of a neglected bush's spent wood, winter by winter: {@code 4, then 3, then 3}. */
     public static String parts(Outlook outlook) {
         List<String> parts = new ArrayList<>();
+        boolean last = false;
         for (Outlook.Winter winter : outlook.winters()) {
             int spent = winter.cut().of(Why.SPENT);
-            if (winter.cut().life() != StageOfLife.NEGLECTED && !parts.isEmpty()) {
-                if (spent > 0 && parts.size() < outlook.winters().size()) {
-                    parts.add(Integer.toString(spent));
-                }
+            last = winter.cut().life() != StageOfLife.NEGLECTED && !parts.isEmpty();
+            if (!last || spent > 0) {
+                parts.add(Integer.toString(spent));
+            }
+            if (last) {
                 break;
             }
-            parts.add(Integer.toString(spent));
         }
         return String.join(", then ", parts);
     }

@@ -1,8 +1,6 @@
 package org.oldwood.facts.pruning;
 
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +8,9 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.CaneSchool;
 import org.oldwood.craft.pruning.Cut;
-import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Why;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
@@ -27,28 +23,24 @@ import org.oldwood.words.Words;
 public final class PruningAdvisor implements Advisor {
     private static final String COUNT = "the stems were not counted; note counted with the stems by age";
     private static final String GRUB = "grub";
-    private static final Map<String, String> TIMES = new HashMap<>();
+    /** The time of year whose steps go with each amount, in the order in which they are offered. */
+    private static final Map<String, String> TIMES =
+            times("winter-cut winter, renovation-cut renovation, leader-cut winter, spur-cut-winter winter,"
+                    + " spur-cut-summer summer, planting-cut planting, canes-out canes, canes-kept canes,"
+                    + " canes-thin winter, canes-down winter, grub winter");
 
-    static {
-        TIMES.put("winter-cut", "winter");
-        TIMES.put("renovation-cut", "renovation");
-        TIMES.put("leader-cut", "winter");
-        TIMES.put("spur-cut-winter", "winter");
-        TIMES.put("spur-cut-summer", "summer");
-        TIMES.put("planting-cut", "planting");
-        TIMES.put("canes-out", "canes");
-        TIMES.put("canes-kept", "canes");
-        TIMES.put("canes-thin", "winter");
-        TIMES.put("canes-down", "winter");
+    private static Map<String, String> times(String pairs) {
+        Map<String, String> times = new LinkedHashMap<>();
+        for (String pair : pairs.split(", ")) {
+            String[] both = pair.split(" ");
+            times.put(both[0], both[1]);
+        }
+        return times;
     }
 
     private final PruningCases cases;
     private final AlikeBushes alike = new AlikeBushes();
 
-    /** Facts that are the same for many plants, by the very way and figure that they rest on. */
-    private final IdentityHashMap<School, Map<StageOfLife, Fact>> lives = new IdentityHashMap<>();
-
-    private final IdentityHashMap<Figure, Map<Integer, Fact>> pastLives = new IdentityHashMap<>();
     private @Nullable PruningMinutes minutes;
     private @Nullable GardenState minutesOf;
 
@@ -63,18 +55,7 @@ public final class PruningAdvisor implements Advisor {
 
     @Override
     public List<String> amounts() {
-        return List.of(
-                "winter-cut",
-                "renovation-cut",
-                "leader-cut",
-                "spur-cut-winter",
-                "spur-cut-summer",
-                "planting-cut",
-                "canes-out",
-                "canes-kept",
-                "canes-thin",
-                "canes-down",
-                GRUB);
+        return List.copyOf(TIMES.keySet());
     }
 
     @Override
@@ -201,7 +182,7 @@ public final class PruningAdvisor implements Advisor {
         return one.school().teaching().sources().toArray(String[]::new);
     }
 
-    private Fact lifeStage(PruningCase one) {
+    private static Fact lifeStage(PruningCase one) {
         Cut cut = one.cut();
         StageOfLife life = cut.life();
         boolean bearing = life == StageOfLife.BEARING;
@@ -214,45 +195,18 @@ public final class PruningAdvisor implements Advisor {
             String words = cut.staged().map(StagedWords::inShort).orElse("more spent wood than can go in one winter");
             return Fact.text("life-stage", life.words(), words, sources(one));
         }
-        Map<StageOfLife, Fact> ofSchool = lives.get(one.school());
-        if (ofSchool == null) {
-            ofSchool = new EnumMap<>(StageOfLife.class);
-            lives.put(one.school(), ofSchool);
-        }
-        Fact known = ofSchool.get(life);
-        if (known == null) {
-            String words = "by its age and wood it is " + life.words();
-            known = Fact.text("life-stage", life.words(), words, sources(one));
-            ofSchool.put(life, known);
-        }
-        return known;
+        return Fact.text("life-stage", life.words(), "by its age and wood it is " + life.words(), sources(one));
     }
 
-    private Fact pastLife(PruningCase one) {
-        Optional<Figure> life = one.life();
-        if (life.isEmpty()) {
-            return Fact.unknown("past-life", "no figure for the crop's productive life is known");
-        }
-        int seasons = one.blank().seasons().orElse(0);
-        Map<Integer, Fact> bySeasons = pastLives.get(life.get());
-        if (bySeasons == null) {
-            bySeasons = new HashMap<>();
-            pastLives.put(life.get(), bySeasons);
-        }
-        Fact known = bySeasons.get(seasons);
-        if (known == null) {
-            known = pastLife(one.pastLife(), seasons, life.get());
-            bySeasons.put(seasons, known);
-        }
-        return known;
-    }
-
-    private static Fact pastLife(boolean past, int seasons, Figure life) {
-        return Fact.yes(
-                "past-life",
-                past,
-                seasons + " seasons completed; a productive life is about " + life.inWords(),
-                life.sources().toArray(String[]::new));
+    private static Fact pastLife(PruningCase one) {
+        return one.life()
+                .map(life -> Fact.yes(
+                        "past-life",
+                        one.pastLife(),
+                        "%d seasons completed; a productive life is about %s"
+                                .formatted(one.blank().seasons().orElse(0), life.inWords()),
+                        life.sources().toArray(String[]::new)))
+                .orElseGet(() -> Fact.unknown("past-life", "no figure for the crop's productive life is known"));
     }
 
     private static Fact surplus(PruningCase one) {

@@ -56,7 +56,8 @@ class CutWordsTest {
                     Stems.ofOpen(1, 2),
                     3,
                     4,
-                    java.util.EnumSet.of(remark));
+                    java.util.EnumSet.of(remark),
+                    java.util.Optional.empty());
             assertThat(CutWords.remarks(cut))
                     .singleElement()
                     .asString()

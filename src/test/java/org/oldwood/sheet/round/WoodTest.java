@@ -20,7 +20,8 @@ class WoodTest {
                 before.without(age, out),
                 0,
                 0,
-                EnumSet.noneOf(Cut.Remark.class)));
+                EnumSet.noneOf(Cut.Remark.class),
+                java.util.Optional.empty()));
     }
 
     private static long hollow(Wood.Age age) {
