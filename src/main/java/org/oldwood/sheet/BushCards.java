@@ -136,7 +136,7 @@ final class BushCards {
         Bush bush = one.bush().get();
         Outlook.Basis basis = one.basis().get();
         Outlook plan = Outlook.of(bush, Habit.plan(one.school(), one.aim()), basis, SEASONS);
-        Outlook none = Outlook.of(bush, Habit.none(), basis, SEASONS);
+        Outlook none = Outlook.of(bush, Habit.NONE, basis, SEASONS);
         double most = Math.max(most(plan), most(none));
         List<BushCard.Season> seasons = new ArrayList<>();
         for (int i = 0; i < SEASONS; i++) {

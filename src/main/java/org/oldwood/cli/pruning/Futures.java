@@ -48,7 +48,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         School aim = cutDown ? form.school() : school;
         Outlook.Basis basis = new Outlook.Basis(aim, form, Yield.read(crop), newShoots.get());
         all.put(PLAN, Outlook.of(bush, Habit.plan(school, aim), basis, SEASONS));
-        all.put(NONE, Outlook.of(bush, Habit.none(), basis, SEASONS));
+        all.put(NONE, Outlook.of(bush, Habit.NONE, basis, SEASONS));
         if (!done.isEmpty()) {
             List<Stems> last = List.copyOf(done.values());
             last = last.subList(Math.max(0, last.size() - LAST), last.size());

@@ -52,9 +52,8 @@ record PruneSheet(
             List.of("summer", "In summer"));
 
     static String ageing(Crop crop, FormPruning form) {
-        return "It has stood for a productive life of its kind ("
-                + crop.life(form.form()).map(Figure::inWords).orElse("")
-                + "): raise its successor.";
+        return "It has stood for a productive life of its kind (%s): raise its successor."
+                .formatted(crop.life(form.form()).map(Figure::inWords).orElse(""));
     }
 
     Cut cut() {

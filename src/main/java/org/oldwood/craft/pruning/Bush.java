@@ -18,12 +18,8 @@ public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int
     public Bush {
         for (int age = 1; age <= Math.max(sick.oldest(), weak.oldest()); age++) {
             if (sick.at(age) + weak.at(age) > stems.at(age)) {
-                throw new IllegalArgumentException("more sick and weak stems of age "
-                        + age
-                        + " than there are stems: "
-                        + (sick.at(age) + weak.at(age))
-                        + " of "
-                        + stems.at(age));
+                throw new IllegalArgumentException("more sick and weak stems of age %d than there are stems: %d of %d"
+                        .formatted(age, sick.at(age) + weak.at(age), stems.at(age)));
             }
         }
         if (renovationWinter < 1 || !(metres > 0)) {

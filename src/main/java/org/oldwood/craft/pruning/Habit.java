@@ -14,25 +14,8 @@ public interface Habit {
         return (bush, winter) -> (once && winter > 0 ? afterwards : school).winter(bush);
     }
 
-    /** True where nothing is ever cut. */
-    default boolean leavesAlone() {
-        return false;
-    }
-
     /** Nothing comes out. */
-    static Habit none() {
-        return new Habit() {
-            @Override
-            public Cut cut(Bush bush, int winter) {
-                return Cut.nothing(StageOfLife.BEARING, bush.stems());
-            }
-
-            @Override
-            public boolean leavesAlone() {
-                return true;
-            }
-        };
-    }
+    Habit NONE = (bush, winter) -> Cut.nothing(StageOfLife.BEARING, bush.stems());
 
     /**
      * What was taken in past winters, one after the other and then again from the first; as many stems of each age, or

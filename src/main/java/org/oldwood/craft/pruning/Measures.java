@@ -1,5 +1,6 @@
 package org.oldwood.craft.pruning;
 
+import java.util.function.DoubleFunction;
 import org.oldwood.crop.Figure;
 
 /** Words for figures. */
@@ -9,22 +10,17 @@ public final class Measures {
     /** {@code 2 buds (1 to 3)}; shares as {@code a quarter}. */
     public static String inWords(Figure figure) {
         if (figure.unit().equals("share")) {
-            return share(figure.is()) + range(figure, true);
+            return share(figure.is()) + range(figure, Measures::share);
         }
         boolean one = figure.is() == 1 && figure.unit().endsWith("s");
         String words = figure.inWords();
-        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, false);
+        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, Measures::number);
     }
 
-    private static String range(Figure figure, boolean shares) {
-        if (figure.low() == figure.high()) {
-            return "";
-        }
-        return " ("
-                + (shares ? share(figure.low()) : number(figure.low()))
-                + " to "
-                + (shares ? share(figure.high()) : number(figure.high()))
-                + ")";
+    private static String range(Figure figure, DoubleFunction<String> word) {
+        return figure.low() == figure.high()
+                ? ""
+                : " (%s to %s)".formatted(word.apply(figure.low()), word.apply(figure.high()));
     }
 
     /** A number without a needless decimal point. */

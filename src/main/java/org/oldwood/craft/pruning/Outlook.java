@@ -84,7 +84,7 @@ public record Outlook(List<Winter> winters) {
         int alone = 0;
         for (int i = 0; i < seasons; i++) {
             Cut cut = habit.cut(bush, i);
-            alone += habit.leavesAlone() && !basis.school.isTooYoung(bush) ? 1 : 0;
+            alone += habit == Habit.NONE && !basis.school.isTooYoung(bush) ? 1 : 0;
             winters.add(winter(cut, bush, basis, alone));
             bush = next(bush, cut, basis.shoots(start, newShoots), basis);
         }

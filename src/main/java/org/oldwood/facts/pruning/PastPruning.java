@@ -2,6 +2,7 @@ package org.oldwood.facts.pruning;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -128,20 +129,13 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
         if (newShoots.isEmpty()) {
             return printed;
         }
-        long sum = 0;
-        int least = Integer.MAX_VALUE;
-        int most = 0;
-        for (int counted : newShoots) {
-            sum += counted;
-            least = Math.min(least, counted);
-            most = Math.max(most, counted);
-        }
-        double is = (double) sum / newShoots.size();
+        IntSummaryStatistics all =
+                newShoots.stream().mapToInt(Integer::intValue).summaryStatistics();
         boolean once = newShoots.size() == 1;
         return new Figure(
-                is,
-                once ? Math.min(least, printed.low()) : least,
-                once ? Math.max(most, printed.high()) : most,
+                all.getAverage(),
+                once ? Math.min(all.getMin(), printed.low()) : all.getMin(),
+                once ? Math.max(all.getMax(), printed.high()) : all.getMax(),
                 OWN,
                 printed.sources(),
                 Seen.COMPUTED,

@@ -96,17 +96,21 @@ public record PruningCase(
 
     /** The plant with its age and room, and no stems. */
     private static Bush blank(PlantState state, Crop crop, Season season, int renovations) {
-        double metres = state.plant().lengthM().orElseGet(() -> crop.spacing(
-                        state.plant().form())
-                .map(spacing -> spacing.inRow().is())
-                .orElse(1.0));
         return new Bush(
                 Stems.NONE,
                 Stems.NONE,
                 Stems.NONE,
                 OptionalInt.of(Math.max(0, state.plant().seasonsOld(season) - 1)),
                 1 + renovations,
-                metres);
+                metres(state, crop));
+    }
+
+    /** Length of a row, or the room of a plant in its row. */
+    static double metres(PlantState plant, Crop crop) {
+        return plant.plant().lengthM().orElseGet(() -> crop.spacing(
+                        plant.plant().form())
+                .map(spacing -> spacing.inRow().is())
+                .orElse(1.0));
     }
 
     private static Bush withStems(Bush blank, Stems stems, StemFaults faults) {

@@ -112,18 +112,11 @@ public final class PruningMinutes {
         }
         return form.labour()
                 .of(time)
-                .map(figure -> Labour.minutes(figure, metres(plant, crop)))
+                .map(figure -> Labour.minutes(figure, PruningCase.metres(plant, crop)))
                 .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : bushes(plant)));
     }
 
     private static int bushes(PlantState plant) {
         return Math.max(1, plant.plant().bushes());
-    }
-
-    private static double metres(PlantState plant, Crop crop) {
-        return plant.plant().lengthM().orElseGet(() -> crop.spacing(
-                        plant.plant().form())
-                .map(spacing -> spacing.inRow().is())
-                .orElse(1.0));
     }
 }

@@ -54,7 +54,7 @@ class HabitTest {
 
     @Test
     void without_pruning_nothing_goes() {
-        Cut cut = Habit.none().cut(Bush.of(Stems.of(8, 5, 9)), 3);
+        Cut cut = Habit.NONE.cut(Bush.of(Stems.of(8, 5, 9)), 3);
 
         assertThat(cut.taken()).isEmpty();
         assertThat(cut.after()).isEqualTo(Stems.of(8, 5, 9));

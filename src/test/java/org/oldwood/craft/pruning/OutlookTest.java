@@ -46,7 +46,7 @@ class OutlookTest {
 
     @Test
     void without_pruning_old_wood_gathers_and_its_share_falls() {
-        Outlook none = Outlook.of(Bush.of(Stems.of(8, 3, 3, 3)), Habit.none(), basis, 6);
+        Outlook none = Outlook.of(Bush.of(Stems.of(8, 3, 3, 3)), Habit.NONE, basis, 6);
 
         // four shoots a year of a bush that is not cut, fewer as it fills; three in ten of the old ones die
         assertThat(none.winters().get(5).cut().after().total()).isEqualTo(17);
@@ -99,7 +99,7 @@ class OutlookTest {
         Outlook.Basis bare = new Outlook.Basis(
                 stool.school(), stool, Optional.empty(), stool.newShoots().orElseThrow());
 
-        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.none(), bare, 1)
+        assertThat(Outlook.of(Bush.of(Stems.of(8)), Habit.NONE, bare, 1)
                         .winters()
                         .get(0)
                         .kg())
@@ -119,7 +119,7 @@ class OutlookTest {
     private double firstOf(Bush bush, School way) {
         Outlook.Basis of = new Outlook.Basis(
                 way, stool, Yield.read(blackcurrant), stool.newShoots().orElseThrow());
-        return Outlook.of(bush, Habit.none(), of, 1)
+        return Outlook.of(bush, Habit.NONE, of, 1)
                 .winters()
                 .get(0)
                 .kg()
@@ -163,7 +163,7 @@ class OutlookTest {
     }
 
     private static double kg(Stems canes, Outlook.Basis of) {
-        return Outlook.of(Bush.of(canes).after(6), Habit.none(), of, 1)
+        return Outlook.of(Bush.of(canes).after(6), Habit.NONE, of, 1)
                 .winters()
                 .get(0)
                 .kg()
@@ -204,7 +204,7 @@ class OutlookTest {
                 Yield.read(Schools.CROPS.get("blueberry")),
                 blue.newShoots().orElseThrow());
         Bush bush = Bush.of(Stems.of(2, 2, 2, 2, 2, 2)).after(10);
-        List<Outlook.Winter> none = Outlook.of(bush, Habit.none(), of, 6).winters();
+        List<Outlook.Winter> none = Outlook.of(bush, Habit.NONE, of, 6).winters();
 
         assertThat(none.get(0).berry().orElseThrow().weight()).isEqualTo(new Range(0.73, 0.77, 0.81));
         assertThat(none.get(4).berry().orElseThrow().speed()).isCloseTo(0.49, within(1e-9));
@@ -226,7 +226,7 @@ class OutlookTest {
                 bush,
                 Yield.read(Schools.CROPS.get("blueberry")),
                 bush.newShoots().orElseThrow());
-        Range kg = Outlook.of(start, Habit.none(), blue, 6)
+        Range kg = Outlook.of(start, Habit.NONE, blue, 6)
                 .winters()
                 .get(winter - 1)
                 .kg()
