@@ -69,11 +69,6 @@ public record Keep(
         return age <= stems.size() ? stems.get(age - 1) : 0;
     }
 
-    /** The most that print allows of that age. */
-    int most(int age) {
-        return age <= most.size() ? most.get(age - 1) : 0;
-    }
-
     /** The numbers aimed at from {@code youngest} to {@code oldest}, both included. */
     int between(int youngest, int oldest) {
         int all = 0;

@@ -243,6 +243,15 @@ class StoolRenewalBoundsTest {
     }
 
     @Test
+    void where_all_that_fruited_goes_the_young_ones_bear_and_none_older_need_stay() {
+        RenewalSchool out = Schools.stool("blackcurrant", "fruited-out");
+
+        assertThat(cut(out, "1=8,2=5").after()).isEqualTo(Stems.of(8, 0));
+        assertThat(cut(out, "1=0,2=5").after()).isEqualTo(Stems.of(0, 1));
+        assertThat(out.bearing(Stems.of(8))).isEqualTo(8);
+    }
+
+    @Test
     void a_third_of_a_young_bush_is_not_taken_of_its_best_stems() {
         RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
 
