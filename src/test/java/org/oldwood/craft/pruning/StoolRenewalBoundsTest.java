@@ -252,6 +252,39 @@ class StoolRenewalBoundsTest {
     }
 
     @Test
+    void stems_fold_at_the_spent_age_or_where_no_age_is_told_at_four() {
+        assertThat(halfYoung.fold()).isEqualTo(4);
+        assertThat(sixAges.fold()).isEqualTo(7);
+        assertThat(Schools.stool("blackcurrant", "fruited-out").fold()).isEqualTo(2);
+        assertThat(Schools.stool("blackcurrant", "oldest-third").fold()).isEqualTo(4);
+        assertThat(sixAges.staged().orElseThrow().sources()).contains("tribune-blueberry-2017", "oldwood");
+        assertThat(halfYoung.bearing(Stems.of(5, 3, 3, 2))).isEqualTo(6);
+    }
+
+    @Test
+    void each_craft_tells_what_bears_and_what_is_too_young() {
+        School row = Schools.form("summer-raspberry", "cane-row").school();
+        School down = Schools.form("autumn-raspberry", "cane-row").school();
+        School frame = Schools.form("redcurrant", "leg").school();
+
+        assertThat(row.bearing(Stems.of(8, 3))).isEqualTo(8);
+        assertThat(down.bearing(Stems.of(8, 3))).isEqualTo(11);
+        assertThat(frame.bearing(Stems.of(2, 3, 4))).isEqualTo(7);
+        assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(0))).isTrue();
+        assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(1))).isFalse();
+        assertThat(Pruning.read(Schools.CROPS.get("blackcurrant")).orElseThrow().looks("spent"))
+                .extracting(Look::of)
+                .containsOnly("spent");
+    }
+
+    @Test
+    void a_way_with_sick_stems_beyond_the_count_is_refused() {
+        org.assertj.core.api.Assertions.assertThatThrownBy(
+                        () -> Bush.of(Stems.of(1)).withFaults(Stems.of(1), Stems.of(1)))
+                .hasMessage("more sick and weak stems of age 1 than there are stems: 2 of 1");
+    }
+
+    @Test
     void a_third_of_a_young_bush_is_not_taken_of_its_best_stems() {
         RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
 
