@@ -88,7 +88,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
 
     private static void unpruned(Unpruned unpruned, List<String> all) {
         all.add(unpruned.words());
-        String reckoned = "Without pruning the crop is reckoned down to %d %% in %s (%d to %d %%), and no further, of"
+        String reckoned = "Without pruning the crop is reckoned down to %s %% in %s (%s to %s %%), and no further, of"
                 + " which nothing is known.";
         unpruned.crop()
                 .ifPresent(crop -> all.add(reckoned.formatted(

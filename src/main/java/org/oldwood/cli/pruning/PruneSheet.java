@@ -149,7 +149,7 @@ record PruneSheet(
         for (Outlook.Winter one : outlook.winters()) {
             out.line(String.format(
                     Locale.ROOT,
-                    "    winter %d  %-" + wide + "s  bearing %3.0f %%  %s",
+                    "    winter %s  %-" + wide + "s  bearing %3.0f %%  %s",
                     winter++,
                     one.cut().after(),
                     100 * one.bearingShare(),

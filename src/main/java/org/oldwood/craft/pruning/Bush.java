@@ -18,7 +18,7 @@ public record Bush(Stems stems, Stems sick, Stems weak, OptionalInt seasons, int
     public Bush {
         for (int age = 1; age <= Math.max(sick.oldest(), weak.oldest()); age++) {
             if (sick.at(age) + weak.at(age) > stems.at(age)) {
-                throw new IllegalArgumentException("more sick and weak stems of age %d than there are stems: %d of %d"
+                throw new IllegalArgumentException("more sick and weak stems of age %s than there are stems: %s of %s"
                         .formatted(age, sick.at(age) + weak.at(age), stems.at(age)));
             }
         }

@@ -105,7 +105,7 @@ public final class CropAdvisor implements Advisor {
         int year = plant.plant().seasonsOld(s.season());
         double parts = parts(plant, crop, mature);
         Optional<Range> wood = wood(plant, crop, yield, s);
-        String arithmetic = ": %s when mature (%s to %s) x %d %% in its season %d x %s x %s"
+        String arithmetic = ": %s when mature (%s to %s) x %s %% in its season %s x %s x %s"
                 .formatted(
                         mature.inWords(),
                         kg(mature.low()),
@@ -114,7 +114,7 @@ public final class CropAdvisor implements Advisor {
                                 * yield.series(form).map(it -> it.share(year)).orElse(0.0)),
                         year,
                         wood.map(WoodCrop::banded)
-                                .map(it -> "%d to %d %% for its wood, by weights that are assumed"
+                                .map(it -> "%s to %s %% for its wood, by weights that are assumed"
                                         .formatted(Math.round(100 * it.low()), Math.round(100 * it.high())))
                                 .orElse("100 % for its wood, which was not counted"),
                         kg(parts));

@@ -27,13 +27,13 @@ public final class CutWords {
         }
         List<String> parts = new ArrayList<>();
         for (Taken one : cut.taken()) {
-            parts.add("%d of age %s (%s)"
+            parts.add("%s of age %s (%s)"
                     .formatted(
                             one.number(),
                             cut.before().label(one.age()),
                             one.why().words()));
         }
-        return "take out %d of %d %s: %s".formatted(cut.number(), cut.before().total(), what, String.join(", ", parts));
+        return "take out %s of %s %s: %s".formatted(cut.number(), cut.before().total(), what, String.join(", ", parts));
     }
 
     /**

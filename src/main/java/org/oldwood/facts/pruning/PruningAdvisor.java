@@ -203,7 +203,7 @@ public final class PruningAdvisor implements Advisor {
                 .map(life -> Fact.yes(
                         "past-life",
                         one.pastLife(),
-                        "%d seasons completed; a productive life is about %s"
+                        "%s seasons completed; a productive life is about %s"
                                 .formatted(one.blank().seasons().orElse(0), life.inWords()),
                         life.sources().toArray(String[]::new)))
                 .orElseGet(() -> Fact.unknown("past-life", "no figure for the crop's productive life is known"));

@@ -14,7 +14,7 @@ public final class StagedWords {
     /** {@code 45 stems are too many or too old: winter 1 of 4 of the renovation half-first}. */
     public static String inShort(StagedRenovation.Part part) {
         StagedRenovation staged = part.renovation();
-        return "%d %s are too many or too old: winter %d of %d of the renovation %s"
+        return "%s %s are too many or too old: winter %s of %s of the renovation %s"
                 .formatted(part.due(), staged.from().unit(), part.winter(), staged.number(), staged.id());
     }
 
@@ -23,12 +23,12 @@ public final class StagedWords {
         StagedRenovation staged = part.renovation();
         List<String> all = new ArrayList<>();
         String begins = "So crowded that the limit of a winter would need more than ten winters, so it is renewed in"
-                + " %d (%s): %s";
+                + " %s (%s): %s";
         all.add(
                 part.winter() == 1
                         ? begins.formatted(staged.number(), staged.id(), lower(staged.words()))
-                        : "The renovation in %d winters goes on (%s).".formatted(staged.number(), staged.id()));
-        all.add("Winter %d of %d: %d %s are too many or too old; %d %s now%s"
+                        : "The renovation in %s winters goes on (%s).".formatted(staged.number(), staged.id()));
+        all.add("Winter %s of %s: %s %s are too many or too old; %s %s now%s"
                 .formatted(
                         part.winter(),
                         staged.number(),
