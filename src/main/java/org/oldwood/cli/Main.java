@@ -73,10 +73,12 @@ public final class Main {
             }
             return 0;
         }
-        if (first.isEmpty() && Files.isRegularFile(run.around.folder().resolve(GardenFolder.GARDEN_FILE))) {
-            return execute(NOW, new NowCommand(), args, run, failures);
-        }
         if (first.isEmpty()) {
+            GardenCommand now = new NowCommand();
+            now.attach(run.around, run.out, run.err);
+            if (Files.isRegularFile(now.gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
+                return execute(NOW, now, args, run, failures);
+            }
             run.err.write(everything().getUsageMessage());
             return Failures.WRONG_USAGE;
         }

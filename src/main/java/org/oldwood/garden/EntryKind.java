@@ -58,7 +58,7 @@ public enum EntryKind {
             planned()),
     STRUCK(
             "cuttings were set to root",
-            says("lot", Holds.NEW_ID, "the new lot's id").must(),
+            says("lot", Holds.NEW_ID, "a new id for these cuttings").must(),
             says("parent", Holds.PLANT, "the bush they came from"),
             says("crop", Holds.CROP, "the crop, where the parent is not yours"),
             word(
@@ -78,26 +78,26 @@ public enum EntryKind {
             says("form", Holds.TEXT, "how the plants will be grown; the parent's form if not said"),
             word("cut", "what will be cut at planting out", "hard", "light", "none")),
     CHECKED(
-            "the living cuttings of a lot were counted",
-            says("lot", Holds.LOT, "the lot").must(),
+            "living cuttings were counted",
+            says("lot", Holds.LOT, "the id of the cuttings").must(),
             count("alive", 0, 100_000, "how many are alive").must()),
     LIFTED(
-            "the rooted cuttings of a lot were lifted",
-            says("lot", Holds.LOT, "the lot").must(),
+            "rooted cuttings were lifted",
+            says("lot", Holds.LOT, "the id of the cuttings").must(),
             count("rooted", 0, 100_000, "how many had rooted").must(),
             count("good", 0, 100_000, "of these, good enough to plant out")),
     PLANTED_OUT(
-            "cuttings of a lot were planted to stay",
-            says("lot", Holds.LOT, "the lot").must(),
+            "rooted cuttings were planted to stay",
+            says("lot", Holds.LOT, "the id of the cuttings").must(),
             says("bed", Holds.BED, "the bed they were planted in").must(),
             says("plants", Holds.NEW_IDS, "the new plants' ids, with commas between")
                     .must(),
             says("form", Holds.TEXT, "how they will be grown")),
     LOST(
-            "cuttings of a lot, or a plant, died",
-            says("lot", Holds.LOT, "the lot"),
+            "cuttings, or a plant, died",
+            says("lot", Holds.LOT, "the id of the cuttings"),
             says("plant", Holds.PLANT, "the plant"),
-            count("number", 1, 100_000, "how many of the lot"),
+            count("number", 1, 100_000, "how many of the cuttings"),
             says("cause", Holds.TEXT, "drought, frost, waterlogging, vine weevil, unknown …")),
     GRUBBED(
             "a plant was taken out for good",

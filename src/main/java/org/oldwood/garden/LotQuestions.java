@@ -18,7 +18,7 @@ final class LotQuestions {
                         + number
                         + " cuttings "
                         + key
-                        + " in lot "
+                        + " in "
                         + lot.id()
                         + ", but only "
                         + lot.struck()
@@ -38,7 +38,7 @@ final class LotQuestions {
         }
         if (entry.kind() == EntryKind.LOST && entry.count("number").isEmpty()) {
             questions.add(entry.place()
-                    + ": cuttings of lot "
+                    + ": cuttings of "
                     + lot.id()
                     + " were lost, but not how many, so none is taken off. How many?");
         }

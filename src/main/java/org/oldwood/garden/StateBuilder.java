@@ -168,7 +168,10 @@ public final class StateBuilder {
         String id = entry.needed("lot");
         if (lots.containsKey(id)) {
             references.problem(
-                    entry, "duplicate-lot", "there is already a lot \"" + id + "\"", "Give the new lot another id.");
+                    entry,
+                    "duplicate-lot",
+                    "there are cuttings already that are called \"" + id + "\"",
+                    "Give the new ones another id.");
             return;
         }
         Optional<String> parent = entry.text("parent");

@@ -69,7 +69,7 @@ public record Condition(
 
     private String inWords(Fact found, boolean holds) {
         if (!found.known()) {
-            return found.words() + " (not known" + (whenUnknown ? ", taken as fulfilled)" : ")");
+            return found.words() + " (not known" + (whenUnknown ? ", so it does not stop the job)" : ")");
         }
         return holds ? found.words() : found.words() + "; asked for: " + wanted();
     }

@@ -151,7 +151,7 @@ final class Placement {
                     + task.window().first()
                     + " and "
                     + task.window().last()
-                    + "; it stands on "
+                    + "; it is put on "
                     + apartDay.get()
                     + ".");
         }

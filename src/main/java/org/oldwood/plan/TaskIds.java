@@ -42,12 +42,20 @@ public final class TaskIds {
         }
         if (!isSubject(parts[1], rule.get().subject())) {
             return Optional.of("names no %s of this garden: \"%s\". %s"
-                    .formatted(rule.get().subject(), parts[1], hint(id, planned)));
+                    .formatted(words(rule.get().subject()), parts[1], hint(id, planned)));
         }
         return isSeason(parts[2].split("#", 2)[0])
                 ? Optional.empty()
                 : Optional.of("names no season: \"%s\". Seasons are written like %s."
                         .formatted(parts[2], state.season().label()));
+    }
+
+    private static String words(String subject) {
+        return switch (subject) {
+            case "stand" -> "planting";
+            case "lot" -> "cuttings";
+            default -> subject;
+        };
     }
 
     private String job(String id, String rule) {

@@ -133,7 +133,7 @@ public final class LotWords {
                     + String.join(", ", pair.percent().sources())
                     + (learnt == Math.round(pair.percent().is())
                             ? ""
-                            : "; with this garden's own lots " + learnt + " %"));
+                            : "; with this garden's own cuttings " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
         lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));

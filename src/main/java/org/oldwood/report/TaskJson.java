@@ -116,8 +116,7 @@ public final class TaskJson {
                 .endObject();
     }
 
-    /** A reason with its sources. */
-    public static void write(JsonWriter json, Reason reason) {
+    private static void write(JsonWriter json, Reason reason) {
         json.object()
                 .put("holds", reason.holds())
                 .put("words", reason.words())

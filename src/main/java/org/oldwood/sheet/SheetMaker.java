@@ -82,7 +82,7 @@ final class SheetMaker {
             facts.add(Numbers.count(bushes, "bush or row", "bushes and rows"));
         }
         if (!lots.isEmpty()) {
-            facts.add(Numbers.count(lots.size(), "lot of cuttings", "lots of cuttings"));
+            facts.add(Numbers.count(lots.size(), "batch of cuttings", "batches of cuttings"));
         }
         facts.add(Numbers.count(
                 tasks.stream().filter(it -> it.state() == Task.State.OPEN).count(), "job", "jobs"));

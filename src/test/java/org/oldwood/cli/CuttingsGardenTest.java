@@ -85,7 +85,7 @@ class CuttingsGardenTest {
         assertThat(result.exit()).isZero();
         assertThat(result.out())
                 .contains("Lost 2, 1 Jun 2026: drought.", "count the living", "take the flowers off")
-                .contains("with this garden's own lots", "breeders' rights", "first pick", "full crop");
+                .contains("with this garden's own cuttings", "breeders' rights", "first pick", "full crop");
     }
 
     @Test
@@ -221,7 +221,7 @@ class CuttingsGardenTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "cuttings c | There is no lot \"c\" in this garden",
+                "cuttings c | There are no cuttings \"c\" in this garden",
                 "cuttings a --want=3 --by=2030 | Ask one thing",
                 "cuttings --by=2030 | --by and --sure belong to --want",
                 "cuttings --on=2026-11-20 | --on belongs to --struck",

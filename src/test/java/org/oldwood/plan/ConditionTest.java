@@ -115,7 +115,7 @@ class ConditionTest {
         assertThat(no.holds()).isFalse();
         assertThat(no.words()).isEqualTo("Count the stems (not known)");
         assertThat(yes.holds()).isTrue();
-        assertThat(yes.words()).isEqualTo("Count the stems (not known, taken as fulfilled)");
+        assertThat(yes.words()).isEqualTo("Count the stems (not known, so it does not stop the job)");
     }
 
     @Test

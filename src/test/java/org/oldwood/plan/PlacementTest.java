@@ -109,7 +109,7 @@ class PlacementTest {
                 .containsEntry("from-saturday@garden", "2027-03-06");
         assertThat(notices(SATURDAYS))
                 .containsExactly("to-friday: no day that you work lies between 2027-03-01 and 2027-03-05;"
-                        + " it stands on 2027-03-01.");
+                        + " it is put on 2027-03-01.");
     }
 
     @Test

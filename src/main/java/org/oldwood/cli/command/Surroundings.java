@@ -31,5 +31,10 @@ public record Surroundings(
 
         /** The word; empty where there is nobody to ask, or no answer. */
         Optional<String> answerTo(String question);
+
+        /** Whether somebody sits at a terminal, reads what is written and can answer. */
+        default boolean isThere() {
+            return false;
+        }
     }
 }

@@ -16,7 +16,7 @@ final class CuttingsChoice {
     @Option(
             names = "--crop",
             paramLabel = "CROP",
-            description = "the crop, blackcurrant for example; of a garden's lots only that crop's")
+            description = "the crop, blackcurrant for example; of a garden's cuttings only that crop's")
     Optional<String> cropId = Optional.empty();
 
     @Option(names = "--form", paramLabel = "FORM", description = "how the plants will be grown: stool, leg, cordon …")

@@ -30,13 +30,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Tells what becomes of lots of cuttings, and how many to strike. */
+/** Tells what becomes of cuttings, and how many to strike. */
 @Command(
         name = "cuttings",
         description = {
-            "what becomes of lots of cuttings, and how many to strike",
+            "what becomes of cuttings, and how many to strike",
             "",
-            "In a garden: all lots, or LOT in full. With --struck a lot that is not noted,"
+            "In a garden: all cuttings, or those of one ID. With --struck some not noted,"
                     + " with --want how many to strike. These two need no garden: say where with"
                     + " --at."
         },
@@ -48,7 +48,7 @@ import picocli.CommandLine.Parameters;
             "  oldwood cuttings --crop redcurrant --want 10 --by 2031 --climate oxford"
         })
 public final class CuttingsCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "LOT", description = "one lot, in full")
+    @Parameters(arity = "0..1", paramLabel = "ID", description = "these cuttings alone, in full")
     Optional<String> lotId = Optional.empty();
 
     @Mixin
@@ -57,7 +57,7 @@ public final class CuttingsCommand extends GardenCommand {
     @Mixin
     AnyPlace place = new AnyPlace();
 
-    @Option(names = "--struck", paramLabel = "N", description = "cuttings struck, for a lot not noted")
+    @Option(names = "--struck", paramLabel = "N", description = "how many were struck, where they are not noted")
     Optional<Integer> struck = Optional.empty();
 
     @Option(names = "--on", paramLabel = "DATE", description = "the day they were struck")
@@ -171,7 +171,7 @@ public final class CuttingsCommand extends GardenCommand {
 
     private List<LotState> chosen(GardenState state, Crops crops) {
         if (lotId.isPresent() && !state.lots().containsKey(lotId.get())) {
-            throw usage("There is no lot \""
+            throw usage("There are no cuttings \""
                     + lotId.get()
                     + "\" in this garden. "
                     + Nearest.hint(lotId.get(), state.lots().keySet()));

@@ -21,6 +21,10 @@ final class MaterialNames {
         }
     }
 
+    Set<String> ids() {
+        return ids;
+    }
+
     private void addAll(Json document) {
         if (document instanceof Json.Obj object) {
             object.members().values().forEach(this::addList);

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import org.oldwood.cli.record.WishesAsked.Answers;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Spacing;
@@ -129,15 +131,34 @@ final class NewGarden {
     }
 
     /** The text of {@code garden.json}, in the order in which the format describes it. */
-    static String gardenJson(String name, UUID id, Site site, Map<String, Double> areas) {
+    static String gardenJson(String name, UUID id, Site site, Map<String, Double> areas, Answers answers) {
         List<NewBed> beds = areas.entrySet().stream()
                 .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue()))))
                 .toList();
         NewSite place = new NewSite(site.latitude(), site.longitude(), site.heightM(), site.zoneName());
-        return JsonText.indented(new NewFile(GardenReader.FORMAT, name, id, place, beds)) + "\n";
+        return JsonText.indented(new NewFile(
+                        GardenReader.FORMAT,
+                        name,
+                        id,
+                        place,
+                        beds,
+                        answers.workDays(),
+                        answers.minutesPerDay(),
+                        answers.materials(),
+                        answers.wishes()))
+                + "\n";
     }
 
-    private record NewFile(int format, String name, UUID id, NewSite site, List<NewBed> beds) {}
+    private record NewFile(
+            int format,
+            String name,
+            UUID id,
+            NewSite site,
+            List<NewBed> beds,
+            Optional<List<String>> workDays,
+            Optional<Integer> minutesPerDay,
+            Optional<List<String>> materials,
+            Optional<WishesAsked.Wished> wishes) {}
 
     private record NewSite(double latitude, double longitude, double heightM, String zone) {}
 

@@ -108,7 +108,8 @@ public final class StartCommand extends GardenCommand {
         garden.plant(plantings, day);
         sayAreas(garden);
         sayClashes(plantings, crops);
-        String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), site, garden.areas());
+        WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());
+        String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), site, garden.areas(), answers);
         files.write(text, String.join("\n", garden.journal()) + "\n");
         sayClimate(site);
         report(folder, garden, plantings);
@@ -206,7 +207,7 @@ public final class StartCommand extends GardenCommand {
                 .formatted(folder.resolve(GardenFolder.GARDEN_FILE), folder.resolve(GardenFolder.JOURNAL_FILE)));
         boolean usual = isUsual(folder.toAbsolutePath().normalize());
         if (!quiet) {
-            err().line(usual ? "Next: oldwood calendar" : "Next: oldwood calendar --garden " + folder);
+            err().line(usual ? "Next: oldwood, and oldwood calendar" : "Next: oldwood calendar --garden " + folder);
         }
     }
 

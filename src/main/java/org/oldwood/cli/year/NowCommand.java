@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.plan.round.Round;
@@ -30,10 +33,14 @@ import picocli.CommandLine.Command;
 public final class NowCommand extends GardenCommand {
     private static final int MOST_DUE = 8;
     private static final int MOST_POSSIBLE = 5;
-    private static final int MOST_WAITING = 4;
+    private static final int MOST_NEXT = 2;
 
     private record Answer(
-            LocalDate until, List<Round> due, List<Round> possible, List<Round> next, List<String> waiting) {}
+            LocalDate until,
+            List<Round> due,
+            List<Round> possible,
+            List<Round> next,
+            Map<String, List<Round>> waiting) {}
 
     @Override
     public int run() throws IOException {
@@ -48,7 +55,10 @@ public final class NowCommand extends GardenCommand {
                 TaskJson.rounds(writer, "due", answer.due);
                 TaskJson.rounds(writer, "possible", answer.possible);
                 TaskJson.rounds(writer, "next", answer.next);
-                writer.put("waiting", answer.waiting).endObject();
+                writer.object("waiting");
+                answer.waiting.forEach((what, on) ->
+                        writer.put(what, on.stream().map(Round::id).toList()));
+                writer.endObject().endObject();
             });
             return 0;
         }
@@ -74,9 +84,10 @@ public final class NowCommand extends GardenCommand {
         List<Round> next = rounds.stream()
                 .filter(round -> round.firstGoodDay().isAfter(until))
                 .toList();
-        List<String> waiting = new ArrayList<>();
-        rounds.stream().filter(round -> !round.firstGoodDay().isAfter(until)).forEach(round -> round.waiting()
-                .forEach(what -> waiting.add("%s: %s".formatted(what, round.title()))));
+        Map<String, List<Round>> waiting = new LinkedHashMap<>();
+        Stream.concat(due.stream(), possible.stream()).forEach(round -> round.waiting()
+                .forEach(what ->
+                        waiting.computeIfAbsent(what, none -> new ArrayList<>()).add(round)));
         return new Answer(until, due, possible, next, waiting);
     }
 
@@ -88,15 +99,13 @@ public final class NowCommand extends GardenCommand {
         }
         lines.show("To do until %s, most urgent first".formatted(until), answer.due, MOST_DUE);
         lines.show("Also possible", answer.possible, MOST_POSSIBLE);
-        if (answer.due.isEmpty() && answer.possible.isEmpty()) {
-            lines.show("Next", answer.next, MOST_POSSIBLE);
-        }
-        lines.print();
+        lines.show("Next", answer.next.subList(0, Math.min(MOST_NEXT, answer.next.size())), MOST_NEXT);
         if (!answer.waiting.isEmpty()) {
-            out().line("Waits for it");
-            answer.waiting.stream().limit(MOST_WAITING).forEach(line -> out().hanging("     ", 5, line));
+            lines.say("Waits for a count, a look or a test");
         }
-        if (!answer.due.isEmpty() || !answer.possible.isEmpty()) {
+        answer.waiting.forEach((what, on) -> lines.say("     %s: %s".formatted(what, lines.numbers(on))));
+        lines.print();
+        if (lines.any()) {
             out().line("oldwood tasks 1 tells more; when it is done: oldwood note done 1");
         }
     }

@@ -43,6 +43,20 @@ final class RoundLines {
         }
     }
 
+    boolean any() {
+        return !shown.isEmpty();
+    }
+
+    /** The numbers under which rounds stand here: {@code see 1 and 4}. */
+    String numbers(List<Round> rounds) {
+        List<String> numbers = rounds.stream()
+                .map(round -> shown.indexOf(round) + 1)
+                .filter(number -> number > 0)
+                .map(number -> Integer.toString(number))
+                .toList();
+        return numbers.isEmpty() ? "further down" : "see %s".formatted(Words.list(numbers));
+    }
+
     /** A line of its own. */
     void say(String line) {
         rows.add(List.of(line));

@@ -1,10 +1,14 @@
 package org.oldwood.cli.year;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
@@ -17,9 +21,11 @@ import org.oldwood.plan.Reason;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.Verdict;
+import org.oldwood.plan.Window;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
 import org.oldwood.report.TaskJson;
 import org.oldwood.report.TaskWords;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import org.oldwood.words.Dates;
 import picocli.CommandLine.Command;
@@ -51,17 +57,38 @@ public final class WhyCommand extends GardenCommand {
             return notFired(planner, folder);
         }
         if (named.size() != 1) {
-            throw usage("name one task, as oldwood tasks shows it");
+            throw usage("name one task, or a round by its number, as oldwood tasks shows them");
         }
         Plan plan = planner.plan();
         stopOnProblems(folder);
-        Task task = plan.find(named.get(0)).orElseThrow(() -> unknown(plan));
-        if (json) {
-            out().json(writer -> TaskJson.write(writer, task));
+        List<Task> tasks = asked(plan);
+        if (json && tasks.size() == 1) {
+            out().json(writer -> TaskJson.write(writer, tasks.get(0)));
+        } else if (json) {
+            out().json(writer -> {
+                writer.object().array("tasks");
+                tasks.forEach(task -> TaskJson.write(writer, task));
+                writer.endArray().endObject();
+            });
         } else {
-            tell(task, folder);
+            for (Task task : tasks) {
+                tell(task, folder);
+            }
         }
         return 0;
+    }
+
+    /** The task; of a round, by its number or id, the first task of each rule, since the others are there alike. */
+    private List<Task> asked(Plan plan) throws IOException {
+        Optional<Task> one = plan.find(named.get(0));
+        if (one.isPresent()) {
+            return List.of(one.get());
+        }
+        List<Round> rounds = Rounds.read(folder().documents()).of(plan, state());
+        Round round = Numbers.find(this, rounds, named.get(0)).orElseThrow(() -> unknown(plan));
+        Map<String, Task> byRule = new LinkedHashMap<>();
+        round.all().forEach(task -> byRule.putIfAbsent(task.rule().id(), task));
+        return List.copyOf(byRule.values());
     }
 
     private RuntimeException unknown(Plan plan) {
@@ -71,7 +98,7 @@ public final class WhyCommand extends GardenCommand {
                 + "\" in this plan. "
                 + Nearest.to(named.get(0), ids)
                         .map(near -> "Did you mean \"" + near + "\"?")
-                        .orElse("oldwood tasks lists them; oldwood why --not RULE SUBJECT tells why one is not"
+                        .orElse("oldwood tasks --each lists them; oldwood why --not RULE SUBJECT tells why one is not"
                                 + " there."));
     }
 
@@ -138,7 +165,7 @@ public final class WhyCommand extends GardenCommand {
         List<Verdict> verdicts = planner.explain(rule, subject);
         stopOnProblems(folder);
         if (json) {
-            out().json(writer -> write(writer, verdicts));
+            out().json(new Answer(verdicts.stream().map(Answered::of).toList()));
             return 0;
         }
         if (!rule.concerns(subject)) {
@@ -181,22 +208,28 @@ public final class WhyCommand extends GardenCommand {
         verdict.reasons().forEach(reason -> out().hanging(reason.holds() ? "  yes: " : "  no:  ", 7, reason.words()));
     }
 
-    private static void write(JsonWriter json, List<Verdict> verdicts) {
-        json.object().array("verdicts");
-        for (Verdict verdict : verdicts) {
-            json.object()
-                    .put("rule", verdict.rule().id())
-                    .put("subject", verdict.situation().subject().id());
-            json.put("season", verdict.situation().season().label())
-                    .put("due", verdict.due())
-                    .put("because", verdict.because());
-            verdict.window()
-                    .ifPresent(window -> json.put("first", window.first().toString())
-                            .put("last", window.last().toString()));
-            json.array("reasons");
-            verdict.reasons().forEach(reason -> TaskJson.write(json, reason));
-            json.endArray().endObject();
+    /** The answer to {@code --not --json}. */
+    private record Answer(List<Answered> verdicts) {}
+
+    private record Answered(
+            String rule,
+            String subject,
+            String season,
+            boolean due,
+            String because,
+            Optional<LocalDate> first,
+            Optional<LocalDate> last,
+            List<Reason> reasons) {
+        static Answered of(Verdict verdict) {
+            return new Answered(
+                    verdict.rule().id(),
+                    verdict.situation().subject().id(),
+                    verdict.situation().season().label(),
+                    verdict.due(),
+                    verdict.because(),
+                    verdict.window().map(Window::first),
+                    verdict.window().map(Window::last),
+                    verdict.reasons());
         }
-        json.endArray().endObject();
     }
 }

@@ -83,7 +83,7 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
             }
             String amount = "%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), nutrient.symbol());
             if (brought(nutrient, choice)) {
-                lines.add("%s stay undone: %s. Beside it keep a feed that brings %s alone."
+                lines.add("%s are not given: %s. Beside it keep a feed that brings %s alone."
                         .formatted(amount, why(nutrient, recipe), nutrient.words()));
             } else {
                 amounts.add(amount);
@@ -91,8 +91,8 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
             }
         }
         if (!amounts.isEmpty()) {
-            lines.add(
-                    "%s stay undone: no material at hand brings %s.".formatted(Words.list(amounts), Words.list(names)));
+            lines.add("%s are not given: no material at hand brings %s."
+                    .formatted(Words.list(amounts), Words.list(names)));
         }
         return List.copyOf(lines);
     }

@@ -132,7 +132,7 @@ final class CuttingsAmounts {
                     + pair.weight().inWords()
                     + (learnt == Math.round(pair.percent().is())
                             ? ""
-                            : "; with this garden's own lots " + learnt + " %"));
+                            : "; with this garden's own cuttings " + learnt + " %"));
         }
         return lines;
     }
@@ -191,7 +191,7 @@ final class CuttingsAmounts {
                     0,
                     "l",
                     "as much as wets the soil to the foot of the cuttings",
-                    List.of("the room that this lot takes, or the crop's need, is not known"),
+                    List.of("the room that these cuttings take, or the crop's need, is not known"),
                     List.of());
         }
         double litres = RootZone.litres(week.get().is(), area.get());

@@ -87,7 +87,7 @@ final class CuttingsFacts {
                 Fact.number(
                         name,
                         forecast.plants().mean(),
-                        one(forecast.plants().mean()) + " plants are expected of the lot",
+                        one(forecast.plants().mean()) + " plants are expected of these cuttings",
                         sources(forecast.course()));
         };
     }

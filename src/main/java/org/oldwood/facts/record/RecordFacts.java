@@ -264,7 +264,7 @@ public final class RecordFacts implements Advisor {
         return Fact.yes(
                 "origin-own-cutting",
                 lot.isPresent(),
-                lot.map(id -> "raised from own cuttings, lot " + id + parent(id, s))
+                lot.map(id -> "raised from own cuttings, " + id + parent(id, s))
                         .orElse("not raised from own cuttings"));
     }
 
@@ -276,8 +276,6 @@ public final class RecordFacts implements Advisor {
     }
 
     private static Fact lot(Situation s, String name, Function<Subject.Lot, Fact> ask) {
-        return s.subject() instanceof Subject.Lot lot
-                ? ask.apply(lot)
-                : Fact.unknown(name, "this is no lot of cuttings");
+        return s.subject() instanceof Subject.Lot lot ? ask.apply(lot) : Fact.unknown(name, "these are no cuttings");
     }
 }

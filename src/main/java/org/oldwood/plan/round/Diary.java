@@ -150,15 +150,10 @@ final class Diary {
         return from;
     }
 
-    /** Not after what it must be before. */
+    /** Not after what it must be before, as far as that is done to the very same plant, bed or cuttings. */
     private LocalDate until(Task task, LocalDate last) {
-        LocalDate until = last;
-        if (firsts.contains(task.rule().id())) {
-            for (String where : places(task)) {
-                until = earliest(until, waiting.getOrDefault(place(task.rule().id(), task, where), until));
-            }
-        }
-        return until;
+        Place place = place(task.rule().id(), task, task.subject().id());
+        return earliest(last, waiting.getOrDefault(place, last));
     }
 
     private static Place place(String rule, Task task, String where) {

@@ -194,13 +194,22 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
+    /** A bed that is called after its crop tells nothing beside the crop. */
     private String where() {
         Set<String> beds = beds();
-        return switch (beds.size()) {
-            case 0 -> "";
-            case 1 -> ", %s".formatted(beds.iterator().next());
-            default -> ", " + beds.size() + " beds";
-        };
+        boolean told = kind.by() == RoundKind.By.CROP
+                && all().get(0)
+                        .subject()
+                        .crop()
+                        .filter(crop -> beds.iterator().next().startsWith(crop.id()))
+                        .isPresent();
+        return beds.size() == 1 && told
+                ? ""
+                : switch (beds.size()) {
+                    case 0 -> "";
+                    case 1 -> ", %s".formatted(beds.iterator().next());
+                    default -> ", " + beds.size() + " beds";
+                };
     }
 
     private List<String> verbs() {

@@ -35,6 +35,22 @@ public final class Cli {
         return this;
     }
 
+    /** A person at a terminal, who answers what is asked. */
+    public Cli answering(String text) {
+        hidden = new Surroundings.Hidden() {
+            @Override
+            public java.util.Optional<String> answerTo(String question) {
+                return java.util.Optional.empty();
+            }
+
+            @Override
+            public boolean isThere() {
+                return true;
+            }
+        };
+        return reading(text);
+    }
+
     public Cli reading(String text) {
         in = text;
         return this;

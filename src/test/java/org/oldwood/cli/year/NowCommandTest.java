@@ -67,6 +67,7 @@ class NowCommandTest {
         assertThat(ok("now", today)).contains("  1  Sat 28 Nov  See to tools");
 
         assertThat(ok("tasks", "1", today)).contains("tools@2027", "clean-tools@garden@2027");
+        assertThat(ok("why", "1", today)).contains("Clean and sharpen", "Sources");
         assertThat(ok("note", "done", "1", today)).contains("done: task clean-tools@garden@2027");
         assertThat(run("note", "done", "1", today).exit()).isEqualTo(2);
         assertThat(run("note", "done", "99", today).err()).contains("goes from 1 to");
@@ -75,9 +76,9 @@ class NowCommandTest {
         assertThat(cut).contains("  1  ", "lackcurrants: 4");
         Cli.Result later = run("note", "later", "1", "--until=2027-01-20", "--today=2027-01-05");
         assertThat(later.err()).contains("those of the list of 4 Jan 2027");
-        assertThat(ok("tasks", "cut", "--today=2027-01-05")).contains("20 Jan");
-        ok("note", "skipped", "1", "--today=2027-01-05");
-        assertThat(ok("tasks", "cut", "--today=2027-01-05")).doesNotContain("20 Jan");
+        assertThat(ok("tasks", "cut", "--today=2027-01-05")).contains("20 Jan  Count");
+        ok("note", "skipped", "cut@2027.blackcurrant", "--today=2027-01-05");
+        assertThat(ok("tasks", "cut", "--today=2027-01-05")).doesNotContain("20 Jan  Count");
         assertThat(Files.readString(folder.resolve("g/journal.jsonl")))
                 .contains("\"entry\":\"later\"", "\"days\":15", "\"entry\":\"skipped\"");
     }
@@ -99,6 +100,9 @@ class NowCommandTest {
                 Files.readString(file)
                         .replaceFirst("\\{", "{\"wishes\": {\"morePlants\": true, \"never\": [\"cut\"]},"));
         assertThat(ok("tasks", day)).contains("not asked for: cut, frost");
+        Files.writeString(file, Files.readString(file).replace("[\"cut\"]", "[\"cat\"]"));
+        assertThat(run("check", day).err()).contains("is not a kind of round that is known: \"cat\"");
+        Files.writeString(file, Files.readString(file).replace("[\"cat\"]", "[\"cut\"]"));
         assertThat(ok("tasks", "--json", day)).contains("\"rounds\"", "\"id\": \"cut@2028.blackcurrant\"");
     }
 
@@ -113,5 +117,34 @@ class NowCommandTest {
         assertThat(ok("tasks", "week", day)).contains("28 Nov  See to tools");
         assertThat(run("tasks", "weak", day).err()).contains("Did you mean \"week\"?");
         assertThat(run("tasks", "weak", day).exit()).isEqualTo(2);
+    }
+
+    /** What cannot be understood is asked again, an empty line is no answer, and without a person nothing is asked. */
+    @Test
+    void start_asks_a_person_for_wishes_and_writes_what_was_answered() throws IOException {
+        String[] start = {
+            "start", "g", "--name=Ours", "--at=52,-2", "--planted=2021", "--zone=UTC", "--plants=gooseberry=2"
+        };
+        Cli.Result asked = Cli.in(folder)
+                .answering("Sat, sunday\n\nbone meal\nbone-meal\nfrost lime\n07:30\nno\n")
+                .run(start);
+        assertThat(asked.exit()).as(asked.err()).isZero();
+        assertThat(asked.err()).contains("not understood: \"bone meal\"");
+        String file = Files.readString(folder.resolve("g/garden.json"));
+        assertThat(file)
+                .contains(
+                        "\"saturday\"",
+                        "\"sunday\"",
+                        "\"bone-meal\"",
+                        "\"frost\"",
+                        "\"07:30\"",
+                        "\"morePlants\": false")
+                .doesNotContain("minutesPerDay");
+        assertThat(ok("check")).isEmpty();
+
+        start[1] = "h";
+        Cli.Result silent = Cli.in(folder).run(start);
+        assertThat(silent.err()).doesNotContain("wishes");
+        assertThat(Files.readString(folder.resolve("h/garden.json"))).doesNotContain("wishes", "workDays");
     }
 }

@@ -56,7 +56,7 @@ class CompoundFeedTest {
         Budget budget = year("blackcurrant", "rb209", material);
 
         assertThat(budget.missing())
-                .anyMatch(line -> line.contains(" N stay undone") && line.contains(reason))
+                .anyMatch(line -> line.contains(" N are not given") && line.contains(reason))
                 .anyMatch(line -> line.contains("keep a feed that brings nitrogen alone"));
     }
 

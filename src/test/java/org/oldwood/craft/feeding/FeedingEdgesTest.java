@@ -155,7 +155,7 @@ class FeedingEdgesTest {
         assertThat(budget.missing())
                 .singleElement()
                 .asString()
-                .startsWith("4 g/m² N stay undone: more of heap is not advised, since manures");
+                .startsWith("4 g/m² N are not given: more of heap is not advised, since manures");
     }
 
     /** 8 g/m² of 1 % would be 800 g/m²; nobody gives more than 500. At 3 % of N, 25 g are in 833 g. */
@@ -165,7 +165,7 @@ class FeedingEdgesTest {
                         .missing())
                 .singleElement()
                 .asString()
-                .startsWith("3 g/m² N stay undone: more of heap is not advised, since that would be more");
+                .startsWith("3 g/m² N are not given: more of heap is not advised, since that would be more");
         Feed meal = Data.plain("meal", 1, 27, 0);
         assertThat(budget(new Nutrients(8, 4, 0, 0), FOUR_BUSHES, meal)
                         .dressed()
@@ -182,7 +182,7 @@ class FeedingEdgesTest {
         assertThat(little.notes())
                 .containsExactly("0.9 g/m² N are too little to weigh out; they may wait for the next season.");
         assertThat(budget(new Nutrients(1, 0, 0, 0), FOUR_BUSHES).missing())
-                .containsExactly("1 g/m² N stay undone: no material at hand brings nitrogen.");
+                .containsExactly("1 g/m² N are not given: no material at hand brings nitrogen.");
     }
 
     /** 5 % of what it gives is a trace, 20 % is not. */

@@ -171,7 +171,7 @@ class CuttingsAdvisorTest {
         assertThat(new RecordFacts()
                         .fact("origin-own-cutting", Optional.empty(), x)
                         .words())
-                .contains("lot a from bc");
+                .contains("own cuttings, a from bc");
         assertThat(fact("planting-cut", x).text()).contains("hard");
         assertThat(fact("flowers-off", x).text()).contains("yes");
         assertThat(hard.plan("2026-11-25").tasks())
