@@ -5,7 +5,7 @@ usage, at the repository's root, after the tests were compiled:
   src/test/scripts/mutate-data.py CLASSPATH KIND [SEED [COUNT]]
 CLASSPATH: compiled tests, classes and libraries, with JUnit's console launcher (src/main/resources is put before them).
 KIND: safety (figures of reference/safety.txt, every caution's reach and figures, every rule's work), windows (both ends of
-every rule), random (COUNT numbers of crops, rules, materials and tables, drawn with SEED).
+every rule), random (numbers of crops, rules, materials and tables). With a SEED, COUNT of them are drawn.
 Prints each mutant that no test noticed, then the share.
 """
 import copy, json, os, random, re, shutil, subprocess, sys, tempfile
@@ -195,6 +195,8 @@ def main():
     classpath, kind = sys.argv[1:3]
     seed, count = (int(sys.argv[3]) if len(sys.argv) > 3 else 1), (int(sys.argv[4]) if len(sys.argv) > 4 else 200)
     mutants = list({"safety": safety, "windows": windows, "random": lambda: chance(seed, count)}[kind]())
+    if kind != "random" and len(sys.argv) > 3:
+        mutants = random.Random(seed).sample(mutants, min(count, len(mutants)))
     if noticed(classpath, classes(FIGURES + REACH + WINDOWS), ("format-of-nothing.json", {})):
         sys.exit("the tests fail on the data as it is")
     lived = 0
