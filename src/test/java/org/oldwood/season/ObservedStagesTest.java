@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.crop.Crops;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.weather.Weather;
@@ -41,18 +43,22 @@ class ObservedStagesTest {
         assertThat(Files.readString(PAGE)).isEqualTo(wanted);
     }
 
-    /** First flower has the most rows: its mean error must stay within the ± that is promised. */
-    @Test
-    void first_flower_is_met_within_a_week_on_the_average() throws IOException {
+    /**
+     * Every crop of every file at hand that has a model stands in the table. Rows that the sums were set from show how
+     * well one sum serves many climates; the rest, how well it does in a place that it has not seen.
+     */
+    @ParameterizedTest
+    @CsvSource({"yes, 16, 4", "no, 7, 10"})
+    void first_flower_is_met_to_within_the_promised_days(String fitted, int rows, double within) throws IOException {
         List<Integer> errors = new ArrayList<>();
         for (String[] row : rows("observed-stages.csv")) {
-            if (row[2].equals("first-flower")) {
+            if (row[2].equals("first-flower") && row[8].equals(fitted)) {
                 errors.add(Math.abs(error(row)));
             }
         }
-        assertThat(errors).hasSizeGreaterThan(12);
+        assertThat(errors).hasSize(rows);
         assertThat(errors.stream().mapToInt(each -> each).average().orElseThrow())
-                .isLessThan(4);
+                .isLessThan(within);
     }
 
     private static String table() throws IOException {
