@@ -93,7 +93,10 @@ public final class ReadBack {
                 .ifPresent(answer -> keep(item.identity(), answer));
     }
 
-    /** Only a to-do that somebody changed in a calendar can say that a tick was taken back; an older copy of ours cannot. */
+    /**
+     * Only a to-do that somebody changed in a calendar can say that a tick was taken back; an older copy of ours
+     * cannot.
+     */
     private static boolean isUntouched(RawComponent raw, Seen seen) {
         return raw.isEvent()
                 || seen.isDone()

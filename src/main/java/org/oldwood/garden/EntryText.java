@@ -3,6 +3,7 @@ package org.oldwood.garden;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.store.Json;
@@ -77,8 +78,7 @@ public final class EntryText {
     public static Map<String, String> cells(EntryKind kind, Map<String, Json> values) {
         Map<String, String> cells = new LinkedHashMap<>();
         Stream.concat(kind.fields().stream().map(EntryField::key), Stream.of("note"))
-                .filter(values::containsKey)
-                .forEach(key -> cells.put(key, typed(values.get(key))));
+                .forEach(key -> Optional.ofNullable(values.get(key)).ifPresent(value -> cells.put(key, typed(value))));
         return cells;
     }
 

@@ -19,8 +19,8 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /**
- * The short warnings, from {@code cautions.json}. A caution reaches a piece of work by the task, the tools and materials
- * in hand, the crops, the country and the time of year; which of several is the gravest is data too.
+ * The short warnings, from {@code cautions.json}. A caution reaches a piece of work by the task, the tools and
+ * materials in hand, the crops, the country and the time of year; which of several is the gravest is data too.
  */
 public final class Cautions {
     private static final int MONTHS = 12;

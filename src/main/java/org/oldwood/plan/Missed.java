@@ -33,7 +33,10 @@ public record Missed(
     /** A kind of work in a bed: what may be done instead of a missed job is looked for among these. */
     private record RuleInBed(String rule, Optional<String> bed) {}
 
-    /** All with what to do instead where that is still to be done within a year, else that it is too late; most harmful first. */
+    /**
+     * All with what to do instead where that is still to be done within a year, else that it is too late; most harmful
+     * first.
+     */
     static List<Missed> against(List<Task> tasks, List<Missed> all) {
         Map<RuleInBed, Task> open = new HashMap<>();
         for (Task task : tasks) {

@@ -19,8 +19,8 @@ import org.oldwood.garden.Garden;
 
 /**
  * Gives each task its day: inside its window, not before today, after the tasks that come first, far enough from what
- * must be kept apart, on a day one works, and where the day still has time. Where one task leaves no day to another, the
- * other order is tried: what does less harm to leave gives way. What cannot be placed becomes a notice.
+ * must be kept apart, on a day one works, and where the day still has time. Where one task leaves no day to another,
+ * the other order is tried: what does less harm to leave gives way. What cannot be placed becomes a notice.
  */
 final class Placement {
     private final Situation.World world;
@@ -159,7 +159,9 @@ final class Placement {
         return Optional.of(task.on(apartDay.get()));
     }
 
-    /** Not before the window, today, the day it was put off to, or the tasks that come first on the same subject or bed. */
+    /**
+     * Not before the window, today, the day it was put off to, or the tasks that come first on the same subject or bed.
+     */
     private LocalDate earliest(Task task) {
         LocalDate earliest = latest(task.window().first(), world.today());
         earliest = latest(earliest, world.state().later().getOrDefault(task.id(), earliest));

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 /**
  * A table written as comma-separated values (RFC 4180): the first line names the columns; a cell in double quotes may
  * hold commas, line ends and doubled quotes. Blank lines and lines that begin with {@code #} are passed over. Where the
- * columns are parted by semicolons, as spreadsheets do in countries that write 1,5 for one and a half, so are the cells,
- * and a comma in a number is its decimal sign.
+ * columns are parted by semicolons, as spreadsheets do in countries that write 1,5 for one and a half, so are the
+ * cells, and a comma in a number is its decimal sign.
  *
  * @param columns the names in the first line
  * @param rows the lines after it
@@ -99,7 +99,8 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
     }
 
     /**
-     * The text of a table for a spreadsheet, with the mark by which it knows UTF-8. A text that a spreadsheet would take for a formula has an apostrophe before it, which {@link #read} takes away.
+     * The text of a table for a spreadsheet, with the mark by which it knows UTF-8. A text that a spreadsheet would
+     * take for a formula has an apostrophe before it, which {@link #read} takes away.
      *
      * @param semicolons whether semicolons part the cells and commas stand in decimal numbers
      */

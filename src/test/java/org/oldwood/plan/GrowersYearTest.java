@@ -169,7 +169,9 @@ class GrowersYearTest {
         booked.forEach(noted -> garden.note(from.toString(), line(noted)));
     }
 
-    /** A year lived twice, once by entries and once by ticks, which book the same: all that is open afterwards is alike. */
+    /**
+     * A year lived twice, once by entries and once by ticks, which book the same: all that is open afterwards is alike.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"north", "south"})
     void the_same_work_by_entry_and_by_tick_gives_the_same_plan(String hemisphere) {

@@ -80,7 +80,9 @@ class RuleWindowsTest {
         assertThat(window.last()).as(source).isBeforeOrEqualTo(to);
     }
 
-    /** Each edge, beside the printed time in which it lies or the advice that it times; the edges are our choice within. */
+    /**
+     * Each edge, beside the printed time in which it lies or the advice that it times; the edges are our choice within.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/rules/windows.txt", delimiter = '|', numLinesToSkip = 1)
     void opens_and_closes_where_its_reason_has_it(

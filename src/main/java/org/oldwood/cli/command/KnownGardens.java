@@ -19,8 +19,9 @@ import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 
 /**
- * The gardens that a person has named, in {@code oldwood/gardens.json} of the folder for settings ({@code
- * XDG_CONFIG_HOME}, else {@code .config} in the home folder). Nothing else is kept there, and nothing is lost with it.
+ * The gardens that a person has named, in {@code oldwood/gardens.json} of the folder for settings
+ * ({@code XDG_CONFIG_HOME}, else {@code .config} in the home folder). Nothing else is kept there, and nothing is lost
+ * with it.
  *
  * @param usual the name of the one meant where none is given
  * @param folders the folders by name

@@ -6,7 +6,7 @@ import java.util.Optional;
 public final class Terminal implements Surroundings.Hidden {
     @Override
     public boolean isThere() {
-        return System.console() != null;
+        return Optional.ofNullable(System.console()).isPresent();
     }
 
     @Override

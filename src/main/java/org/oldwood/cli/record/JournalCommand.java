@@ -69,10 +69,11 @@ public final class JournalCommand extends GardenCommand {
         known("cuttings", lot, state.lots().keySet());
         known("kind of entry", kind, EntryKind.keys());
         Set<String> withdrawn = StateBuilder.withdrawn(folder.journal());
-        List<Entry> chosen = new ArrayList<>(folder.journal().stream()
-                .filter(entry -> isAsked(entry, state))
-                .sorted(table.asked() ? (a, b) -> 0 : Comparator.comparing(Entry::date))
-                .toList());
+        List<Entry> chosen = new ArrayList<>(
+                folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
+        if (!table.asked()) {
+            chosen.sort(Comparator.comparing(Entry::date));
+        }
         List<Entry> shown = chosen.subList(Math.max(0, chosen.size() - last.orElse(chosen.size())), chosen.size());
         if (table.asked()) {
             table.print(this, cells(shown));

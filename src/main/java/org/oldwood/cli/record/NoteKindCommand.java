@@ -176,7 +176,7 @@ final class NoteKindCommand extends GardenCommand {
 
     /** The kind of round that is never wanted, by its name or by the number of such a round. */
     private void takeKind(Map<String, Json> values) throws IOException {
-        String named = ((Json.Text) values.get("kind")).value();
+        String named = values.get("kind") instanceof Json.Text text ? text.value() : "";
         Rounds rounds = Rounds.read(folder().documents());
         GardenPlan planned = GardenPlan.of(this, folder());
         String id = Numbers.find(this, rounds.of(planned.plan(), planned.state()), named)

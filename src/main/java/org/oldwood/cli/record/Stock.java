@@ -47,7 +47,10 @@ final class Stock {
         return plantings;
     }
 
-    /** From a table with some of the columns plant, crop, number, bed, cultivar, form, planted and lengthM; crop must be there. */
+    /**
+     * From a table with some of the columns plant, crop, number, bed, cultivar, form, planted and lengthM; crop must be
+     * there.
+     */
     List<Planting> table(Csv table, String file) {
         for (String column : table.columns()) {
             if (!column.isEmpty() && !COLUMNS.contains(column)) {

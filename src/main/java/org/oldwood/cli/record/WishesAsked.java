@@ -14,7 +14,9 @@ import org.oldwood.plan.TaskIds;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Documents;
 
-/** Asks a person at a terminal what they want of the program. An empty line skips a question; its default then holds. */
+/**
+ * Asks a person at a terminal what they want of the program. An empty line skips a question; its default then holds.
+ */
 final class WishesAsked {
     private static final List<String> DAYS = Stream.of(DayOfWeek.values())
             .map(day -> day.name().toLowerCase(Locale.ROOT))

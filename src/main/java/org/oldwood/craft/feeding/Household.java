@@ -5,8 +5,8 @@ import org.oldwood.crop.Figure;
 import org.oldwood.words.Words;
 
 /**
- * Grams told in spoons, millilitres and handfuls. Only where the density of the material was read, or a handful was weighed;
- * grams always stand beside.
+ * Grams told in spoons, millilitres and handfuls. Only where the density of the material was read, or a handful was
+ * weighed; grams always stand beside.
  *
  * <p>Where two densities are in print the higher one is the default, so that measuring by volume errs on the side of
  * too little. Checked against {@code reference/household.csv}.
@@ -34,7 +34,8 @@ public final class Household {
     }
 
     /**
-     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is too small for a spoon.
+     * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is too small for a
+     * spoon.
      */
     public static Optional<String> inWords(double grams, Optional<Figure> density) {
         return density.flatMap(it -> ofVolume(millilitres(grams, it.is())));

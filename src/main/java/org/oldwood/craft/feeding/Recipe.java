@@ -66,8 +66,9 @@ public record Recipe(List<Part> parts, Nutrients gives) {
                 for (List<Kept> materials : choices(kept, size)) {
                     choices(wanted, size).forEach(exactly -> tryOut(materials, List.of(), exactly));
                     for (Kept full : materials) {
-                        List<Kept> others =
-                                materials.stream().filter(each -> each != full).toList();
+                        List<Kept> others = materials.stream()
+                                .filter(each -> !each.equals(full))
+                                .toList();
                         choices(wanted, size - 1).forEach(exactly -> tryOut(others, List.of(full), exactly));
                     }
                 }

@@ -3,12 +3,12 @@ package org.oldwood.craft.pruning;
 import java.util.Optional;
 
 /**
- * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, weak and damaged ones, then
- * those past their age as far as a young low shoot stands ready to follow each, then those above the number of the
- * form. Stems of age 1 in the count are low young shoots, older ones are branches. Of the shoots as many stay as there
- * is room for. Arms that are the plant, as those of a cordon, stay unless they are dead. A frame too crowded for the limit of a
- * season is brought back in the parts of a {@link StagedRenovation}, where its school has one. The spur cut itself is
- * the same on every branch and stands in the school's steps.
+ * The branches that come out of a spur-pruned bush in winter: dead and diseased ones, weak and damaged ones, then those
+ * past their age as far as a young low shoot stands ready to follow each, then those above the number of the form.
+ * Stems of age 1 in the count are low young shoots, older ones are branches. Of the shoots as many stay as there is
+ * room for. Arms that are the plant, as those of a cordon, stay unless they are dead. A frame too crowded for the limit
+ * of a season is brought back in the parts of a {@link StagedRenovation}, where its school has one. The spur cut itself
+ * is the same on every branch and stands in the school's steps.
  *
  * <p>Checked against {@code reference/spur-cut.csv}.
  */

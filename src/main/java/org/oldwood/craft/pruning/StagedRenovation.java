@@ -92,8 +92,8 @@ public record StagedRenovation(
 
     /**
      * How many of {@code due} stems may go this winter; empty where the plant is not, or no longer, so crowded. In the
-     * first winter it is a third of the first share at the bound of crowding, and one more for each stem beyond it, up to
-     * the whole share: one stem more on the bush is never many more on the list.
+     * first winter it is a third of the first share at the bound of crowding, and one more for each stem beyond it, up
+     * to the whole share: one stem more on the bush is never many more on the list.
      *
      * @param renovationWinter 1 where none has begun
      * @param usual the limit of a season without it; the part is never less

@@ -11,8 +11,8 @@ import org.oldwood.crop.Yield;
  * plays no part.
  *
  * <p>Youth is in the yearly series of the crop and counted there alone: a young bush is held against the ages that it
- * can have. The weights by age are assumptions, and {@code k} is borrowed for most crops; see {@code
- * docs/method-pruning.md}. Checked against {@code reference/crop-hindcast.csv}.
+ * can have. The weights by age are assumptions, and {@code k} is borrowed for most crops; see
+ * {@code docs/method-pruning.md}. Checked against {@code reference/crop-hindcast.csv}.
  */
 public final class WoodCrop {
     /** No evidence reaches beyond a tenth more than a bush in order bears. */

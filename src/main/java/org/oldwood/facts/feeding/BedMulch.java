@@ -117,7 +117,9 @@ public record BedMulch(
         return ordered;
     }
 
-    /** The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one. */
+    /**
+     * The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one.
+     */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
         List<FeedingProfile> profiles = profiles(books, bed, s.world().crops());
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());

@@ -31,8 +31,8 @@ public final class PruningAdvisor implements Advisor {
 
     private static Map<String, String> times(String pairs) {
         Map<String, String> times = new LinkedHashMap<>();
-        for (String pair : pairs.split(", ")) {
-            String[] both = pair.split(" ");
+        for (String pair : pairs.split(", ", -1)) {
+            String[] both = pair.split(" ", -1);
             times.put(both[0], both[1]);
         }
         return times;

@@ -110,7 +110,7 @@ final class Diary {
         boolean room = garden.minutesPerDay() == 0 || taken == 0 || taken + takes <= garden.minutesPerDay();
         return garden.workDays().contains(day.getDayOfWeek())
                 && (limits < 3 || inWeek.getOrDefault(week(day), 0) < MOST_A_WEEK)
-                && (limits < 2 || onDay.getOrDefault(day, 0) < MOST_A_DAY && room)
+                && (limits < 2 || (onDay.getOrDefault(day, 0) < MOST_A_DAY && room))
                 && (limits < 1 || tagged.stream().noneMatch(task -> clashes(task, day)));
     }
 

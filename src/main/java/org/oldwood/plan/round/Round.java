@@ -177,7 +177,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     private List<String> names() {
         List<String> verbs = verbs();
         String brief = kind.title().replace("{crop}", crop());
-        boolean oneCrop = kind.by() == RoundKind.By.CROP && !verbs.isEmpty() || kind.by() == RoundKind.By.GROUP;
+        boolean oneCrop = (kind.by() == RoundKind.By.CROP && !verbs.isEmpty()) || kind.by() == RoundKind.By.GROUP;
         String crop =
                 oneCrop && all().stream().allMatch(task -> crop(task).equals(crop())) ? " %s".formatted(crop()) : "";
         List<String> names = new ArrayList<>();

@@ -168,8 +168,10 @@ public final class RoundPages {
         return those.stream().map(Round::title).distinct().collect(Collectors.joining("; "));
     }
 
-    /** Makes the lines of one page: on it how a thing is done, and each caution, is said once; four cautions at most. */
-    private final class Maker {
+    /**
+     * Makes the lines of one page: on it how a thing is done, and each caution, is said once; four cautions at most.
+     */
+    private static final class Maker {
         private final LocalDate from;
         private final Set<String> drawn;
         private final Set<String> cares = new HashSet<>();

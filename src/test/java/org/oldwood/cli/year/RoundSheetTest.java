@@ -22,7 +22,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.cli.command.Cli;
 
-/** Cards and boxes of the sheet against the plan of the same day: winter, spring, summer, in both halves of the earth. */
+/**
+ * Cards and boxes of the sheet against the plan of the same day: winter, spring, summer, in both halves of the earth.
+ */
 class RoundSheetTest {
     private static final Pattern CARD =
             Pattern.compile("data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);

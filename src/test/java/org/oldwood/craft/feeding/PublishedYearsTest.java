@@ -62,7 +62,10 @@ class PublishedYearsTest {
                 Double.parseDouble(percent[0]), Double.parseDouble(percent[1]), Double.parseDouble(percent[2]), 0));
     }
 
-    /** Ontario Ministry 2019: no more than 25 kg N/ha in one dressing of haskap; Agroscope: halves of 20 to 60 for currants. */
+    /**
+     * Ontario Ministry 2019: no more than 25 kg N/ha in one dressing of haskap; Agroscope: halves of 20 to 60 for
+     * currants.
+     */
     @Test
     void single_dressings_are_within_print() {
         for (FeedPlan dressing : dressings("haskap", "own")) {

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What every cut list holds to, whatever the bush and the way: random bushes for each way of each crop, {@code
- * -Dbushes=10000} for the long run.
+ * What every cut list holds to, whatever the bush and the way: random bushes for each way of each crop,
+ * {@code -Dbushes=10000} for the long run.
  */
 class ListLawsTest {
     private static final int BUSHES = Integer.getInteger("bushes", 300);
