@@ -148,7 +148,7 @@ public final class Planner {
     /** Whether last season's work is not too late yet, though the season is over. */
     private boolean reachesToday(Rule rule, Subject subject) {
         // a window that closes by an entry closes on the same day in every season: it is this season's
-        return !rule.hangsOnEntries() && forgotten.reachesToday(rule, subject, lastToNext.get(0));
+        return !rule.closes().by().equals("entry") && forgotten.reachesToday(rule, subject, lastToNext.get(0));
     }
 
     private static boolean isPlanned(List<Task> tasks, int from) {

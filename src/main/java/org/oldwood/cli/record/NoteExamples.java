@@ -43,7 +43,7 @@ final class NoteExamples {
             case LOT -> "lot-1";
             case BED -> "blackcurrant-bed";
             case CROP -> "blackcurrant";
-            case STAGE -> "bud-burst";
+            case STAGE -> "leaf-fall-done";
             case MATERIAL -> material(kind);
             case STEMS -> "1=5,2=4,3=4,4+=3";
             case SOME_STEMS -> "4+=1";
@@ -53,7 +53,7 @@ final class NoteExamples {
             case FLAG -> "true";
             case TASK -> "soil-test@blackcurrant-bed@2027";
             case ENTRY -> "e-0123456789ab";
-            case TEXT -> "drought";
+            case TEXT -> field.key().equals("kind") ? "tips" : "drought";
         };
     }
 
