@@ -87,8 +87,6 @@ export const roundGardens = {
   'terrace-school': gardens['terrace-school'],
   'fire-station-hedges': gardens['fire-station-hedges'],
   'one-bush': oneBush,
-  'sixty-bushes': () => many('sixty-bushes', 60),
-  'two-hundred-bushes': () => many('two-hundred-bushes', 200),
   'hostile-words': hostileWords,
 };
 
