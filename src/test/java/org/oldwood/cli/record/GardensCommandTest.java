@@ -48,7 +48,8 @@ class GardensCommandTest {
 
     @Test
     void the_first_garden_is_found_from_anywhere_and_said() {
-        assertThat(start("allotment").err()).contains("usual garden", "allotment", "Next: oldwood, and oldwood calendar");
+        assertThat(start("allotment").err())
+                .contains("usual garden", "allotment", "Next: oldwood, and oldwood calendar");
 
         Cli.Result stock = ok("stock", DAY);
 
