@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Opens year sheets in a real browser and holds them against the program's own JSON.
-# usage: run.sh [--install] [LAUNCHER]
-# --install fetches the browser (Debian, as root) and the packages first. Exit 0: all holds; 1: it does not; 2: the
+# usage: run.sh [--install | --fetch] [LAUNCHER]
+# --install fetches the browser (Debian, as root) and the packages first, --fetch fetches them alone. Exit 0: all holds; 1: it does not; 2: the
 # browser or the packages are not on this machine and could not be fetched, so nothing was looked at.
 set -euo pipefail
 here=$(cd "$(dirname "$0")" && pwd)
@@ -10,7 +10,9 @@ place=$home/target/sheet-browser
 missing() { echo "year sheet not looked at in a browser: $1" >&2; exit 2; }
 
 install=no
+only=no
 if [ "${1:-}" = --install ]; then install=yes; shift; fi
+if [ "${1:-}" = --fetch ]; then install=yes; only=yes; shift; fi
 if [ $install = yes ] && ! command -v chromium >/dev/null && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
   { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends chromium fonts-liberation; } >&2 || true
 fi
@@ -29,4 +31,5 @@ if [ ! -d node_modules/puppeteer-core ]; then
   [ $install = yes ] || missing "its packages are not in $place/node_modules"
   npm ci --ignore-scripts --no-audit --no-fund --silent >&2 || missing "its packages could not be fetched"
 fi
+[ $only = no ] || exit 0
 OLDWOOD_HOME=$home OLDWOOD=$program node --test --test-reporter=spec sheet.test.mjs || exit 1

@@ -15,8 +15,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
-import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.cli.command.ShownList;
 import org.oldwood.cli.water.FeelWords;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryField;
@@ -179,7 +179,7 @@ final class NoteKindCommand extends GardenCommand {
         String named = values.get("kind") instanceof Json.Text text ? text.value() : "";
         Rounds rounds = Rounds.read(folder().documents());
         GardenPlan planned = GardenPlan.of(this, folder());
-        String id = Numbers.find(this, rounds.of(planned.plan(), planned.state()), named)
+        String id = ShownList.find(this, rounds.of(planned.plan(), planned.state()), named)
                 .map(round -> round.kind().id())
                 .orElse(named);
         if (!rounds.kinds().contains(id)) {

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Noted;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
@@ -99,7 +99,7 @@ public final class Ticking {
 
     private Optional<Round> round(String text, LocalDate day) {
         try {
-            return Numbers.find(command, planned(day).rounds, text);
+            return ShownList.find(command, planned(day).rounds, text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

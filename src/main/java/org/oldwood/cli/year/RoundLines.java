@@ -3,7 +3,7 @@ package org.oldwood.cli.year;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Numbers;
+import org.oldwood.cli.command.ShownList;
 import org.oldwood.plan.round.Round;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
@@ -47,14 +47,14 @@ final class RoundLines {
         return !shown.isEmpty();
     }
 
-    /** The numbers under which rounds stand here: {@code see 1 and 4}. */
+    /** The numbers under which rounds stand here, {@code see 1 and 4}; the first one's title where none does. */
     String numbers(List<Round> rounds) {
         List<String> numbers = rounds.stream()
                 .map(round -> shown.indexOf(round) + 1)
                 .filter(number -> number > 0)
                 .map(number -> Integer.toString(number))
                 .toList();
-        return numbers.isEmpty() ? "further down" : "see %s".formatted(Words.list(numbers));
+        return numbers.isEmpty() ? rounds.get(0).title() : "see %s".formatted(Words.list(numbers));
     }
 
     /** A line of its own. */
@@ -75,6 +75,6 @@ final class RoundLines {
     /** Prints all of it, in columns alike, and remembers the numbers. */
     void print() {
         command.out().columns(0, rows);
-        Numbers.remember(command, shown);
+        ShownList.remember(command, shown);
     }
 }

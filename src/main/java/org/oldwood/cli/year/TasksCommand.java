@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
-import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.ShownList;
 import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
@@ -97,7 +97,7 @@ public final class TasksCommand extends GardenCommand {
     }
 
     private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
-        Optional<Round> one = which.isEmpty() ? Optional.empty() : Numbers.find(this, rounds, which.get());
+        Optional<Round> one = which.isEmpty() ? Optional.empty() : ShownList.find(this, rounds, which.get());
         if (one.isPresent()) {
             tell(one.get());
             return;

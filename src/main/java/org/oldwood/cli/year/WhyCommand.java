@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.cli.command.Numbers;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.cli.command.ShownList;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Subject;
@@ -85,7 +85,7 @@ public final class WhyCommand extends GardenCommand {
             return List.of(one.get());
         }
         List<Round> rounds = Rounds.read(folder().documents()).of(plan, state());
-        Round round = Numbers.find(this, rounds, named.get(0)).orElseThrow(() -> unknown(plan));
+        Round round = ShownList.find(this, rounds, named.get(0)).orElseThrow(() -> unknown(plan));
         Map<String, Task> byRule = new LinkedHashMap<>();
         round.all().forEach(task -> byRule.putIfAbsent(task.rule().id(), task));
         return List.copyOf(byRule.values());

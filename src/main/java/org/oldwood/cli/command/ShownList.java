@@ -18,10 +18,10 @@ import org.oldwood.words.Dates;
  * The numbers of the list last shown, so that commands take a number for a round. They are kept beside the record, and
  * are no part of it: without them ids do.
  */
-public final class Numbers {
+public final class ShownList {
     private static final String FILE = ".oldwood-numbers.json";
 
-    private Numbers() {}
+    private ShownList() {}
 
     /** What the file holds: the rounds' ids, the one with number 1 first. */
     private record Shown(int format, LocalDate day, List<String> rounds) {}
