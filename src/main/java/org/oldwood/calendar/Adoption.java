@@ -2,8 +2,6 @@ package org.oldwood.calendar;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.Instant;
@@ -12,11 +10,12 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawReader;
 import org.oldwood.store.Problems;
@@ -36,32 +35,20 @@ public final class Adoption {
     private final List<Item> plan;
     private final Map<String, Item> byUid = new HashMap<>();
     private final Map<String, String> uids;
-    private final Map<String, Remembered> tasks;
-    private final Map<String, Found> found = new LinkedHashMap<>();
+    private final Map<String, Remembered> items;
+    private final Map<String, List<RawComponent>> found = new HashMap<>();
     private final Problems problems = new Problems();
     private int strangers;
-
-    /** What a file says of one task. */
-    private record Found(Stamp stamp, boolean isAsNow, boolean isSameDays) {
-        Found with(Found other) {
-            return new Found(
-                    new Stamp(
-                            Math.max(stamp.sequence(), other.stamp.sequence()),
-                            stamp.changed().isAfter(other.stamp.changed()) ? stamp.changed() : other.stamp.changed()),
-                    isAsNow && other.isAsNow && stamp.equals(other.stamp),
-                    isSameDays && other.isSameDays);
-        }
-    }
 
     /**
      * What came of it.
      *
-     * @param tasks how many were found again
+     * @param items how many were found again
      * @param half of how many only the event or only the to-do keeps its old UID, so that the other stands twice where
      *     the old one is
-     * @param strangers how many items belong to none
+     * @param strangers how many belong to none
      */
-    public record Result(int tasks, int half, int strangers, Problems problems) {}
+    public record Result(int items, int half, int strangers, Problems problems) {}
 
     public Adoption(Export.Garden garden, Layout layout, List<Item> plan) throws IOException {
         this.garden = garden;
@@ -69,7 +56,7 @@ public final class Adoption {
         this.plan = plan;
         CalendarState state = CalendarState.of(garden.folder(), problems);
         this.uids = new HashMap<>(state.adopted());
-        this.tasks = new LinkedHashMap<>(state.tasks());
+        this.items = new HashMap<>(state.items());
         Uids ours = new Uids(garden.id(), state.adopted());
         for (Item item : plan) {
             byUid.put(ours.event(item.identity()), item);
@@ -82,7 +69,8 @@ public final class Adoption {
         for (RawComponent raw : RawReader.read(in, name, problems).items()) {
             Optional<Item> item = Optional.ofNullable(byUid.get(raw.uid())).or(() -> alike(raw));
             if (item.isPresent()) {
-                take(item.get(), raw);
+                found.computeIfAbsent(item.get().identity(), identity -> new ArrayList<>())
+                        .add(raw);
             } else {
                 strangers++;
             }
@@ -93,13 +81,12 @@ public final class Adoption {
     /** Remembers what was found, for the next export. */
     public Result keep() throws IOException {
         for (Item item : plan) {
-            Found now = found.get(item.identity());
-            if (now != null) {
-                Remembered same = Remembered.of(item, now.stamp, layout);
-                tasks.put(item.identity(), now.isAsNow ? same : other(same, now));
+            List<RawComponent> raws = found.get(item.identity());
+            if (raws != null) {
+                items.put(item.identity(), remembered(item, raws));
             }
         }
-        new CalendarState(tasks, uids).write(garden.folder().resolve(CalendarState.FILE));
+        new CalendarState(items, uids).write(garden.folder().resolve(CalendarState.FILE));
         return new Result(found.size(), half(), strangers, problems);
     }
 
@@ -111,11 +98,39 @@ public final class Adoption {
                 .count();
     }
 
-    private static Remembered other(Remembered same, Found now) {
-        return new Remembered(same.item(), now.stamp, now.isSameDays ? same.shown() : "other", Remembered.UNKNOWN);
+    private Remembered remembered(Item item, List<RawComponent> raws) {
+        Optional<RawComponent> event =
+                raws.stream().filter(RawComponent::isEvent).findFirst();
+        LocalDate day = event.or(() -> raws.stream().findFirst())
+                .flatMap(raw -> SeenReader.dateOf(raw.value("DTSTART").orElse("")))
+                .filter(item.days()::hold)
+                .orElse(item.days().best());
+        Outgoing out = new Outgoing(item.on(item.days().at(day)), Optional.empty());
+        out.event = event.isPresent() ? Outgoing.Event.OWN : Outgoing.Event.NONE;
+        out.rings = event.filter(raw -> !raw.parts().isEmpty()).isPresent();
+        Stamp stamp = new Stamp(
+                raws.stream().mapToInt(Adoption::sequence).max().orElse(0),
+                raws.stream().map(Adoption::changed).max(Instant::compareTo).orElse(Instant.EPOCH));
+        Components components = new Components(layout, new Uids(garden.id(), uids), garden.zone());
+        boolean isAsNow = true;
+        boolean isSameDays = true;
+        for (RawComponent raw : raws) {
+            RawComponent now = raw.isEvent() ? components.event(out, stamp) : components.todo(out, stamp);
+            isAsNow &= now.equals(raw);
+            isSameDays &= Stream.of("DTSTART", "DTEND", "DUE")
+                    .allMatch(name -> now.value(name).equals(raw.value(name)));
+        }
+        return new Remembered(
+                out.item,
+                stamp,
+                isSameDays ? layout.shown(out.item.days()) : "other",
+                isAsNow ? components.hash(out) : "",
+                day,
+                out.event,
+                out.rings);
     }
 
-    /** The one task of that title whose window meets the item's days; none where two do. */
+    /** The one item of that title whose window meets the item's days; none where two do. */
     private Optional<Item> alike(RawComponent raw) {
         String title = Title.bare(new SeenReader(garden.zone().id()).read(raw).title());
         Optional<LocalDate> day =
@@ -145,29 +160,6 @@ public final class Adoption {
 
     private static String kind(RawComponent raw) {
         return raw.isEvent() ? "event" : "todo";
-    }
-
-    private void take(Item item, RawComponent raw) throws IOException {
-        Stamp stamp = new Stamp(sequence(raw), changed(raw));
-        RawComponent now = rendered(item, stamp, raw.isEvent());
-        boolean isSameDays = List.of("DTSTART", "DTEND", "DUE").stream()
-                .allMatch(name -> now.value(name).equals(raw.value(name)));
-        found.merge(item.identity(), new Found(stamp, now.equals(raw), isSameDays), Found::with);
-    }
-
-    private RawComponent rendered(Item item, Stamp stamp, boolean isEvent) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        IcsWriter writer = new IcsWriter(out, layout, new Uids(garden.id(), uids), garden.zone());
-        writer.begin();
-        if (isEvent) {
-            writer.event(item, stamp);
-        } else {
-            writer.todo(item, stamp);
-        }
-        writer.end();
-        return RawReader.read(new ByteArrayInputStream(out.toByteArray()), "rendered", new Problems())
-                .items()
-                .get(0);
     }
 
     private static int sequence(RawComponent raw) {

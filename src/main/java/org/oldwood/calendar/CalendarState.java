@@ -1,167 +1,196 @@
 package org.oldwood.calendar;
 
+import com.fasterxml.jackson.annotation.JsonAlias;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import org.oldwood.store.Fields;
-import org.oldwood.store.Json;
-import org.oldwood.store.JsonReader;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * What was written to a garden's calendars so far: one JSON object a line, one line a task, in {@value #FILE} in the
+ * What was written to a garden's calendars so far: one JSON object a line, one line an item, in {@value #FILE} in the
  * garden's folder. Derived: without it the same UIDs are written again, and only the revision numbers start anew.
  *
- * @param tasks by identity
+ * @param items by identity
  * @param adopted UIDs taken over from an older file, by {@link Uids#name}
  */
-public record CalendarState(Map<String, Remembered> tasks, Map<String, String> adopted) {
+public record CalendarState(Map<String, Remembered> items, Map<String, String> adopted) {
     public static final String FILE = "calendar-state.jsonl";
-    private static final List<String> STATES = List.of("OPEN", "BEGUN", "DONE", "SKIPPED", "WITHDRAWN");
+    private static final String HEAD = "{\"calendarState\":2}\n";
 
-    /** Who is told what is remembered, line by line. */
-    interface Sink {
-        /** Takes a line just as we write it; returns false to have it as a whole. */
-        boolean takes(StateLine line);
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_DEFAULT, JsonInclude.Include.NON_DEFAULT))
+            .build();
 
-        void takes(Remembered task);
-    }
+    /** A line of the file; days and times as text. Before there were rounds, each item was one task. */
+    private record Line(
+            @JsonAlias("task") String item,
+            @Nullable String parent,
+            @Nullable List<String> tasks,
+            int sequence,
+            String changed,
+            @Nullable String hash,
+            String shown,
+            String title,
+            @Nullable String category,
+            @Nullable String place,
+            @Nullable String bed,
+            String first,
+            String last,
+            String best,
+            @Nullable String planned,
+            Item.State state,
+            @Nullable String day,
+            int percent,
+            Outgoing.@Nullable Event event,
+            boolean rings,
+            @Nullable String eventUid,
+            @Nullable String todoUid) {
 
-    /** What is remembered in a garden's folder; empty where nothing is. */
-    public static CalendarState of(Path folder, Problems problems) throws IOException {
-        Map<String, Remembered> tasks = new LinkedHashMap<>();
-        Map<String, String> adopted = new LinkedHashMap<>();
-        each(
-                folder,
-                problems,
-                new Sink() {
-                    @Override
-                    public boolean takes(StateLine line) {
-                        return false;
-                    }
+        static Line of(Remembered old, Map<String, String> adopted) {
+            Item item = old.item();
+            Item.Progress progress = item.progress();
+            return new Line(
+                    item.identity(),
+                    item.parent(),
+                    item.tasks(),
+                    old.stamp().sequence(),
+                    old.stamp().changed().toString(),
+                    old.hash(),
+                    old.shown(),
+                    item.words().title(),
+                    item.words().category(),
+                    item.words().place(),
+                    item.bed(),
+                    item.days().first().toString(),
+                    item.days().last().toString(),
+                    item.days().best().toString(),
+                    old.planned().toString(),
+                    progress.state(),
+                    progress.day().map(LocalDate::toString).orElse(null),
+                    progress.percent(),
+                    old.event(),
+                    old.rings(),
+                    adopted.get(Uids.name(item.identity(), Uids.EVENT)),
+                    adopted.get(Uids.name(item.identity(), Uids.TODO)));
+        }
 
-                    @Override
-                    public void takes(Remembered task) {
-                        tasks.put(task.item().identity(), task);
-                    }
-                },
-                adopted);
-        return new CalendarState(tasks, adopted);
+        Remembered remembered() {
+            Item.Days days = new Item.Days(LocalDate.parse(first), LocalDate.parse(last), LocalDate.parse(best));
+            Optional<LocalDate> done = Optional.ofNullable(day).map(LocalDate::parse);
+            if (state == Item.State.DONE && done.isEmpty()) {
+                throw new IllegalArgumentException("it was done on no day");
+            }
+            Item remembered = new Item(
+                    item,
+                    said(parent),
+                    tasks == null ? List.of() : tasks,
+                    new Item.Words(title, "", said(category), said(place)),
+                    said(bed),
+                    days,
+                    0,
+                    new Item.Progress(Objects.requireNonNull(state), done, percent));
+            return new Remembered(
+                    remembered,
+                    new Stamp(sequence, Instant.parse(changed)),
+                    Objects.requireNonNull(shown),
+                    said(hash),
+                    planned == null ? days.best() : LocalDate.parse(planned),
+                    event == null ? Outgoing.Event.OWN : event,
+                    rings);
+        }
+
+        private static String said(@Nullable String text) {
+            return text == null ? "" : text;
+        }
     }
 
     /**
-     * Tells what is remembered in a garden's folder, in the order of the lines. A line that cannot be read is left out,
-     * with a problem that says what follows from it.
+     * What is remembered in a garden's folder; empty where nothing is. A line that cannot be read is left out, with a
+     * problem that says what follows from it.
      */
-    static void each(Path folder, Problems problems, Sink sink, Map<String, String> adopted) throws IOException {
+    public static CalendarState of(Path folder, Problems problems) throws IOException {
+        CalendarState state = new CalendarState(new TreeMap<>(), new LinkedHashMap<>());
         Path file = folder.resolve(FILE);
-        if (Files.exists(file)) {
-            try (InputStream in = Files.newInputStream(file)) {
-                new StateReader(in, problems, sink, adopted).read();
-            } catch (IOException e) {
-                throw new FileSystemException(file.toString(), null, e.getMessage());
-            }
+        if (!Files.exists(file)) {
+            return state;
         }
+        // octets that are no UTF-8 spoil their line, not the file
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8))) {
+            lines.readLine();
+            int number = 1;
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                state.take(line, ++number, problems);
+            }
+        } catch (IOException e) {
+            throw new FileSystemException(file.toString(), null, e.getMessage());
+        }
+        return state;
     }
 
-    /** A line of any form. */
-    static void line(String text, int number, Problems problems, Sink sink, Map<String, String> adopted) {
-        Problems here = new Problems();
-        Optional<Json> json = JsonReader.readLine(text, FILE, number, here);
-        if (json.isPresent() && number > 1) {
-            task(Fields.of(json.get(), here), sink, adopted);
-        }
-        if (!here.isEmpty()) {
+    private void take(String text, int number, Problems problems) {
+        try {
+            Line line = MAPPER.readValue(text, Line.class);
+            Remembered remembered = line.remembered();
+            items.put(line.item, remembered);
+            adopt(line.item, Uids.EVENT, line.eventUid);
+            adopt(line.item, Uids.TODO, line.todoUid);
+        } catch (JsonProcessingException | RuntimeException e) {
             problems.add(
                     "calendar-state-line",
                     Place.of(FILE, number),
-                    "cannot be read: " + here.list().get(0).message(),
-                    "The task of this line starts again at revision 0; nothing else is lost.");
+                    "cannot be read: " + reason(e),
+                    "The item of this line starts again at revision 0; nothing else is lost.");
         }
     }
 
-    private static void task(Fields line, Sink sink, Map<String, String> adopted) {
-        String identity = line.text("task");
-        Instant changed = instant(line);
-        Stamp stamp = new Stamp(line.count("sequence", 0, Integer.MAX_VALUE - 1), changed);
-        String shown = line.text("shown");
-        String hash = line.text("hash");
-        Optional<Item> item = item(line, identity);
-        for (String kind : List.of("event", "todo")) {
-            line.optionalText(kind + "Uid").ifPresent(uid -> adopted.put(Uids.name(identity, kind), uid));
-        }
-        line.done();
-        if (line.ok() && item.isPresent()) {
-            sink.takes(new Remembered(item.get(), stamp, shown, unsigned(hash, line)));
+    private void adopt(String identity, String kind, @Nullable String uid) {
+        if (uid != null) {
+            adopted.put(Uids.name(identity, kind), uid);
         }
     }
 
-    private static Optional<Item> item(Fields line, String identity) {
-        String title = line.text("title");
-        String category = line.text("category", "");
-        String place = line.text("place", "");
-        String bed = line.text("bed", "");
-        LocalDate first = line.date("first");
-        LocalDate last = line.date("last");
-        LocalDate best = line.date("best");
-        Item.State state = Item.State.valueOf(line.oneOf("state", STATES));
-        Optional<LocalDate> day = line.optionalDate("day");
-        int percent = line.count("percent", 0, 99, 0);
-        if (!line.ok() || best.isBefore(first) || best.isAfter(last) || (state == Item.State.DONE && day.isEmpty())) {
-            line.wrong("first", "calendar-state-days", "the days do not fit each other", "");
-            return Optional.empty();
-        }
-        return Optional.of(new Item(
-                identity,
-                new Item.Words(title, "", category, place),
-                bed,
-                new Item.Days(first, last, best),
-                new Item.Progress(state, day, percent)));
-    }
-
-    private static Instant instant(Fields line) {
-        try {
-            return Stamp.parse(line.text("changed"));
-        } catch (DateTimeParseException e) {
-            line.wrong("changed", "not-a-time", "must be a time such as 2026-11-25T00:00:00Z", "");
-            return Instant.EPOCH;
-        }
-    }
-
-    private static long unsigned(String hash, Fields line) {
-        try {
-            return Long.parseUnsignedLong(hash, 16);
-        } catch (NumberFormatException e) {
-            line.wrong("hash", "not-a-hash", "must be up to 16 hexadecimal digits", "");
-            return Remembered.UNKNOWN;
-        }
+    private static String reason(Exception e) {
+        return e instanceof JsonProcessingException json
+                ? json.getOriginalMessage()
+                : Optional.ofNullable(e.getMessage()).orElse("something is missing");
     }
 
     /** Writes all lines, by identity, so that the file can be compared and merged. */
     void write(Path file) throws IOException {
-        List<String> names = new ArrayList<>(tasks.keySet());
-        names.sort(null);
+        List<String> lines = new ArrayList<>();
+        for (Remembered one : new TreeMap<>(items).values()) {
+            lines.add(MAPPER.writeValueAsString(Line.of(one, adopted)) + "\n");
+        }
         Output.write(file, out -> {
-            StateWriter writer = new StateWriter(out, adopted);
-            for (String name : names) {
-                Remembered task = tasks.get(name);
-                if (task != null) {
-                    writer.line(task);
-                }
+            out.write(HEAD.getBytes(StandardCharsets.UTF_8));
+            for (String line : lines) {
+                out.write(line.getBytes(StandardCharsets.UTF_8));
             }
-            writer.end();
         });
     }
 }

@@ -7,13 +7,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.oldwood.calendar.format.Colours;
+import org.oldwood.calendar.format.ContentLines;
+import org.oldwood.calendar.format.Hygiene;
 import org.oldwood.garden.Zone;
 import org.oldwood.store.Output;
 
 /** Writes a garden's plan as calendar files and remembers what was written. */
 public final class Export {
+    public static final String PRODUCT = "-//Oldwood//Oldwood 1//EN";
+
     private final Garden garden;
     private final Layout layout;
     private final LocalDate today;
@@ -26,8 +32,9 @@ public final class Export {
      * @param name as people know it
      * @param zone where its days begin
      * @param folder where {@code calendar-state.jsonl} is kept
+     * @param done the ids of all tasks that the journal has as done, also of those that no plan has any more
      */
-    public record Garden(UUID id, String name, Zone zone, Path folder) {}
+    public record Garden(UUID id, String name, Zone zone, Path folder, Set<String> done) {}
 
     /** Which items go together into one pair of files. */
     public enum Split {
@@ -39,9 +46,8 @@ public final class Export {
     /** The files that hold the plan now, those of them that changed, and what to tell. */
     public record Result(List<Path> files, List<Path> changed, List<String> notices) {}
 
-    public Export(Garden garden, Layout layout, LocalDate today) {
-        this(garden, layout, today, false);
-    }
+    /** What is said once, at the head of a file (RFC 7986, 5). */
+    private record Head(String uid, String name, boolean isFeed) {}
 
     /** With {@code replacing}, over files that are not ours too, but never over the record. */
     public Export(Garden garden, Layout layout, LocalDate today, boolean replacing) {
@@ -51,17 +57,13 @@ public final class Export {
         this.replacing = replacing;
     }
 
-    Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
-        return pairs(Items.of(plan), folder, split);
-    }
-
     /** Two files, or two for each bed or craft: events and to-dos. */
-    public Result pairs(Items plan, Path folder, Split split) throws IOException {
+    public Result pairs(List<Item> plan, Path folder, Split split) throws IOException {
         Work work = new Work(plan);
         Map<String, List<Outgoing>> groups = new TreeMap<>();
-        for (Outgoing task : work.memory.written()) {
-            String group = split == Split.NONE ? "" : group(work.memory.item(task), split);
-            groups.computeIfAbsent(group, g -> new ArrayList<>()).add(task);
+        for (Outgoing out : work.news()) {
+            groups.computeIfAbsent(group(out.item, split), g -> new ArrayList<>())
+                    .add(out);
         }
         for (Map.Entry<String, List<Outgoing>> group : groups.entrySet()) {
             work.pair(folder, group.getKey(), group.getValue());
@@ -69,21 +71,15 @@ public final class Export {
         return work.done();
     }
 
-    Result feed(List<Item> plan, Path file) throws IOException {
-        return feed(Items.of(plan), file);
-    }
-
     /**
      * One file for a web server to offer. A subscription replaces the whole calendar, so what was withdrawn is left
      * out; to-dos are too, since a subscription cannot be ticked off.
      */
-    public Result feed(Items plan, Path file) throws IOException {
+    public Result feed(List<Item> plan, Path file) throws IOException {
         Work work = new Work(plan);
-        List<Outgoing> standing = work.memory.written().stream()
-                .filter(task -> !work.memory.isCancelled(task))
-                .toList();
-        IcsWriter.Head head = new IcsWriter.Head(work.uids.calendar("feed"), garden.name, true);
-        work.feed(file, head, standing);
+        List<Outgoing> standing =
+                work.news().stream().filter(out -> !out.isCancelled("VEVENT")).toList();
+        work.write(file, new Head(work.memory.uids().calendar("feed"), garden.name, true), "VEVENT", standing);
         return work.done();
     }
 
@@ -98,72 +94,64 @@ public final class Export {
     /** One export under way. */
     private final class Work {
         final Memory memory;
-        final Uids uids;
-        final List<Path> files = new ArrayList<>();
-        final List<Path> changed = new ArrayList<>();
+        private final List<Path> files = new ArrayList<>();
+        private final List<Path> changed = new ArrayList<>();
 
-        Work(Items plan) throws IOException {
+        Work(List<Item> plan) throws IOException {
             memory = new Memory(garden, layout, today, plan);
-            uids = memory.uids();
         }
 
-        /** Both at once, since an item's event and its to-do have most lines in common. */
+        List<Outgoing> news() {
+            return memory.written().stream().filter(out -> !out.isPast()).toList();
+        }
+
         void pair(Path folder, String group, List<Outgoing> written) throws IOException {
-            String suffix = group.isEmpty() ? "" : "-" + group;
-            String base = FileName.of(garden.name) + suffix;
-            String name = group.isEmpty() ? garden.name : garden.name + ", " + group;
-            Path eventFile = folder.resolve(base + "-events.ics");
-            Path todoFile = folder.resolve(base + "-todos.ics");
-            IcsWriter.Head eventHead = new IcsWriter.Head(uids.calendar(group + " events"), name, false);
-            IcsWriter.Head todoHead = new IcsWriter.Head(uids.calendar(group + " todos"), name + " to do", false);
-            ItemLines shared = new ItemLines(layout);
-            try (Output eventOut = output(eventHead, eventFile);
-                    Output todoOut = output(todoHead, todoFile)) {
-                IcsWriter events = new IcsWriter(eventOut.out(), shared, uids, garden.zone);
-                IcsWriter todos = new IcsWriter(todoOut.out(), shared, uids, garden.zone);
-                events.begin(eventHead);
-                todos.begin(todoHead);
-                for (Outgoing task : written) {
-                    Content content = memory.content(task);
-                    shared.make(content, task.stamp());
-                    events.event();
-                    todos.todo();
-                }
-                events.end();
-                todos.end();
-                finish(eventOut, eventFile);
-                finish(todoOut, todoFile);
-            }
+            String base = FileName.of(garden.name) + (group.isEmpty() ? "" : "-" + group);
+            String name = group.isEmpty() ? garden.name : "%s, %s".formatted(garden.name, group);
+            Uids uids = memory.uids();
+            Head events = new Head(uids.calendar(group + " events"), name, false);
+            Head todos = new Head(uids.calendar(group + " todos"), name + " to do", false);
+            write(folder.resolve(base + "-events.ics"), events, "VEVENT", written);
+            write(folder.resolve(base + "-todos.ics"), todos, "VTODO", written);
         }
 
-        void feed(Path file, IcsWriter.Head head, List<Outgoing> written) throws IOException {
-            ItemLines lines = new ItemLines(layout);
-            try (Output output = output(head, file)) {
-                IcsWriter writer = new IcsWriter(output.out(), lines, uids, garden.zone);
-                writer.begin(head);
-                for (Outgoing task : written) {
-                    Content content = memory.content(task);
-                    lines.make(content, task.stamp());
-                    writer.event();
-                }
-                writer.end();
-                finish(output, file);
-            }
-        }
-
-        private Output output(IcsWriter.Head head, Path file) throws IOException {
-            new Standing(garden, uids.areAdopted(), replacing).mustGiveWay(head.uid(), file);
+        /** No METHOD: the file is no message (RFC 5546). */
+        void write(Path file, Head head, String component, List<Outgoing> written) throws IOException {
+            new Standing(garden, memory.uids().areAdopted(), replacing).mustGiveWay(head.uid, file);
             Path folder = file.toAbsolutePath().getParent();
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            return Output.to(file);
+            try (Output output = Output.to(file)) {
+                ContentLines lines = new ContentLines(output.out());
+                begin(lines, head);
+                for (Outgoing out : written) {
+                    if (out.has(component)) {
+                        memory.component(out, component).write(lines);
+                    }
+                }
+                lines.whole("END:VCALENDAR");
+                lines.flush();
+                files.add(file);
+                if (output.finish()) {
+                    changed.add(file);
+                }
+            }
         }
 
-        private void finish(Output output, Path file) throws IOException {
-            files.add(file);
-            if (output.finish()) {
-                changed.add(file);
+        private void begin(ContentLines lines, Head head) throws IOException {
+            String name = Hygiene.line(head.name);
+            lines.whole("BEGIN:VCALENDAR");
+            lines.whole("VERSION:2.0");
+            lines.whole("PRODID:" + PRODUCT);
+            lines.whole("CALSCALE:GREGORIAN");
+            lines.text("UID", head.uid);
+            lines.text("NAME", name);
+            lines.text("X-WR-CALNAME", name);
+            lines.whole("COLOR:" + Colours.CALENDAR);
+            if (head.isFeed) {
+                lines.whole("REFRESH-INTERVAL;VALUE=DURATION:P1D");
+                lines.whole("X-PUBLISHED-TTL:P1D");
             }
         }
 

@@ -1,20 +1,31 @@
 package org.oldwood.calendar;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.calendar.format.Hygiene;
 
 /**
- * One task as a calendar shows it.
+ * One round of work as a calendar shows it, or a task of one as a to-do of its own.
  *
- * @param identity what makes the task the same task for ever: rule, subject, season, ordinal; never dates, titles or
- *     names
+ * @param identity what makes it the same for ever, as a round's or a task's id; never dates, titles or names
+ * @param parent the round of a task that has a to-do of its own, which has no event; empty otherwise
+ * @param tasks the ids of the tasks that are settled when it is ticked off; empty where it is one itself
  * @param words what people read
- * @param bed the bed's id, by which calendars can be split; empty for the whole garden
+ * @param bed the bed's id, by which calendars can be split; empty where it goes to none or several
  * @param days its window
+ * @param plusMinusDays how sure the window is, in days to either side
  * @param progress how far it has come
  */
-public record Item(String identity, Words words, String bed, Days days, Progress progress) {
+public record Item(
+        String identity,
+        String parent,
+        List<String> tasks,
+        Words words,
+        String bed,
+        Days days,
+        int plusMinusDays,
+        Progress progress) {
     public Item {
         if (identity.isBlank()) {
             throw new IllegalArgumentException("an item needs an identity");
@@ -25,7 +36,7 @@ public record Item(String identity, Words words, String bed, Days days, Progress
      * What people read.
      *
      * @param title a line; must not be blank
-     * @param text some lines: what, how much, why, cautions
+     * @param text some lines: how much, how, cautions, then bush by bush
      * @param category the craft, one plain word
      * @param place where in the garden; may be empty
      */
@@ -41,7 +52,7 @@ public record Item(String identity, Words words, String bed, Days days, Progress
         }
     }
 
-    /** The window from {@code first} to {@code last}, both included, and the best day in it. */
+    /** The window from {@code first} to {@code last}, both included, and the day chosen in it. */
     public record Days(LocalDate first, LocalDate last, LocalDate best) {
         public Days {
             if (best.isBefore(first) || best.isAfter(last)) {
@@ -49,13 +60,16 @@ public record Item(String identity, Words words, String bed, Days days, Progress
             }
         }
 
-        /** How many days, both ends counted. */
-        public long count() {
-            return last.toEpochDay() - first.toEpochDay() + 1;
+        boolean hold(LocalDate day) {
+            return !day.isBefore(first) && !day.isAfter(last);
+        }
+
+        Days at(LocalDate day) {
+            return new Days(first, last, day);
         }
     }
 
-    /** What has become of a task. */
+    /** What has become of it. */
     public enum State {
         OPEN,
         /** Some of it is done; the rest is still to do. */
@@ -78,11 +92,11 @@ public record Item(String identity, Words words, String bed, Days days, Progress
     }
 
     /**
-     * How far a task has come.
+     * How far it has come.
      *
      * @param state where it stands
-     * @param day of a task that is done, the day on which it was
-     * @param percent how much of a task that is begun is done; 0 where that is not said
+     * @param day where it is done, the day on which it was
+     * @param percent how much of one that is begun is done; 0 where that is not said
      */
     public record Progress(State state, Optional<LocalDate> day, int percent) {
         public static final Progress OPEN = new Progress(State.OPEN, Optional.empty(), 0);
@@ -98,13 +112,17 @@ public record Item(String identity, Words words, String bed, Days days, Progress
         }
     }
 
-    /** The same task, with other progress. */
-    public Item with(Progress other) {
-        return new Item(identity, words, bed, days, other);
+    boolean isDue() {
+        return progress.state().isDue();
     }
 
-    /** The same task, shown on other days. */
+    /** The same, with other progress. */
+    public Item with(Progress other) {
+        return new Item(identity, parent, tasks, words, bed, days, plusMinusDays, other);
+    }
+
+    /** The same, shown on other days. */
     Item on(Days other) {
-        return new Item(identity, words, bed, other, progress);
+        return new Item(identity, parent, tasks, words, bed, other, plusMinusDays, progress);
     }
 }

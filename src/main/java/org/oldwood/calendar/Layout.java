@@ -1,22 +1,24 @@
 package org.oldwood.calendar;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * How a window is shown. All choices are about looks: the true window stands in the words of every item, whatever is
- * chosen.
+ * How rounds are shown. All choices are about looks: the true window stands in the words of every item.
+ *
+ * @param due what a to-do's due day is
+ * @param alarm when the first event of a day rings; empty for never
+ * @param workDays the days of the week on which to put events where their windows allow
+ * @param mostADay events on one day, 1 or more
+ * @param mostAWeek events from Monday to Sunday, 1 or more
  */
-public record Layout(EventDays eventDays, Due due, Alarms alarms) {
-    /** A longer bar fills a month's page; longer windows are shown on their best day. */
-    private static final int LONGEST_BAR_DAYS = 31;
-
-    /** Which days an event takes. */
-    public enum EventDays {
-        /** The whole window up to about a month; a longer one its best day. */
-        USUAL,
-        SPAN,
-        BEST_DAY
-    }
+public record Layout(Due due, Optional<LocalTime> alarm, Set<DayOfWeek> workDays, int mostADay, int mostAWeek) {
+    private static final int MOST_A_DAY = 3;
+    private static final int MOST_A_WEEK = 4;
 
     /** What DUE says. RFC 5545, 3.6.2 can be read as "before this day"; most clients show it as the last day. */
     public enum Due {
@@ -24,25 +26,14 @@ public record Layout(EventDays eventDays, Due due, Alarms alarms) {
         DAY_AFTER
     }
 
-    /** Whether an item reminds. */
-    public enum Alarms {
-        /** At eight in the morning of its first day. */
-        MORNING,
-        NONE
-    }
-
-    /** What suits most calendars. */
+    /** What suits most people: not more than they can do, on any day, with a reminder in the morning. */
     public static Layout usual() {
-        return new Layout(EventDays.USUAL, Due.LAST_DAY, Alarms.MORNING);
+        return new Layout(
+                Due.LAST_DAY, Optional.of(LocalTime.of(8, 0)), EnumSet.allOf(DayOfWeek.class), MOST_A_DAY, MOST_A_WEEK);
     }
 
-    LocalDate eventStart(Item.Days days) {
-        return spans(days) ? days.first() : days.best();
-    }
-
-    /** The day after the last one: DTEND is not included (RFC 5545, 3.6.1). */
-    LocalDate eventEnd(Item.Days days) {
-        return (spans(days) ? days.last() : days.best()).plusDays(1);
+    public Layout with(Due otherDue, Optional<LocalTime> otherAlarm, Set<DayOfWeek> days) {
+        return new Layout(otherDue, otherAlarm, days, mostADay, mostAWeek);
     }
 
     LocalDate due(Item.Days days) {
@@ -51,14 +42,11 @@ public record Layout(EventDays eventDays, Due due, Alarms alarms) {
 
     /** DUE must be later than DTSTART (3.8.2.3), so a to-do of one day has no DTSTART. */
     boolean todoHasStart(Item.Days days) {
-        return due(days).isAfter(days.first());
+        return due(days).isAfter(days.best());
     }
 
-    private boolean spans(Item.Days days) {
-        return switch (eventDays) {
-            case SPAN -> true;
-            case BEST_DAY -> false;
-            case USUAL -> days.count() <= LONGEST_BAR_DAYS;
-        };
+    /** The dates as they stand in event and to-do; when they change, SEQUENCE does. */
+    String shown(Item.Days days) {
+        return "%s/%s %s/%s".formatted(days.best(), days.best().plusDays(1), days.best(), due(days));
     }
 }

@@ -36,15 +36,15 @@ public final class ReadBack {
     /** What was said, what was noticed besides, and what could not be read. */
     public record Result(List<Answer> answers, List<String> notices, Problems problems) {}
 
-    /** @param plan the tasks as they stand now, with what the journal already knows of them */
+    /** @param plan the rounds and the tasks as they stand now, with what the journal already knows of them */
     public ReadBack(Export.Garden garden, List<Item> plan, Layout layout, LocalDate today) throws IOException {
         this.garden = garden;
         this.layout = layout;
         this.today = today;
         CalendarState state = CalendarState.of(garden.folder(), problems);
         Uids uids = new Uids(garden.id(), state.adopted());
-        state.tasks().values().forEach(old -> know(old.item(), uids));
-        written = state.tasks();
+        state.items().values().forEach(old -> know(old.item(), uids));
+        written = state.items();
         plan.forEach(item -> know(item, uids));
     }
 
@@ -151,7 +151,16 @@ public final class ReadBack {
             basis = "the day of reading, since the calendar names a day still to come";
         }
         int percent = what == Answer.What.DONE ? 100 : seen.percent();
-        return new Answer(item.identity(), item.words().title(), what, day, percent, basis);
+        return new Answer(item.identity(), tasks(item), item.words().title(), what, day, percent, basis);
+    }
+
+    /** A tick means the round as it was shown, whatever came into it since. */
+    private List<String> tasks(Item item) {
+        Remembered last = written.get(item.identity());
+        List<String> tasks = last == null || last.item().tasks().isEmpty()
+                ? item.tasks()
+                : last.item().tasks();
+        return tasks.isEmpty() ? List.of(item.identity()) : tasks;
     }
 
     /**
@@ -163,7 +172,7 @@ public final class ReadBack {
         if (last != null && SeenReader.isOurStamp(raw) && isOlder(raw, last)) {
             return;
         }
-        String[] days = (last == null ? Shown.of(item.days(), layout) : last.shown()).split("[/ ]", -1);
+        String[] days = (last == null ? layout.shown(item.days()) : last.shown()).split("[/ ]", -1);
         int from = raw.isEvent() ? 0 : 2;
         boolean isMoved = isOther(seen.start(), days[from]) || isOther(seen.end(), days[from + 1]);
         if (isMoved) {

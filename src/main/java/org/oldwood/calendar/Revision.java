@@ -3,23 +3,23 @@ package org.oldwood.calendar;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.function.IntSupplier;
 
 /**
- * Which revision of each task a plan makes, given what was written before: unchanged tasks keep their stamp, changed
+ * Which revision of each item a plan makes, given what was written before: unchanged items keep their stamp, changed
  * ones get a new one, vanished ones are withdrawn for as long as somebody may still see them.
  */
 final class Revision {
     /** A month's page shows up to six days of each neighbour; two months on, nobody sees it. */
     static final int SEEN_FOR_DAYS = 62;
 
-    /** Long after every copy is gone, a task is forgotten. */
+    /** Long after every copy is gone, an item is forgotten. */
     static final int REMEMBERED_FOR_DAYS = 800;
 
-    private final LocalDate today;
-    private final Stamp first;
+    private static final int WEEK = 7;
 
-    /** What becomes of a task that the plan no longer has. */
+    private final LocalDate today;
+
+    /** What becomes of an item that the plan no longer has. */
     enum Fate {
         WITHDRAWN,
         /** It is left as it is in every calendar. */
@@ -27,50 +27,42 @@ final class Revision {
         FORGOTTEN
     }
 
-    private static final int WEEK = 7;
-
     Revision(LocalDate today) {
         this.today = today;
-        this.first = new Stamp(0, startOf(today));
     }
 
     /**
-     * A task left undone on its best day is planned for a later one every day anew, and the weather moves a window by
-     * less than it is sure. What was shown stays, or every calendar would change daily; but a week is news, however
-     * unsure the day: it is what a stage seen early comes to.
+     * A window that the weather moves by less than it is sure stays as it was shown, or every calendar would change
+     * daily; but a week is news. One that is over stays as it was.
      */
-    Item.Days steady(Item.Days is, Item.Days was, IntSupplier plusMinusDays) {
-        if (is.equals(was)) {
-            return is;
+    Item steady(Item is, Remembered was) {
+        Item.Days then = was.item().days();
+        if (!is.isDue()) {
+            return is.on(then);
         }
-        boolean isPutOff = was.first().equals(is.first())
-                && was.last().equals(is.last())
-                && !was.best().isAfter(today)
-                && !is.best().isBefore(today);
-        return isPutOff || (!was.best().isBefore(today) && isWithin(is, was, Math.min(WEEK, plusMinusDays.getAsInt())))
-                ? was
-                : is;
-    }
-
-    private static boolean isWithin(Item.Days is, Item.Days was, int days) {
-        return apart(is.first(), was.first()) < days
-                && apart(is.last(), was.last()) < days
-                && apart(is.best(), was.best()) < days;
+        int sure = Math.min(WEEK, is.plusMinusDays());
+        boolean isSmall =
+                apart(is.days().first(), then.first()) < sure && apart(is.days().last(), then.last()) < sure;
+        return isSmall && then.hold(is.days().best()) ? is.on(then.at(is.days().best())) : is;
     }
 
     private static long apart(LocalDate one, LocalDate other) {
         return Math.abs(one.toEpochDay() - other.toEpochDay());
     }
 
-    /** The revision of a task whose hash is known. */
-    Stamp stamp(Outgoing task) {
-        Stamp before = task.stampBefore;
-        if (before == null) {
-            return first;
+    /** The revision of an item with this content; dates and states as they were shown tell whether it moved. */
+    Stamp stamp(Outgoing out, String hash, String shown) {
+        if (out.before.isEmpty()) {
+            return new Stamp(0, startOf(today));
         }
-        return task.hashBefore == task.hash
-                ? before
-                : new Stamp(before.sequence() + (task.isMoved ? 1 : 0), later(before));
+        Remembered was = out.before.get();
+        if (was.hash().equals(hash)) {
+            return was.stamp();
+        }
+        boolean isMoved = !was.shown().equals(shown)
+                || was.event() != out.event
+                || was.item().progress().state() != out.item.progress().state();
+        return new Stamp(was.stamp().sequence() + (isMoved ? 1 : 0), later(was.stamp()));
     }
 
     /** The plan of one day is always the same bytes, and a second change is still the later one. */
@@ -84,7 +76,7 @@ final class Revision {
     }
 
     /**
-     * A task that the plan no longer has. One that was open, with days still to come, is withdrawn; one that was done
+     * An item that the plan no longer has. One that was open, with days still to come, is withdrawn; one that was done
      * or whose days are over is history.
      */
     Fate fate(Remembered old) {
@@ -92,12 +84,12 @@ final class Revision {
         if (last.plusDays(REMEMBERED_FOR_DAYS).isBefore(today)) {
             return Fate.FORGOTTEN;
         }
-        boolean isDue =
+        boolean isSeen =
                 switch (old.item().progress().state()) {
                     case OPEN, BEGUN -> !last.isBefore(today);
                     case WITHDRAWN -> !last.plusDays(SEEN_FOR_DAYS).isBefore(today);
                     case DONE, SKIPPED -> false;
                 };
-        return isDue ? Fate.WITHDRAWN : Fate.HISTORY;
+        return isSeen ? Fate.WITHDRAWN : Fate.HISTORY;
     }
 }

@@ -1,10 +1,8 @@
 package org.oldwood.calendar;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import org.oldwood.store.IsoDate;
 
 /**
  * Which revision of an item this is.
@@ -17,34 +15,6 @@ public record Stamp(int sequence, Instant changed) {
         if (sequence < 0) {
             throw new IllegalArgumentException("SEQUENCE is never below 0 but is " + sequence);
         }
-    }
-
-    /** A time as {@link Instant#toString} has it, without a formatter where it is a whole second. */
-    @SuppressWarnings("JavaInstantGetSecondsGetNano") // only whether there is a part of a second
-    static String text(Instant instant) {
-        if (!Instant.ofEpochSecond(instant.getEpochSecond()).equals(instant)) {
-            return instant.toString();
-        }
-        String utc = utc(instant);
-        return LocalDate.ofInstant(instant, ZoneOffset.UTC)
-                + "T"
-                + utc.substring(9, 11)
-                + ":"
-                + utc.substring(11, 13)
-                + ":"
-                + utc.substring(13);
-    }
-
-    /**
-     * A time as {@link #text} gives it, or in any other form of {@link Instant#parse}.
-     *
-     * @throws java.time.format.DateTimeParseException where it is no time
-     */
-    static Instant parse(String text) {
-        if (text.length() != 20 || !text.endsWith("T00:00:00Z")) {
-            return Instant.parse(text);
-        }
-        return IsoDate.parse(text.substring(0, 10)).atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 
     /** A date with UTC time, {@code 20270101T060000Z}. */

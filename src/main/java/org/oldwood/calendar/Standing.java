@@ -65,7 +65,7 @@ final class Standing {
                 if (line == null || line.equals("BEGIN:VEVENT") || line.equals("BEGIN:VTODO")) {
                     break;
                 }
-                isOurs |= line.equals("PRODID:" + IcsWriter.PRODUCT);
+                isOurs |= line.equals("PRODID:" + Export.PRODUCT);
                 if (isOurs && line.startsWith(UID)) {
                     return Optional.of(line.substring(UID.length()));
                 }

@@ -1,6 +1,6 @@
 package org.oldwood.calendar;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
+import java.util.List;
 
 /**
  * The title of an item. Several clients show a cancelled item like any other, and an event cannot say that it is done;
@@ -11,22 +11,18 @@ public final class Title {
     private static final String SKIPPED = "Skipped: ";
     private static final String DONE = "Done: ";
 
-    static final byte[] NOTHING = {};
-    private static final byte[] WITHDRAWN_BEFORE = WITHDRAWN.getBytes(US_ASCII);
-    private static final byte[] SKIPPED_BEFORE = SKIPPED.getBytes(US_ASCII);
-
-    /** What stands before the title of an event that is done. */
-    static final byte[] DONE_BEFORE = DONE.getBytes(US_ASCII);
-
     private Title() {}
 
-    /** What stands before the title of an item that is cancelled. */
-    static byte[] beforeTodo(Item.State state) {
+    static String ofTodo(Item.State state, String title) {
         return switch (state) {
-            case WITHDRAWN -> WITHDRAWN_BEFORE;
-            case SKIPPED -> SKIPPED_BEFORE;
-            case OPEN, BEGUN, DONE -> NOTHING;
+            case WITHDRAWN -> WITHDRAWN + title;
+            case SKIPPED -> SKIPPED + title;
+            case OPEN, BEGUN, DONE -> title;
         };
+    }
+
+    static String ofEvent(Item.State state, String title) {
+        return state == Item.State.DONE ? DONE + title : ofTodo(state, title);
     }
 
     /** Whether a title is one that we gave an item when we cancelled it. */
@@ -36,11 +32,10 @@ public final class Title {
 
     /** A title without what we put before it. */
     static String bare(String title) {
-        for (String prefix : new String[] {WITHDRAWN, SKIPPED, DONE}) {
-            if (title.startsWith(prefix)) {
-                return title.substring(prefix.length());
-            }
-        }
-        return title;
+        return List.of(WITHDRAWN, SKIPPED, DONE).stream()
+                .filter(title::startsWith)
+                .findFirst()
+                .map(before -> title.substring(before.length()))
+                .orElse(title);
     }
 }

@@ -1,10 +1,7 @@
 package org.oldwood.calendar;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
-
 import java.util.Map;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.calendar.format.UuidV5;
 
 /**
@@ -18,12 +15,12 @@ public final class Uids {
     /** Occurs in no identity, so that no two names run together. */
     private static final char SEPARATOR = '\u001F';
 
-    private final UuidV5 garden;
+    private final UUID garden;
     private final Map<String, String> adopted;
 
     /** @param adopted UIDs to use instead, by {@link #name} */
     public Uids(UUID garden, Map<String, String> adopted) {
-        this.garden = new UuidV5(garden);
+        this.garden = garden;
         this.adopted = Map.copyOf(adopted);
     }
 
@@ -49,23 +46,8 @@ public final class Uids {
         return identity + SEPARATOR + kind;
     }
 
-    /** The UID that was adopted for an item, or null where it has one of ours. */
-    @Nullable
-    String adopted(String identity, String kind) {
-        return adopted.isEmpty() ? null : adopted.get(name(identity, kind));
-    }
-
-    /** Writes a UID of ours, which needs no escape; returns where the next octet goes. */
-    int put(byte[] to, int at, String identity, String kind) {
-        return garden.put(to, at, name(identity, kind));
-    }
-
     private String of(String identity, String kind) {
-        String old = adopted(identity, kind);
-        if (old != null) {
-            return old;
-        }
-        byte[] uid = new byte[UuidV5.LENGTH];
-        return new String(uid, 0, put(uid, 0, identity, kind), US_ASCII);
+        String name = name(identity, kind);
+        return adopted.getOrDefault(name, UuidV5.of(garden, name).toString());
     }
 }

@@ -31,7 +31,7 @@ class AdoptionTest {
         Adoption.Result result = adopt(Plans.garden(folder), MOVED, FEED);
         write(Plans.TODAY.plusDays(9), MOVED, FEED);
 
-        assertThat(result.tasks()).isEqualTo(2);
+        assertThat(result.items()).isEqualTo(2);
         assertThat(Files.readString(file("events"))).isEqualTo(events).contains("SEQUENCE:1");
         assertThat(Files.readString(file("todos"))).isEqualTo(todos);
     }
@@ -57,7 +57,7 @@ class AdoptionTest {
         Export.Garden anew = Plans.garden(folder, new UUID(7, 7));
 
         adopt(anew, CUT, FEED, other);
-        new Export(anew, Layout.usual(), Plans.TODAY.plusDays(9))
+        new Export(anew, Layout.usual(), Plans.TODAY.plusDays(9), false)
                 .pairs(List.of(CUT, FEED, other), folder, Export.Split.NONE);
 
         assertThat(uids()).containsExactlyElementsOf(uids);
@@ -72,7 +72,7 @@ class AdoptionTest {
 
         Adoption.Result result = adopt(anew, CUT, twin);
 
-        assertThat(result.tasks()).isZero();
+        assertThat(result.items()).isZero();
         assertThat(result.strangers()).isEqualTo(4);
     }
 

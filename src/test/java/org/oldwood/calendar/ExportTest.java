@@ -61,11 +61,23 @@ class ExportTest {
     }
 
     @Test
-    void a_task_left_undone_does_not_change_every_day() throws IOException {
-        Map<String, String> first = written(Plans.TODAY, due("2026-11-25"));
+    void a_round_stays_on_its_day_until_that_is_missed_and_then_moves() throws IOException {
+        Map<String, String> first = written(Plans.TODAY, due("2026-11-27"));
 
-        assertThat(written(Plans.TODAY.plusDays(1), due("2026-11-26"))).isEqualTo(first);
-        assertThat(written(Plans.TODAY.plusDays(2), due("2026-11-27"))).isEqualTo(first);
+        assertThat(written(Plans.TODAY.plusDays(1), due("2026-11-28"))).isEqualTo(first);
+        assertThat(written(Plans.TODAY.plusDays(2), due("2026-11-28"))).isEqualTo(first);
+        written(Plans.TODAY.plusDays(3), due("2026-11-28"));
+        assertThat(component("events", "Cut cut")).contains("DTSTART;VALUE=DATE:20261128", "SEQUENCE:1");
+    }
+
+    @Test
+    void a_round_whose_last_good_day_is_over_moves_no_more() throws IOException {
+        Item late = Plans.item("cut", "2026-11-25", "2026-11-26");
+        written(Plans.TODAY, late, FEED);
+
+        written(Plans.TODAY.plusDays(5), late, FEED);
+
+        assertThat(component("events", "Cut cut")).contains("DTSTART;VALUE=DATE:20261125", "SEQUENCE:0");
     }
 
     private static Item due(String best) {
@@ -179,7 +191,7 @@ class ExportTest {
         Set<String> ours = lines("events", "UID:");
         clear();
 
-        new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY)
+        new Export(Plans.garden(folder, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false)
                 .pairs(List.of(CUT), folder, Export.Split.NONE);
 
         assertThat(lines("events", "UID:")).doesNotContainAnyElementsOf(ours);
@@ -189,7 +201,7 @@ class ExportTest {
     void a_second_garden_of_one_name_does_not_write_over_the_first() throws IOException {
         Map<String, String> first = written(Plans.TODAY, CUT);
         Path elsewhere = Files.createDirectories(folder.resolve("other-garden"));
-        Export other = new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY);
+        Export other = new Export(Plans.garden(elsewhere, new UUID(7, 7)), Layout.usual(), Plans.TODAY, false);
 
         assertThatThrownBy(() -> other.pairs(List.of(CUT), folder, Export.Split.NONE))
                 .isInstanceOf(RecordException.class)

@@ -52,9 +52,9 @@ class FileNameTest {
             })
     void a_hostile_name_writes_inside_the_folder_alone(String name) throws IOException {
         Path inside = Files.createDirectories(folder.resolve("a/b"));
-        Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside);
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), name, Zone.of("UTC"), inside, Set.of());
 
-        Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY)
+        Export.Result result = new Export(garden, Layout.usual(), Plans.TODAY, false)
                 .pairs(List.of(Plans.item("cut", "2027-01-10", "2027-02-05")), inside, Export.Split.NONE);
 
         assertThat(result.files()).hasSize(2).allMatch(file -> inside.equals(file.getParent()));
@@ -68,11 +68,11 @@ class FileNameTest {
 
     @Test
     void a_very_long_name_is_cut() throws IOException {
-        Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder);
+        Export.Garden garden = new Export.Garden(new UUID(1, 2), "g".repeat(5000), Zone.of("UTC"), folder, Set.of());
         Item item = inBed("b".repeat(64));
 
         Export.Result result =
-                new Export(garden, Layout.usual(), Plans.TODAY).pairs(List.of(item), folder, Export.Split.BED);
+                new Export(garden, Layout.usual(), Plans.TODAY, false).pairs(List.of(item), folder, Export.Split.BED);
 
         assertThat(result.files())
                 .allMatch(file -> file.getFileName().toString().length() < 200)
@@ -107,7 +107,7 @@ class FileNameTest {
                             Session.with(java.util.Optional.empty(), false, java.util.Optional.empty(), text -> {}),
                             server.address(),
                             server.address(),
-                            Items.of(List.of(Plans.item("cut", "2027-01-10", "2027-02-05"))));
+                            List.of(Plans.item("cut", "2027-01-10", "2027-02-05")));
 
             assertThat(result.refused()).isEmpty();
             assertThat(server.objects.keySet())
@@ -118,12 +118,19 @@ class FileNameTest {
     }
 
     private static Remembered remembered() {
-        return Remembered.of(
-                Plans.item("cut", "2027-01-10", "2027-02-05"), new Stamp(0, java.time.Instant.EPOCH), Layout.usual());
+        Item item = Plans.item("cut", "2027-01-10", "2027-02-05");
+        return new Remembered(
+                item,
+                new Stamp(0, java.time.Instant.EPOCH),
+                Layout.usual().shown(item.days()),
+                "",
+                item.days().best(),
+                Outgoing.Event.OWN,
+                false);
     }
 
     private static Item inBed(String bed) {
         Item item = Plans.item("cut-" + bed, "2027-01-10", "2027-02-05");
-        return new Item(item.identity(), item.words(), bed, item.days(), item.progress());
+        return new Item(item.identity(), "", List.of(), item.words(), bed, item.days(), 0, item.progress());
     }
 }

@@ -5,9 +5,10 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import org.oldwood.calendar.format.ContentLines;
 import org.oldwood.garden.Zone;
 
 /**
@@ -22,30 +23,30 @@ final class ManyEvents {
     }
 
     private static void write(int number, Path file) throws IOException {
-        Uids uids = new Uids(new UUID(1, 2), Map.of());
         LocalDate start = LocalDate.of(2026, 11, 25);
-        Stamp stamp = new Stamp(0, start.atStartOfDay().toInstant(ZoneOffset.UTC));
-        try (OutputStream out = Files.newOutputStream(file)) {
-            Layout layout = new Layout(Layout.EventDays.SPAN, Layout.Due.LAST_DAY, Layout.Alarms.NONE);
-            IcsWriter writer = new IcsWriter(out, layout, uids, Zone.of("UTC"));
-            writer.begin(new IcsWriter.Head("many-events", "Many events", false));
+        Stamp stamp = new Stamp(0, start.atStartOfDay().toInstant(java.time.ZoneOffset.UTC));
+        Components components = new Components(Layout.usual(), new Uids(new UUID(1, 2), Map.of()), Zone.of("UTC"));
+        try (OutputStream out = new java.io.BufferedOutputStream(Files.newOutputStream(file))) {
+            ContentLines lines = new ContentLines(out);
+            lines.whole("BEGIN:VCALENDAR");
+            lines.whole("VERSION:2.0");
+            lines.whole("PRODID:" + Export.PRODUCT);
             for (int i = 0; i < number; i++) {
-                writer.event(item(i, start.plusDays(i % 365)), stamp);
+                Outgoing event = new Outgoing(item(i, start.plusDays(i % 365)), Optional.empty());
+                components.event(event, stamp).write(lines);
             }
-            writer.end();
+            lines.whole("END:VCALENDAR");
         }
     }
 
     static Item item(int number, LocalDate day) {
-        return new Item(
+        return Plans.item(
                 "rule@plant-" + number,
                 new Item.Words(
                         "Task " + number,
                         "Cut out two old stems; leave eight, well spread, and note it.",
                         "pruning",
                         "bed " + number % 100),
-                "bed",
-                new Item.Days(day, day, day),
-                Item.Progress.OPEN);
+                new Item.Days(day, day, day));
     }
 }

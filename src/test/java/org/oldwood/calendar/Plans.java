@@ -2,6 +2,8 @@ package org.oldwood.calendar;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.oldwood.garden.Zone;
 
@@ -17,7 +19,7 @@ public final class Plans {
     }
 
     public static Export.Garden garden(Path folder, UUID id) {
-        return new Export.Garden(id, "School terrace", Zone.of("Europe/Berlin"), folder);
+        return new Export.Garden(id, "School terrace", Zone.of("Europe/Berlin"), folder, Set.of());
     }
 
     public static Export export(Path folder) {
@@ -25,7 +27,7 @@ public final class Plans {
     }
 
     public static Export export(Path folder, LocalDate today) {
-        return new Export(garden(folder), Layout.usual(), today);
+        return new Export(garden(folder), Layout.usual(), today, false);
     }
 
     public static Item item(String identity, String first, String last) {
@@ -34,11 +36,13 @@ public final class Plans {
 
     public static Item item(String identity, String first, String last, String title) {
         LocalDate start = LocalDate.parse(first);
-        return new Item(
+        return item(
                 identity,
                 new Item.Words(title, "Take out the oldest stems, at the base.", "pruning", "Row A"),
-                "row-a",
-                new Item.Days(start, LocalDate.parse(last), start),
-                Item.Progress.OPEN);
+                new Item.Days(start, LocalDate.parse(last), start));
+    }
+
+    public static Item item(String identity, Item.Words words, Item.Days days) {
+        return new Item(identity, "", List.of(), words, "row-a", days, 0, Item.Progress.OPEN);
     }
 }

@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -124,7 +127,7 @@ class SeenStageMovesTasksTest {
     /** Events by UID, out of the file that {@code calendar} writes. */
     private Map<String, Days> export(LocalDate today) throws IOException {
         Path out = folder.resolve("out");
-        Cli.Result run = Cli.in(folder).run("calendar", "--out", out.toString(), "--today", today.toString());
+        Cli.Result run = Cli.in(folder).run("calendar", "--each", "--out", out.toString(), "--today", today.toString());
         assertThat(run.exit()).as(run.err()).isZero();
         Path file;
         try (var files = Files.list(out)) {
@@ -135,16 +138,26 @@ class SeenStageMovesTasksTest {
         String text = Files.readString(file).replace("\r\n ", "");
         Map<String, Days> items = new LinkedHashMap<>();
         for (String item : text.split("BEGIN:VTODO")) {
-            if (item.contains("\r\nDTSTART;VALUE=DATE:")) {
+            if (item.contains("DESCRIPTION:From")) {
                 items.put(
                         field(item, "UID:"),
                         new Days(
                                 field(item, "SUMMARY:"),
-                                LocalDate.parse(field(item, "DTSTART;VALUE=DATE:"), DateTimeFormatter.BASIC_ISO_DATE),
+                                firstGoodDay(field(item, "DESCRIPTION:")),
                                 Integer.parseInt(field(item, "SEQUENCE:"))));
             }
         }
         return items;
+    }
+
+    /** {@code From 3 to 9 May 2027}, {@code from 3 Apr to 9 May 2027}, {@code from 3 December 2026 to 9 May 2027}. */
+    private static LocalDate firstGoodDay(String text) {
+        Matcher words = Pattern.compile("From (\\d+) ?(\\w{3})?\\w* ?(\\d+)? to \\d+ (\\w{3})\\w* (\\d+)\\..*")
+                .matcher(text);
+        assertThat(words.matches()).as(text).isTrue();
+        String month = words.group(2) == null ? words.group(4) : words.group(2);
+        String year = words.group(3) == null ? words.group(5) : words.group(3);
+        return LocalDate.parse(words.group(1) + month + year, DateTimeFormatter.ofPattern("dMMMuuuu", Locale.ENGLISH));
     }
 
     private static String field(String item, String name) {

@@ -4,12 +4,22 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import net.fortuna.ical4j.model.Component;
 
 /** A component as it stands in a file: its lines, and the components inside it. */
 public record RawComponent(String name, List<RawProperty> properties, List<RawComponent> parts) {
 
     public static RawComponent named(String name) {
         return new RawComponent(name, new ArrayList<>(), new ArrayList<>());
+    }
+
+    /** A component that the library made, without those inside it. */
+    public static RawComponent of(Component made) {
+        RawComponent raw = named(made.getName());
+        made.getProperties()
+                .forEach(property ->
+                        raw.properties.add(RawProperty.of(property.toString().stripTrailing())));
+        return raw;
     }
 
     /** The value of the first property of that name, not unescaped. */

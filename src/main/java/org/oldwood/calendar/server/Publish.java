@@ -5,7 +5,7 @@ import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.Items;
+import org.oldwood.calendar.Item;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.Memory;
 import org.oldwood.store.RecordException;
@@ -50,7 +50,7 @@ public final class Publish {
      *
      * @throws RecordException where nothing was written
      */
-    public Result to(Session session, URI events, URI todos, Items plan) throws IOException {
+    public Result to(Session session, URI events, URI todos, List<Item> plan) throws IOException {
         PublishRun run = new PublishRun(this, session, new Memory(garden, layout, today, plan));
         run.all(events, todos);
         return run.result();

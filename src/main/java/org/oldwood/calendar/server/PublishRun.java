@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Memory;
-import org.oldwood.calendar.Ours;
 import org.oldwood.calendar.Outgoing;
 import org.oldwood.calendar.Seen;
 import org.oldwood.calendar.SeenReader;
@@ -98,7 +97,7 @@ final class PublishRun {
         for (String component : components) {
             if (collection.takes(component)) {
                 taken.add(component);
-                memory.written().forEach(task -> uids.add(uid(component, task.identity)));
+                written(component).forEach(out -> uids.add(uid(component, out.identity())));
             } else {
                 notices.add("%s takes no %s, so none were published there."
                         .formatted(address, component.equals("VEVENT") ? "events" : "to-dos"));
@@ -114,19 +113,23 @@ final class PublishRun {
         }
         int done = 0;
         for (String component : taken) {
-            for (Outgoing task : memory.written()) {
+            for (Outgoing task : written(component)) {
                 session.progress.isStillAt("publishing: %d of %d entries".formatted(done, uids.size()));
                 one(collection, task, component, Optional.ofNullable(there.get(uids.get(done++))));
             }
         }
     }
 
+    private List<Outgoing> written(String component) {
+        return memory.written().stream().filter(out -> out.has(component)).toList();
+    }
+
     /** Before it is taken away: or a run that is killed then would hold what it took away for the person's doing. */
     private void forgetCancelled(List<String> components) throws IOException {
         for (String component : components) {
-            memory.written().stream()
-                    .filter(memory::isCancelled)
-                    .forEach(task -> known.isGone(uid(component, task.identity)));
+            written(component).stream()
+                    .filter(out -> out.isCancelled(component))
+                    .forEach(out -> known.isGone(uid(component, out.identity())));
         }
         if (!options.isTrial) {
             known.keep();
@@ -140,13 +143,18 @@ final class PublishRun {
     }
 
     private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
-        Ours ours = ItemObject.ours(memory, task, component, options.layout, options.garden.zone());
-        if (memory.isCancelled(task)) {
+        Ours ours = ItemObject.ours(memory, task, component);
+        if (old.isPresent()) {
+            task.isThere();
+        }
+        if (task.isCancelled(component)) {
             if (old.isPresent()) {
                 cancel(collection, ours, old.get());
             }
         } else if (old.isPresent()) {
             change(collection, ours, old.get(), Merge.of(old.get().object(), ours.item()), TRIES);
+        } else if (task.isPast()) {
+            unchanged++;
         } else if (isDeletedThere(ours)) {
             deleted.add(ours.title());
         } else {
@@ -243,6 +251,7 @@ final class PublishRun {
         RawComponent there = Merge.itemOf(old.object(), ours.uid()).orElseThrow();
         if (SeenReader.plain(there).isDone()) {
             known.isThere(ours.uid());
+            noticeCompletion(ours, old);
             unchanged++;
         } else if (Merge.isTouched(there)) {
             change(collection, ours, old, Merge.withdrawn(old.object(), ours.item()), 1);

@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 import javax.net.ssl.SSLContext;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.Items;
+import org.oldwood.calendar.Item;
 import org.oldwood.calendar.ReadBack;
 import org.oldwood.calendar.Uids;
 import org.oldwood.calendar.server.Collection.Stored;
@@ -96,13 +96,11 @@ public final class Session {
     }
 
     /** The garden's objects in a collection, for {@link ReadBack}. */
-    public List<String> fetch(URI address, Export.Garden garden, Items plan) throws IOException {
+    public List<String> fetch(URI address, Export.Garden garden, List<Item> plan) throws IOException {
         CalendarState state = CalendarState.of(garden.folder(), new Problems());
         Uids uids = new Uids(garden.id(), state.adopted());
-        Set<String> identities = new LinkedHashSet<>(state.tasks().keySet());
-        for (int i = 0; i < plan.count(); i++) {
-            identities.add(plan.identity(i));
-        }
+        Set<String> identities = new LinkedHashSet<>(state.items().keySet());
+        plan.forEach(item -> identities.add(item.identity()));
         List<String> wanted = new ArrayList<>();
         identities.forEach(identity -> wanted.add(uids.event(identity)));
         identities.forEach(identity -> wanted.add(uids.todo(identity)));

@@ -19,10 +19,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Writes the year's tasks as iCalendar files. */
+/** Writes the year's rounds as iCalendar files. */
 @Command(
         name = "calendar",
-        description = "write the year's tasks as iCalendar files: events and to-dos",
+        description = "write the year's rounds as iCalendar files: events and to-dos",
         footer = {"", "Example:", "  oldwood calendar --garden demo-data/terrace-school --today 2026-11-25"})
 public final class CalendarCommand extends GardenCommand {
     @Option(
@@ -71,18 +71,22 @@ public final class CalendarCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        CalendarItems calendar = CalendarItems.of(this);
+        CalendarItems calendar = CalendarItems.of(this, looks.each);
         Export.Result result;
         // one run at a time remembers what was written
         try (Journal.Writing held = new Journal(folder().journalPath()).begin()) {
             adopt(calendar);
-            Export export = new Export(calendar.garden(), looks.layout(), today(), replacing.replace);
+            Export export = new Export(calendar.garden(), looks.layout(calendar.of()), today(), replacing.replace);
             result = feed.isPresent()
                     ? export.feed(calendar.items(), path(feed.get()))
                     : export.pairs(calendar.items(), target(folder()), split());
         }
         result.files().forEach(file -> tell((result.changed().contains(file) ? "Wrote " : "Unchanged: ") + file));
         result.notices().forEach(notice -> tell("Note: " + notice));
+        if (!calendar.leftOut().isEmpty()) {
+            tell("Left out, as nothing is lost without it: %s. \"morePlants\" in garden.json puts it in."
+                    .formatted(String.join("; ", calendar.leftOut())));
+        }
         Planning.tellNotices(this, calendar.plan().notices());
         return 0;
     }
@@ -105,8 +109,7 @@ public final class CalendarCommand extends GardenCommand {
         if (adopt.isEmpty()) {
             return;
         }
-        Adoption adoption =
-                new Adoption(calendar.garden(), looks.layout(), calendar.items().all());
+        Adoption adoption = new Adoption(calendar.garden(), looks.layout(calendar.of()), calendar.known());
         for (Path file : adopt) {
             try (InputStream in = Files.newInputStream(path(file))) {
                 adoption.from(in, file.toString());
@@ -116,9 +119,9 @@ public final class CalendarCommand extends GardenCommand {
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
         if (result.half() > 0) {
             tell(
-                    "Note: of %d tasks only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
+                    "Note: of %d rounds only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
                             .formatted(result.half()));
         }
-        tell("Took over " + result.tasks() + " tasks; " + result.strangers() + " items belong to no task.");
+        tell("Took over %d items; %d belong to nothing in the plan.".formatted(result.items(), result.strangers()));
     }
 }

@@ -1,12 +1,12 @@
 package org.oldwood.cli.calendar;
 
 import java.io.IOException;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.Items;
-import org.oldwood.calendar.TaskItems;
+import org.oldwood.calendar.Item;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.garden.Garden;
@@ -15,43 +15,61 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.garden.Zone;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
-import org.oldwood.report.TaskWords;
+import org.oldwood.plan.round.Round;
+import org.oldwood.plan.round.Rounds;
 
-/** What every calendar command starts from: whose calendar, the plan, and its items. */
-record CalendarItems(Export.Garden garden, GardenState state, Plan plan, Items items) {
+/**
+ * What every calendar command starts from.
+ *
+ * @param items the rounds that are wanted, and their tasks where each is to have a to-do of its own
+ * @param known the rounds and all their tasks, which a calendar of before may hold one by one
+ * @param leftOut what optional rounds that were not asked for would do
+ * @param of the garden as it is declared
+ */
+record CalendarItems(
+        Export.Garden garden,
+        GardenState state,
+        Plan plan,
+        List<Item> items,
+        List<Item> known,
+        Set<String> leftOut,
+        Garden of) {
 
-    static CalendarItems of(GardenCommand command) throws IOException {
+    static CalendarItems of(GardenCommand command, boolean taskByTask) throws IOException {
         GardenFolder folder = command.folder();
         GardenState state = command.state();
         Plan plan = Planning.planner(folder, state).plan();
         command.stopOnProblems(folder);
         Garden garden = folder.garden();
+        RoundItems rounds = new RoundItems(state.begun());
+        List<Item> items = new ArrayList<>();
+        List<Item> known = new ArrayList<>();
+        Set<String> leftOut = new LinkedHashSet<>();
+        for (Round round : Rounds.read(folder.documents()).of(plan, state)) {
+            List<Item> parts = new ArrayList<>();
+            parts.add(rounds.round(round));
+            for (Task task : round.all()) {
+                parts.add(rounds.task(task, round));
+            }
+            known.addAll(parts);
+            if (round.wanted(garden.wishes())) {
+                items.addAll(taskByTask ? parts : parts.subList(0, 1));
+            } else if (round.open() && round.kind().optional()) {
+                leftOut.add(round.title().split("[:,]", 2)[0]);
+            }
+        }
         return new CalendarItems(
                 new Export.Garden(
-                        garden.id(), garden.name(), Zone.of(garden.site().zoneName()), folder.path()),
+                        garden.id(),
+                        garden.name(),
+                        Zone.of(garden.site().zoneName()),
+                        folder.path(),
+                        state.finished().keySet()),
                 state,
                 plan,
-                new TaskItems(plan.tasks(), begun(state), state.finished().keySet(), words(Planning.words(folder))));
-    }
-
-    private static Map<String, Integer> begun(GardenState state) {
-        Map<String, Integer> begun = new HashMap<>();
-        state.begun()
-                .forEach((task, entry) -> begun.put(task, entry.count("percent").orElse(0)));
-        return begun;
-    }
-
-    private static TaskItems.Words words(TaskWords words) {
-        return new TaskItems.Words() {
-            @Override
-            public String headline(Task task) {
-                return TaskWords.headline(task);
-            }
-
-            @Override
-            public List<String> lines(Task task) {
-                return words.lines(task);
-            }
-        };
+                items,
+                known,
+                leftOut,
+                garden);
     }
 }

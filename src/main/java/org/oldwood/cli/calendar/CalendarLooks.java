@@ -1,25 +1,20 @@
 package org.oldwood.cli.calendar;
 
+import java.util.Optional;
 import org.oldwood.calendar.Layout;
+import org.oldwood.garden.Garden;
 import picocli.CommandLine.Option;
 
-/** The options for how tasks look in a calendar. */
+/** The options for how rounds look in a calendar. */
 final class CalendarLooks {
-    @Option(names = "--event-days", paramLabel = "DAYS", description = "what an event covers: ${COMPLETION-CANDIDATES}")
-    EventDays eventDays = EventDays.usual;
-
     @Option(names = "--due", paramLabel = "DAY", description = "what a to-do's due day is: ${COMPLETION-CANDIDATES}")
     Due due = Due.last;
 
     @Option(names = "--no-reminder", description = "write no reminders")
     boolean noReminder;
 
-    /** What an event covers. */
-    enum EventDays {
-        usual,
-        window,
-        day
-    }
+    @Option(names = "--each", description = "a to-do for each task too, under that of its round")
+    boolean each;
 
     /** What a to-do's due day is. */
     enum Due {
@@ -27,16 +22,12 @@ final class CalendarLooks {
         after
     }
 
-    Layout layout() {
-        Layout.EventDays days =
-                switch (eventDays) {
-                    case usual -> Layout.EventDays.USUAL;
-                    case window -> Layout.EventDays.SPAN;
-                    case day -> Layout.EventDays.BEST_DAY;
-                };
-        return new Layout(
-                days,
-                due == Due.last ? Layout.Due.LAST_DAY : Layout.Due.DAY_AFTER,
-                noReminder ? Layout.Alarms.NONE : Layout.Alarms.MORNING);
+    /** With the days of work and the hour of the garden. */
+    Layout layout(Garden garden) {
+        return Layout.usual()
+                .with(
+                        due == Due.last ? Layout.Due.LAST_DAY : Layout.Due.DAY_AFTER,
+                        noReminder ? Optional.empty() : garden.wishes().alarm(),
+                        garden.workDays());
     }
 }

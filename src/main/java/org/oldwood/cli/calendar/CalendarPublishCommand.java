@@ -57,10 +57,10 @@ final class CalendarPublishCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         takeFrom(parent);
-        CalendarItems calendar = CalendarItems.of(this);
+        CalendarItems calendar = CalendarItems.of(this, looks.each);
         URI events = ServerAccess.address(this, url);
         URI second = todos.map(given -> ServerAccess.address(this, given)).orElse(events);
-        Publish.Result result = new Publish(calendar.garden(), looks.layout(), today(), dryRun, restore)
+        Publish.Result result = new Publish(calendar.garden(), looks.layout(calendar.of()), today(), dryRun, restore)
                 .to(access.session(this), events, second, calendar.items());
         if (json) {
             out().json(writer -> write(writer, result));

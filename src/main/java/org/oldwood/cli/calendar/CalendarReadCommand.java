@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.calendar.Answer;
 import org.oldwood.calendar.ReadBack;
 import org.oldwood.calendar.server.Session;
@@ -19,6 +20,7 @@ import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.plan.Booking;
 import org.oldwood.plan.Task;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonWriter;
@@ -72,7 +74,7 @@ final class CalendarReadCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         takeFrom(parent);
-        CalendarItems calendar = CalendarItems.of(this);
+        CalendarItems calendar = CalendarItems.of(this, looks.each);
         ReadBack.Result result = read(calendar);
         List<Answer> news = result.answers().stream()
                 .filter(answer -> isNew(answer, calendar))
@@ -92,34 +94,41 @@ final class CalendarReadCommand extends GardenCommand {
         return 0;
     }
 
-    /** What was noted for some plants of a task leaves the rest to be ticked off. */
+    /** What was noted for some of it leaves the rest to be ticked off. */
     private static boolean isNew(Answer answer, CalendarItems calendar) {
         if (answer.what() == Answer.What.NOT_DONE) {
             return !ticks(answer, calendar).isEmpty();
         }
-        return !calendar.state().finished().containsKey(answer.identity())
-                || calendar.plan()
-                        .find(answer.identity())
-                        .filter(task -> task.state() == Task.State.OPEN)
-                        .isPresent();
+        return !open(answer, calendar).isEmpty();
+    }
+
+    /** The tasks that an answer settles: those still open, and those that the plan no longer has and nobody noted. */
+    private static List<String> open(Answer answer, CalendarItems calendar) {
+        return answer.tasks().stream()
+                .filter(id -> calendar.plan()
+                        .find(id)
+                        .map(task -> task.state() == Task.State.OPEN)
+                        .orElse(!calendar.state().finished().containsKey(id)))
+                .toList();
     }
 
     /** The ticks of earlier readings that a calendar takes back. */
     private static List<Entry> ticks(Answer answer, CalendarItems calendar) {
-        return calendar.state().finished().getOrDefault(answer.identity(), List.of()).stream()
+        return answer.tasks().stream()
+                .flatMap(task -> calendar.state().finished().getOrDefault(task, List.of()).stream())
                 .filter(entry -> entry.kind() == EntryKind.DONE && entry.note().equals(FROM_A_CALENDAR))
                 .filter(entry -> !entry.date().isAfter(answer.day()))
                 .toList();
     }
 
     private ReadBack.Result read(CalendarItems calendar) throws IOException {
-        ReadBack back = new ReadBack(calendar.garden(), calendar.items().all(), looks.layout(), today());
+        ReadBack back = new ReadBack(calendar.garden(), calendar.known(), looks.layout(calendar.of()), today());
         Optional<Session> session =
                 from.stream().anyMatch(ServerAccess::isAddress) ? Optional.of(access.session(this)) : Optional.empty();
         for (String name : from) {
             if (session.isPresent() && ServerAccess.isAddress(name)) {
                 URI address = ServerAccess.address(this, name);
-                for (String object : session.get().fetch(address, calendar.garden(), calendar.items())) {
+                for (String object : session.get().fetch(address, calendar.garden(), calendar.known())) {
                     back.read(object, name);
                 }
             } else {
@@ -180,9 +189,13 @@ final class CalendarReadCommand extends GardenCommand {
             return chosen;
         }
         for (Answer answer : answers) {
-            Optional<Amount> planned = answer.what() == Answer.What.DONE
-                    ? calendar.plan().find(answer.identity()).flatMap(Task::amount)
-                    : Optional.empty();
+            Optional<Amount> planned =
+                    answer.what() == Answer.What.DONE && answer.tasks().size() == 1
+                            ? calendar.plan()
+                                    .find(answer.tasks().get(0))
+                                    .filter(task -> Booking.of(task).isEmpty() || Booking.scales(task))
+                                    .flatMap(Task::amount)
+                            : Optional.empty();
             chosen.add(new Chosen(answer, planned.flatMap(amount -> other(answer, amount))));
         }
         return chosen;
@@ -214,17 +227,21 @@ final class CalendarReadCommand extends GardenCommand {
                     .map(tick -> Draft.withdrawal(answer.day(), tick.id(), Place.of("calendar")))
                     .toList();
         }
-        return answer.what() == Answer.What.DONE
-                ? ticking.drafts(
-                        new Ticking.Tick(answer.identity(), answer.day(), chosen.amount, FROM_A_CALENDAR),
-                        Place.of("calendar"))
-                : List.of(draft(chosen));
+        return open(answer, calendar).stream()
+                .flatMap(task -> answer.what() == Answer.What.DONE
+                        ? ticking
+                                .drafts(
+                                        new Ticking.Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR),
+                                        Place.of("calendar"))
+                                .stream()
+                        : Stream.of(draft(chosen, task)))
+                .toList();
     }
 
-    private static Draft draft(Chosen chosen) {
+    private static Draft draft(Chosen chosen, String task) {
         Place place = Place.of("calendar");
         Map<String, Json> values = new LinkedHashMap<>();
-        values.put("task", new Json.Text(place.at("task"), chosen.answer.identity()));
+        values.put("task", new Json.Text(place.at("task"), task));
         chosen.amount.ifPresent(
                 amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
         values.put("note", new Json.Text(place.at("note"), FROM_A_CALENDAR));
@@ -248,7 +265,8 @@ final class CalendarReadCommand extends GardenCommand {
         writer.object().array("answers");
         for (Answer answer : answers) {
             writer.object()
-                    .put("task", answer.identity())
+                    .put("item", answer.identity())
+                    .put("tasks", answer.tasks())
                     .put("title", answer.title())
                     .put("said", answer.what().name().toLowerCase(java.util.Locale.ROOT))
                     .put("day", answer.day().toString())

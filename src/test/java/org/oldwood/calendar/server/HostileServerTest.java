@@ -30,7 +30,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
-import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
@@ -249,7 +248,7 @@ class HostileServerTest {
 
     private Publish.Result publish(Session session, URI address) throws IOException {
         return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, false, false)
-                .to(session, address, address, Items.of(List.of(CUT)));
+                .to(session, address, address, List.of(CUT));
     }
 
     private URI serve(Answer answer) throws IOException {

@@ -9,12 +9,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
-import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
@@ -136,7 +137,7 @@ class KeepsWhatPeopleWroteTest {
         assertThat(second.notices()).isEmpty();
 
         new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(3), false, true)
-                .to(session(), server.address(), server.address(), Items.of(List.of(CUT)));
+                .to(session(), server.address(), server.address(), List.of(CUT));
         assertThat(server.objects).containsKey(TODO);
     }
 
@@ -170,7 +171,7 @@ class KeepsWhatPeopleWroteTest {
                         few,
                         server.address(),
                         server.address(),
-                        Items.of(List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"))));
+                        List.of(CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14")));
         Publish.Result rest = publish(0, CUT, feed, Plans.item("net", "2027-05-01", "2027-05-14"));
 
         assertThat(result.created()).hasSize(2);
@@ -185,7 +186,7 @@ class KeepsWhatPeopleWroteTest {
         server.put(LoopbackServer.COLLECTION + "import-1.ics", server.objects.remove(TODO));
         ReadBack back = new ReadBack(Plans.garden(folder), List.of(CUT), Layout.usual(), LocalDate.of(2027, 2, 1));
 
-        for (String object : session().fetch(server.address(), Plans.garden(folder), Items.of(List.of(CUT)))) {
+        for (String object : session().fetch(server.address(), Plans.garden(folder), List.of(CUT))) {
             back.read(object, "server");
         }
 
@@ -264,7 +265,7 @@ class KeepsWhatPeopleWroteTest {
         plan.done("feed", Plans.TODAY);
         publish(4, plan);
         plan.grub("feed");
-        Publish.Result grubbed = publish(5, plan);
+        Publish.Result grubbed = publish(5, plan.all(), plan.doneTasks());
 
         assertThat(grubbed.removed()).isEmpty();
         assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics"))
@@ -273,20 +274,28 @@ class KeepsWhatPeopleWroteTest {
 
     private static Item item(String title, String text, String first, String last) {
         LocalDate start = LocalDate.parse(first);
-        return new Item(
+        return Plans.item(
                 "cut",
                 new Item.Words(title, text, "pruning", "Row A"),
-                "row-a",
-                new Item.Days(start, LocalDate.parse(last), start),
-                Item.Progress.OPEN);
+                new Item.Days(start, LocalDate.parse(last), start));
     }
 
     private Publish.Result publish(int day, Item... plan) throws IOException {
-        return publish(day, Items.of(List.of(plan)));
+        return publish(day, List.of(plan));
     }
 
-    private Publish.Result publish(int day, Items plan) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY.plusDays(day), false, false)
+    private Publish.Result publish(int day, ModelPlan plan) throws IOException {
+        return publish(day, plan.all());
+    }
+
+    private Publish.Result publish(int day, List<Item> plan) throws IOException {
+        return publish(day, plan, Set.of());
+    }
+
+    private Publish.Result publish(int day, List<Item> plan, Set<String> done) throws IOException {
+        Export.Garden garden = new Export.Garden(
+                Plans.GARDEN, Plans.garden(folder).name(), Plans.garden(folder).zone(), folder, done);
+        return new Publish(garden, Layout.usual(), Plans.TODAY.plusDays(day), false, false)
                 .to(session(), server.address(), server.address(), plan);
     }
 

@@ -1,7 +1,6 @@
 package org.oldwood.calendar.server;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,11 +9,10 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import org.oldwood.calendar.Item;
-import org.oldwood.calendar.Items;
-import org.oldwood.calendar.format.Text;
+import org.oldwood.calendar.Plans;
 
 /** The model's plan, which changes: titles, amounts, days, progress; tasks are withdrawn, and plants grubbed. */
-final class ModelPlan implements Items {
+final class ModelPlan {
     static final int PLUS_MINUS = 5;
 
     private final Map<String, Item> items = new TreeMap<>();
@@ -35,27 +33,27 @@ final class ModelPlan implements Items {
     private Item fresh(String task) {
         LocalDate first = LocalDate.of(2027, 2, 1).plusDays(random.nextInt(40));
         return with(
-                new Item(
+                Plans.item(
                         task,
                         new Item.Words("Do " + task + random.nextInt(9), "", "feeding", "Row A"),
-                        "row-a",
-                        new Item.Days(first, first.plusDays(10), first),
-                        Item.Progress.OPEN),
+                        new Item.Days(first, first.plusDays(10), first)),
                 10 + random.nextInt(90));
     }
 
     private static Item with(Item item, int grams) {
         Item.Words words = item.words();
-        return new Item(
-                item.identity(),
+        return changed(
+                item,
                 new Item.Words(
                         words.title(),
                         "Take " + grams + " g, " + item.identity() + "; at the base.",
                         "feeding",
                         "Row A"),
-                item.bed(),
-                item.days(),
-                item.progress());
+                item.days());
+    }
+
+    private static Item changed(Item item, Item.Words words, Item.Days days) {
+        return new Item(item.identity(), "", List.of(), words, item.bed(), days, PLUS_MINUS, item.progress());
     }
 
     Optional<Item> item(String task) {
@@ -98,15 +96,13 @@ final class ModelPlan implements Items {
     void move(String task, int by) {
         items.computeIfPresent(task, (name, item) -> {
             Item.Days days = item.days();
-            return new Item(
-                    task,
+            return changed(
+                    item,
                     item.words(),
-                    item.bed(),
                     new Item.Days(
                             days.first().plusDays(by),
                             days.last().plusDays(by),
-                            days.best().plusDays(by)),
-                    item.progress());
+                            days.best().plusDays(by)));
         });
     }
 
@@ -143,43 +139,11 @@ final class ModelPlan implements Items {
                         + now.days().first();
     }
 
-    @Override
-    public int count() {
-        return items.size();
+    List<Item> all() {
+        return List.copyOf(items.values());
     }
 
-    @Override
-    public Item item(int number) {
-        return new ArrayList<>(items.values()).get(number);
-    }
-
-    @Override
-    public String identity(int number) {
-        return item(number).identity();
-    }
-
-    @Override
-    public Item.Days days(int number) {
-        return item(number).days();
-    }
-
-    @Override
-    public Item.Progress progress(int number) {
-        return item(number).progress();
-    }
-
-    @Override
-    public Text text(int number) {
-        return Text.of(item(number).words().text());
-    }
-
-    @Override
-    public int plusMinusDays(int number) {
-        return PLUS_MINUS;
-    }
-
-    @Override
-    public boolean isDone(String identity) {
-        return done.contains(identity);
+    Set<String> doneTasks() {
+        return Set.copyOf(done);
     }
 }

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.calendar.Answer;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.DavStore;
+import org.oldwood.calendar.Export;
 import org.oldwood.calendar.Item;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.Plans;
@@ -260,8 +261,7 @@ final class ModelSequence {
     }
 
     private Publish.Result publish(boolean isTrial) throws IOException {
-        return new Publish(Plans.garden(folder), Layout.usual(), today, isTrial, false)
-                .to(session(), ADDRESS, ADDRESS, plan);
+        return new Publish(garden(), Layout.usual(), today, isTrial, false).to(session(), ADDRESS, ADDRESS, plan.all());
     }
 
     private Session session() {
@@ -269,10 +269,15 @@ final class ModelSequence {
         return new Session(Optional.empty(), false, new Progress(text -> {}), limits, wire);
     }
 
+    private Export.Garden garden() {
+        Export.Garden garden = Plans.garden(folder);
+        return new Export.Garden(garden.id(), garden.name(), garden.zone(), folder, plan.doneTasks());
+    }
+
     /** Every tick is heard once, with its day; what was heard goes into the journal, and so into the plan. */
     private void readBack() throws IOException {
         ReadBack back = new ReadBack(Plans.garden(folder), plan.all(), Layout.usual(), today.plusDays(1));
-        for (String object : session().fetch(ADDRESS, Plans.garden(folder), plan)) {
+        for (String object : session().fetch(ADDRESS, Plans.garden(folder), plan.all())) {
             back.read(object, "server");
         }
         Map<String, LocalDate> heard = new TreeMap<>();

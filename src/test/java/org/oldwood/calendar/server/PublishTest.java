@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.calendar.CalendarState;
 import org.oldwood.calendar.Item;
-import org.oldwood.calendar.Items;
 import org.oldwood.calendar.Layout;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.calendar.Plans;
@@ -164,7 +163,7 @@ class PublishTest {
     @Test
     void a_trial_writes_nothing_anywhere() throws IOException {
         Publish.Result result = new Publish(Plans.garden(folder), Layout.usual(), Plans.TODAY, true, false)
-                .to(session(), server.address(), server.address(), Items.of(List.of(CUT)));
+                .to(session(), server.address(), server.address(), List.of(CUT));
 
         assertThat(result.created()).hasSize(2);
         assertThat(server.objects).isEmpty();
@@ -188,7 +187,7 @@ class PublishTest {
         ReadBack back =
                 new ReadBack(Plans.garden(folder), List.of(CUT, FEED), Layout.usual(), LocalDate.of(2027, 2, 1));
 
-        for (String object : session().fetch(server.address(), Plans.garden(folder), Items.of(List.of(CUT, FEED)))) {
+        for (String object : session().fetch(server.address(), Plans.garden(folder), List.of(CUT, FEED))) {
             back.read(object, "server");
         }
 
@@ -198,7 +197,7 @@ class PublishTest {
 
     private Publish.Result publish(LocalDate today, Item... plan) throws IOException {
         return new Publish(Plans.garden(folder), Layout.usual(), today, false, false)
-                .to(session(), server.address(), server.address(), Items.of(List.of(plan)));
+                .to(session(), server.address(), server.address(), List.of(plan));
     }
 
     private static Session session() throws IOException {

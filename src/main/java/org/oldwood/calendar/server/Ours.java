@@ -1,10 +1,10 @@
-package org.oldwood.calendar;
+package org.oldwood.calendar.server;
 
 import org.oldwood.calendar.format.RawComponent;
 
 /** Our version of an item, and its title as people know it. */
-public record Ours(RawComponent item, String title) {
-    public String uid() {
+record Ours(RawComponent item, String title) {
+    String uid() {
         return item.uid();
     }
 }
