@@ -64,6 +64,8 @@ public final class Export {
         for (Outgoing out : work.news()) {
             groups.computeIfAbsent(group(out.item, split), g -> new ArrayList<>())
                     .add(out);
+            // the file that it has left, which may hold nothing any more
+            out.before.ifPresent(old -> groups.computeIfAbsent(group(old.item(), split), g -> new ArrayList<>()));
         }
         for (Map.Entry<String, List<Outgoing>> group : groups.entrySet()) {
             work.pair(folder, group.getKey(), group.getValue());
@@ -117,7 +119,17 @@ public final class Export {
 
         /** No METHOD: the file is no message (RFC 5546). */
         void write(Path file, Head head, String component, List<Outgoing> written) throws IOException {
-            new Standing(garden, memory.uids().areAdopted(), replacing).mustGiveWay(head.uid, file);
+            Standing standing = new Standing(garden, memory.uids().areAdopted(), replacing);
+            // RFC 5545, 3.6: a calendar holds at least one component; a feed has its readers even so
+            if (!head.isFeed && written.stream().noneMatch(out -> out.has(component))) {
+                if (standing.isOurs(head.uid, file)) {
+                    Files.delete(file);
+                    changed.add(file);
+                    memory.notices().add(file.getFileName() + " held nothing any more and was removed.");
+                }
+                return;
+            }
+            standing.mustGiveWay(head.uid, file);
             Path folder = file.toAbsolutePath().getParent();
             if (folder != null) {
                 Files.createDirectories(folder);

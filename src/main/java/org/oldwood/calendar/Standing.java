@@ -54,6 +54,12 @@ final class Standing {
         RecordFiles.mayReplace(garden.folder(), file, replacing || there.isPresent());
     }
 
+    /** Whether the file is this calendar as we wrote it. */
+    boolean isOurs(String calendarUid, Path file) throws IOException {
+        return Files.isRegularFile(file)
+                && uid(file).filter(uid -> adopted || uid.equals(calendarUid)).isPresent();
+    }
+
     /**
      * The calendar's UID (RFC 7986, 5.3), where the file is one of ours as it was written; empty before ours had one.
      */

@@ -13,6 +13,7 @@ import org.oldwood.calendar.Memory;
 import org.oldwood.calendar.Outgoing;
 import org.oldwood.calendar.Seen;
 import org.oldwood.calendar.SeenReader;
+import org.oldwood.calendar.Uids;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.server.Collection.Stored;
 import org.oldwood.store.RecordException;
@@ -67,23 +68,26 @@ final class PublishRun {
             String at = asked.isEmpty() ? "" : " at " + asked + ", which may be written or not";
             e.problems().forEach(problem -> refused.add("Broken off%s: %s".formatted(at, problem.inWords())));
         }
-        if (options.isTrial) {
-            return;
-        }
         try {
-            memory.keep();
-            known.keep();
+            if (!options.isTrial) {
+                memory.keep();
+                known.keep();
+            }
         } catch (IOException e) {
-            refused.add("Published as said, but not remembered: " + e.getMessage()
-                    + ". Make room or let the folder be written, and run it again.");
+            refused.add(
+                    "Published as said, but not remembered: %s. Make room or let the folder be written, and run it again."
+                            .formatted(e.getMessage()));
         }
     }
 
     Publish.Result result() {
         if (newlyDeleted > 0) {
-            notices.add(newlyDeleted + (newlyDeleted == 1 ? " entry was" : " entries were")
-                    + " deleted on the server and will stay away: " + String.join("; ", deleted)
-                    + ". To put back all that were deleted there, add --restore.");
+            notices.add(
+                    "%d %s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
+                            .formatted(
+                                    newlyDeleted,
+                                    newlyDeleted == 1 ? "entry was" : "entries were",
+                                    String.join("; ", deleted)));
         }
         notices.addAll(memory.notices());
         return new Publish.Result(created, changed, removed, unchanged, notices, refused);
@@ -97,7 +101,7 @@ final class PublishRun {
         for (String component : components) {
             if (collection.takes(component)) {
                 taken.add(component);
-                written(component).forEach(out -> uids.add(uid(component, out.identity())));
+                written(component).forEach(out -> uids.add(uid(component, out)));
             } else {
                 notices.add("%s takes no %s, so none were published there."
                         .formatted(address, component.equals("VEVENT") ? "events" : "to-dos"));
@@ -105,7 +109,13 @@ final class PublishRun {
         }
         Map<String, Stored> there = collection.read(uids);
         there.keySet().forEach(known::isThere);
-        forgetCancelled(taken);
+        // before it is taken away: or a run that is killed then would hold what it took away for the person's doing
+        taken.forEach(component -> written(component).stream()
+                .filter(out -> out.isCancelled(component))
+                .forEach(out -> known.isGone(uid(component, out))));
+        if (!options.isTrial) {
+            known.keep();
+        }
         if (hasForgotten && !there.isEmpty()) {
             hasForgotten = false;
             notices.add("The memory of what was published, " + CalendarState.FILE + ", is not there:"
@@ -124,22 +134,9 @@ final class PublishRun {
         return memory.written().stream().filter(out -> out.has(component)).toList();
     }
 
-    /** Before it is taken away: or a run that is killed then would hold what it took away for the person's doing. */
-    private void forgetCancelled(List<String> components) throws IOException {
-        for (String component : components) {
-            written(component).stream()
-                    .filter(out -> out.isCancelled(component))
-                    .forEach(out -> known.isGone(uid(component, out.identity())));
-        }
-        if (!options.isTrial) {
-            known.keep();
-        }
-    }
-
-    private String uid(String component, String identity) {
-        return component.equals("VEVENT")
-                ? memory.uids().event(identity)
-                : memory.uids().todo(identity);
+    private String uid(String component, Outgoing out) {
+        Uids uids = memory.uids();
+        return component.equals("VEVENT") ? uids.event(out.identity()) : uids.todo(out.identity());
     }
 
     private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
@@ -203,8 +200,9 @@ final class PublishRun {
                 unchanged++;
             }
         } else if (old.etag().isEmpty()) {
-            refused.add(ours.title() + ": was not changed, since the server names no version (ETag) of it,"
-                    + " and what others change there meanwhile could be lost.");
+            refused.add(
+                    "%s: was not changed, since the server names no version (ETag) of it, and what others change there meanwhile could be lost."
+                            .formatted(ours.title()));
         } else if (options.isTrial) {
             changed(ours, merged);
         } else {
@@ -229,9 +227,9 @@ final class PublishRun {
 
     /** Somebody else wrote in between, or we did and the answer was lost. */
     private void again(Collection collection, Ours ours, Stored old, int tries) throws IOException {
-        Optional<Stored> now = collection.again(old.address());
-        if (now.filter(there -> Merge.itemOf(there.object(), ours.uid()).isPresent())
-                .isPresent()) {
+        Optional<Stored> now = collection.again(old.address()).filter(there -> Merge.itemOf(there.object(), ours.uid())
+                .isPresent());
+        if (now.isPresent()) {
             change(collection, ours, now.get(), Merge.of(now.get().object(), ours.item()), tries);
         } else if (isDeletedThere(ours)) {
             deleted.add(ours.title());
@@ -280,23 +278,18 @@ final class PublishRun {
         if (!known.wasThere(ours.uid()) || options.restores) {
             return false;
         }
-        if (known.deleted(ours.uid())) {
-            newlyDeleted++;
-        }
+        newlyDeleted += known.deleted(ours.uid()) ? 1 : 0;
         return true;
     }
 
     private void noticeCompletion(Ours ours, Stored old) {
-        boolean isNews = !ours.item().isEvent()
+        if (!ours.item().isEvent()
                 && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
-                && Merge.itemOf(old.object(), ours.uid())
+                && Merge.itemOf(old.object(), ours.uid()).stream()
                         .map(SeenReader::plain)
-                        .filter(Seen::isDone)
-                        .isPresent();
-        if (isNews) {
-            notices.add(ours.title()
-                    + ": is ticked off on the server; take it into the journal with:"
-                    + " oldwood calendar read");
+                        .anyMatch(Seen::isDone)) {
+            notices.add("%s: is ticked off on the server; take it into the journal with: oldwood calendar read"
+                    .formatted(ours.title()));
         }
     }
 
