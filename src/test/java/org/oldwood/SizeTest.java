@@ -22,6 +22,19 @@ class SizeTest {
         assertThat(longerThan(Path.of("src/test/java"), 400)).isEmpty();
     }
 
+    /** Arabic or Devanagari figures on a machine that is set so, and other octets for the same record. */
+    @Test
+    void no_number_is_written_by_the_machines_locale() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                assertThat(Files.readString(file))
+                        .as("%s: say %%s", file)
+                        .doesNotContainPattern("\"[^\"\\n]*%[0-9]*d[^\"\\n]*\"\\s*\\.formatted");
+            }
+        }
+    }
+
     private static List<String> longerThan(Path root, int most) throws IOException {
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(root)) {

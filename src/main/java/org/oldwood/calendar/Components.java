@@ -119,11 +119,13 @@ record Components(Layout layout, Uids uids, Zone zone) {
     private String window(Item.Days days) {
         LocalDate first = days.first();
         LocalDate last = days.last();
-        String from = "%d %s".formatted(first.getDayOfMonth(), Dates.month(first));
+        String from = "%s %s".formatted(first.getDayOfMonth(), Dates.month(first));
         if (first.getYear() == last.getYear()) {
-            from = first.getMonth() == last.getMonth() ? "%d".formatted(first.getDayOfMonth()) : Dates.dayMonth(first);
+            from = first.getMonth() == last.getMonth()
+                    ? "%s".formatted(first.getDayOfMonth())
+                    : "%s %s".formatted(first.getDayOfMonth(), Dates.monthName(first));
         }
-        String to = "%d %s".formatted(last.getDayOfMonth(), Dates.month(last));
+        String to = "%s %s".formatted(last.getDayOfMonth(), Dates.month(last));
         String words = first.equals(last) ? "On %s.".formatted(to) : "From %s to %s.".formatted(from, to);
         return layout.due() == Layout.Due.LAST_DAY
                 ? words

@@ -177,7 +177,7 @@ final class CropSeason {
     }
 
     private static String monthDay(LocalDate day) {
-        return "%d %s".formatted(day.getDayOfMonth(), day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
+        return "%s %s".formatted(day.getDayOfMonth(), day.getMonth().getDisplayName(TextStyle.SHORT, Locale.ENGLISH));
     }
 
     private Modelled dated(Stage stage, StageRule rule, String words, Figure figure) {

@@ -56,7 +56,7 @@ final class StageModel {
             sum += rule.dayLength() ? days.heatByDayLength(day, rule.baseC()) : days.heat(day, rule.baseC());
         }
         long need = Math.round(need(rule));
-        return Optional.of("%d of %d by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
+        return Optional.of("%s of %s by %s".formatted(Math.min(need, Math.round(sum)), need, last.get()));
     }
 
     private double need(StageRule.Heat rule) {

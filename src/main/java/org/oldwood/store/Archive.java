@@ -131,7 +131,7 @@ public final class Archive {
     private static void verify(Path fresh, SortedMap<String, Sums> all) throws IOException {
         try (ZipFile zip = new ZipFile(fresh.toFile())) {
             if (zip.size() != all.size()) {
-                throw new IOException("the archive holds %d files, not %d".formatted(zip.size(), all.size()));
+                throw new IOException("the archive holds %s files, not %s".formatted(zip.size(), all.size()));
             }
             for (Map.Entry<String, Sums> one : all.entrySet()) {
                 ZipEntry entry = zip.getEntry(one.getKey());

@@ -83,7 +83,7 @@ final class PublishRun {
     Publish.Result result() {
         if (newlyDeleted > 0) {
             notices.add(
-                    "%d %s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
+                    "%s %s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
                             .formatted(
                                     newlyDeleted,
                                     newlyDeleted == 1 ? "entry was" : "entries were",
@@ -124,7 +124,7 @@ final class PublishRun {
         int done = 0;
         for (String component : taken) {
             for (Outgoing task : written(component)) {
-                session.progress.isStillAt("publishing: %d of %d entries".formatted(done, uids.size()));
+                session.progress.isStillAt("publishing: %s of %s entries".formatted(done, uids.size()));
                 one(collection, task, component, Optional.ofNullable(there.get(uids.get(done++))));
             }
         }

@@ -84,8 +84,8 @@ public final class Session {
                     request.to(),
                     "server-budget",
                     isLate
-                            ? "took more than %d seconds for all".formatted(limits.whole.toSeconds())
-                            : "needs more than %d requests".formatted(limits.mostRequests),
+                            ? "took more than %s seconds for all".formatted(limits.whole.toSeconds())
+                            : "needs more than %s requests".formatted(limits.mostRequests),
                     "Run it again later: it goes on with what is missing.");
         }
         return wire.send(request);

@@ -119,9 +119,9 @@ public final class CalendarCommand extends GardenCommand {
         result.problems().list().forEach(problem -> tell("Note: " + problem.inWords()));
         if (result.half() > 0) {
             tell(
-                    "Note: of %d rounds only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
+                    "Note: of %s rounds only the event or only the to-do was found. Adopt the other file too, before a calendar shows it twice."
                             .formatted(result.half()));
         }
-        tell("Took over %d items; %d belong to nothing in the plan.".formatted(result.items(), result.strangers()));
+        tell("Took over %s items; %s belong to nothing in the plan.".formatted(result.items(), result.strangers()));
     }
 }

@@ -42,7 +42,7 @@ final class RoundText {
         List<String> parts = parts(round, due);
         parts.stream().limit(MOST_LINES).forEach(lines::add);
         if (parts.size() > MOST_LINES) {
-            lines.add("... and %d lines more".formatted(parts.size() - MOST_LINES));
+            lines.add("... and %s lines more".formatted(parts.size() - MOST_LINES));
         }
         round.later().stream()
                 .map(task -> task.window().first())
@@ -51,7 +51,7 @@ final class RoundText {
                         .formatted(
                                 Dates.dayMonth(from), Words.count(round.later().size(), "more job", "more jobs"))));
         if (round.open() && !round.finished().isEmpty()) {
-            lines.add("Done already: %d of %d jobs."
+            lines.add("Done already: %s of %s jobs."
                     .formatted(round.finished().size(), round.all().size()));
         }
         lines.add("More: oldwood tasks %s".formatted(round.id()));
@@ -80,7 +80,7 @@ final class RoundText {
             return along;
         }
         String bushes = round.bushesInWords();
-        return "%sAbout %d min. %s"
+        return "%sAbout %s min. %s"
                 .formatted(bushes.isEmpty() ? "" : bushes + ". ", Math.round(round.minutes()), along)
                 .strip();
     }
@@ -172,7 +172,7 @@ final class RoundText {
         return subject.kind().equals("plant") ? task.title().replace(subject.words(), subject.id()) : task.title();
     }
 
-    /** With what all begin, up to a space. */
+    /** With what all begin, up to a space and the marks beside it. */
     private static String common(List<String> texts) {
         String common = texts.get(0);
         for (String text : texts) {
@@ -180,7 +180,11 @@ final class RoundText {
                 common = common.substring(0, common.length() - 1);
             }
         }
-        return common.substring(0, common.lastIndexOf(' ') + 1);
+        int end = common.lastIndexOf(' ') + 1;
+        while (end < common.length() && ":;,.".indexOf(common.charAt(end)) >= 0) {
+            end++;
+        }
+        return common.substring(0, end);
     }
 
     private static String reversed(String text) {
@@ -197,7 +201,7 @@ final class RoundText {
         if (every == 0 || tasks.size() == 1) {
             return "";
         }
-        return ", every %d days: %s"
+        return ", every %s days: %s"
                 .formatted(
                         every,
                         tasks.stream()

@@ -32,7 +32,7 @@ public final class ProblemWords {
     public void print(Out out, List<Problem> problems, String end) {
         inFileOrder(problems).stream().limit(MOST).forEach(problem -> print(out, problem));
         if (problems.size() > MOST) {
-            out.line("… and %d more like these or later in the files.".formatted(problems.size() - MOST));
+            out.line("… and %s more like these or later in the files.".formatted(problems.size() - MOST));
         }
         out.line(count(problems) + end);
     }

@@ -56,11 +56,11 @@ public final class ShownList {
     private static String id(GardenCommand command, int number) throws IOException {
         Shown list = read(command)
                 .orElseThrow(() ->
-                        command.usage("%d is a number, but no list was shown in this garden yet; oldwood now shows one"
+                        command.usage("%s is a number, but no list was shown in this garden yet; oldwood now shows one"
                                 .formatted(number)));
         if (number < 1 || number > list.rounds.size()) {
             throw command.usage(
-                    "the list last shown goes from 1 to %d, but not to %d".formatted(list.rounds.size(), number));
+                    "the list last shown goes from 1 to %s, but not to %s".formatted(list.rounds.size(), number));
         }
         if (!list.day.equals(command.today())) {
             command.tell("The numbers are those of the list of %s.".formatted(Dates.shortDay(list.day)));

@@ -77,7 +77,7 @@ public final class WalkCommand extends GardenCommand {
             return PageServer.open(address, port, new GardenDesk(this));
         } catch (BindException e) {
             throw usage(
-                    "nothing can be opened at %s, port %d: it is in use, or not an address of this machine. Another port: --port 0"
+                    "nothing can be opened at %s, port %s: it is in use, or not an address of this machine. Another port: --port 0"
                             .formatted(address.getHostAddress(), port));
         }
     }

@@ -65,7 +65,7 @@ final class NewGarden {
                 note(planting, id, planting.planted().orElse(usual), spacing);
             }
             if (crop.inRows() && planting.lengthM().isEmpty()) {
-                assumed.add("%s: one row of %s m, %d plants %s apart."
+                assumed.add("%s: one row of %s m, %s plants %s apart."
                         .formatted(
                                 planting.id().orElse(crop.id() + "-" + numbers.get(crop.id())),
                                 tenths(length(planting, spacing)),

@@ -54,7 +54,7 @@ public final class PackCommand extends GardenCommand {
         Archive archive = new Archive();
         archive.add(ABOUT, about(name).getBytes(StandardCharsets.UTF_8));
         boolean isNew = write(archive, file);
-        tell("%s%s: %d files, read again and the same. Keep it on another disk, or elsewhere."
+        tell("%s%s: %s files, read again and the same. Keep it on another disk, or elsewhere."
                 .formatted(isNew ? "Wrote " : "Unchanged: ", file, archive.count()));
         return 0;
     }

@@ -158,7 +158,7 @@ public final class StartCommand extends GardenCommand {
         LocalDate today = today();
         int year = planted.orElseThrow(() -> usage("say with --planted in which year it was planted"));
         if (year < 1900 || year > today.getYear()) {
-            throw usage("--planted must be a year from 1900 to %d but is %d".formatted(today.getYear(), year));
+            throw usage("--planted must be a year from 1900 to %s but is %s".formatted(today.getYear(), year));
         }
         Hemisphere where = site.hemisphere();
         int season = where == Hemisphere.NORTH ? year : year + 1;

@@ -112,7 +112,7 @@ public final class Ticking {
         if (due.size() > 1
                 && (draft.values().containsKey("amount") || draft.values().containsKey("only"))) {
             throw command.usage(
-                    "of a round of %d tasks say --only or --amount task by task; oldwood tasks %s shows them"
+                    "of a round of %s tasks say --only or --amount task by task; oldwood tasks %s shows them"
                             .formatted(due.size(), round.id()));
         }
         List<Task> part = due.stream()

@@ -158,7 +158,7 @@ public final class SuitsCommand extends GardenCommand {
         out().line(there.place());
         out().paragraph(2, there.climate());
         for (CropThere crop : there.crops()) {
-            out().line("  %s: flowers from %s ± %d d, ripe from %s ± %d d"
+            out().line("  %s: flowers from %s ± %s d, ripe from %s ± %s d"
                     .formatted(
                             crop.crop(),
                             crop.firstFlower(),

@@ -51,7 +51,7 @@ record Et0Table(List<Day> days, int passedOver, List<String> alsoTaken) {
                     Locale.ROOT, "%s  %6.2f  %10.2f", day.date, day.terms.penmanMonteith(), day.terms.hargreaves()));
         }
         out.line(String.format(
-                Locale.ROOT, "together    %6.1f mm in %d %s", sum, days.size(), days.size() == 1 ? "day" : "days"));
+                Locale.ROOT, "together    %6.1f mm in %s %s", sum, days.size(), days.size() == 1 ? "day" : "days"));
         if (passedOver > 0) {
             out.paragraph(0, passedOver + (passedOver == 1 ? " day" : " days") + " without temperatures left out.");
         }

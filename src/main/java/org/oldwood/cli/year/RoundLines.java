@@ -29,7 +29,7 @@ final class RoundLines {
         for (Round round : rounds.subList(0, rounds.size() > most ? most - 1 : rounds.size())) {
             shown.add(round);
             rows.add(List.of(
-                    "%3d".formatted(shown.size()),
+                    "%3s".formatted(shown.size()),
                     "%s %s"
                             .formatted(
                                     Dates.weekday(round.day()),
@@ -39,7 +39,7 @@ final class RoundLines {
                     "by %s".formatted(Dates.dayMonth(round.lastGoodDay()))));
         }
         if (rounds.size() > most) {
-            rows.add(List.of("     and %d more".formatted(rounds.size() - most + 1)));
+            rows.add(List.of("     and %s more".formatted(rounds.size() - most + 1)));
         }
     }
 
@@ -68,7 +68,7 @@ final class RoundLines {
         return minutes == 0
                 ? ""
                 : minutes < MINUTES_IN_WORDS
-                        ? "%d min".formatted(minutes)
+                        ? "%s min".formatted(minutes)
                         : "%s h".formatted(Words.one(minutes / 60.0));
     }
 

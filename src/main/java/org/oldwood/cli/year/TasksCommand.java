@@ -169,7 +169,7 @@ public final class TasksCommand extends GardenCommand {
     private void tell(Round round) {
         out().paragraph(0, "%s (%s)".formatted(round.title(), round.id()));
         if (round.open()) {
-            String time = round.minutes() == 0 ? "" : ", about %d min".formatted(Math.round(round.minutes()));
+            String time = round.minutes() == 0 ? "" : ", about %s min".formatted(Math.round(round.minutes()));
             out().paragraph(
                             2,
                             "On %s; good from %s to %s%s."

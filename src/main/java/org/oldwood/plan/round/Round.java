@@ -159,11 +159,12 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     /** What, how many and where, in at most 40 characters: what does not fit is left to the text. */
     public String title() {
         String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
-        String few = bushes() == 0 ? "" : ": " + bushes();
         String where = where();
+        // how many beds says less than how many of what; which bed, more
+        String few = beds().size() > 1 ? many : bushes() == 0 ? where : ": " + bushes() + where;
         List<String> names = names();
         return names.stream()
-                .flatMap(name -> Stream.of(name + many + where, name + few + where))
+                .flatMap(name -> Stream.of(name + many + where, name + few))
                 .filter(title -> title.length() <= LONGEST_TITLE)
                 .findFirst()
                 .or(() -> names.stream()

@@ -87,7 +87,7 @@ public record RoundKind(
             case WEEK ->
                 String.format(
                         Locale.ROOT,
-                        "%s@%d-w%02d",
+                        "%s@%s-w%02d",
                         id,
                         task.day().get(IsoFields.WEEK_BASED_YEAR),
                         task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));

@@ -76,7 +76,7 @@ public final class WeatherMeans {
 
     /** Why they make no mean year yet: the month that was measured in the fewest years. */
     public String tooShort() {
-        return "weather.csv makes no climate of its own yet: it has %s in %d years, and from %.0f years of each month on its means are taken."
+        return "weather.csv makes no climate of its own yet: it has %s in %s years, and from %.0f years of each month on its means are taken."
                 .formatted(
                         java.time.Month.of(min.scarcest() + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
                         years(),

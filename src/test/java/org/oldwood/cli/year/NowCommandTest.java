@@ -64,7 +64,7 @@ class NowCommandTest {
         start("52,-2", "--today=2026-11-26");
         String today = "--today=2026-11-28";
         assertThat(run("note", "done", "1", today).err()).contains("no list was shown");
-        assertThat(ok("now", today)).contains("  1  Sat 28 Nov  See to tools");
+        assertThat(ok("now", today)).contains("  1  Sat 28 Nov  Clean and sharpen tools");
 
         assertThat(ok("tasks", "1", today)).contains("tools@2027", "clean-tools@garden@2027");
         assertThat(ok("why", "1", today)).contains("Clean and sharpen", "Sources");
@@ -114,7 +114,7 @@ class NowCommandTest {
         assertThat(ok("tasks", "2027-03-01..2027-03-20", day))
                 .contains(" Mar  ")
                 .doesNotContain(" Apr  ");
-        assertThat(ok("tasks", "week", day)).contains("28 Nov  See to tools");
+        assertThat(ok("tasks", "week", day)).contains("28 Nov  Clean and sharpen tools");
         assertThat(run("tasks", "weak", day).err()).contains("Did you mean \"week\"?");
         assertThat(run("tasks", "weak", day).exit()).isEqualTo(2);
     }
