@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
 public final class Outgoing {
     final Optional<Remembered> before;
 
-    /** The day that the plan would have, be it free or not; of one that keeps its day, what the plan had when it was chosen. */
+    /**
+     * The day that the plan would have, be it free or not; of one that keeps its day, what the plan had when it was
+     * chosen.
+     */
     LocalDate planned;
 
     /** The titles of rounds that found no day of their own, and are told in this one's event. */

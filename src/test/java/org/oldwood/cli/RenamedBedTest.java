@@ -109,7 +109,10 @@ class RenamedBedTest {
         assertThat(now.values()).noneMatch(item -> item.contains("STATUS:CANCELLED"));
     }
 
-    /** What stays of a round when its bed is called otherwise, so that its title has more room or less, and beds come in another order; SEQUENCE is in it. */
+    /**
+     * What stays of a round when its bed is called otherwise, so that its title has more room or less, and beds come in
+     * another order; SEQUENCE is in it.
+     */
     private static String steady(String item) {
         return item.replaceAll("(DTSTAMP|LAST-MODIFIED|LOCATION|SUMMARY):.*\n", "")
                 .replace("slope", "blackcurrant-bed")

@@ -28,7 +28,7 @@ public final class UuidV5 {
                     .putLong(namespace.getLeastSignificantBits())
                     .flip());
             ByteBuffer hash = ByteBuffer.wrap(sha1.digest(name.getBytes(UTF_8)));
-            return new UUID(hash.getLong() & ~VERSION | VERSION_5, hash.getLong() & ~VARIANT | VARIANT_RFC_4122);
+            return new UUID((hash.getLong() & ~VERSION) | VERSION_5, (hash.getLong() & ~VARIANT) | VARIANT_RFC_4122);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-1", e);
         }
