@@ -18,9 +18,8 @@ public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional
         return Entries.last(entries, kind);
     }
 
-    /** The plant as it was just before one of its entries. */
-    public PlantState before(Entry entry, LeafFalls falls) {
-        List<Entry> earlier = Entries.before(entries, entry);
+    /** The plant as it was when no more than some of its entries had been noted. */
+    public PlantState with(List<Entry> earlier, LeafFalls falls) {
         Stems then = Stems.UNKNOWN;
         for (Entry each : earlier) {
             then = then.after(each, falls.seasonYear(plant.crop(), each.date()));

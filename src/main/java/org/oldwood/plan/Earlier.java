@@ -3,6 +3,7 @@ package org.oldwood.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -27,23 +28,37 @@ final class Earlier {
     }
 
     static Subject before(Subject subject, Entry entry, LeafFalls falls) {
+        return with(subject, all -> Entries.before(all, entry), falls);
+    }
+
+    /** Just after some work: of its last day nothing but the work itself. */
+    static Subject after(Subject subject, List<Entry> work, LeafFalls falls) {
+        LocalDate last = work.get(work.size() - 1).date();
+        UnaryOperator<List<Entry>> until = all -> all.stream()
+                .filter(entry -> entry.date().isBefore(last) || work.contains(entry))
+                .toList();
+        return with(subject, until, falls);
+    }
+
+    private static Subject with(Subject subject, UnaryOperator<List<Entry>> some, LeafFalls falls) {
         if (subject instanceof Subject.OnePlant one) {
-            return new Subject.OnePlant(one.state().before(entry, falls), one.of(), before(one.in(), entry));
+            PlantState plant = one.state();
+            return new Subject.OnePlant(plant.with(some.apply(plant.entries()), falls), one.of(), with(one.in(), some));
         }
         if (subject instanceof Subject.Stand stand) {
             List<PlantState> plants = stand.plants().stream()
-                    .map(plant -> plant.before(entry, falls))
+                    .map(plant -> plant.with(some.apply(plant.entries()), falls))
                     .toList();
             return new Subject.Stand(
-                    before(stand.in(), entry),
+                    with(stand.in(), some),
                     stand.of(),
                     stand.form(),
                     stand.beside(),
                     plants,
-                    Entries.before(stand.entries(), entry));
+                    some.apply(stand.entries()));
         }
         if (subject instanceof Subject.WholeBed bed) {
-            return new Subject.WholeBed(before(bed.in(), entry), bed.crop());
+            return new Subject.WholeBed(with(bed.in(), some), bed.crop());
         }
         if (subject instanceof Subject.Lot lot) {
             LotState now = lot.state();
@@ -55,13 +70,13 @@ final class Earlier {
                     now.struck(),
                     now.struckOn(),
                     now.bed(),
-                    Entries.before(now.entries(), entry));
+                    some.apply(now.entries()));
             return new Subject.Lot(then, lot.of(), lot.bed());
         }
         return subject;
     }
 
-    private static BedState before(BedState bed, Entry entry) {
-        return new BedState(bed.bed(), bed.plants(), Entries.before(bed.entries(), entry));
+    private static BedState with(BedState bed, UnaryOperator<List<Entry>> some) {
+        return new BedState(bed.bed(), bed.plants(), some.apply(bed.entries()));
     }
 }

@@ -178,6 +178,11 @@ final class Settler {
             return amount(Earlier.before(part, entry, world.state().leafFalls()));
         }
 
+        @Override
+        public OptionalDouble after(Subject part, List<Entry> work) {
+            return amount(Earlier.after(part, work, world.state().leafFalls()));
+        }
+
         /** Where a craft cannot put a figure to it, it is one piece of work. */
         private OptionalDouble amount(Subject part) {
             Situation asked = new Situation(world, part, situation.season(), situation.day());

@@ -84,4 +84,70 @@ class BookingTest {
         assertThat(Booking.toNote(count))
                 .hasValueSatisfying(said -> assertThat(said).startsWith("note counted ("));
     }
+
+    /** 3 bushes are fed: the amount that the task still has is all the last one's. */
+    @Test
+    void what_is_left_is_booked_for_the_plants_that_are_left() {
+        Task task = feed(garden().note("2027-03-11", "'done','task':'%s','only':['bc-1']".formatted(FEED)));
+
+        assertThat(Booking.of(task)).singleElement().satisfies(noted -> assertThat(noted.says())
+                .containsEntry("plant", "bc-2")
+                .containsEntry(
+                        "grams",
+                        task.amount().orElseThrow().noted().get(0).says().get("grams")));
+        assertThat(grams(Booking.of(task, List.of(), Optional.of(33.0)))).isEqualTo(33);
+        assertThat(Booking.of(task, List.of("bc-1"), Optional.empty())).isEmpty();
+    }
+
+    @Test
+    void a_tenth_of_a_gram_at_least_is_booked_and_shares_are_told_to_the_hundredth() {
+        Task task = feed(garden());
+
+        assertThat(Booking.of(task, List.of(), Optional.of(0.001)))
+                .singleElement()
+                .satisfies(noted -> assertThat(noted.says()).containsEntry("grams", "0.1"));
+        assertThat(Booking.of(task, List.of("bc-1"), Optional.of(33.333)))
+                .singleElement()
+                .satisfies(noted -> assertThat(noted.says()).containsEntry("grams", "33.33"));
+    }
+
+    @Test
+    void a_cut_is_booked_by_its_plant_and_by_the_ages_that_come_out() {
+        SmallGarden garden = garden().note("2026-11-20", "'counted','plant':'bc-2','stems':{'1':4,'2':4,'4':3}");
+        Task cut = garden.plan("2026-12-05").find("winter-cut@bc-2@2027").orElseThrow();
+
+        assertThat(Booking.of(cut)).singleElement().satisfies(noted -> {
+            assertThat(noted.kind()).isEqualTo(EntryKind.PRUNED);
+            assertThat(noted.says()).containsEntry("plant", "bc-2").containsEntry("cut", "winter");
+            assertThat(noted.says().get("stems")).contains("4=3");
+        });
+        assertThat(Booking.scales(cut)).isFalse();
+        assertThat(Booking.plants(cut)).isEmpty();
+        assertThat(Booking.toNote(cut)).isEmpty();
+    }
+
+    @Test
+    void what_is_done_books_nothing_more() {
+        Task done = feed(garden().note("2027-03-11", "'done','task':'%s'".formatted(FEED)));
+
+        assertThat(done.state()).isEqualTo(Task.State.DONE);
+        assertThat(Booking.of(done)).isEmpty();
+        assertThat(Booking.scales(done)).isFalse();
+    }
+
+    @Test
+    void work_that_no_entry_tells_of_has_nothing_to_note() {
+        Plan plan = garden().plan("2026-12-05");
+
+        assertThat(plan.tasks())
+                .filteredOn(task -> task.rule().doneBy().kinds().isEmpty())
+                .isNotEmpty()
+                .allSatisfy(task -> assertThat(Booking.toNote(task)).isEmpty());
+        assertThat(plan.tasks())
+                .filteredOn(task -> !task.rule().doneBy().kinds().isEmpty()
+                        && Booking.of(task).isEmpty())
+                .isNotEmpty()
+                .extracting(Booking::toNote)
+                .allSatisfy(said -> assertThat(said.orElse("note x (y)")).matches("note [a-z-]+ \\([A-Za-z, ]+\\)"));
+    }
 }

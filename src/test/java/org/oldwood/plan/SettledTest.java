@@ -183,8 +183,39 @@ class SettledTest {
         assertThat(garden.plan(may).missed()).extracting(Missed::task).noneMatch(id -> id.startsWith("feed-"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"false, 2027-02-22, 2027-05-10, 2027", "true, 2026-08-22, 2026-11-10, 2026-27"})
+    void a_first_dressing_of_potash_alone_is_told_as_missed(boolean south, String feb, String may, String season) {
+        SmallGarden garden = currants(south).note(feb, "'fed','bed':'a','material':'sulphate-of-potash','grams':240");
+
+        assertThat(garden.plan(may).missed())
+                .filteredOn(missed -> missed.task().equals("feed-first@a.blackcurrant.stool@" + season))
+                .singleElement()
+                .extracting(Missed::title)
+                .asString()
+                .endsWith("% done");
+    }
+
+    /** What is left of the year's food goes with the second dressing, and is not a rest of the first. */
+    @ParameterizedTest
+    @CsvSource({"false, 2027-03-20, 2027-03-21, 2027", "true, 2026-09-20, 2026-09-21, 2026-27"})
+    void of_quick_materials_the_first_dressing_is_done_when_it_is_given(
+            boolean south, String given, String after, String season) {
+        SmallGarden garden = currants(south, ",'materials':['ammonium-sulphate','sulphate-of-potash']");
+        String first = "feed-first@a.blackcurrant.stool@" + season;
+        Booking.of(task(garden, given, first)).forEach(fed -> garden.note(given, GrowersYearTest.line(fed)));
+
+        assertThat(find(garden, after, first).map(Task::state)).contains(Task.State.DONE);
+        assertThat(task(garden, after, first.replace("first", "second")).state())
+                .isEqualTo(Task.State.OPEN);
+    }
+
     private static SmallGarden currants(boolean south) {
-        SmallGarden garden = south ? SmallGarden.south() : SmallGarden.north();
+        return currants(south, "");
+    }
+
+    private static SmallGarden currants(boolean south, String more) {
+        SmallGarden garden = south ? SmallGarden.south(more) : SmallGarden.north(more);
         for (int i = 1; i <= 4; i++) {
             garden.note("2018-05-15", "'planted','plant':'bc-%d','crop':'blackcurrant','bed':'a'".formatted(i));
         }

@@ -49,6 +49,11 @@ public final class SmallGarden {
         return new SmallGarden(52, more);
     }
 
+    /** A southern one. */
+    public static SmallGarden south(String more) {
+        return new SmallGarden(-42, more);
+    }
+
     public SmallGarden note(String date, String rest) {
         Problems problems = new Problems();
         String json = "{'id':'e-" + (journal.size() + 1) + "','date':'" + date + "','entry':" + rest + "}";

@@ -10,16 +10,17 @@ import org.oldwood.words.Words;
 /**
  * A dressing ready to weigh out: how many grams of which material for the whole ground, and what they bring.
  *
+ * @param number its place in the year, 0 for the first
  * @param when when it is given, in words
  * @param parts the materials with grams for the whole ground, rounded
  * @param gives what the rounded amounts give in the first year, g/m²
  * @param ground the ground
  */
-public record FeedPlan(String when, List<Recipe.Part> parts, Nutrients gives, NeedCase.Ground ground) {
+public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrients gives, NeedCase.Ground ground) {
     private static final double SHOWN_FROM = 0.05;
 
     /** A dressing of materials in g/m²; less than a gram of one is left out. */
-    static FeedPlan of(String when, List<Recipe.Part> gPerM2, NeedCase.Ground ground) {
+    static FeedPlan of(int number, String when, List<Recipe.Part> gPerM2, NeedCase.Ground ground) {
         List<Recipe.Part> parts = new ArrayList<>();
         for (Recipe.Part part : gPerM2) {
             double grams = Portion.rounded(part.amount() * ground.areaM2());
@@ -27,7 +28,8 @@ public record FeedPlan(String when, List<Recipe.Part> parts, Nutrients gives, Ne
                 parts.add(new Recipe.Part(part.feed(), grams));
             }
         }
-        return new FeedPlan(when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()), ground);
+        return new FeedPlan(
+                number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()), ground);
     }
 
     /** The arithmetic, a line for each material. */

@@ -137,7 +137,12 @@ public final class FeedAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
-        return stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(DRESSINGS.indexOf(name))));
+        int number = DRESSINGS.indexOf(name);
+        return stand(s).filter(of -> of.from(number)
+                        .next()
+                        .map(next -> next.number() == number)
+                        .orElse(true))
+                .flatMap(of -> amount(books(s), s, of.stand(), of.from(number)));
     }
 
     private static Optional<Amount> amount(FeedingBooks books, Situation s, StandFeed stand, Budget budget) {
@@ -146,7 +151,7 @@ public final class FeedAdvisor implements Advisor {
         if (budget.dressings().isEmpty() && missing.isEmpty()) {
             return Optional.empty();
         }
-        FeedPlan plan = budget.next().orElse(new FeedPlan("", List.of(), Nutrients.NONE, budget.ground()));
+        FeedPlan plan = budget.next().orElse(new FeedPlan(0, "", List.of(), Nutrients.NONE, budget.ground()));
         List<String> lines = new ArrayList<>(plan.measures());
         lines.addAll(missing);
         lines.addAll(budget.notes());

@@ -193,7 +193,7 @@ public record PruningCase(
 
     /** The stems just before a cut, as the record then had them. */
     private static Bush then(PlantState state, Entry cut, Season season, GardenState garden) {
-        return Bush.of(stems(state.before(cut, garden.leafFalls()), season));
+        return Bush.of(stems(state.with(Entries.before(state.entries(), cut), garden.leafFalls()), season));
     }
 
     /** The first cut of a renovation in a season. */

@@ -20,6 +20,9 @@ public final class Settling {
     /** Rounding, and a row's last half metre, leave nothing to do. */
     private static final double WHOLE = 0.95;
 
+    /** Of what a craft reckons so much is enough once its time is past; a pinch of potash is no dressing. */
+    private static final double MOST = 0.5;
+
     private final IdentityHashMap<Subject, List<Share>> untouched = new IdentityHashMap<>();
     private final IdentityHashMap<Subject, List<Share>> untouchedTogether = new IdentityHashMap<>();
     private final IdentityHashMap<BedState, Set<EntryKind>> notedOfBeds = new IdentityHashMap<>();
@@ -31,6 +34,9 @@ public final class Settling {
 
         /** How much was to be done before an entry. */
         OptionalDouble before(Subject part, Entry entry);
+
+        /** How much was left when some work was done, whatever came after it; empty where nothing was. */
+        OptionalDouble after(Subject part, List<Entry> work);
     }
 
     /**
@@ -112,8 +118,11 @@ public final class Settling {
         if (did.isEmpty()) {
             return Share.untouched(part.id(), bushes(part));
         }
-        double done = job.over ? 1 : ofAll.isPresent() ? ofAll.getAsDouble() : measured(part, did, job);
-        return new Share(part.id(), bushes(part), done, false, did);
+        if (job.over && !asks(job)) {
+            return new Share(part.id(), bushes(part), 1, false, did);
+        }
+        double done = ofAll.isPresent() ? ofAll.getAsDouble() : measured(part, did, job);
+        return new Share(part.id(), bushes(part), job.over && done >= MOST ? 1 : done, false, did);
     }
 
     /** Where an entry that names a task says which plants, it speaks of no others. */
@@ -128,7 +137,7 @@ public final class Settling {
                 .measure()
                 .map(measure -> measure.sum()
                                 .map(field -> summed(field, part, did, job.amounts))
-                                .orElseGet(() -> asked(part, did.get(0), job.amounts))
+                                .orElseGet(() -> asked(part, did, job))
                         * 100
                         / measure.percent())
                 .orElseGet(() -> metres(part, did));
@@ -179,9 +188,10 @@ public final class Settling {
                 .sum();
     }
 
-    private static double asked(Subject part, Entry first, Amounts amounts) {
-        double before = amounts.before(part, first).orElse(0);
-        double left = amounts.now(part).orElse(0);
+    private static double asked(Subject part, List<Entry> did, Job job) {
+        double before = job.amounts.before(part, did.get(0)).orElse(0);
+        OptionalDouble after = job.over ? job.amounts.after(part, did) : job.amounts.now(part);
+        double left = after.orElse(0);
         return left <= 0 ? 1 : before <= 0 ? 0 : 1 - left / before;
     }
 

@@ -21,7 +21,10 @@ class DressingsTest {
         Need wanted =
                 new Need(new Nutrients(need, 4, 0, 0), EnumSet.allOf(Nutrient.class), "print", List.of(), List.of());
         Budget.Counting counting = new Budget.Counting(
-                new Nutrients(given, 0, 0, 0).times(0.5), Nutrients.NONE, new Nutrients(given, 0, 0, 0).times(0.5));
+                new Nutrients(given, 0, 0, 0).times(0.5),
+                Nutrients.NONE,
+                new Nutrients(given, 0, 0, 0).times(0.5),
+                from == 0 ? given : 0);
         return Budget.of(
                         Data.TABLES,
                         wanted,
@@ -49,6 +52,8 @@ class DressingsTest {
         assertThat(dressings("rubus", 15, 0, 0, NITROGEN))
                 .containsExactly(new Nutrients(10, 0, 0, 0), new Nutrients(5, 0, 0, 0));
         assertThat(dressings("rubus", 15, 10, 1, NITROGEN)).containsExactly(new Nutrients(5, 0, 0, 0));
+        assertThat(dressings("rubus", 15, 4, 0, NITROGEN))
+                .containsExactly(new Nutrients(6, 0, 0, 0), new Nutrients(5, 0, 0, 0));
     }
 
     @Test

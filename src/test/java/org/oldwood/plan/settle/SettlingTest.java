@@ -56,6 +56,11 @@ class SettlingTest {
                     }
 
                     @Override
+                    public OptionalDouble after(Subject part, List<Entry> work) {
+                        return now(part);
+                    }
+
+                    @Override
                     public OptionalDouble before(Subject part, Entry entry) {
                         Double planned = before.get(entry.kind());
                         return planned == null ? OptionalDouble.empty() : OptionalDouble.of(planned);
