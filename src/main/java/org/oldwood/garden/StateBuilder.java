@@ -26,7 +26,7 @@ public final class StateBuilder {
     private final Map<String, Open> plants = new LinkedHashMap<>();
     private final Map<String, List<Entry>> beds = new LinkedHashMap<>();
     private final Map<String, LotState> lots = new LinkedHashMap<>();
-    private static final int PUT_OFF_DAYS = 14;
+    public static final int PUT_OFF_DAYS = 14;
 
     private final Map<String, Entry> begun = new HashMap<>();
     private final Map<String, LocalDate> later = new HashMap<>();

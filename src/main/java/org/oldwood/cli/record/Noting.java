@@ -200,8 +200,15 @@ public final class Noting {
         } else {
             entries.forEach(this::print);
         }
-        command.tell(
-                (entries.size() == 1 ? "noted in " : entries.size() + " entries noted in ") + folder.journalPath());
+        long ticks = entries.stream()
+                .map(entry -> entry.text("tick").orElse(entry.id()))
+                .distinct()
+                .count();
+        String noted = entries.size() == 1 ? "noted in" : "%s entries noted in".formatted(entries.size());
+        boolean isUndone = entries.get(0).kind() == EntryKind.WITHDRAWN;
+        String back =
+                isUndone || entries.size() == 1 ? "" : "; oldwood undo --last %s takes them back".formatted(ticks);
+        command.tell("%s %s%s".formatted(noted, folder.journalPath(), back));
     }
 
     private void print(Entry entry) {

@@ -5,10 +5,12 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
@@ -18,6 +20,7 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
+import org.oldwood.garden.StateBuilder;
 import org.oldwood.plan.Booking;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Planner;
@@ -27,6 +30,7 @@ import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
+import org.oldwood.words.Dates;
 
 /**
  * Books tasks that were ticked off: the entry that says so, and those that the work comes to: materials and grams, the
@@ -35,6 +39,7 @@ import org.oldwood.store.Place;
 public final class Ticking {
     private final GardenCommand command;
     private final Map<LocalDate, Planned> plans = new HashMap<>();
+    private final Set<String> told = new HashSet<>();
 
     /** A plan, and which ids can be in one. */
     private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
@@ -86,6 +91,10 @@ public final class Ticking {
         }
         if (draft.kind() != EntryKind.DONE) {
             known(task.value(), planned(draft.date()));
+            planned(draft.date())
+                    .plan
+                    .find(task.value())
+                    .ifPresent(found -> inTime(draft, found.window().last()));
             return List.of(draft);
         }
         Optional<Double> amount =
@@ -121,7 +130,21 @@ public final class Ticking {
         if (part.isEmpty()) {
             throw command.usage("%s has nothing left to do".formatted(round.id()));
         }
+        inTime(draft, round.lastGoodDay());
         return part;
+    }
+
+    /** Work may be put off past its time, but not unsaid. */
+    private void inTime(Draft draft, LocalDate last) {
+        if (draft.kind() != EntryKind.LATER) {
+            return;
+        }
+        int days = draft.values().get("days") instanceof Json.Num num ? (int) num.value() : StateBuilder.PUT_OFF_DAYS;
+        LocalDate until = draft.date().plusDays(days);
+        if (until.isAfter(last) && told.add("late")) {
+            command.tell("Put off until %s, but its last good day is %s: an earlier --until keeps it in time."
+                    .formatted(Dates.shortDay(until), Dates.shortDay(last)));
+        }
     }
 
     /** The entries of a tick, the one that says "done" first. */
@@ -216,6 +239,8 @@ public final class Ticking {
             }
             all.add(new Draft(tick.day, noted.kind(), values, place, true, Optional.empty()));
         }
-        Booking.toNote(task).ifPresent(kind -> command.tell("What was found only you can tell: oldwood " + kind + "."));
+        Booking.toNote(task)
+                .filter(told::add)
+                .ifPresent(kind -> command.tell("What was found only you can tell: oldwood %s.".formatted(kind)));
     }
 }

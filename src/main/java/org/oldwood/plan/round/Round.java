@@ -160,18 +160,18 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     public String title() {
         String many = bushes() == 0 ? "" : ": %s".formatted(bushesInWords());
         String where = where();
+        String count = bushes() == 0 ? "" : ": " + bushes();
         // how many beds says less than how many of what; which bed, more
-        String few = beds().size() > 1 ? many : bushes() == 0 ? where : ": " + bushes() + where;
+        String few = beds().size() > 1 ? many : count + where;
         List<String> names = names();
         return names.stream()
-                .flatMap(name -> Stream.of(name + many + where, name + few))
+                .flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count))
                 .filter(title -> title.length() <= LONGEST_TITLE)
                 .findFirst()
-                .or(() -> names.stream()
-                        .flatMap(name -> Stream.of(name + many, name))
-                        .filter(title -> title.length() <= LONGEST_TITLE)
-                        .findFirst())
-                .orElseGet(() -> names.get(0).substring(0, LONGEST_TITLE));
+                .orElseGet(() -> {
+                    String brief = names.get(names.size() - 1);
+                    return brief.substring(0, Math.min(brief.length(), LONGEST_TITLE));
+                });
     }
 
     /** What is done, in all its steps, the first two of them, or by the kind's own title. */

@@ -84,6 +84,25 @@ class NowCommandTest {
     }
 
     @Test
+    void a_round_put_off_past_its_time_says_so_and_is_taken_back_whole() throws IOException {
+        start("52,-2", "--today=2026-11-26");
+        String today = "--today=2026-11-28";
+        String before = ok("tasks", "cut", today);
+
+        Cli.Result late = run("note", "later", "cut@2027.blackcurrant", "--until=2027-03-01", today);
+
+        assertThat(late.err().replaceAll("\\s+", " "))
+                .containsOnlyOnce("Put off until 1 Mar 2027, but its last good day is 7 Feb 2027")
+                .contains("oldwood undo --last 13 takes them back");
+        assertThat(ok("tasks", "cut", today)).isNotEqualTo(before);
+        ok("undo", "--last=13", today);
+        assertThat(ok("tasks", "cut", today)).isEqualTo(before);
+        assertThat(run("note", "later", "cut@2027.blackcurrant", "--until=2027-01-20", today)
+                        .err())
+                .doesNotContain("last good day");
+    }
+
+    @Test
     void a_kind_of_work_that_is_never_wanted_is_named_and_not_listed() throws IOException {
         start("52,-2", "--today=2026-11-26");
         String day = "--today=2027-04-20";
