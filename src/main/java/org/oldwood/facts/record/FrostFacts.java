@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
@@ -17,6 +16,7 @@ import org.oldwood.facts.Fact;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Situation;
 import org.oldwood.season.CropFrost;
+import org.oldwood.season.CropStages;
 import org.oldwood.season.FrostYear;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonMethods;
@@ -92,7 +92,8 @@ public final class FrostFacts implements Advisor {
                     "how often frost harms "
                             + crop.get().plural()
                             + " in flower here is not known: "
-                            + GardenStages.lackingClimate());
+                            + GardenStages.lackingClimate()
+                            + harm(crop.get()));
         }
         return frost.get()
                 .bloomRisk()
@@ -110,22 +111,24 @@ public final class FrostFacts implements Advisor {
                 + crop.plural()
                 + " in flower comes in "
                 + (100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk))
-                + " of 100 years by the climate's means; "
-                + harm(frost.inFlower())
+                + " of 100 years by the climate's means"
+                + harm(crop)
                 + frost.year().last().map(day -> "; " + half(true, day)).orElse("");
     }
 
-    /** Stages that stand the same are told together. */
-    private static String harm(List<CropFrost.AtStage> stages) {
+    /** From how many degrees on, at which stage; stages that stand the same are told together. */
+    private static String harm(Crop crop) {
         Map<String, List<String>> byCold = new LinkedHashMap<>();
-        for (CropFrost.AtStage each : stages) {
-            Figure harm = each.harm();
-            byCold.computeIfAbsent(harm.inWords() + " (" + harm.seen().words() + ")", cold -> new ArrayList<>())
-                    .add(each.stage().words());
-        }
+        CropStages.of(crop).frost().forEach((stage, harm) -> {
+            if (stage.compareTo(Stage.FIRST_FLOWER) >= 0) {
+                byCold.computeIfAbsent(
+                                "%s (%s)".formatted(harm.inWords(), harm.seen().words()), cold -> new ArrayList<>())
+                        .add(stage.words());
+            }
+        });
         List<String> all = new ArrayList<>();
         byCold.forEach((cold, names) -> all.add(cold + " at " + String.join(" and ", names)));
-        return "harm begins at " + String.join(", ", all);
+        return all.isEmpty() ? "" : "; harm begins at " + String.join(", ", all);
     }
 
     private static String[] sources(CropFrost frost) {

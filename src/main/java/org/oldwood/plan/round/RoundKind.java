@@ -1,5 +1,6 @@
 package org.oldwood.plan.round;
 
+import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +31,9 @@ public record RoundKind(
         GROUP,
         BED,
         /** The calendar week of the task's day: for what is done again and again, or has to be done just then. */
-        WEEK
+        WEEK,
+        /** The calendar fortnight of the task's day: what is never done more than once in one. */
+        FORTNIGHT
     }
 
     /**
@@ -91,7 +94,14 @@ public record RoundKind(
                         id,
                         task.day().get(IsoFields.WEEK_BASED_YEAR),
                         task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
+            case FORTNIGHT -> "%s@%s".formatted(id, fortnight(task.day()));
         };
+    }
+
+    /** The Monday with which the calendar fortnight of a day begins; fortnights are counted from 5 January 1970. */
+    static LocalDate fortnight(LocalDate day) {
+        long first = LocalDate.of(1970, 1, 5).toEpochDay();
+        return day.minusDays(Math.floorMod(day.toEpochDay() - first, 14));
     }
 
     private String part(String season, String part) {
