@@ -34,6 +34,11 @@ class LookingTest {
                 "look-scorch|blueberry|plant health service|cornell-scorch",
                 "look-blueberry-stems|blueberry|bull's-eye round a leaf scar|connecticut-blueberry",
                 "look-gnawing|haskap|mesh|cornell-rodents",
+                "look-aphids|redcurrant|pale yellow aphids|rhs-blister-aphid",
+                "look-aphids|blackcurrant|orange-white maggots|rhs-gall-midge",
+                "look-rust|blackcurrant|Orange pustules|ohio-blister-rust-2010",
+                "look-wing-flies|autumn-raspberry|grubs of 2 to 4 mm|rhs-spotted-wing",
+                "look-weevil|blueberry|notches at the leaf edge|wsu-blueberry-ipm",
             })
     void it_says_where_to_look_and_what_one_sees(String id, String crop, String sign, String source) {
         Rule rule = RULES.stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow();
