@@ -1,7 +1,6 @@
 package org.oldwood.cli.season;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -20,12 +19,11 @@ import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.season.weather.Weather;
-import org.oldwood.season.weather.WeatherImport;
-import org.oldwood.season.weather.WeatherReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
@@ -35,6 +33,9 @@ abstract class SumCommand extends GardenCommand {
             paramLabel = "FILE",
             description = "daily weather; the garden's weather.csv and climate otherwise")
     Optional<Path> file = Optional.empty();
+
+    @Mixin
+    WeatherOptions how = new WeatherOptions();
 
     @Option(names = "--latitude", paramLabel = "DEGREES", description = "where, south negative; the garden's otherwise")
     Optional<Double> latitude = Optional.empty();
@@ -161,14 +162,10 @@ abstract class SumCommand extends GardenCommand {
         if (file.isEmpty()) {
             return folder.isEmpty() ? Weather.none() : Planning.weather(folder.get(), today());
         }
-        Path path = path(file.get());
-        if (!Files.isReadable(path)) {
-            throw usage("cannot read " + file.get());
-        }
         Problems problems = new Problems();
-        Optional<WeatherImport> read =
-                WeatherReader.read(Files.readAllBytes(path), file.get().toString(), today(), problems);
-        return read.orElseThrow(() -> new RecordException(problems.list())).weather();
+        return how.read(file.get(), this, problems)
+                .orElseThrow(() -> new RecordException(problems.list()))
+                .weather();
     }
 
     private List<Stretch> stretches(Weather weather, boolean climate, Hemisphere hemisphere, SeasonMethods methods) {

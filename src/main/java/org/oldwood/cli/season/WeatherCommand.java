@@ -1,8 +1,8 @@
 package org.oldwood.cli.season;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
@@ -10,12 +10,12 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherFile;
 import org.oldwood.season.weather.WeatherImport;
-import org.oldwood.season.weather.WeatherReader;
-import org.oldwood.store.JsonWriter;
-import org.oldwood.store.Problem;
+import org.oldwood.season.weather.WeatherImport.Gap;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,10 +25,15 @@ import picocli.CommandLine.Parameters;
         description = {
             "add a file of daily weather to the garden",
             "",
-            "Reads the columns date,tmin,tmax,rain in °C and mm, or NOAA GHCN-Daily CSV in tenths.",
-            "A file with any problem is not taken over at all."
+            "Reads the columns date,tmin,tmax,rain in °C and mm, tables of weather services under their own names,",
+            "hours with time stamps, and NOAA GHCN-Daily. A file with any problem is not taken over at all."
         },
-        footer = {"", "Example:", "  oldwood weather add station.csv --garden demo-data/terrace-school"})
+        footer = {
+            "",
+            "Example:",
+            "  oldwood weather add station.csv --garden demo-data/terrace-school",
+            "  oldwood weather add log.csv --columns \"date=Day,tmin=Low,tmax=High\" --units f"
+        })
 public final class WeatherCommand extends GardenCommand {
     private static final int SHOWN = 20;
 
@@ -37,6 +42,9 @@ public final class WeatherCommand extends GardenCommand {
 
     @Parameters(index = "1", paramLabel = "FILE", description = "the file of daily weather")
     Path file = Path.of("");
+
+    @Mixin
+    WeatherOptions how = new WeatherOptions();
 
     @Option(names = "--replace", description = "where both have a day, take the new file's")
     boolean replace;
@@ -48,21 +56,17 @@ public final class WeatherCommand extends GardenCommand {
         }
         GardenFolder folder = folder();
         stopOnProblems(folder);
-        Path path = path(file);
-        if (!Files.isReadable(path)) {
-            throw usage("cannot read " + file);
-        }
         Problems problems = new Problems();
-        Optional<WeatherImport> read = WeatherReader.read(Files.readAllBytes(path), file.toString(), today(), problems);
+        Optional<WeatherImport> read = how.read(file, this, problems);
         Weather old = WeatherFile.read(folder.path(), today(), problems);
         Weather added = read.map(WeatherImport::weather).orElse(Weather.none());
         Weather all = WeatherFile.together(old, added, replace, problems);
         if (!problems.isEmpty()) {
-            throw new RecordException(some(problems.list()));
+            throw new RecordException(problems.list());
         }
         WeatherFile.write(folder.path(), all);
         if (json) {
-            read.ifPresent(each -> out().json(writer -> write(writer, each)));
+            read.ifPresent(each -> out().json(Answer.of(each)));
         } else {
             read.ifPresent(this::tellOf);
         }
@@ -70,67 +74,58 @@ public final class WeatherCommand extends GardenCommand {
         return 0;
     }
 
-    /** A file in other units has a problem a line; the one about the whole file comes last. */
-    private static List<Problem> some(List<Problem> all) {
-        if (all.size() <= SHOWN) {
-            return all;
+    private record Answer(
+            String format,
+            int days,
+            Optional<LocalDate> first,
+            Optional<LocalDate> last,
+            int notMeasured,
+            int repeated,
+            List<Gap> gaps) {
+        static Answer of(WeatherImport read) {
+            Optional<Weather> weather = Optional.of(read.weather()).filter(each -> !each.isEmpty());
+            return new Answer(
+                    read.format(),
+                    read.weather().count(),
+                    weather.map(Weather::first),
+                    weather.map(Weather::last),
+                    read.notMeasured(),
+                    read.repeated(),
+                    read.gaps());
         }
-        List<Problem> some = new java.util.ArrayList<>(all.subList(0, SHOWN));
-        all.stream()
-                .skip(SHOWN)
-                .filter(each -> each.name().equals("wrong-units"))
-                .forEach(some::add);
-        return some;
-    }
-
-    private static void write(JsonWriter json, WeatherImport read) {
-        Weather weather = read.weather();
-        json.object().put("format", read.format()).put("days", (long) weather.count());
-        if (!weather.isEmpty()) {
-            json.put("first", weather.first().toString())
-                    .put("last", weather.last().toString());
-        }
-        json.put("notMeasured", (long) read.notMeasured()).put("repeated", (long) read.repeated());
-        json.array("gaps");
-        for (WeatherImport.Gap gap : read.gaps()) {
-            json.object()
-                    .put("first", gap.first().toString())
-                    .put("last", gap.last().toString())
-                    .endObject();
-        }
-        json.endArray().endObject();
     }
 
     private void tellOf(WeatherImport read) {
         Weather weather = read.weather();
-        out().paragraph(0, days(weather.count()) + " read as " + read.format() + ".");
+        out().paragraph(0, "%s read as %s.".formatted(days(weather.count()), read.format()));
         if (!weather.isEmpty()) {
-            out().paragraph(0, "From " + weather.first() + " to " + weather.last() + ".");
+            out().paragraph(0, "From %s to %s.".formatted(weather.first(), weather.last()));
         }
-        List<WeatherImport.Gap> gaps = read.gaps();
+        List<Gap> gaps = read.gaps();
         if (!gaps.isEmpty()) {
+            int out = gaps.stream().mapToInt(Gap::days).sum();
             out().paragraph(
                             0,
-                            days(read.gapDays())
-                                    + (read.gapDays() == 1 ? " is" : " are")
-                                    + " left out, to be filled from the climate's means:");
+                            "%s %s left out, to be filled from the climate's means:"
+                                    .formatted(days(out), out == 1 ? "is" : "are"));
         }
-        for (WeatherImport.Gap gap : gaps.subList(0, Math.min(SHOWN, gaps.size()))) {
-            out().paragraph(2, gap.first() + " to " + gap.last() + ", " + days(gap.days()));
+        gaps.stream().limit(SHOWN).forEach(gap -> out().paragraph(
+                        2, "%s to %s, %s".formatted(gap.first(), gap.last(), days(gap.days()))));
+        if (gaps.size() > SHOWN) {
+            out().paragraph(2, "and %d more stretches".formatted(gaps.size() - SHOWN));
         }
         if (read.notMeasured() > 0) {
             out().paragraph(
                             0,
-                            days(read.notMeasured())
-                                    + (read.notMeasured() == 1 ? " lacks" : " lack")
-                                    + " a temperature.");
+                            "%s %s a temperature."
+                                    .formatted(days(read.notMeasured()), read.notMeasured() == 1 ? "lacks" : "lack"));
         }
         if (read.repeated() > 0) {
-            out().paragraph(0, read.repeated() + " lines repeated a day.");
+            out().paragraph(0, Words.count(read.repeated(), "line", "lines") + " repeated a day.");
         }
     }
 
     private static String days(int count) {
-        return count + (count == 1 ? " day" : " days");
+        return Words.count(count, "day", "days");
     }
 }

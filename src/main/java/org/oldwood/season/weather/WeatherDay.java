@@ -11,4 +11,14 @@ import java.util.OptionalDouble;
  * @param maxC greatest temperature, °C; never below the least
  * @param rainMm rain, mm
  */
-public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {}
+public record WeatherDay(LocalDate date, OptionalDouble minC, OptionalDouble maxC, OptionalDouble rainMm) {
+
+    /** This day, and where it was not measured the other. */
+    WeatherDay over(WeatherDay other) {
+        return new WeatherDay(
+                date,
+                minC.isPresent() ? minC : other.minC,
+                maxC.isPresent() ? maxC : other.maxC,
+                rainMm.isPresent() ? rainMm : other.rainMm);
+    }
+}

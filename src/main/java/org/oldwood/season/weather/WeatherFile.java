@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.store.Output;
 import org.oldwood.store.Place;
@@ -23,28 +24,28 @@ public final class WeatherFile {
         if (!Files.exists(file)) {
             return Weather.none();
         }
-        return WeatherReader.read(Files.readAllBytes(file), NAME, today, problems)
+        return WeatherReader.read(Files.readAllBytes(file), NAME, today, WeatherHints.NONE, problems)
                 .map(WeatherImport::weather)
                 .orElse(Weather.none());
     }
 
     /**
-     * Both together. A day that both have, differently, is a problem, unless {@code replace} says that the new one
-     * counts.
+     * Both together, value by value. A value that both have, differently, is a problem, unless {@code replace} says
+     * that the new one counts.
      */
     public static Weather together(Weather old, Weather added, boolean replace, Problems problems) {
         List<WeatherDay> all = new ArrayList<>(old.days());
         for (WeatherDay day : added.days()) {
-            boolean differs =
-                    old.on(day.date()).filter(before -> !before.equals(day)).isPresent();
-            if (differs && !replace) {
+            Optional<WeatherDay> before = old.on(day.date());
+            WeatherDay both = before.map(day::over).orElse(day);
+            if (!replace && before.filter(each -> !each.over(day).equals(both)).isPresent()) {
                 problems.add(
                         "day-twice",
                         Place.of(NAME),
                         "has other weather for " + day.date() + " already",
                         "Give --replace where the new file is the right one.");
             }
-            all.add(day);
+            all.add(both);
         }
         return Weather.of(all);
     }

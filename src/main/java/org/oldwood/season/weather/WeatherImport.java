@@ -3,7 +3,6 @@ package org.oldwood.season.weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What was read from a weather file, with what a person should know of it.
@@ -12,9 +11,8 @@ import java.util.Optional;
  * @param format the format and units it was read in, in words
  * @param repeated lines that said the same of a day a second time
  * @param notMeasured days on which a temperature is missing
- * @param file the file's name
  */
-public record WeatherImport(Weather weather, String format, int repeated, int notMeasured, Optional<String> file) {
+public record WeatherImport(Weather weather, String format, int repeated, int notMeasured) {
 
     /** A run of days that the file leaves out, both ends included. */
     public record Gap(LocalDate first, LocalDate last) {
@@ -34,10 +32,5 @@ public record WeatherImport(Weather weather, String format, int repeated, int no
             before = day.date();
         }
         return gaps;
-    }
-
-    /** All days left out. */
-    public int gapDays() {
-        return gaps().stream().mapToInt(Gap::days).sum();
     }
 }

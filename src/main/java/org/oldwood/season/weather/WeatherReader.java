@@ -1,33 +1,38 @@
 package org.oldwood.season.weather;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
+import java.time.YearMonth;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.oldwood.store.IsoDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.oldwood.season.weather.WeatherDates.Moment;
+import org.oldwood.season.weather.WeatherTable.Row;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * Reads daily weather: our own columns {@code date,tmin,tmax,rain} in °C and mm, or NOAA GHCN-Daily in tenths of both,
- * as one row a day with a {@code STATION} column or as one row a value without a header. All or nothing: a file with
- * any problem gives no day at all.
+ * Reads daily weather from a table whose columns are named as we or the weather services name them ({@code
+ * season/weather-columns.json}), hours with time stamps, which are folded to days, or NOAA GHCN-Daily by value, with
+ * commas or in fixed columns. All or nothing: a file with any problem gives no day at all.
  *
- * <p>Values that stand for "not measured" (an empty cell, NA, 99.9, -99.9, 999.9, -999.9, 9999, -9999) are read as
- * absent and counted, and so are GHCN-Daily values that failed its quality check.
+ * <p>Values that stand for "not measured" are read as absent and counted, and so are GHCN-Daily values that failed its
+ * quality check.
  */
 public final class WeatherReader {
-    private static final String OWN_FORMAT = "date,tmin,tmax,rain in °C and mm";
+    private static final Pattern FIXED =
+            Pattern.compile("([A-Z0-9_-]{11})([0-9]{4})([0-9]{2})(TMIN|TMAX|PRCP)((?:[ 0-9-]{5}...){1,31}).*");
+    private static final String ANY_FIXED = "[A-Z]{2}[A-Z0-9_-]{9}[0-9]{6}[A-Z0-9]{4}[ 0-9-]{5}.*";
 
     private final Place file;
     private final Problems problems;
     private final WeatherRows rows;
+    private final WeatherHints hints;
 
-    private WeatherReader(String name, LocalDate today, Problems problems) {
+    private WeatherReader(String name, LocalDate today, WeatherHints hints, Problems problems) {
         this.file = Place.of(name);
         this.problems = problems;
+        this.hints = hints;
         this.rows = new WeatherRows(name, today, problems);
     }
 
@@ -35,160 +40,242 @@ public final class WeatherReader {
      * Reads a file's bytes.
      *
      * @param today no day may lie after it
+     * @param hints what the file itself does not say
      * @return what was read; empty where there was any problem, which {@code problems} then tells
      */
-    public static Optional<WeatherImport> read(byte[] bytes, String name, LocalDate today, Problems problems) {
-        return new WeatherReader(name, today, problems).read(WeatherTable.of(bytes));
+    public static Optional<WeatherImport> read(
+            byte[] bytes, String name, LocalDate today, WeatherHints hints, Problems problems) {
+        return new WeatherReader(name, today, hints, problems).read(WeatherTable.of(bytes, hints));
     }
 
     private Optional<WeatherImport> read(WeatherTable table) {
         int before = problems.count();
-        if (table.rows().isEmpty()) {
-            problems.add(
-                    "empty-weather", file, "holds no line with weather", "The first line must be: date,tmin,tmax,rain");
-            return Optional.empty();
+        String format = "";
+        if (table.columns().isPresent()) {
+            format = byColumns(table, table.columns().get());
+        } else if (table.rows().isEmpty()) {
+            problem("empty-weather", 0, "holds no line with weather", "The first line must be: date,tmin,tmax,rain");
+        } else {
+            format = withoutNames(table);
         }
-        String format = isByElement(table.rows().get(0)) ? byElement(table) : byDay(table);
         rows.checkUnits();
         return problems.count() == before ? Optional.of(rows.result(format)) : Optional.empty();
     }
 
-    /** GHCN-Daily by station or year: ID, YYYYMMDD, element, value, three flags. */
-    private static boolean isByElement(List<String> first) {
-        return first.size() >= 4
-                && first.get(0).length() == 11
-                && first.get(1).length() == 8
-                && first.get(1).chars().allMatch(Character::isDigit)
-                && first.get(2).length() == 4;
-    }
-
-    private String byElement(WeatherTable table) {
-        rows.tenths();
-        for (int row = 0; row < table.rows().size(); row++) {
-            int line = table.lines().get(row);
-            String element = table.cell(row, 2);
-            if (WeatherRows.isElement(element)) {
-                Optional<LocalDate> date = date(table.cell(row, 1), line);
-                boolean failed = !table.cell(row, 5).isEmpty();
-                if (date.isPresent()) {
-                    rows.station(table.cell(row, 0), line);
-                    rows.element(date.get(), element, failed ? "" : table.cell(row, 3), line);
-                }
-            }
+    private String withoutNames(WeatherTable table) {
+        Row first = table.rows().get(0);
+        if (first.cell(0).matches(ANY_FIXED)) {
+            table.rows().forEach(this::fixed);
+        } else if (first.cell(0).length() == 11 && first.cell(1).matches("[0-9]{8}")) {
+            table.rows().forEach(this::byElement);
+        } else {
+            problem(
+                    "missing-column",
+                    first.line(),
+                    "names no day and temperature or rain among " + String.join(", ", first.cells()),
+                    "Name the columns date,tmin,tmax,rain, or say which is which: --columns \"date=Day,tmax=High\"");
         }
-        rows.finishElements();
+        rows.units(WeatherUnits.TENTHS, WeatherUnits.TENTHS);
+        rows.finish();
         return "GHCN-Daily by element, in tenths of °C and mm";
     }
 
-    private String byDay(WeatherTable table) {
-        Map<String, Integer> columns = table.columns();
-        boolean ghcn = columns.containsKey("station");
-        if (!hasColumns(columns, table.lines().get(0))) {
+    /** Station, YYYYMMDD, element, value, and three flags, the second of which tells a failed check. */
+    private void byElement(Row row) {
+        if (row.cell(2).matches("TMIN|TMAX|PRCP")) {
+            WeatherDates.YEAR_FIRST
+                    .read(row.cell(1))
+                    .ifPresentOrElse(
+                            moment -> {
+                                rows.station(row.cell(0), row.line());
+                                rows.element(
+                                        moment.day(),
+                                        row.cell(2),
+                                        row.cell(5).isEmpty() ? row.cell(3) : "",
+                                        row.line());
+                            },
+                            () -> notADate(row.cell(1), row.line()));
+        }
+    }
+
+    /** Station, year, month, element, and for each day five places of value and three of flags. */
+    private void fixed(Row row) {
+        Matcher parts = FIXED.matcher(row.cell(0));
+        if (!parts.matches()) {
+            return;
+        }
+        rows.station(parts.group(1), row.line());
+        YearMonth month = YearMonth.of(Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
+        for (int day = 1;
+                day <= month.lengthOfMonth() && day * 8 <= parts.group(5).length();
+                day++) {
+            String value = parts.group(5).substring(day * 8 - 8, day * 8);
+            if (!value.startsWith("-9999")) {
+                String measured = value.charAt(6) == ' ' ? value.substring(0, 5).strip() : "";
+                rows.element(month.atDay(day), parts.group(4), measured, row.line());
+            }
+        }
+    }
+
+    private String byColumns(WeatherTable table, WeatherColumns columns) {
+        List<String> texts =
+                table.rows().stream().map(row -> date(columns, row)).toList();
+        Optional<WeatherDates> style = hints.dayFirst()
+                .filter(given -> texts.stream().noneMatch(text -> text.matches("[0-9]{4}.*")))
+                .map(first -> first ? WeatherDates.DAY_FIRST : WeatherDates.MONTH_FIRST)
+                .or(() -> WeatherDates.of(texts));
+        Optional<WeatherUnits> units = units(table, columns);
+        if (style.isEmpty()) {
+            problem(
+                    "two-readings",
+                    table.rows().get(0).line(),
+                    "has dates that can be read in two ways, such as \"" + texts.get(0) + "\"",
+                    "Give --dates day-first or --dates month-first.");
+        }
+        if (style.isEmpty() || units.isEmpty()) {
             return "";
         }
-        boolean decimals = ghcn && hasDecimals(table, columns);
-        if (ghcn && !decimals) {
-            rows.tenths();
-        }
+        rows.units(units.get(), rainUnits(columns, units.get()));
         rows.decimalCommas(table.separator() != ',');
-        for (int row = 1; row < table.rows().size(); row++) {
-            int line = table.lines().get(row);
-            if (isTooLong(table, row, line)) {
-                continue;
-            }
-            Optional<LocalDate> date = date(table.cell(row, columns.getOrDefault("date", -1)), line);
-            if (ghcn) {
-                rows.station(table.cell(row, columns.getOrDefault("station", -1)), line);
-            }
-            if (date.isPresent()) {
-                rows.day(
-                        date.get(),
-                        value(table, row, columns, "tmin"),
-                        value(table, row, columns, "tmax"),
-                        value(table, row, columns, columns.containsKey("rain") ? "rain" : "prcp"),
-                        line);
+        boolean hours = isHourly(columns, style.get(), texts);
+        int last = table.rows().size() - 1;
+        for (int i = 0; i <= last; i++) {
+            Row row = table.rows().get(i);
+            Optional<Moment> moment = style.get().read(texts.get(i));
+            boolean closingWords = i == last && i > 0 && isWords(row);
+            if (moment.isEmpty() && !closingWords) {
+                notADate(texts.get(i), row.line());
+            } else if (moment.isPresent() && !isTooLong(row, columns)) {
+                rows.station(columns.cell(row.cells(), "station"), row.line());
+                take(columns, row, moment.get(), hours);
             }
         }
-        if (ghcn) {
-            return decimals ? "GHCN-Daily in °C and mm" : "GHCN-Daily in tenths of °C and mm";
+        rows.finish();
+        String words = columns.unit("rain").isPresent() && units.get() == WeatherUnits.F
+                ? "°F"
+                : units.get().words();
+        return (hours ? "hours folded to days by the file's own clock" : String.join(",", ours(columns))) + " in "
+                + words + notUsed(columns);
+    }
+
+    /** A closing line that tells of the file. */
+    private static boolean isWords(Row row) {
+        return row.cell(0).matches("\\p{L}.*") && row.cells().stream().skip(1).allMatch(String::isEmpty);
+    }
+
+    private static List<String> ours(WeatherColumns columns) {
+        return WeatherColumns.OURS.stream()
+                .filter(each -> columns.at().containsKey(each) && !each.equals("station"))
+                .toList();
+    }
+
+    private static String notUsed(WeatherColumns columns) {
+        List<String> others = columns.notUsed();
+        return others.isEmpty() ? "" : "; not used: " + String.join(", ", others);
+    }
+
+    private void take(WeatherColumns columns, Row row, Moment moment, boolean hours) {
+        boolean ofHour = !columns.at().containsKey("tmin") && !columns.at().containsKey("tmax");
+        String min = columns.value(row.cells(), ofHour ? "temperature" : "tmin");
+        String max = columns.value(row.cells(), ofHour ? "temperature" : "tmax");
+        String rain = columns.value(row.cells(), "rain");
+        if (columns.inTenths() && rain.equals("-1")) {
+            rain = "0";
         }
-        return OWN_FORMAT + notUsed(columns);
+        if (hours) {
+            rows.hour(moment, min, max, rain, row.line());
+        } else if (ofHour && !min.isEmpty()) {
+            problem("missing-column", row.line(), "has a mean temperature but no least and no greatest", "");
+        } else {
+            rows.day(moment.day(), min, max, rain, row.line());
+        }
+    }
+
+    /** Year, month and day stand together or apart, and so may the time of day. */
+    private static String date(WeatherColumns columns, Row row) {
+        String day = columns.at().containsKey("date")
+                ? columns.cell(row.cells(), "date").replaceFirst("^([0-9]{8})([0-9]{2})", "$1 $2:")
+                : "%s-%s-%s"
+                        .formatted(
+                                columns.cell(row.cells(), "year"),
+                                columns.cell(row.cells(), "month"),
+                                columns.cell(row.cells(), "day"));
+        return (day + " " + columns.cell(row.cells(), "time")).strip();
+    }
+
+    private static boolean isHourly(WeatherColumns columns, WeatherDates style, List<String> texts) {
+        List<Moment> first = texts.stream()
+                .limit(3)
+                .flatMap(text -> style.read(text).stream())
+                .filter(each -> each.hour().isPresent())
+                .toList();
+        return first.size() > 1 && first.stream().map(Moment::day).distinct().count() < first.size();
+    }
+
+    private Optional<WeatherUnits> units(WeatherTable table, WeatherColumns columns) {
+        if (hints.units().isPresent()) {
+            return hints.units();
+        }
+        Optional<Character> named =
+                columns.unit("tmax").or(() -> columns.unit("tmin")).or(() -> columns.unit("temperature"));
+        if (named.isPresent()) {
+            return Optional.of(named.get() == 'f' ? WeatherUnits.F : WeatherUnits.C);
+        }
+        if (columns.inTenths()) {
+            return Optional.of(WeatherUnits.TENTHS);
+        }
+        boolean ghcn = columns.known().containsKey("station")
+                && (columns.known().containsKey("tmax") || columns.known().containsKey("tmin"));
+        Optional<WeatherUnits> units = !ghcn
+                ? Optional.of(WeatherUnits.C)
+                : WeatherUnits.ofGhcn(
+                        cells(table, columns, List.of("tmin", "tmax")), cells(table, columns, List.of("rain")));
+        if (units.isEmpty()) {
+            problem(
+                    "two-readings",
+                    table.rows().get(0).line(),
+                    "has temperatures that may be tenths of °C or whole °F",
+                    "Give --units tenths or --units f.");
+        }
+        return units;
+    }
+
+    private static List<String> cells(WeatherTable table, WeatherColumns columns, List<String> of) {
+        return table.rows().stream()
+                .flatMap(row -> of.stream().map(each -> columns.value(row.cells(), each)))
+                .toList();
+    }
+
+    private static WeatherUnits rainUnits(WeatherColumns columns, WeatherUnits temperatures) {
+        return columns.unit("rain")
+                .map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C)
+                .orElse(temperatures);
     }
 
     /** A decimal comma among commas makes two cells of one value, and all that follow are wrong. */
-    private boolean isTooLong(WeatherTable table, int row, int line) {
-        int cells = table.rows().get(row).size();
-        int columns = table.rows().get(0).size();
-        boolean tooLong = cells > columns && !table.cell(row, cells - 1).isEmpty();
+    private boolean isTooLong(Row row, WeatherColumns columns) {
+        int cells = row.cells().size();
+        int named = columns.names().size();
+        boolean tooLong = cells > named && !row.cell(cells - 1).isEmpty();
         if (tooLong) {
-            problems.add(
+            problem(
                     "too-many-cells",
-                    Place.of(file.file(), line),
-                    "has " + cells + " cells, but there are " + columns + " columns",
+                    row.line(),
+                    "has " + cells + " cells, but there are " + named + " columns",
                     "Where decimals are written with a comma, the cells must be parted by semicolons.");
         }
         return tooLong;
     }
 
-    private static String notUsed(Map<String, Integer> columns) {
-        List<String> others = new ArrayList<>(columns.keySet());
-        others.removeAll(List.of("date", "tmin", "tmax", "rain", "prcp", ""));
-        return others.isEmpty() ? "" : "; not used: " + String.join(", ", others);
+    private void notADate(String text, int line) {
+        problem(
+                "not-a-date",
+                line,
+                "has \"" + text + "\" for its day, which is no day written as in the lines before it",
+                "Write for example: 2026-11-20");
     }
 
-    private static boolean hasDecimals(WeatherTable table, Map<String, Integer> columns) {
-        for (int row = 1; row < table.rows().size(); row++) {
-            if (table.cell(row, columns.getOrDefault("tmax", -1)).indexOf('.') >= 0
-                    || table.cell(row, columns.getOrDefault("tmin", -1)).indexOf('.') >= 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static String value(WeatherTable table, int row, Map<String, Integer> columns, String name) {
-        Integer column = columns.get(name);
-        if (column == null) {
-            return "";
-        }
-        Integer attributes = columns.get(name + "_attributes");
-        return attributes != null && failed(table.cell(row, attributes)) ? "" : table.cell(row, column);
-    }
-
-    /** The attributes are measurement, quality and source flag; a quality flag means a failed check. */
-    private static boolean failed(String attributes) {
-        int comma = attributes.indexOf(',');
-        return comma >= 0
-                && comma + 1 < attributes.length()
-                && attributes.charAt(comma + 1) != ','
-                && attributes.charAt(comma + 1) != ' ';
-    }
-
-    private boolean hasColumns(Map<String, Integer> columns, int line) {
-        boolean all = true;
-        for (String name : List.of("date", "tmin", "tmax")) {
-            if (!columns.containsKey(name)) {
-                problems.add(
-                        "missing-column",
-                        Place.of(file.file(), line),
-                        "has no column " + name + " among " + String.join(", ", columns.keySet()),
-                        "The first line must name the columns: date,tmin,tmax,rain");
-                all = false;
-            }
-        }
-        return all;
-    }
-
-    private Optional<LocalDate> date(String text, int line) {
-        try {
-            return Optional.of(IsoDate.parse(text.replaceFirst("^([0-9]{4})([0-9]{2})([0-9]{2})$", "$1-$2-$3")));
-        } catch (DateTimeParseException e) {
-            problems.add(
-                    "not-a-date",
-                    Place.of(file.file(), line),
-                    "must begin with %s, but has \"%s\"".formatted(IsoDate.RULE, text),
-                    "Write for example: 2026-11-20");
-            return Optional.empty();
-        }
+    private void problem(String name, int line, String message, String remedy) {
+        problems.add(name, line == 0 ? file : Place.of(file.file(), line), message, remedy);
     }
 }

@@ -7,18 +7,21 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.oldwood.crop.Figure;
+import org.oldwood.season.weather.WeatherDates.Moment;
+import org.oldwood.store.Documents;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /** Gathers the rows of one weather file and judges them, each by itself and all together. */
 final class WeatherRows {
-    private static final Set<String> NOT_MEASURED = Set.of(
-            "", "na", "nan", "null", "-", "m", "99.9", "-99.9", "999.9", "-999.9", "999", "-999", "9999", "-9999",
-            "9999.9", "-9999.9");
+    private static final Set<String> NOT_MEASURED =
+            Set.of("", "na", "nan", "null", "-", "m", "999.9", "-999.9", "9999", "-9999", "9999.9", "-9999.9");
+    private static final Set<String> NOT_MEASURED_IN_C = Set.of("99.9", "-99.9", "999", "-999");
+    private static final Set<String> TRACE = Set.of("t", "tr", "trace");
     private static final double COLDEST_C = -90;
     private static final double WARMEST_C = 57;
     private static final double WETTEST_MM = 1900;
@@ -29,9 +32,11 @@ final class WeatherRows {
     private final Map<LocalDate, WeatherDay> days = new TreeMap<>();
     private final Map<LocalDate, Integer> lines = new HashMap<>();
     private final Map<LocalDate, Map<String, String>> elements = new TreeMap<>();
+    private final Map<LocalDate, Hours> hours = new TreeMap<>();
     private final Set<String> stations = new HashSet<>();
     private final List<WeatherDay> odd = new ArrayList<>();
-    private double unit = 1;
+    private WeatherUnits temperatures = WeatherUnits.C;
+    private WeatherUnits rains = WeatherUnits.C;
     private boolean decimalCommas;
     private int repeated;
     private int notMeasured;
@@ -43,21 +48,17 @@ final class WeatherRows {
         this.problems = problems;
     }
 
-    /** Values are in tenths of °C and of mm. */
-    void tenths() {
-        unit = 0.1;
+    void units(WeatherUnits temperatures, WeatherUnits rains) {
+        this.temperatures = temperatures;
+        this.rains = rains;
     }
 
     void decimalCommas(boolean may) {
         decimalCommas = may;
     }
 
-    static boolean isElement(String element) {
-        return element.equals("TMIN") || element.equals("TMAX") || element.equals("PRCP");
-    }
-
     void station(String station, int line) {
-        if (stations.add(station) && stations.size() == 2) {
+        if (!station.isEmpty() && stations.add(station) && stations.size() == 2) {
             problem("two-stations", line, "is of a second station, " + station, "Keep the lines of one station only.");
         }
     }
@@ -75,14 +76,54 @@ final class WeatherRows {
         }
     }
 
-    void finishElements() {
+    /** The hours of one day together. */
+    private static final class Hours {
+        private final Set<Integer> warm = new HashSet<>();
+        private final Set<Integer> wet = new HashSet<>();
+        private double min = Double.POSITIVE_INFINITY;
+        private double max = Double.NEGATIVE_INFINITY;
+        private double rain;
+    }
+
+    void hour(Moment at, String min, String max, String rain, int line) {
+        lines.putIfAbsent(at.day(), line);
+        Hours day = hours.computeIfAbsent(at.day(), each -> new Hours());
+        int hour = at.hour().orElse(0);
+        OptionalDouble least = number(min, "tmin", line);
+        OptionalDouble greatest = number(max, "tmax", line);
+        if (least.isPresent() && greatest.isPresent()) {
+            day.warm.add(hour);
+            day.min = Math.min(day.min, least.getAsDouble());
+            day.max = Math.max(day.max, greatest.getAsDouble());
+        }
+        number(rain, "rain", line).ifPresent(fell -> {
+            day.wet.add(hour);
+            day.rain += fell;
+        });
+    }
+
+    /** Takes the days over that were read value by value or hour by hour. */
+    void finish() {
         Map<LocalDate, Integer> at = Map.copyOf(lines);
-        lines.clear();
+        int least = (int) Figure.read(Documents.bundled().fields(WeatherColumns.DATA), "leastHours")
+                .is();
+        if (!elements.isEmpty() || !hours.isEmpty()) {
+            lines.clear();
+        }
         elements.forEach((date, values) -> day(
                 date,
                 values.getOrDefault("TMIN", ""),
                 values.getOrDefault("TMAX", ""),
                 values.getOrDefault("PRCP", ""),
+                at.getOrDefault(date, 0)));
+        hours.forEach((date, day) -> take(
+                new WeatherDay(
+                        date,
+                        day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.min),
+                        day.warm.size() < least ? OptionalDouble.empty() : OptionalDouble.of(day.max),
+                        day.wet.size() < least
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(WeatherUnits.hundredths(day.rain))),
                 at.getOrDefault(date, 0)));
     }
 
@@ -90,13 +131,15 @@ final class WeatherRows {
         int before = problems.count();
         WeatherDay day =
                 new WeatherDay(date, number(min, "tmin", line), number(max, "tmax", line), number(rain, "rain", line));
-        if (date.isAfter(today)) {
-            problem("weather-after-today", line, "is of a day after today, " + date, "");
+        if (problems.count() == before) {
+            take(day, line);
         }
-        if (problems.count() > before) {
-            return;
-        }
-        if (judge(day, line)) {
+    }
+
+    private void take(WeatherDay day, int line) {
+        if (day.date().isAfter(today)) {
+            problem("weather-after-today", line, "is of a day after today, " + day.date(), "");
+        } else if (judge(day, line)) {
             keep(day, line);
         }
     }
@@ -122,14 +165,20 @@ final class WeatherRows {
     }
 
     private OptionalDouble number(String text, String name, int line) {
-        String plain = decimalCommas ? text.replace(',', '.') : text;
-        if (NOT_MEASURED.contains(plain.toLowerCase(Locale.ROOT))) {
+        String plain = (decimalCommas ? text.replace(',', '.') : text).toLowerCase(Locale.ROOT);
+        boolean ofRain = name.equals("rain");
+        WeatherUnits units = ofRain ? rains : temperatures;
+        if (NOT_MEASURED.contains(plain)
+                || units == WeatherUnits.C && NOT_MEASURED_IN_C.contains(plain)
+                || ofRain && plain.equals("99.99")) {
             return OptionalDouble.empty();
+        }
+        if (ofRain && TRACE.contains(plain)) {
+            return OptionalDouble.of(0);
         }
         try {
             double value = Double.parseDouble(plain);
-            // dividing keeps 123 tenths at exactly 12.3
-            return OptionalDouble.of(unit < 1 ? value / 10 : value);
+            return OptionalDouble.of(ofRain ? units.millimetres(value) : units.celsius(value));
         } catch (NumberFormatException e) {
             problem(
                     "not-a-number",
@@ -184,12 +233,12 @@ final class WeatherRows {
 
     /** Tells what the whole file looks like when its values cannot be °C and mm. */
     void checkUnits() {
-        WeatherUnits.suspicion(days.values(), odd, swapped, unit < 1)
+        WeatherUnits.suspicion(days.values(), odd, swapped)
                 .ifPresent(words -> problems.add("wrong-units", Place.of(file), words.what(), words.remedy()));
     }
 
     WeatherImport result(String format) {
-        return new WeatherImport(Weather.of(days.values()), format, repeated, notMeasured, Optional.of(file));
+        return new WeatherImport(Weather.of(days.values()), format, repeated, notMeasured);
     }
 
     private void problem(String name, int line, String message, String remedy) {

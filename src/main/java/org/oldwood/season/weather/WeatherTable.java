@@ -4,37 +4,63 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
+import org.oldwood.store.Documents;
 
 /**
- * The cells of a text table as spreadsheets write them: commas, semicolons (then with decimal commas) or tabs between,
- * quotes around or not, any line end, a byte order mark or not. Lines that are empty or begin with # are left out.
+ * A text table as spreadsheets and services write them: commas, semicolons (then with decimal commas) or tabs between,
+ * quotes around or not, any line end, a byte order mark or not, and any lines before the one that names the columns.
+ * Lines that are empty or begin with # are left out.
  *
+ * @param columns the columns, where a line names them
  * @param separator the character between cells
- * @param rows the cells of each line that holds any
- * @param lines the line numbers of the rows, from 1
+ * @param rows the lines below
  */
-record WeatherTable(char separator, List<List<String>> rows, List<Integer> lines) {
+record WeatherTable(Optional<WeatherColumns> columns, char separator, List<Row> rows) {
+    private static final List<Character> SEPARATORS = List.of(';', '\t', ',');
+    private static final int PREAMBLE = 100;
 
-    static WeatherTable of(byte[] bytes) {
-        String text = decode(bytes);
-        List<List<String>> rows = new ArrayList<>();
-        List<Integer> lines = new ArrayList<>();
-        char separator = 0;
-        int number = 0;
-        for (String line : text.lines().toList()) {
-            number++;
-            if (line.isBlank() || line.startsWith("#")) {
-                continue;
-            }
-            separator = separator == 0 ? separator(line) : separator;
-            rows.add(cells(line, separator));
-            lines.add(number);
+    /** The cells of a line, and its number from 1. */
+    record Row(int line, List<String> cells) {
+        String cell(int at) {
+            return at < cells.size() ? cells.get(at) : "";
         }
-        return new WeatherTable(separator, rows, lines);
+    }
+
+    static WeatherTable of(byte[] bytes, WeatherHints hints) {
+        Documents documents = Documents.bundled();
+        List<String> lines = decode(bytes).lines().toList();
+        for (int i = 0; i < Math.min(PREAMBLE, lines.size()); i++) {
+            String line = lines.get(i).replaceFirst("^#", "");
+            for (char separator : SEPARATORS) {
+                Optional<WeatherColumns> columns = line.indexOf(separator) < 0
+                        ? Optional.empty()
+                        : WeatherColumns.of(cells(line, separator), hints, documents);
+                if (columns.isPresent()) {
+                    return new WeatherTable(columns, separator, rows(lines, i + 1, separator));
+                }
+            }
+        }
+        char most = SEPARATORS.stream()
+                .max(Comparator.comparingLong(each -> lines.stream()
+                        .limit(PREAMBLE)
+                        .filter(line -> line.indexOf(each) >= 0)
+                        .count()))
+                .orElse(',');
+        return new WeatherTable(Optional.empty(), most, rows(lines, 0, most));
+    }
+
+    private static List<Row> rows(List<String> lines, int from, char separator) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = from; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (!line.isBlank() && !line.startsWith("#")) {
+                rows.add(new Row(i + 1, cells(line, separator)));
+            }
+        }
+        return rows;
     }
 
     private static String decode(byte[] bytes) {
@@ -64,13 +90,6 @@ record WeatherTable(char separator, List<List<String>> rows, List<Integer> lines
         return bytes.length > 1 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
     }
 
-    private static char separator(String line) {
-        if (line.indexOf(';') >= 0) {
-            return ';';
-        }
-        return line.indexOf('\t') >= 0 ? '\t' : ',';
-    }
-
     private static List<String> cells(String line, char separator) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
@@ -88,22 +107,5 @@ record WeatherTable(char separator, List<List<String>> rows, List<Integer> lines
         }
         cells.add(cell.toString().strip());
         return cells;
-    }
-
-    /** The names of the first row's columns in small letters, with their positions. */
-    Map<String, Integer> columns() {
-        Map<String, Integer> columns = new TreeMap<>();
-        if (!rows.isEmpty()) {
-            for (int i = 0; i < rows.get(0).size(); i++) {
-                columns.putIfAbsent(rows.get(0).get(i).toLowerCase(Locale.ROOT), i);
-            }
-        }
-        return columns;
-    }
-
-    /** The cell of a row; empty where there is no such column. */
-    String cell(int row, int column) {
-        List<String> cells = rows.get(row);
-        return column >= 0 && column < cells.size() ? cells.get(column) : "";
     }
 }

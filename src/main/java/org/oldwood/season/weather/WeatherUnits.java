@@ -1,30 +1,57 @@
 package org.oldwood.season.weather;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Finds a weather file that is in other units than it should be, from all its days together. The bounds are physical:
- * nowhere on earth is a month's mean minimum above 33 °C or its mean maximum above 48 °C.
- */
-final class WeatherUnits {
+/** What a weather file's temperatures are in, and its rain with them. */
+public enum WeatherUnits {
+    C("°C and mm"),
+    F("°F and inches"),
+    K("kelvins and mm"),
+    TENTHS("tenths of °C and mm");
+
+    // Nowhere on earth is a month's mean minimum above or its mean maximum above these.
     private static final double MOST_MEAN_MIN_C = 33;
     private static final double MOST_MEAN_MAX_C = 48;
-    private static final double KELVIN_FROM = 200;
+    private static final double KELVIN_FROM = 240;
     private static final double KELVIN_TO = 330;
     private static final double FAHRENHEIT_TO = 135;
-    private static final int A_YEAR = 300;
-    private static final double WARM_SOMETIME_C = 13.5;
 
-    private WeatherUnits() {}
+    private final String words;
 
-    /** What seems wrong, and what to do. */
+    WeatherUnits(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+
+    double celsius(double value) {
+        return switch (this) {
+            case C -> value;
+            case F -> hundredths((value - 32) / 1.8);
+            case K -> hundredths(value - 273.15);
+            case TENTHS -> value / 10; // dividing keeps 123 tenths at exactly 12.3
+        };
+    }
+
+    double millimetres(double value) {
+        return this == TENTHS ? value / 10 : this == F ? hundredths(value * 25.4) : value;
+    }
+
+    static double hundredths(double value) {
+        return Math.round(value * 100) / 100.0;
+    }
+
+    /** What seems wrong with all its days together, and what to do. */
     record Suspicion(String what, String remedy) {}
 
-    static Optional<Suspicion> suspicion(
-            Collection<WeatherDay> good, List<WeatherDay> odd, int swapped, boolean tenths) {
+    static Optional<Suspicion> suspicion(Collection<WeatherDay> good, List<WeatherDay> odd, int swapped) {
         int all = good.size() + odd.size() + swapped;
         if (swapped > 1 && swapped * 10 >= all * 9) {
             return Optional.of(new Suspicion(
@@ -36,16 +63,26 @@ final class WeatherUnits {
         double most =
                 days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
         double meanMax = mean(days, true);
-        double meanMin = mean(days, false);
-        if (tenths) {
-            return all >= A_YEAR && most < WARM_SOMETIME_C && meanMax > 0
-                    ? Optional.of(notTenths(most))
-                    : Optional.empty();
-        }
-        if (odd.size() * 10 < all && mayBeCelsius(meanMin, meanMax)) {
+        if (days.isEmpty() || odd.size() * 10 < all && mayBeCelsius(mean(days, false), meanMax)) {
             return Optional.empty();
         }
-        return Optional.of(new Suspicion("looks as if " + unit(meanMax, most), remedy()));
+        WeatherUnits units = meanMax > KELVIN_FROM && most <= KELVIN_TO ? K : most <= FAHRENHEIT_TO ? F : TENTHS;
+        return Optional.of(new Suspicion(
+                "looks as if it is in " + units.words, "If it is, give --units %s.".formatted(units.key())));
+    }
+
+    private String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The words that they are asked for by. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(WeatherUnits::key).toList();
+    }
+
+    /** The units of that word, one of {@link #keys}. */
+    public static WeatherUnits of(String key) {
+        return valueOf(key.toUpperCase(Locale.ROOT));
     }
 
     /** Whether these means of many days can be in °C. */
@@ -62,27 +99,25 @@ final class WeatherUnits {
                 .orElse(0);
     }
 
-    private static String unit(double mean, double most) {
-        if (mean >= KELVIN_FROM && most <= KELVIN_TO && mean > 240) {
-            return "its temperatures are in kelvins";
+    /**
+     * The units of GHCN-Daily, which is handed out in three kinds without a word: decimals in a temperature are °C,
+     * whole ones with decimals in the rain °F. Whole ones throughout are tenths where no thermometer could show them in
+     * °F, or rain is told in whole numbers.
+     *
+     * @return nothing where it may be either
+     */
+    static Optional<WeatherUnits> ofGhcn(List<String> temperatures, List<String> rains) {
+        if (temperatures.stream().anyMatch(each -> each.contains("."))) {
+            return Optional.of(C);
         }
-        if (most <= FAHRENHEIT_TO) {
-            return "its temperatures are in degrees Fahrenheit";
+        if (rains.stream().anyMatch(each -> each.contains("."))) {
+            return Optional.of(F);
         }
-        return "its temperatures are in tenths of a degree";
-    }
-
-    private static Suspicion notTenths(double mostC) {
-        return new Suspicion(
-                "looks as if it is not in tenths: the warmest day of more than "
-                        + A_YEAR
-                        + " would have "
-                        + mostC
-                        + " °C",
-                remedy());
-    }
-
-    private static String remedy() {
-        return "Turn it into °C and mm with the columns date,tmin,tmax,rain; nothing was taken over.";
+        boolean beyond = temperatures.stream()
+                .filter(each -> each.matches("-?[0-9]{1,3}"))
+                .mapToInt(Integer::parseInt)
+                .anyMatch(each -> each > FAHRENHEIT_TO || each < -80);
+        boolean wet = rains.stream().filter(each -> each.matches("[1-9][0-9]*")).count() > 2;
+        return beyond || wet ? Optional.of(TENTHS) : Optional.empty();
     }
 }

@@ -71,7 +71,11 @@ class WeatherReaderLawsTest {
 
         Problems problems = new Problems();
         Optional<WeatherImport> read = WeatherReader.read(
-                text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8), "w.csv", TODAY, problems);
+                text(rows, fault, style, at).getBytes(StandardCharsets.UTF_8),
+                "w.csv",
+                TODAY,
+                WeatherHints.NONE,
+                problems);
 
         assertThat(read.isPresent()).isEqualTo(problems.isEmpty());
         problems.list().forEach(each -> assertThat(each.inWords()).contains("w.csv"));
@@ -96,7 +100,9 @@ class WeatherReaderLawsTest {
             }
         }
         assertThat(read.notMeasured()).isEqualTo(absent);
-        assertThat(read.weather().count() + read.gapDays()).isLessThanOrEqualTo(DAYS);
+        assertThat(read.weather().count()
+                        + read.gaps().stream().mapToInt(WeatherImport.Gap::days).sum())
+                .isLessThanOrEqualTo(DAYS);
         assertThat(read.weather().first()).isAfterOrEqualTo(FIRST);
         assertThat(read.weather().last()).isBeforeOrEqualTo(FIRST.plusDays(DAYS - 1));
     }

@@ -20,7 +20,10 @@ class WeatherReaderTest {
         assertThat(read.weather().count()).isEqualTo(3);
         assertThat(read.repeated()).isEqualTo(1);
         assertThat(read.notMeasured()).isEqualTo(1);
-        assertThat(read.gapDays()).isEqualTo(2);
+        assertThat(read.gaps())
+                .singleElement()
+                .extracting(WeatherImport.Gap::days)
+                .isEqualTo(2);
         assertThat(read.weather().on(LocalDate.of(2026, 1, 2)).orElseThrow().minC())
                 .isEmpty();
     }
@@ -78,11 +81,11 @@ class WeatherReaderTest {
 
     @Test
     void wrong_units_and_swapped_columns_are_told_for_the_whole_file() {
-        assertThat(bad(year("date,tmin,tmax", 50, 85))).contains("degrees Fahrenheit");
-        assertThat(bad(year("date,tmin,tmax", 278, 291))).contains("kelvins");
-        assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of a degree");
+        assertThat(bad(year("date,tmin,tmax", 50, 85))).contains("°F and inches", "--units f");
+        assertThat(bad(year("date,tmin,tmax", 278, 291))).contains("kelvins", "--units k");
+        assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of °C", "--units tenths");
         assertThat(bad(year("date,tmin,tmax", 14, 6))).contains("tmin and tmax are swapped");
-        assertThat(bad(year("station,date,tmin,tmax", 50, 85))).contains("not in tenths");
+        assertThat(bad(year("station,date,tmin,tmax", 50, 85))).contains("two-readings", "--units tenths or --units f");
     }
 
     private static String year(String head, int min, int max) {
@@ -110,6 +113,6 @@ class WeatherReaderTest {
     }
 
     private static Optional<WeatherImport> read(String text, Problems problems) {
-        return WeatherReader.read(text.getBytes(StandardCharsets.UTF_8), "w.csv", TODAY, problems);
+        return WeatherReader.read(text.getBytes(StandardCharsets.UTF_8), "w.csv", TODAY, WeatherHints.NONE, problems);
     }
 }

@@ -1,0 +1,54 @@
+package org.oldwood.cli.season;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.season.weather.WeatherHints;
+import org.oldwood.season.weather.WeatherImport;
+import org.oldwood.season.weather.WeatherReader;
+import org.oldwood.season.weather.WeatherUnits;
+import org.oldwood.store.Problems;
+import picocli.CommandLine.Option;
+
+/** How a file of weather is to be read that does not say it itself. */
+final class WeatherOptions {
+    @Option(
+            names = "--columns",
+            paramLabel = "OURS=THEIRS",
+            split = ",",
+            description = "which column is which: date, time, tmin, tmax, temperature, rain; date=Day,tmax=\"High F\"")
+    Map<String, String> columns = new TreeMap<>();
+
+    @Option(names = "--units", paramLabel = "UNIT", description = "of the file's temperatures: c, f, k or tenths of °C")
+    Optional<String> units = Optional.empty();
+
+    @Option(names = "--dates", paramLabel = "ORDER", description = "day-first or month-first, for 03/04/2026")
+    Optional<String> dates = Optional.empty();
+
+    /** What a file holds; without its days where {@code problems} tells of any. */
+    Optional<WeatherImport> read(Path file, GardenCommand command, Problems problems) throws IOException {
+        Path path = command.path(file);
+        if (!Files.isReadable(path)) {
+            throw command.usage("cannot read " + file);
+        }
+        return WeatherReader.read(Files.readAllBytes(path), file.toString(), command.today(), hints(command), problems);
+    }
+
+    private WeatherHints hints(GardenCommand command) {
+        columns.keySet().forEach(ours -> known("column", ours, WeatherHints.COLUMNS, command));
+        units.ifPresent(key -> known("unit", key, WeatherUnits.keys(), command));
+        dates.ifPresent(order -> known("order", order, List.of("day-first", "month-first"), command));
+        return new WeatherHints(columns, units.map(WeatherUnits::of), dates.map("day-first"::equals));
+    }
+
+    private static void known(String what, String word, List<String> all, GardenCommand command) {
+        if (!all.contains(word)) {
+            throw command.noSuch(what, word, all);
+        }
+    }
+}
