@@ -97,15 +97,17 @@ public final class CheckCommand extends GardenCommand {
             SiteNames.check(json, folder.documents(), problems);
         });
         List<String> questions = new ArrayList<>(state.questions());
-        questions.addAll(doubts(folder, state));
+        questions.addAll(doubts(folder, state, today()));
         questions.addAll(SharedBed.of(folder.on(today()), folder.crops(), new FeedingBooks(folder.documents())));
         return questions;
     }
 
     /** None where the weather cannot be read, which is told by itself. */
-    private static List<String> doubts(GardenFolder folder, GardenState state) {
+    private static List<String> doubts(GardenFolder folder, GardenState state, LocalDate today) {
         try {
-            return Planning.doubts(folder, state);
+            List<String> doubts = new ArrayList<>(Planning.doubts(folder, state));
+            doubts.addAll(Planning.weather(folder, today).lacks(today.minusDays(365), today));
+            return doubts;
         } catch (RecordException e) {
             return List.of();
         }

@@ -101,7 +101,19 @@ public final class WeatherCommand extends GardenCommand {
         if (!weather.isEmpty()) {
             out().paragraph(0, "From %s to %s.".formatted(weather.first(), weather.last()));
         }
-        List<Gap> gaps = read.gaps();
+        tellOf(read.gaps());
+        if (read.notMeasured() > 0) {
+            out().paragraph(
+                            0,
+                            "%s %s a temperature."
+                                    .formatted(days(read.notMeasured()), read.notMeasured() == 1 ? "lacks" : "lack"));
+        }
+        if (read.repeated() > 0) {
+            out().paragraph(0, Words.count(read.repeated(), "line", "lines") + " repeated a day.");
+        }
+    }
+
+    private void tellOf(List<Gap> gaps) {
         if (!gaps.isEmpty()) {
             int out = gaps.stream().mapToInt(Gap::days).sum();
             out().paragraph(
@@ -112,16 +124,7 @@ public final class WeatherCommand extends GardenCommand {
         gaps.stream().limit(SHOWN).forEach(gap -> out().paragraph(
                         2, "%s to %s, %s".formatted(gap.first(), gap.last(), days(gap.days()))));
         if (gaps.size() > SHOWN) {
-            out().paragraph(2, "and %d more stretches".formatted(gaps.size() - SHOWN));
-        }
-        if (read.notMeasured() > 0) {
-            out().paragraph(
-                            0,
-                            "%s %s a temperature."
-                                    .formatted(days(read.notMeasured()), read.notMeasured() == 1 ? "lacks" : "lack"));
-        }
-        if (read.repeated() > 0) {
-            out().paragraph(0, Words.count(read.repeated(), "line", "lines") + " repeated a day.");
+            out().paragraph(2, "and %s more stretches".formatted(gaps.size() - SHOWN));
         }
     }
 

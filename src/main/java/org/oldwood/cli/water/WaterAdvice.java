@@ -10,7 +10,7 @@ import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.Dose;
 import org.oldwood.craft.water.Drift;
-import org.oldwood.craft.water.Outlook;
+import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.WaterDays;
 import org.oldwood.craft.water.WaterFigures;
 import org.oldwood.crop.Crop;
@@ -66,7 +66,7 @@ final class WaterAdvice {
 
     private void next() {
         LocalDate until = state.season().plus(1).end();
-        Outlook outlook = account.outlook(until);
+        NextShort outlook = account.outlook(until);
         OptionalInt likely = outlook.likely();
         if (likely.isPresent()) {
             String spread = outlook.plusMinusDays().isPresent()
@@ -172,30 +172,31 @@ final class WaterAdvice {
         List<WaterDays.Correction> corrections = account.days().corrections();
         if (!corrections.isEmpty()) {
             WaterDays.Correction last = corrections.get(corrections.size() - 1);
-            say("The moisture note of "
-                    + account.days().date(last.day())
-                    + " found it "
-                    + WaterWords.one(Math.abs(last.drierMm()))
-                    + (last.drierMm() >= 0 ? " mm drier" : " mm wetter")
-                    + " than the account; the account moved "
-                    + WaterWords.percent(last.weight())
-                    + " of the way.");
+            LocalDate day = account.days().date(last.day());
+            say(
+                    last.drierMm() == 0
+                            ? "The moisture note of %s agrees with the account.".formatted(day)
+                            : "The moisture note of %s found it %s mm %s than the account; the account moved %s of the way."
+                                    .formatted(
+                                            day,
+                                            WaterWords.one(Math.abs(last.drierMm())),
+                                            last.drierMm() > 0 ? "drier" : "wetter",
+                                            WaterWords.percent(last.weight())));
         }
         account.drift(figures).ifPresent(this::drift);
     }
 
     private void drift(Drift drift) {
-        say("Your last "
-                + drift.notes()
-                + " notes all found it "
-                + (drift.drier() ? "drier" : "wetter")
-                + " than the account: by about "
-                + WaterWords.one(Math.abs(drift.mmPerWeek()))
-                + " mm a week. "
-                + (drift.drier()
-                        ? "Look for thirsty roots nearby, a wall that keeps rain off, or"
-                                + " coarser soil than recorded."
-                        : "Look for water that runs in, more shade, or heavier soil than" + " recorded."));
+        say("Your last %s notes all found it %s than the account: by about %s mm a week. %s"
+                .formatted(
+                        drift.notes(),
+                        drift.drier() ? "drier" : "wetter",
+                        WaterWords.one(Math.abs(drift.mmPerWeek())),
+                        drift.drier()
+                                ? "Look for thirsty roots nearby, a wall that keeps rain off, or coarser soil than"
+                                        + " recorded."
+                                : "Look for water that runs in, more shade, heavier soil than recorded, or roots that"
+                                        + " reach deeper than is taken for granted."));
     }
 
     /** Where sources differ, and what the account takes. */

@@ -69,13 +69,14 @@ public final class WaterCommand extends GardenCommand {
             return compare(folder, water);
         }
         if (json) {
-            out().json(writer -> WaterJson.write(writer, state, water, beds));
+            out().json(WaterJson.of(state, water, beds));
             return 0;
         }
         WaterWords words = new WaterWords(out(), state, water);
         if (water.lacking().isPresent()) {
             words.cannotSay(beds);
         } else {
+            water.weatherLacks().forEach(lack -> out().paragraph(0, "Note: %s.".formatted(lack)));
             beds.forEach(words::bed);
             bed.flatMap(state::bed).ifPresent(words::views);
         }

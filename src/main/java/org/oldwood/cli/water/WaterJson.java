@@ -1,88 +1,120 @@
 package org.oldwood.cli.water;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.craft.water.Dose;
-import org.oldwood.craft.water.Outlook;
+import org.oldwood.craft.water.Drift;
+import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.RootZone;
 import org.oldwood.facts.water.BedAccount;
 import org.oldwood.facts.water.BedSoil;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
-import org.oldwood.store.JsonWriter;
 
 /** The water of the beds for other programs. */
-final class WaterJson {
-    private WaterJson() {}
+record WaterJson(LocalDate date, Optional<String> lacking, List<String> weatherLacks, List<Record> beds) {
 
-    static void write(JsonWriter json, GardenState state, GardenWater water, List<BedState> beds) {
-        json.object().put("date", state.date().toString());
-        water.lacking().ifPresent(words -> json.put("lacking", words));
-        json.array("beds");
-        for (BedState bed : beds) {
-            water.account(bed)
-                    .ifPresentOrElse(account -> bed(json, state, water, account), () -> water.soil(bed, state.season())
-                            .ifPresent(soil -> guide(json, bed, soil)));
-        }
-        json.endArray().endObject();
+    static WaterJson of(GardenState state, GardenWater water, List<BedState> beds) {
+        List<Record> told = beds.stream()
+                .flatMap(bed -> water
+                        .account(bed)
+                        .<Record>map(account -> Account.of(state, water, account))
+                        .or(() -> water.soil(bed, state.season()).map(soil -> Guide.of(bed, soil)))
+                        .stream())
+                .toList();
+        return new WaterJson(state.date(), water.lacking(), water.weatherLacks(), told);
     }
 
     /** What can be said without an account. */
-    private static void guide(JsonWriter json, BedState bed, BedSoil soil) {
-        double week = soil.plantings().get(0).water().weeklyNeed().is();
-        json.object()
-                .put("bed", bed.bed().id())
-                .put("texture", soil.soil().id())
-                .put("rootDepthM", round(soil.rootDepthM()))
-                .put("totalAvailableMm", round(soil.water().totalAvailableMm()))
-                .put("guideMmAWeek", week)
-                .put("guideLitresAWeek", round(RootZone.litres(week, soil.groundM2())))
-                .put("takenForGranted", soil.remarks())
-                .put("sources", soil.sources())
-                .endObject();
+    private record Guide(
+            String bed,
+            String texture,
+            double rootDepthM,
+            double totalAvailableMm,
+            double guideMmAWeek,
+            double guideLitresAWeek,
+            List<String> takenForGranted,
+            List<String> sources) {
+        static Guide of(BedState bed, BedSoil soil) {
+            double week = soil.plantings().get(0).water().weeklyNeed().is();
+            return new Guide(
+                    bed.bed().id(),
+                    soil.soil().id(),
+                    round(soil.rootDepthM()),
+                    round(soil.water().totalAvailableMm()),
+                    week,
+                    round(RootZone.litres(week, soil.groundM2())),
+                    soil.remarks(),
+                    soil.sources());
+        }
     }
 
-    private static void bed(JsonWriter json, GardenState state, GardenWater water, BedAccount account) {
-        int today = account.index(state.date());
-        double total = account.soil().water().totalAvailableMm();
-        json.object()
-                .put("bed", account.state().bed().id())
-                .put("texture", account.soil().soil().id())
-                .put("rootDepthM", round(account.soil().rootDepthM()))
-                .put("totalAvailableMm", round(total))
-                .put("heldMm", round(total - account.days().depletion(today)))
-                .put("heldShare", round(account.days().heldShare(today)))
-                .put("short", account.days().isShort(today))
-                .put("daysShortThisSeason", account.daysShort(state.season().start(), state.date()))
-                .put("standingDays", round(account.standingDays()));
-        Outlook outlook = account.outlook(state.season().plus(1).end());
-        day(json, "nextWatering", state.date(), outlook.likely());
-        day(json, "shortWithoutRain", state.date(), outlook.rainless());
-        outlook.plusMinusDays().ifPresent(days -> json.put("plusMinusDays", days));
-        dose(json, "refillNow", account.refill(state.date()), account);
-        dose(json, "refillWhenShort", account.refillWhenShort(), account);
-        account.drift(water.data().figures()).ifPresent(drift -> json.put("driftMmPerWeek", round(drift.mmPerWeek())));
-        json.put("takenForGranted", account.remarks());
-        json.put("sources", account.soil().sources());
-        json.endObject();
+    private record Given(double mm, double litres, double litresEach, String each) {
+        static Given of(Dose dose, BedAccount account) {
+            return new Given(
+                    round(dose.mm()),
+                    round(dose.litres()),
+                    round(dose.litresEach()),
+                    account.soil().each());
+        }
     }
 
-    private static void day(JsonWriter json, String key, LocalDate today, OptionalInt days) {
-        days.ifPresent(ahead -> json.put(key, today.plusDays(ahead + 1L).toString()));
+    private record Account(
+            String bed,
+            String texture,
+            double rootDepthM,
+            double totalAvailableMm,
+            double heldMm,
+            double heldLeastMm,
+            double heldMostMm,
+            double heldShare,
+            @JsonProperty("short") boolean isShort,
+            int daysShortThisSeason,
+            double standingDays,
+            Optional<LocalDate> nextWatering,
+            Optional<LocalDate> shortWithoutRain,
+            OptionalInt plusMinusDays,
+            Given refillNow,
+            Given refillWhenShort,
+            Optional<Double> driftMmPerWeek,
+            List<String> takenForGranted,
+            List<String> sources) {
+        static Account of(GardenState state, GardenWater water, BedAccount account) {
+            int today = account.index(state.date());
+            double total = account.soil().water().totalAvailableMm();
+            NextShort next = account.outlook(state.season().plus(1).end());
+            return new Account(
+                    account.state().bed().id(),
+                    account.soil().soil().id(),
+                    round(account.soil().rootDepthM()),
+                    round(total),
+                    round(total - account.now().mm()),
+                    round(total - account.now().driestMm()),
+                    round(total - account.now().wettestMm()),
+                    round(account.days().heldShare(today)),
+                    account.days().isShort(today),
+                    account.daysShort(state.season().start(), state.date()),
+                    round(account.standingDays()),
+                    day(state.date(), next.likely()),
+                    day(state.date(), next.rainless()),
+                    next.plusMinusDays(),
+                    Given.of(account.refill(state.date()), account),
+                    Given.of(account.refillWhenShort(), account),
+                    account.drift(water.data().figures()).map(Drift::mmPerWeek).map(WaterJson::round),
+                    account.remarks(),
+                    account.soil().sources());
+        }
     }
 
-    private static void dose(JsonWriter json, String key, Dose dose, BedAccount account) {
-        json.object(key)
-                .put("mm", round(dose.mm()))
-                .put("litres", round(dose.litres()))
-                .put("litresEach", round(dose.litresEach()))
-                .put("each", account.soil().each())
-                .endObject();
+    private static Optional<LocalDate> day(LocalDate today, OptionalInt days) {
+        return days.stream().mapToObj(ahead -> today.plusDays(ahead + 1L)).findFirst();
     }
 
-    private static double round(double value) {
+    static double round(double value) {
         return Math.rint(value * 1000) / 1000;
     }
 }

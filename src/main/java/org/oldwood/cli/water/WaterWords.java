@@ -93,23 +93,24 @@ final class WaterWords {
         WaterDays days = account.days();
         int today = account.index(state.date());
         double total = account.soil().water().totalAvailableMm();
+        double driest = total - account.now().driestMm();
+        double wettest = total - account.now().wettestMm();
+        String unsure = wettest - driest < 2
+                ? ""
+                : ", %s to %s mm by how much fell on days whose rain was not measured"
+                        .formatted(whole(driest), whole(wettest));
         out.paragraph(
                 2,
-                "On "
-                        + state.date()
-                        + " it holds about "
-                        + whole(total - days.depletion(today))
-                        + " of "
-                        + whole(total)
-                        + " mm that the roots can draw ("
-                        + percent(days.heldShare(today))
-                        + "), "
-                        + account.soil().soil().name()
-                        + ", roots "
-                        + whole(100 * account.soil().rootDepthM())
-                        + " cm deep. Short on "
-                        + account.daysShort(state.season().start(), state.date())
-                        + " days of this season so far.");
+                "On %s it holds about %s of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
+                        .formatted(
+                                state.date(),
+                                whole(total - days.depletion(today)),
+                                whole(total),
+                                percent(days.heldShare(today)),
+                                unsure,
+                                account.soil().soil().name(),
+                                whole(100 * account.soil().rootDepthM()),
+                                account.daysShort(state.season().start(), state.date())));
     }
 
     private void curve(BedAccount account) {

@@ -58,12 +58,7 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
     }
 
     /** A class of the feel-and-appearance guide. */
-    public record FeelClass(String word, double low, double high, String text, String source, String seen) {
-        /** The middle of the class, share of the available water. */
-        public double middle() {
-            return (low + high) / 2;
-        }
-    }
+    public record FeelClass(String word, double low, double high, String text, String source, String seen) {}
 
     static Optional<FeelClass> find(List<FeelClass> classes, String word) {
         return classes.stream().filter(one -> one.word().equals(word)).findFirst();

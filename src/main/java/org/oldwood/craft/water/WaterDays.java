@@ -64,7 +64,7 @@ public final class WaterDays {
     }
 
     double correct(int day, MoistureNote note) {
-        double found = (1 - note.heldShare()) * bed.totalAvailableMm();
+        double found = (1 - note.nearest(heldShare(day))) * bed.totalAvailableMm();
         Correction correction = new Correction(day, found, depletion[day], note.weight());
         corrections.add(correction);
         depletion[day] += correction.movedMm();

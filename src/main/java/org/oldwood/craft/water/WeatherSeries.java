@@ -1,6 +1,7 @@
 package org.oldwood.craft.water;
 
 import java.time.LocalDate;
+import java.util.function.IntPredicate;
 
 /**
  * What every bed of a garden shares: reference evapotranspiration and rain, day by day. Keeps the arrays it is given;
@@ -45,16 +46,15 @@ public final class WeatherSeries {
         return new WeatherSeries(first, et0, rain, soaked);
     }
 
-    /** The same days with the rain times a factor, 0 for none. */
-    WeatherSeries withRainTimes(double factor) {
-        if (factor == 1) {
-            return this;
-        }
+    /** The same days with the rain times a factor on some of them, 0 for none. */
+    public WeatherSeries withRainTimes(double factor, IntPredicate days) {
         double[] fell = rain.clone();
         double[] in = soaked.clone();
         for (int i = 0; i < fell.length; i++) {
-            fell[i] *= factor;
-            in[i] *= factor;
+            if (days.test(i)) {
+                fell[i] *= factor;
+                in[i] *= factor;
+            }
         }
         return new WeatherSeries(first, et0, fell, in);
     }

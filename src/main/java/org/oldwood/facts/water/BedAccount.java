@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.CropCurves;
@@ -12,7 +13,8 @@ import org.oldwood.craft.water.Dose;
 import org.oldwood.craft.water.Drift;
 import org.oldwood.craft.water.MoistureNote;
 import org.oldwood.craft.water.Mulch;
-import org.oldwood.craft.water.Outlook;
+import org.oldwood.craft.water.NextShort;
+import org.oldwood.craft.water.NextShort.Depletion;
 import org.oldwood.craft.water.RootZone;
 import org.oldwood.craft.water.StandingWater;
 import org.oldwood.craft.water.WaterAccount;
@@ -23,6 +25,7 @@ import org.oldwood.craft.water.WeatherSeries;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.season.weather.Weather;
 
 /**
  * One bed's account over the days that {@link GardenWater} looks at.
@@ -30,16 +33,24 @@ import org.oldwood.garden.EntryKind;
  * @param soil its ground and plants
  * @param days the account; past days on what was noted, the days ahead on means and without watering
  * @param today the day up to which things were noted
+ * @param now what is missing this evening
  * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
  * @param remarks what was taken for granted, for people
  */
 public record BedAccount(
-        BedState state, BedSoil soil, WaterDays days, LocalDate today, double rainSpread, List<String> remarks) {
+        BedState state,
+        BedSoil soil,
+        WaterDays days,
+        LocalDate today,
+        Depletion now,
+        double rainSpread,
+        List<String> remarks) {
     public BedAccount {
         remarks = List.copyOf(remarks);
     }
 
-    public static BedAccount of(BedState state, BedSoil soil, CropCurves curves, WaterData data, LocalDate today) {
+    public static BedAccount of(
+            BedState state, BedSoil soil, CropCurves curves, WaterData data, Weather measured, LocalDate today) {
         WeatherSeries weather = curves.weather();
         WaterFigures figures = data.figures();
         double shade = Demand.shadeFactor(
@@ -50,9 +61,18 @@ public record BedAccount(
         List<String> remarks = new ArrayList<>(soil.remarks());
         Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
         notes(state, soil, weather, data, events);
-        WaterDays days = new WaterAccount(soil.water()).run(weather, coefficient, events, 0);
         double spread = figures.figure("rainSpread").is();
-        return new BedAccount(state, soil, days, today, spread, remarks);
+        int last = weather.index(today);
+        IntPredicate unknown = day -> day <= last
+                && measured.on(weather.first().plusDays(day))
+                        .flatMap(each -> each.rainMm().stream().boxed().findFirst())
+                        .isEmpty();
+        WaterAccount account = new WaterAccount(soil.water());
+        WaterDays days = account.run(weather, coefficient, events, 0);
+        WaterDays drier = account.run(weather.withRainTimes(1 - spread, unknown), coefficient, events, 0);
+        WaterDays wetter = account.run(weather.withRainTimes(1 + spread, unknown), coefficient, events, 0);
+        Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
+        return new BedAccount(state, soil, days, today, now, spread, remarks);
     }
 
     private static List<BedDemand.Laid> laid(BedState state, WeatherSeries weather) {
@@ -81,15 +101,12 @@ public record BedAccount(
             double held = soil.soil().heldShare(entry.number("percent").getAsDouble() / 100);
             double probe =
                     data.figures().figure("probeSpread").is() / soil.soil().availableShare();
-            return Optional.of(MoistureNote.weighed(held, probe, spread));
+            return Optional.of(MoistureNote.weighed(held, held, probe, spread));
         }
         double hand = data.figures().figure("feelSpread").is();
         return entry.text("feel")
                 .flatMap(word -> data.soils().guide(soil.soil()).find(word))
-                .map(one -> {
-                    double width = MoistureNote.spreadOfClass(one.high() - one.low());
-                    return MoistureNote.weighed(one.middle(), Math.hypot(hand, width), spread);
-                });
+                .map(one -> MoistureNote.weighed(one.low(), one.high(), hand, spread));
     }
 
     /** The day's place in the account, held to the days it covers. */
@@ -150,7 +167,7 @@ public record BedAccount(
     }
 
     /** When it will run short from tomorrow on. Roof water is in what the days gain. */
-    public Outlook outlook(LocalDate until) {
+    public NextShort outlook(LocalDate until) {
         int from = index(today) + 1;
         int count = Math.max(1, Math.min(index(until), days.days() - 1) - from + 1);
         double[] demand = new double[count];
@@ -161,12 +178,8 @@ public record BedAccount(
             gain[i] = days.gain(from + i);
             ones[i] = 1;
         }
-        return Outlook.of(
-                soil.water().withoutRoof(),
-                new WeatherSeries(days.date(from), demand, gain, gain),
-                ones,
-                days.depletion(from - 1),
-                rainSpread);
+        WeatherSeries ahead = new WeatherSeries(days.date(from), demand, gain, gain);
+        return NextShort.of(soil.water().withoutRoof(), ahead, ones, now, rainSpread);
     }
 
     /** What the notes say of the account. */

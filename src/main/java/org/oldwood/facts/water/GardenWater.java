@@ -101,6 +101,11 @@ public final class GardenWater {
         return data;
     }
 
+    /** What the measured days leave open in the quarter of a year to today, for people. */
+    public List<String> weatherLacks() {
+        return measured.lacks(state.date().minusDays(90), state.date());
+    }
+
     /** The days that were measured. */
     public Weather measured() {
         return measured;
@@ -168,7 +173,7 @@ public final class GardenWater {
             return Optional.of(known);
         }
         Optional<BedAccount> made = soil(bed, state.season())
-                .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, state.date()));
+                .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, measured, state.date()));
         made.ifPresent(account -> accounts.put(bed.bed().id(), account));
         return made;
     }

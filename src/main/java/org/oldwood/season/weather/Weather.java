@@ -1,6 +1,7 @@
 package org.oldwood.season.weather;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -52,6 +53,37 @@ public final class Weather {
     private int from(LocalDate date) {
         int at = Arrays.binarySearch(epochDays, date.toEpochDay());
         return at < 0 ? -at - 1 : at;
+    }
+
+    /**
+     * What it leaves to the climate's means from {@code first} to {@code last}, for people; nothing where there is no
+     * weather at all. A lag of two days is nothing to tell.
+     */
+    public List<String> lacks(LocalDate first, LocalDate last) {
+        List<String> words = new ArrayList<>();
+        if (isEmpty()) {
+            return words;
+        }
+        if (last().isBefore(last.minusDays(2))) {
+            words.add(
+                    "weather.csv ends on %s: the days since then are the climate's means. Add newer ones: oldwood weather add FILE"
+                            .formatted(last()));
+        }
+        LocalDate from = first.isBefore(first()) ? first() : first;
+        LocalDate to = last.isBefore(last()) ? last : last();
+        List<WeatherDay> days = between(from, to);
+        long all = Math.max(0, to.toEpochDay() - from.toEpochDay() + 1);
+        long rain = all - days.stream().filter(day -> day.rainMm().isPresent()).count();
+        long warmth = all
+                - days.stream()
+                        .filter(day -> day.minC().isPresent() && day.maxC().isPresent())
+                        .count();
+        if (rain + warmth > 0) {
+            words.add(
+                    "of the %s days from %s to %s weather.csv lacks the rain of %s and the temperatures of %s: the climate's means stand for them"
+                            .formatted(all, from, to, rain, warmth));
+        }
+        return words;
     }
 
     public boolean isEmpty() {

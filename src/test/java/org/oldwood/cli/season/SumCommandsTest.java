@@ -138,13 +138,13 @@ class SumCommandsTest {
 
     @Test
     void a_file_that_is_wrong_on_every_line_is_told_by_twenty_of_them_and_a_count() throws IOException {
-        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n" + "31/12/2025,1,5,0\n".repeat(400));
+        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax,rain\n" + "32/12/2025,1,5,0\n".repeat(400));
 
         Cli.Result run = run("chill", "--weather", "w.csv", "--latitude", "50");
 
         assertThat(run.exit()).isEqualTo(1);
-        assertThat(run.err().split("must begin with", -1)).hasSize(20);
-        assertThat(run.err()).contains("… and 381 more", "401 problems in 1 file");
+        assertThat(run.err().split("for its day", -1)).hasSize(21);
+        assertThat(run.err()).contains("… and 380 more", "400 problems in 1 file");
     }
 
     /** The evening of the last day runs towards the next morning, measured or not asked for. */

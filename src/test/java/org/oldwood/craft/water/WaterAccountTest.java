@@ -114,7 +114,7 @@ class WaterAccountTest {
     @Test
     void a_note_moves_the_account_by_its_weight_and_says_so() {
         BedEvents events = new BedEvents();
-        events.note(0, new MoistureNote(0.5, 0.75));
+        events.note(0, new MoistureNote(0.5, 0.5, 0.75));
         BedWater bed = new BedWater(80, 0.5, 4, RoofWater.NONE, 0);
         WeatherSeries day = WeatherSeries.measured(FIRST, new double[] {0}, new double[] {0});
 

@@ -63,7 +63,8 @@ class WaterAdviceTest {
 
     @Test
     void the_next_watering_comes_when_the_easy_water_is_gone() {
-        Outlook outlook = Outlook.of(BED, steady(4, 0), WaterAccountTest.ones(60), 10, 0.5);
+        NextShort outlook =
+                NextShort.of(BED, steady(4, 0), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
 
         // p = 0.5 + 0.04 × (5 − 4) = 0.54; 0.54 × 60 = 32.4 mm; 10 + 4 a day passes it on day 6
         assertThat(outlook.likely()).hasValue(5);
@@ -73,7 +74,8 @@ class WaterAdviceTest {
 
     @Test
     void mean_rain_puts_it_off_and_more_or_less_of_it_gives_the_spread() {
-        Outlook outlook = Outlook.of(BED, steady(4, 2), WaterAccountTest.ones(60), 10, 0.5);
+        NextShort outlook =
+                NextShort.of(BED, steady(4, 2), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
 
         // 22.4 mm to go at 2, at 3 or at 1 mm a day
         assertThat(outlook.likely()).hasValue(11);
@@ -85,7 +87,8 @@ class WaterAdviceTest {
 
     @Test
     void where_more_rain_would_keep_it_going_the_sooner_day_gives_the_spread() {
-        Outlook outlook = Outlook.of(BED, steady(4, 3), WaterAccountTest.ones(60), 10, 0.5);
+        NextShort outlook =
+                NextShort.of(BED, steady(4, 3), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
 
         assertThat(outlook.likely()).hasValue(22);
         assertThat(outlook.later()).isEmpty();
@@ -94,7 +97,8 @@ class WaterAdviceTest {
 
     @Test
     void where_rain_keeps_up_no_date_is_made_up() {
-        Outlook outlook = Outlook.of(BED, steady(4, 4), WaterAccountTest.ones(60), 10, 0.5);
+        NextShort outlook =
+                NextShort.of(BED, steady(4, 4), WaterAccountTest.ones(60), new NextShort.Depletion(10, 10, 10), 0.5);
 
         assertThat(outlook.likely()).isEmpty();
         assertThat(outlook.rainless()).isPresent();

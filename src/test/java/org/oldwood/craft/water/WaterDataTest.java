@@ -71,7 +71,7 @@ class WaterDataTest {
             for (int i = 1; i < classes.size(); i++) {
                 assertThat(classes.get(i).low()).isEqualTo(classes.get(i - 1).high());
             }
-            assertThat(SOILS.guide(soil).find("moist").orElseThrow().middle()).isEqualTo(0.625);
+            assertThat(SOILS.guide(soil).find("moist").orElseThrow().low()).isEqualTo(0.5);
             assertThat(soil.fieldCapacity().is())
                     .isGreaterThan(soil.wiltingPoint().is());
         }

@@ -89,16 +89,31 @@ class WaterEdgesTest {
         assertThat(mulch.factor(10, -1)).isEqualTo(1);
     }
 
-    /** Inverse variances: 0.2² against 0.1² is four fifths; a class is width / √12 wide. */
+    /** Inverse variances: 0.2² against 0.1² is four fifths. */
     @Test
     void a_note_weighs_by_its_spread_against_the_accounts() {
-        assertThat(MoistureNote.weighed(0.4, 0.1, 0.2).weight()).isCloseTo(0.8, within(1e-12));
-        assertThat(MoistureNote.weighed(0.4, 0.2, 0.1).weight()).isCloseTo(0.2, within(1e-12));
-        assertThat(MoistureNote.weighed(1.2, 0.1, 0.2).heldShare()).isEqualTo(1);
-        assertThat(MoistureNote.spreadOfClass(0.6)).isCloseTo(0.173205, within(1e-6));
-        assertThat(new MoistureNote(1, 1).weight()).isEqualTo(1);
-        assertThatThrownBy(() -> new MoistureNote(1.01, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new MoistureNote(1, -0.01)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(MoistureNote.weighed(0.4, 0.4, 0.1, 0.2).weight()).isCloseTo(0.8, within(1e-12));
+        assertThat(MoistureNote.weighed(0.4, 0.4, 0.2, 0.1).weight()).isCloseTo(0.2, within(1e-12));
+        assertThat(MoistureNote.weighed(1.1, 1.2, 0.1, 0.2)).isEqualTo(new MoistureNote(1, 1, 0.8));
+        assertThatThrownBy(() -> new MoistureNote(0, 1.01, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new MoistureNote(0.5, 0.4, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new MoistureNote(1, 1, -0.01)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** "Dry" is 0 to 25 %: noted on ground without water it is right, and on moist ground it is drier. */
+    @Test
+    void a_note_of_the_class_that_the_account_lies_in_moves_nothing() {
+        WeatherSeries still = WeatherSeries.measured(LocalDate.of(2026, 7, 1), new double[1], new double[1]);
+        for (double held : new double[] {0, 0.1, 0.25, 0.6}) {
+            BedEvents events = new BedEvents();
+            events.note(0, new MoistureNote(0, 0.25, 0.9));
+
+            WaterDays days = new WaterAccount(new BedWater(80, 0.5, 4, RoofWater.NONE, 0))
+                    .run(still, new double[1], events, 80 * (1 - held));
+
+            double moved = days.corrections().get(0).movedMm();
+            assertThat(moved).isCloseTo(held <= 0.25 ? 0 : 0.9 * 0.35 * 80, within(1e-9));
+        }
     }
 
     private static WaterDays.Correction found(int day, double drierMm) {

@@ -52,7 +52,8 @@ class WaterLawsTest {
                     events.water(i, 30 * random.nextDouble());
                 }
                 if (random.nextInt(40) == 0) {
-                    events.note(i, new MoistureNote(random.nextDouble(), random.nextDouble()));
+                    double held = random.nextDouble();
+                    events.note(i, new MoistureNote(held, held, random.nextDouble()));
                 }
             }
         }
@@ -177,7 +178,7 @@ class WaterLawsTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double accountSpread,
             @ForAll @DoubleRange(max = 1) double start) {
         BedEvents events = new BedEvents();
-        MoistureNote note = MoistureNote.weighed(held, noteSpread, accountSpread);
+        MoistureNote note = MoistureNote.weighed(held, held, noteSpread, accountSpread);
         events.note(0, note);
         BedWater bed = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
         WeatherSeries still = WeatherSeries.measured(FIRST, new double[1], new double[1]);

@@ -1,0 +1,70 @@
+package org.oldwood.craft.water;
+
+import java.util.OptionalInt;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
+
+/**
+ * When a bed will run short in the days ahead. Uses the same arithmetic as {@link WaterAccount}. Days are counted from
+ * the first one looked at, 0 for that one.
+ *
+ * @param likely days until it runs short in mean weather; empty where mean rain keeps it going
+ * @param sooner the same with less rain than the mean
+ * @param later the same with more
+ * @param rainless the same with no rain at all
+ */
+public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt later, OptionalInt rainless) {
+    private static final int NEVER = -1;
+
+    /**
+     * Looks ahead.
+     *
+     * @param bed the bed
+     * @param ahead mean weather from today on
+     * @param coefficient the bed's coefficient on each of these days
+     * @param start depletion on the evening before the first of these days
+     * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
+     */
+    public static NextShort of(
+            BedWater bed, WeatherSeries ahead, double[] coefficient, Depletion start, double rainSpread) {
+        DoubleBinaryOperator run = (rain, depletion) -> {
+            WaterDays days = new WaterAccount(bed)
+                    .run(ahead.withRainTimes(rain, day -> true), coefficient, new BedEvents(), depletion);
+            return IntStream.range(0, days.days())
+                    .filter(days::isShort)
+                    .findFirst()
+                    .orElse(NEVER);
+        };
+        return new NextShort(
+                day(run.applyAsDouble(1, start.mm())),
+                day(run.applyAsDouble(1 - rainSpread, start.driestMm())),
+                day(run.applyAsDouble(1 + rainSpread, start.wettestMm())),
+                day(run.applyAsDouble(0, start.mm())));
+    }
+
+    /**
+     * What is missing on an evening, mm.
+     *
+     * @param mm by the account
+     * @param driestMm had it rained less than the mean on days whose rain was not measured
+     * @param wettestMm had it rained more
+     */
+    public record Depletion(double mm, double driestMm, double wettestMm) {}
+
+    private static OptionalInt day(double day) {
+        return day == NEVER ? OptionalInt.empty() : OptionalInt.of((int) day);
+    }
+
+    /**
+     * Days to either side of the likely day, the greater of the two; to the sooner day alone where more rain would keep
+     * the bed going. Empty where the likely day is not known.
+     */
+    public OptionalInt plusMinusDays() {
+        if (likely.isEmpty() || sooner.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        int before = likely.getAsInt() - sooner.getAsInt();
+        int after = later.orElse(likely.getAsInt()) - likely.getAsInt();
+        return OptionalInt.of(Math.max(1, Math.max(before, after)));
+    }
+}
