@@ -291,36 +291,6 @@ class WaterCommandTest {
         assertThat(held()).isLessThan(mean);
     }
 
-    @Test
-    void weather_that_stops_or_lacks_rain_is_told_and_makes_the_account_less_sure() throws IOException {
-        weather(9, true);
-        assertThat(july("water", "damp").out()).doesNotContain("Note:");
-        double sure = unsure();
-
-        weather(0, true);
-        assertThat(july("water", "damp").out()).contains("Note: weather.csv ends on 2026-06-30");
-        assertThat(july("check").err().replaceAll("\\s+", " ")).contains("weather.csv ends on 2026-06-30");
-        assertThat(unsure()).isGreaterThan(sure);
-
-        weather(9, false);
-        assertThat(july("water", "damp").out()).contains("lacks the rain of 39 and the temperatures of 0");
-        assertThat(unsure()).isGreaterThan(sure);
-    }
-
-    private void weather(int ofJuly, boolean rain) throws IOException {
-        StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
-        LocalDate last = LocalDate.of(2026, 6, 30).plusDays(ofJuly);
-        for (LocalDate day = LocalDate.of(2026, 6, 1); !day.isAfter(last); day = day.plusDays(1)) {
-            days.append(day).append(rain ? ",12,24,1\n" : ",12,24,\n");
-        }
-        Files.writeString(folder.resolve("weather.csv"), days);
-    }
-
-    private double unsure() {
-        String json = july("water", "damp", "--json").out();
-        return number(json, "heldMostMm") - number(json, "heldLeastMm");
-    }
-
     private static double number(String json, String name) {
         String after = json.substring(json.indexOf("\"" + name + "\": ") + name.length() + 4);
         return Double.parseDouble(after.substring(0, after.indexOf(',')));

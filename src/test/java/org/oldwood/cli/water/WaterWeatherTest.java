@@ -1,0 +1,74 @@
+package org.oldwood.cli.water;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.cli.command.Cli;
+
+/** Weather that stops before the day, or lacks rain: told by {@code water} and {@code check}, and less sure. */
+class WaterWeatherTest {
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void garden() throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "G", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
+                 "site": {"latitude": 52.2, "longitude": 0.1, "zone": "UTC"}, "climate": "cambridge",
+                 "beds": [{"id": "damp", "areaM2": 4, "texture": "silt-loam"}]}
+                """);
+        Files.writeString(
+                folder.resolve("journal.jsonl"),
+                """
+                {"id":"e1","date":"2020-11-15","entry":"planted","plant":"b","crop":"blackcurrant","bed":"damp","bushes":3}
+                """);
+    }
+
+    @Test
+    void weather_that_stops_or_lacks_rain_is_told_and_makes_the_account_less_sure() throws IOException {
+        weather(9, true);
+        assertThat(july("water")).doesNotContain("Note:");
+        double sure = unsure();
+
+        weather(0, true);
+        assertThat(july("water")).contains("Note: weather.csv ends on 2026-06-30");
+        assertThat(july("check")).contains("weather.csv ends on 2026-06-30");
+        assertThat(unsure()).isGreaterThan(sure);
+
+        weather(9, false);
+        assertThat(july("water")).contains("lacks the rain of 39 and the temperatures of 0");
+        assertThat(unsure()).isGreaterThan(sure);
+    }
+
+    private void weather(int ofJuly, boolean rain) throws IOException {
+        StringBuilder days = new StringBuilder("date,tmin,tmax,rain\n");
+        LocalDate last = LocalDate.of(2026, 6, 30).plusDays(ofJuly);
+        for (LocalDate day = LocalDate.of(2026, 6, 1); !day.isAfter(last); day = day.plusDays(1)) {
+            days.append(day).append(rain ? ",12,24,1\n" : ",12,24,\n");
+        }
+        Files.writeString(folder.resolve("weather.csv"), days);
+    }
+
+    private String july(String command) {
+        Cli.Result run = Cli.in(folder).run(command, "--today", "2026-07-10");
+        return (run.out() + run.err()).replaceAll("\\s+", " ");
+    }
+
+    private double unsure() throws IOException {
+        String json = Cli.in(folder)
+                .run("water", "damp", "--json", "--today", "2026-07-10")
+                .out();
+        JsonNode bed = new ObjectMapper().readTree(json).at("/beds/0");
+        return bed.get("heldMostMm").asDouble() - bed.get("heldLeastMm").asDouble();
+    }
+}
