@@ -17,6 +17,9 @@ import java.util.OptionalDouble;
  * @param roof the roof whose water reaches it
  * @param competing share of its water that roots of hedges or trees nearby take, 0 to 1
  * @param tapLitresPerMinute what the tap or line gives, l/min
+ * @param organicPercent organic matter of the soil, % by weight; empty where not known
+ * @param tubLitres mix that the tubs hold, all together, l; empty for open ground
+ * @param sheltered whether a roof keeps the rain off
  */
 public record Bed(
         String id,
@@ -29,7 +32,10 @@ public record Bed(
         boolean windy,
         Optional<Roof> roof,
         double competing,
-        OptionalDouble tapLitresPerMinute) {
+        OptionalDouble tapLitresPerMinute,
+        OptionalDouble organicPercent,
+        OptionalDouble tubLitres,
+        boolean sheltered) {
 
     /**
      * A roof that sheds its rain onto the bed.

@@ -141,7 +141,10 @@ public final class GardenReader {
                 bed.flag("windy", false),
                 bed.object("roof").map(GardenReader::roof),
                 bed.number("competing", 0, 0.9, 0),
-                bed.optionalNumber("tapLitresPerMinute", 0.1, 1000));
+                bed.optionalNumber("tapLitresPerMinute", 0.1, 1000),
+                bed.optionalNumber("organicPercent", 0, 100),
+                bed.optionalNumber("tubLitres", 1, 100_000),
+                bed.flag("sheltered", false));
         bed.done();
         return read;
     }

@@ -49,12 +49,9 @@ final class CuttingsChoice {
                 .toList();
         check("cut", cut, cuts, command);
         return Course.of(crop, grown, method, cut)
-                .orElseThrow(() -> command.usage("No yields or no cut at planting are known of "
-                        + crop.plural()
-                        + " grown as "
-                        + grown
-                        + ". Forms: "
-                        + String.join(", ", crop.forms())));
+                .orElseThrow(
+                        () -> command.usage("No yields or no cut at planting are known of %s grown as %s. Forms: %s"
+                                .formatted(crop.plural(), grown, String.join(", ", crop.forms()))));
     }
 
     /** The crop's usual form, or the one that the method makes. */
@@ -65,12 +62,11 @@ final class CuttingsChoice {
 
     private static void check(String option, Optional<String> said, List<String> known, GardenCommand command) {
         if (said.isPresent() && !known.contains(said.get())) {
-            throw command.usage("--"
-                    + option
-                    + " is not known here: \""
-                    + said.get()
-                    + "\". "
-                    + Nearest.hint(said.get(), known.stream().distinct().toList()));
+            throw command.usage("--%s is not known here: \"%s\". %s"
+                    .formatted(
+                            option,
+                            said.get(),
+                            Nearest.hint(said.get(), known.stream().distinct().toList())));
         }
     }
 }

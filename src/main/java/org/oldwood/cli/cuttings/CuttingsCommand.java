@@ -171,10 +171,9 @@ public final class CuttingsCommand extends GardenCommand {
 
     private List<LotState> chosen(GardenState state, Crops crops) {
         if (lotId.isPresent() && !state.lots().containsKey(lotId.get())) {
-            throw usage("There are no cuttings \""
-                    + lotId.get()
-                    + "\" in this garden. "
-                    + Nearest.hint(lotId.get(), state.lots().keySet()));
+            throw usage("There are no cuttings \"%s\" in this garden. %s"
+                    .formatted(
+                            lotId.get(), Nearest.hint(lotId.get(), state.lots().keySet())));
         }
         choice.cropId.ifPresent(any -> choice.crop(crops, this));
         return state.lots().values().stream()
@@ -218,9 +217,7 @@ public final class CuttingsCommand extends GardenCommand {
             }
         }
         Season example = new Season(2030, hemisphere);
-        throw usage("--by must be a season, "
-                + example.label()
-                + " for example, or the year in which it ends, but is "
-                + text);
+        throw usage("--by must be a season, %s for example, or the year in which it ends, but is %s"
+                .formatted(example.label(), text));
     }
 }

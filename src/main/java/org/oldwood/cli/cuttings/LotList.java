@@ -83,12 +83,12 @@ final class LotList {
     }
 
     private void heading(LotState lot) {
-        out.line(lot.id()
-                + "  "
-                + crops.get(lot.crop()).name()
-                + ", "
-                + lot.method()
-                + lot.parent().map(parent -> " from " + parent).orElse(""));
+        out.line("%s  %s, %s%s"
+                .formatted(
+                        lot.id(),
+                        crops.get(lot.crop()).name(),
+                        lot.method(),
+                        lot.parent().map(parent -> " from " + parent).orElse("")));
     }
 
     /** One lot with all that is known of it. */
@@ -125,13 +125,11 @@ final class LotList {
                 String number = entry.count("number").isPresent()
                         ? Integer.toString(entry.count("number").getAsInt())
                         : "some";
-                lines.add("Lost "
-                        + number
-                        + ", "
-                        + Dates.shortDay(entry.date())
-                        + ": "
-                        + entry.text("cause").orElse("cause not noted")
-                        + ".");
+                lines.add("Lost %s, %s: %s."
+                        .formatted(
+                                number,
+                                Dates.shortDay(entry.date()),
+                                entry.text("cause").orElse("cause not noted")));
             }
         }
         return lines;

@@ -20,14 +20,12 @@ final class LotPage {
 
     /** Plants, first pick and full crop. */
     static String expected(Forecast forecast) {
-        return LotWords.plants(forecast)
-                + "; first pick "
-                + forecast.line().firstPick().label()
-                + ", full crop "
-                + forecast.line().fullCrop().label()
-                + ", about "
-                + LotWords.number(forecast.expectedKg(forecast.line().fullCrop()))
-                + " kg";
+        return "%s; first pick %s, full crop %s, about %s kg"
+                .formatted(
+                        LotWords.plants(forecast),
+                        forecast.line().firstPick().label(),
+                        forecast.line().fullCrop().label(),
+                        LotWords.number(forecast.expectedKg(forecast.line().fullCrop())));
     }
 
     static void full(Out out, Crop crop, LotCounts counts, Forecast forecast, Survival survival, List<String> more) {

@@ -16,10 +16,9 @@ final class ParentWords {
 
     static List<String> lines(ParentStock stock, Crop crop, OptionalInt needed) {
         if (stock.bushes().isEmpty()) {
-            return List.of("Parents: no "
-                    + crop.name()
-                    + " stands in this garden. Buy certified stock, or take wood from a"
-                    + " bush that you know to be healthy.");
+            return List.of(
+                    "Parents: no %s stands in this garden. Buy certified stock, or take wood from a bush that you know to be healthy."
+                            .formatted(crop.name()));
         }
         List<String> lines = new ArrayList<>();
         needed.ifPresent(number -> lines.add(enough(stock, number)));
@@ -51,13 +50,8 @@ final class ParentWords {
         }
         return start
                 + (stock.allKnown()
-                        ? "the bushes can spare "
-                                + known
-                                + ". That is "
-                                + (needed - known)
-                                + " short: strike over two winters, cut longer shoots in two, take"
-                                + " shoots that the bush would need itself (it crops less for it), or"
-                                + " buy certified stock."
+                        ? "the bushes can spare %s. That is %s short: strike over two winters, cut longer shoots in two, take shoots that the bush would need itself (it crops less for it), or buy certified stock."
+                                .formatted(known, needed - known)
                         : known + " are known of, and not every bush's wood is known (below).");
     }
 

@@ -16,19 +16,12 @@ final class StrikeWords {
 
     static String answer(StrikePlan plan, Season season, double sure) {
         if (plan.isTooLate()) {
-            return "Too late for season "
-                    + season.label()
-                    + ": the earliest that cuttings can bear is season "
-                    + plan.earliest().label()
-                    + ". Young plants bought now may come sooner.";
+            return "Too late for season %s: the earliest that cuttings can bear is season %s. Young plants bought now may come sooner."
+                    .formatted(season.label(), plan.earliest().label());
         }
         if (plan.number().isEmpty()) {
-            return "No number of cuttings up to "
-                    + StrikePlan.MOST
-                    + " gives that with a chance of "
-                    + sure
-                    + ": ask for less, be content with less sureness, choose another method, or buy"
-                    + " plants.";
+            return "No number of cuttings up to %s gives that with a chance of %s: ask for less, be content with less sureness, choose another method, or buy plants."
+                    .formatted(StrikePlan.MOST, sure);
         }
         return "Strike "
                 + plan.number().getAsInt()
@@ -47,20 +40,16 @@ final class StrikeWords {
 
     static List<String> why(StrikePlan plan, Course course) {
         return List.of(
-                "Rooted by "
-                        + LotWords.around(plan.line().rooted())
-                        + "; lifted and planted out from "
-                        + LotWords.around(plan.line().plantOut())
-                        + "; first season in place "
-                        + plan.line().inPlace().label()
-                        + ".",
-                "First pick in season "
-                        + plan.line().firstPick().label()
-                        + ", full crop in "
-                        + plan.line().fullCrop().label()
-                        + ", for plants "
-                        + course.cut().words()
-                        + ".");
+                "Rooted by %s; lifted and planted out from %s; first season in place %s."
+                        .formatted(
+                                LotWords.around(plan.line().rooted()),
+                                LotWords.around(plan.line().plantOut()),
+                                plan.line().inPlace().label()),
+                "First pick in season %s, full crop in %s, for plants %s."
+                        .formatted(
+                                plan.line().firstPick().label(),
+                                plan.line().fullCrop().label(),
+                                course.cut().words()));
     }
 
     /** The method's measures, and those that are not known. */
@@ -75,10 +64,11 @@ final class StrikeWords {
     }
 
     static String room(NurseryBed bed) {
-        return "Room: "
-                + LotWords.number(bed.rowM())
-                + " m of row"
-                + bed.areaM2().map(area -> ", " + LotWords.number(area) + " m²").orElse("")
-                + ".";
+        return "Room: %s m of row%s."
+                .formatted(
+                        LotWords.number(bed.rowM()),
+                        bed.areaM2()
+                                .map(area -> ", " + LotWords.number(area) + " m²")
+                                .orElse(""));
     }
 }

@@ -52,11 +52,11 @@ public final class AcidifyCommand extends SoilCommand {
                 books.materials().acidifiers().stream().map(Acidifier::id).toList();
         Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
         return new SoilSheet(
-                Words.amount(asked.areaM2())
-                        + " m², from pH "
-                        + Words.amount(asked.measuredPh().orElse(0))
-                        + " to "
-                        + Words.amount(asked.targetPh()),
+                "%s m², from pH %s to %s"
+                        .formatted(
+                                Words.amount(asked.areaM2()),
+                                Words.amount(asked.measuredPh().orElse(0)),
+                                Words.amount(asked.targetPh())),
                 Optional.empty(),
                 List.of(),
                 SoilSheet.Stuff.of(acidifier),

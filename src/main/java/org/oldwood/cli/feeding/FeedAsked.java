@@ -212,17 +212,16 @@ final class FeedAsked {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
         soil.filter(texture -> tables.soils().of(texture).isEmpty()).ifPresent(texture -> {
-            throw command.usage("there is no soil \""
-                    + texture
-                    + "\". "
-                    + hint(texture, tables.soils().textures()));
+            throw command.usage("there is no soil \"%s\". %s"
+                    .formatted(texture, hint(texture, tables.soils().textures())));
         });
         for (String key : indices.keySet()) {
             if (!List.of("P", "K", "Mg").contains(key)) {
                 throw command.usage("--index takes P, K and Mg, as P=1,K=2,Mg=2");
             }
         }
-        NeedCase.Soil known = new NeedCase.Soil(soil, index("P"), index("K"), index("Mg"));
+        NeedCase.Soil known = new NeedCase.Soil(
+                soil, index("P"), index("K"), index("Mg"), tables.soils().organic(soil));
         NeedCase asked = NeedCase.of(new NeedCase.Ground(area.get(), bushes.orElse(0), row.orElse(0.0)))
                 .withSoil(known)
                 .withCultivar(cultivar)

@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
         description = "how much of which feed, for a garden's beds or without a garden",
         footer = {"", "Example:", "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"})
 public final class FeedCommand extends GardenCommand {
-    private static final List<String> AMOUNTS = List.of("feed-first", "feed-second");
+    private static final List<String> AMOUNTS = List.of("feed-first", "feed-second", "feed-tub");
 
     @Parameters(arity = "0..1", paramLabel = "BED", description = "only the plants of this bed")
     Optional<String> bed = Optional.empty();

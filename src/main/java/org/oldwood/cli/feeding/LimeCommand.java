@@ -65,11 +65,11 @@ public final class LimeCommand extends SoilCommand {
     SoilSheet told(FeedingBooks books, LimeCase asked) {
         Lime lime = lime(books);
         return new SoilSheet(
-                Words.amount(asked.areaM2())
-                        + " m², from pH "
-                        + Words.amount(asked.measuredPh().orElse(0))
-                        + " to "
-                        + Words.amount(asked.targetPh()),
+                "%s m², from pH %s to %s"
+                        .formatted(
+                                Words.amount(asked.areaM2()),
+                                Words.amount(asked.measuredPh().orElse(0)),
+                                Words.amount(asked.targetPh())),
                 Optional.empty(),
                 questions(lime, books),
                 SoilSheet.Stuff.of(lime),

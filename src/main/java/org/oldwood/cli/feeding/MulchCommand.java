@@ -135,15 +135,12 @@ public final class MulchCommand extends GardenCommand {
 
     private static MulchSheet sheet(Subject subject, BedMulch mulch, MulchTables tables, NextTask next) {
         String there = mulch.layer()
-                .map(layer -> "About "
-                        + Words.fixed(mulch.depthNow(), 1)
-                        + " cm of "
-                        + layer.mulch().name()
-                        + " lies there, laid "
-                        + Words.amount(layer.laidCm())
-                        + " cm deep on "
-                        + Dates.shortDay(layer.laid())
-                        + ".")
+                .map(layer -> "About %s cm of %s lies there, laid %s cm deep on %s."
+                        .formatted(
+                                Words.fixed(mulch.depthNow(), 1),
+                                layer.mulch().name(),
+                                Words.amount(layer.laidCm()),
+                                Dates.shortDay(layer.laid())))
                 .orElse("No mulch was noted here.");
         List<String> notes = new ArrayList<>(mulch.notes());
         notes.addAll(tables.remarks(mulch.plan()));

@@ -43,16 +43,13 @@ record MulchSheet(
             out.hanging(
                     "  ",
                     4,
-                    plan.volumeWords()
-                            + " of "
-                            + plan.mulch().name()
-                            + ", laid "
-                            + Words.fixed(plan.layCm(), 0)
-                            + " cm deep: "
-                            + loads()
-                            + ", about "
-                            + Words.amount(plan.kg())
-                            + " kg.");
+                    "%s of %s, laid %s cm deep: %s, about %s kg."
+                            .formatted(
+                                    plan.volumeWords(),
+                                    plan.mulch().name(),
+                                    Words.fixed(plan.layCm(), 0),
+                                    loads(),
+                                    Words.amount(plan.kg())));
             underlay.ifPresent(under -> out.hanging("  ", 4, paper(under)));
         } else {
             out.hanging("  ", 4, "Enough lies there; nothing to lay.");
@@ -68,13 +65,15 @@ record MulchSheet(
 
     private String loads() {
         if (plan.bales().isPresent()) {
-            return Words.count(plan.wholeBales().orElseThrow(), "bale", "bales")
-                    + " of "
-                    + plan.mulch().bale().orElseThrow().kg().inWords();
+            return "%s of %s"
+                    .formatted(
+                            Words.count(plan.wholeBales().orElseThrow(), "bale", "bales"),
+                            plan.mulch().bale().orElseThrow().kg().inWords());
         }
-        return loads(tables.figure("barrow"), "barrow", "barrows")
-                + " or "
-                + loads(tables.figure("bag"), "bag", "bags");
+        return "%s or %s"
+                .formatted(
+                        loads(tables.figure("barrow"), "barrow", "barrows"),
+                        loads(tables.figure("bag"), "bag", "bags"));
     }
 
     private String loads(Figure litres, String one, String several) {
@@ -82,16 +81,13 @@ record MulchSheet(
     }
 
     private String paper(Underlay under) {
-        return "Under it "
-                + Words.count(plan.sheets(under), "sheet", "sheets")
-                + " of "
-                + under.name()
-                + ", "
-                + Words.amount(under.layers().is())
-                + (under.layers().is() == 1 ? " thick" : " on one another")
-                + ", overlapping "
-                + Words.amount(under.overlap().is())
-                + " cm, wetted.";
+        return "Under it %s of %s, %s%s, overlapping %s cm, wetted."
+                .formatted(
+                        Words.count(plan.sheets(under), "sheet", "sheets"),
+                        under.name(),
+                        Words.amount(under.layers().is()),
+                        under.layers().is() == 1 ? " thick" : " on one another",
+                        Words.amount(under.overlap().is()));
     }
 
     @Override

@@ -52,9 +52,8 @@ public final class ShoppingCommand extends GardenCommand {
         } else {
             out().paragraph(
                             0,
-                            "What the tasks from "
-                                    + span
-                                    + " take; look in the shed first, and take off what is there.");
+                            "What the tasks from %s take; look in the shed first, and take off what is there."
+                                    .formatted(span));
         }
         list.items().forEach(this::print);
         if (!list.lacking().isEmpty()) {
@@ -68,15 +67,15 @@ public final class ShoppingCommand extends GardenCommand {
         out().hanging(
                         "  ",
                         4,
-                        item.total().name()
-                                + ": "
-                                + Purchase.measured(
-                                        item.total().amount(), item.total().unit())
-                                + (packs.isEmpty() ? "" : ", " + packs)
-                                + "; first on "
-                                + Dates.shortDay(item.neededBy())
-                                + (item.kept() ? "" : "; not among your materials, taken as usual")
-                                + ".");
+                        "%s: %s%s; first on %s%s."
+                                .formatted(
+                                        item.total().name(),
+                                        Purchase.measured(
+                                                item.total().amount(),
+                                                item.total().unit()),
+                                        packs.isEmpty() ? "" : ", " + packs,
+                                        Dates.shortDay(item.neededBy()),
+                                        item.kept() ? "" : "; not among your materials, taken as usual"));
         item.total().notRead().forEach(line -> out().hanging("    * ", 6, line));
         if (uses) {
             List<List<String>> rows = new ArrayList<>();

@@ -73,12 +73,11 @@ record SoilSheet(
         }
         return plan.nothingToDo()
                 ? "Nothing to give."
-                : Words.weight(plan.totalGrams())
-                        + " of "
-                        + stuff.name
-                        + " in all, in "
-                        + Words.count(plan.dosesGrams().size(), "dose", "doses")
-                        + ".";
+                : "%s of %s in all, in %s."
+                        .formatted(
+                                Words.weight(plan.totalGrams()),
+                                stuff.name,
+                                Words.count(plan.dosesGrams().size(), "dose", "doses"));
     }
 
     private List<String> doses() {
@@ -90,25 +89,24 @@ record SoilSheet(
         lines.add((all.size() == 1 ? "Give " : "First ") + dose(all.get(0)) + ".");
         if (all.size() > 1) {
             double last = all.get(all.size() - 1);
-            lines.add("Then "
-                    + Words.count(all.size() - 1L, "more dose", "more doses")
-                    + ", "
-                    + Words.amount(plan.monthsBetween())
-                    + " months or more apart, each after a new test; the last "
-                    + dose(last)
-                    + ".");
+            lines.add("Then %s, %s months or more apart, each after a new test; the last %s."
+                    .formatted(
+                            Words.count(all.size() - 1L, "more dose", "more doses"),
+                            Words.amount(plan.monthsBetween()),
+                            dose(last)));
         }
         return lines;
     }
 
     private String dose(double exact) {
         double grams = Portion.roundedDown(exact);
-        return Words.weight(grams)
-                + " ("
-                + Words.amount(grams / areaM2)
-                + " g/m²"
-                + Household.inWords(grams, stuff.density).map(it -> ", " + it).orElse("")
-                + ")";
+        return "%s (%s g/m²%s)"
+                .formatted(
+                        Words.weight(grams),
+                        Words.amount(grams / areaM2),
+                        Household.inWords(grams, stuff.density)
+                                .map(it -> ", " + it)
+                                .orElse(""));
     }
 
     @Override

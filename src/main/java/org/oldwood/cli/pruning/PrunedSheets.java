@@ -26,11 +26,8 @@ final class PrunedSheets {
     Optional<String> total() {
         return sheets < 2 || minutes == 0
                 ? Optional.empty()
-                : Optional.of("The winter's work on all "
-                        + sheets
-                        + " takes about "
-                        + Math.round(minutes)
-                        + " min; tasks spreads it over the days you work.");
+                : Optional.of("The winter's work on all %s takes about %s min; tasks spreads it over the days you work."
+                        .formatted(sheets, Math.round(minutes)));
     }
 
     /** The cautions of the cut that concern any of their crops. */

@@ -55,10 +55,11 @@ public final class MeasureWords {
         if (figure.seen() == Seen.MEMORY) {
             more.add("from memory");
         }
-        return plain(figure.is())
-                + " "
-                + (figure.is() == 1 ? what.replace("buds", "bud") : what)
-                + (more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
+        return "%s %s%s"
+                .formatted(
+                        plain(figure.is()),
+                        figure.is() == 1 ? what.replace("buds", "bud") : what,
+                        more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
     }
 
     private static String plain(double value) {

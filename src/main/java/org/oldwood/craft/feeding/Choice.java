@@ -57,9 +57,9 @@ public record Choice(List<Feed> allowed, List<String> refused) {
         return feed.is("chloride")
                         && profile.chlorideFreeAbove().isPresent()
                         && needK2o > profile.chlorideFreeAbove().get().is()
-                ? Optional.of("above "
-                        + Words.amount(profile.chlorideFreeAbove().get().is())
-                        + " g/m² K2O this crop wants potash without chloride.")
+                ? Optional.of("above %s g/m² K2O this crop wants potash without chloride."
+                        .formatted(
+                                Words.amount(profile.chlorideFreeAbove().get().is())))
                 : Optional.empty();
     }
 
@@ -73,9 +73,10 @@ public record Choice(List<Feed> allowed, List<String> refused) {
         boolean wrong = feed.is("urea") != ureaWanted;
         boolean otherKept = kept.stream().anyMatch(other -> other.is("ammonium") && other.is("urea") == ureaWanted);
         return wrong && otherKept
-                ? Optional.of("at pH "
-                        + Words.amount(ph.getAsDouble())
-                        + (ureaWanted ? " urea acidifies less." : " ammonium sulphate keeps the soil acid."))
+                ? Optional.of("at pH %s%s"
+                        .formatted(
+                                Words.amount(ph.getAsDouble()),
+                                ureaWanted ? " urea acidifies less." : " ammonium sulphate keeps the soil acid."))
                 : Optional.empty();
     }
 }

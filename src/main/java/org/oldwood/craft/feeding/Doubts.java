@@ -50,13 +50,7 @@ public record Doubts(double mostN, double most, double mostBulky, double least, 
     }
 
     private static Optional<String> question(double grams, double gPerM2, String what, double perhaps) {
-        return Optional.of(Words.weight(grams)
-                + " here is "
-                + Words.weight(gPerM2)
-                + " a square metre: "
-                + what
-                + ". Was it "
-                + Words.weight(perhaps)
-                + "? Grams and kilograms are easily mixed up.");
+        return Optional.of("%s here is %s a square metre: %s. Was it %s? Grams and kilograms are easily mixed up."
+                .formatted(Words.weight(grams), Words.weight(gPerM2), what, Words.weight(perhaps)));
     }
 }

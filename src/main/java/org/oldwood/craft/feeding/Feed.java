@@ -170,11 +170,8 @@ public record Feed(
                 .ifPresent(mark -> words.add(Words.amount(figure.is()) + " % " + nutrient.symbol() + mark)));
         firstYear.forEach((nutrient, figure) -> NotRead.mark(figure)
                 .filter(mark -> percent().of(nutrient) > 0)
-                .ifPresent(mark -> words.add(Words.amount(figure.is() * WHOLE)
-                        + " % of its "
-                        + nutrient.symbol()
-                        + " counts in the first year"
-                        + mark)));
+                .ifPresent(mark -> words.add("%s %% of its %s counts in the first year%s"
+                        .formatted(Words.amount(figure.is() * WHOLE), nutrient.symbol(), mark))));
         return words;
     }
 

@@ -23,6 +23,8 @@ import org.oldwood.store.Fields;
  * @param usual feeds to reckon with where the grower names none
  * @param winter what winter leaves, and which season is fed
  * @param doubts when an entry is questioned
+ * @param humus what ground rich in humus needs less
+ * @param tub what plants in tubs get
  */
 public record FeedingTables(
         SoilClasses soils,
@@ -36,7 +38,9 @@ public record FeedingTables(
         Limits limits,
         Usual usual,
         Winter winter,
-        Doubts doubts) {
+        Doubts doubts,
+        Humus humus,
+        Tub tub) {
 
     /**
      * Feeds to reckon with where the grower names none.
@@ -47,6 +51,32 @@ public record FeedingTables(
     public record Usual(List<String> feeds, List<String> acidSoilFeeds) {
         public List<String> forCrop(boolean acidSoil) {
             return acidSoil ? acidSoilFeeds : feeds;
+        }
+    }
+
+    /**
+     * Ground that sets nitrogen free by itself.
+     *
+     * @param richAbove organic matter from which it does, %
+     * @param nitrogenShare share of a table for mineral soils that is still given
+     */
+    public record Humus(Figure richAbove, Figure nitrogenShare) {
+        static Humus read(Fields fields) {
+            return new Humus(Figure.read(fields, "richAbove"), Figure.read(fields, "nitrogenShare"));
+        }
+    }
+
+    /**
+     * The food of plants in tubs.
+     *
+     * @param nPerLitre nitrogen of a season, g for each litre of mix
+     * @param weeks over how many weeks it is given
+     * @param weeksAtOnce for how many weeks one task speaks
+     */
+    public record Tub(Figure nPerLitre, Figure weeks, Figure weeksAtOnce) {
+        static Tub read(Fields fields) {
+            return new Tub(
+                    Figure.read(fields, "nPerLitre"), Figure.read(fields, "weeks"), Figure.read(fields, "weeksAtOnce"));
         }
     }
 
@@ -115,7 +145,9 @@ public record FeedingTables(
                 Limits.read(fields),
                 usual(part(fields, "usual")),
                 Winter.read(part(fields, "winter")),
-                Doubts.read(part(fields, "doubt")));
+                Doubts.read(part(fields, "doubt")),
+                Humus.read(part(fields, "humus")),
+                Tub.read(part(fields, "tub")));
         fields.done();
         return all;
     }

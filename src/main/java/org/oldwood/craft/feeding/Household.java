@@ -60,12 +60,7 @@ public final class Household {
         long rounded = Math.round(count);
         return count < LEAST_HANDFUL || rounded > MOST
                 ? Optional.empty()
-                : Optional.of("about "
-                        + Words.count(rounded, "handful", "handfuls")
-                        + " ("
-                        + hand
-                        + " hand, "
-                        + Words.amount(gramsEach.is())
-                        + " g)");
+                : Optional.of("about %s (%s hand, %s g)"
+                        .formatted(Words.count(rounded, "handful", "handfuls"), hand, Words.amount(gramsEach.is())));
     }
 }

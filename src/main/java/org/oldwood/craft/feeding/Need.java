@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
+import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
@@ -32,6 +33,19 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     /** The need of a year for plants that stand. */
     public static Need of(FeedingTables tables, FeedingProfile profile, FeedingProfile.School school, NeedCase asked) {
         return new Reckoning(tables, asked).year(profile, school);
+    }
+
+    /** The nitrogen of a season for plants in tubs; what else they get comes with it and is not reckoned. */
+    public static Need inTub(FeedingTables tables, double litres, NeedCase.Ground ground) {
+        Figure perLitre = tables.tub().nPerLitre();
+        double n = perLitre.is() * litres / ground.areaM2();
+        return new Need(
+                Nutrients.NONE.withN(n),
+                EnumSet.of(Nutrient.N),
+                "a trial in pots",
+                List.of("nitrogen %s g in %s l of mix: %s; read of blueberries only"
+                        .formatted(Words.amount(perLitre.is() * litres), Words.amount(litres), perLitre.inWords())),
+                perLitre.sources());
     }
 
     /** Whether what a school reckons by is known of the ground: bushes, or metres of row. */
@@ -114,17 +128,16 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
             sources.addAll(table.sources());
             Looked looked = look(nutrient, table);
             double gPerM2 = perM2(looked.value, table.unit());
-            lines.add(nutrient.words()
-                    + " "
-                    + Words.amount(gPerM2)
-                    + " g/m² "
-                    + nutrient.symbol()
-                    + ": "
-                    + looked.words
-                    + (table.unit().equals("g/m2")
-                            ? ""
-                            : ", " + Words.amount(looked.value) + " " + table.unit() + " in print")
-                    + (table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
+            lines.add("%s %s g/m² %s: %s%s%s"
+                    .formatted(
+                            nutrient.words(),
+                            Words.amount(gPerM2),
+                            nutrient.symbol(),
+                            looked.words,
+                            table.unit().equals("g/m2")
+                                    ? ""
+                                    : ", " + Words.amount(looked.value) + " " + table.unit() + " in print",
+                            table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
             return gPerM2;
         }
 
@@ -184,6 +197,10 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
             if (!byAge && asked.age().isPresent() && asked.age().getAsInt() <= tables.youngSeasons()) {
                 now = times(now, tables.youngTimes(), "season " + asked.age().getAsInt() + ", young");
             }
+            if (!byAge && asked.soil().organic()) {
+                sources.addAll(tables.humus().nitrogenShare().sources());
+                now = times(now, tables.humus().nitrogenShare().is(), "ground rich in humus");
+            }
             double factor = tables.vigour().getOrDefault(asked.growth(), 1.0);
             if (factor != 1.0) {
                 now = times(now, factor, "growth " + asked.growth());
@@ -198,14 +215,8 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
         private double times(double n, double factor, String why) {
             if (n > 0) {
-                lines.add("nitrogen "
-                        + Words.amount(n)
-                        + " × "
-                        + Words.amount(factor)
-                        + " = "
-                        + Words.amount(n * factor)
-                        + " g/m²: "
-                        + why);
+                lines.add("nitrogen %s × %s = %s g/m²: %s"
+                        .formatted(Words.amount(n), Words.amount(factor), Words.amount(n * factor), why));
             }
             return n * factor;
         }

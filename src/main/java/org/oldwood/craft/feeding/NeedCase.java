@@ -25,13 +25,19 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
      * @param phosphorus index of P
      * @param potassium index of K
      * @param magnesium index of Mg
+     * @param organic whether it is peat, or so rich in humus that it sets nitrogen free
      */
-    public record Soil(Optional<String> texture, OptionalInt phosphorus, OptionalInt potassium, OptionalInt magnesium) {
+    public record Soil(
+            Optional<String> texture,
+            OptionalInt phosphorus,
+            OptionalInt potassium,
+            OptionalInt magnesium,
+            boolean organic) {
         public static final Soil UNKNOWN =
-                new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty());
+                new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), false);
 
         public Soil withTexture(Optional<String> other) {
-            return new Soil(other, phosphorus, potassium, magnesium);
+            return new Soil(other, phosphorus, potassium, magnesium, organic);
         }
 
         /** The index that the need of a nutrient is read by; empty for nitrogen. */
@@ -58,13 +64,8 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
                 throw new RecordException(new Problem(
                         "area-not-positive",
                         Place.of("area"),
-                        "must be more than 0 m² with no negative number of plants, but is "
-                                + areaM2
-                                + " m² with "
-                                + bushes
-                                + " bushes and "
-                                + rowM
-                                + " m of row",
+                        "must be more than 0 m² with no negative number of plants, but is %s m² with %s bushes and %s m of row"
+                                .formatted(areaM2, bushes, rowM),
                         "Measure the bed: length times width in metres."));
             }
         }

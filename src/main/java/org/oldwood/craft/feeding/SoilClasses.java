@@ -18,15 +18,21 @@ public final class SoilClasses {
      * @param lime class of the British lime table
      * @param sulphur class of the sulphur table
      * @param gardenLime class of the American garden table of lime
+     * @param organic whether it is no mineral soil but peat
      */
-    public record Row(String nitrogen, String lime, String sulphur, String gardenLime) {}
+    public record Row(String nitrogen, String lime, String sulphur, String gardenLime, boolean organic) {}
 
     static SoilClasses read(Fields fields) {
         SoilClasses all = new SoilClasses();
         for (Fields soil : fields.objects("soils")) {
             all.rows.put(
                     soil.text("texture"),
-                    new Row(soil.text("nitrogen"), soil.text("lime"), soil.text("sulphur"), soil.text("gardenLime")));
+                    new Row(
+                            soil.text("nitrogen"),
+                            soil.text("lime"),
+                            soil.text("sulphur"),
+                            soil.text("gardenLime"),
+                            soil.flag("organic", false)));
             soil.done();
         }
         return all;
@@ -35,6 +41,11 @@ public final class SoilClasses {
     /** Its class in the nitrogen tables; empty where the texture is not known. */
     public Optional<String> nitrogen(Optional<String> texture) {
         return texture.flatMap(this::of).map(Row::nitrogen);
+    }
+
+    /** Whether a texture is peat. */
+    public boolean organic(Optional<String> texture) {
+        return texture.flatMap(this::of).filter(Row::organic).isPresent();
     }
 
     public Optional<Row> of(String texture) {

@@ -75,13 +75,12 @@ public record MulchPlan(
         double volume = MulchVolume.cubicMetres(covered, lay);
         List<String> lines = new ArrayList<>();
         lines.add(coveredLine(asked, covered));
-        lines.add(number(asked.depthWantedCm)
-                + " cm wanted − "
-                + number(asked.depthNowCm)
-                + " cm there now = "
-                + number(missing)
-                + " cm"
-                + (mulch.layFactor().is() > 1 ? ", laid " + number(lay) + " cm deep because it settles" : ""));
+        lines.add("%s cm wanted − %s cm there now = %s cm%s"
+                .formatted(
+                        number(asked.depthWantedCm),
+                        number(asked.depthNowCm),
+                        number(missing),
+                        mulch.layFactor().is() > 1 ? ", laid " + number(lay) + " cm deep because it settles" : ""));
         lines.add(number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
         return new MulchPlan(mulch, covered, asked.depthNowCm, asked.depthWantedCm, lay, volume, List.copyOf(lines));
     }
@@ -89,14 +88,13 @@ public record MulchPlan(
     private static String coveredLine(Asked asked, double covered) {
         return asked.bushes == 0 || asked.gapCm == 0
                 ? number(asked.areaM2) + " m² to cover"
-                : number(asked.areaM2)
-                        + " m² − "
-                        + asked.bushes
-                        + (asked.bushes == 1 ? " collar of " : " collars of ")
-                        + number(asked.gapCm)
-                        + " cm round the stems = "
-                        + number(covered)
-                        + " m² to cover";
+                : "%s m² − %s%s%s cm round the stems = %s m² to cover"
+                        .formatted(
+                                number(asked.areaM2),
+                                asked.bushes,
+                                asked.bushes == 1 ? " collar of " : " collars of ",
+                                number(asked.gapCm),
+                                number(covered));
     }
 
     /** Its weight as laid, kg. */

@@ -85,28 +85,23 @@ public final class MulchTables {
         plan.mulch().bale().ifPresent(bale -> remarks.add(flakes(bale)));
         plan.mulch().poison().ifPresent(poison -> remarks.add(harm(poison)));
         if (plan.layCm() > figure("layMost").is()) {
-            remarks.add("Deeper than "
-                    + figure("layMost").inWords()
-                    + " a layer may heat and shut out air: lay it in two goes.");
+            remarks.add("Deeper than %s a layer may heat and shut out air: lay it in two goes."
+                    .formatted(figure("layMost").inWords()));
         }
         return remarks;
     }
 
     private static String flakes(Mulch.Bale bale) {
         double kg = bale.flakeKg(bale.kg().is());
-        return "Open a bale where it lies and carry its flakes: about "
-                + Math.round(bale.flakes().is())
-                + " of "
-                + Math.round(kg)
-                + " kg each.";
+        return "Open a bale where it lies and carry its flakes: about %s of %s kg each."
+                .formatted(Math.round(bale.flakes().is()), Math.round(kg));
     }
 
     private static String harm(Mulch.Poison poison) {
-        return "Not where dogs go: one of "
-                + Math.round(DOG_KG)
-                + " kg may fall ill from "
-                + Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high()))
-                + " g.";
+        return "Not where dogs go: one of %s kg may fall ill from %s g."
+                .formatted(
+                        Math.round(DOG_KG),
+                        Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high())));
     }
 
     /** The bare ring to leave round a stem, cm, by botanical group. */

@@ -8,10 +8,17 @@ package org.oldwood.craft.water;
  * @param areaM2 area, m²; more than 0
  * @param roof the roof that sheds onto it
  * @param competing share of what is drawn from the bed that goes to roots of neighbours, 0 to 0.9
+ * @param open share of the rain that falls on it, 0 under a roof, 1 in the open
  */
-public record BedWater(double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
+public record BedWater(
+        double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing, double open) {
     /** Beyond this share a bed is the neighbour's. */
     public static final double MOST_COMPETING = 0.9;
+
+    /** A bed in the open. */
+    public BedWater(double totalAvailableMm, double fraction, double areaM2, RoofWater roof, double competing) {
+        this(totalAvailableMm, fraction, areaM2, roof, competing, 1);
+    }
 
     public BedWater {
         if (!(totalAvailableMm > 0 && areaM2 > 0 && fraction > 0 && fraction < 1)) {
@@ -32,7 +39,7 @@ public record BedWater(double totalAvailableMm, double fraction, double areaM2, 
 
     /** The same bed where the rain already counts what a roof sheds. */
     public BedWater withoutRoof() {
-        return new BedWater(totalAvailableMm, fraction, areaM2, RoofWater.NONE, competing);
+        return new BedWater(totalAvailableMm, fraction, areaM2, RoofWater.NONE, competing, open);
     }
 
     /** The share of the water held, 0 to 1, at a depletion. */

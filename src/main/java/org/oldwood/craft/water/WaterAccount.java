@@ -73,7 +73,7 @@ public final class WaterAccount {
             double stress = depletion <= easy ? 1 : left / (total - easy);
             double wanted = stress * demand / own;
             double taken = wanted < left ? wanted : left;
-            double beyond = depletion - days.soaked[i] - roofMmPerMm * days.shed[i] + taken;
+            double beyond = depletion - bed.open() * days.soaked[i] - roofMmPerMm * days.shed[i] + taken;
             depletion = beyond < 0 ? 0 : beyond > total ? total : beyond;
             if (tally.counts(i)) {
                 tally.add(depletion, depletion > easy, depletion - beyond);
@@ -91,7 +91,8 @@ public final class WaterAccount {
 
     private double gain(WeatherSeries weather, int day) {
         double rain = weather.rain(day);
-        return weather.soaked(day) + roofMmPerMm * Math.max(0, rain - bed.roof().firstFlushMm());
+        return bed.open() * weather.soaked(day)
+                + roofMmPerMm * Math.max(0, rain - bed.roof().firstFlushMm());
     }
 
     private double used(double depletion, double demand) {

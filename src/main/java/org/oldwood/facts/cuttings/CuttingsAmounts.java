@@ -123,16 +123,15 @@ final class CuttingsAmounts {
         List<String> lines = new ArrayList<>();
         for (Method.PhaseFigures pair : course.method().phases().figures()) {
             long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
-            lines.add(pair.phase().words()
-                    + ": "
-                    + pair.percent().inWords()
-                    + " ("
-                    + pair.percent().seen().words()
-                    + "), worth "
-                    + pair.weight().inWords()
-                    + (learnt == Math.round(pair.percent().is())
-                            ? ""
-                            : "; with this garden's own cuttings " + learnt + " %"));
+            lines.add("%s: %s (%s), worth %s%s"
+                    .formatted(
+                            pair.phase().words(),
+                            pair.percent().inWords(),
+                            pair.percent().seen().words(),
+                            pair.weight().inWords(),
+                            learnt == Math.round(pair.percent().is())
+                                    ? ""
+                                    : "; with this garden's own cuttings " + learnt + " %"));
         }
         return lines;
     }
@@ -140,12 +139,11 @@ final class CuttingsAmounts {
     private List<String> chain(LotState lot, Forecast forecast) {
         List<String> lines =
                 new ArrayList<>(arithmetic(forecast.course(), book.survival(lot.crop(), forecast.course())));
-        lines.add(forecast.alive()
-                + " alive, of whom "
-                + CuttingsFacts.one(forecast.rooted().mean())
-                + " should root and "
-                + CuttingsFacts.one(forecast.plants().mean())
-                + " become plants");
+        lines.add("%s alive, of whom %s should root and %s become plants"
+                .formatted(
+                        forecast.alive(),
+                        CuttingsFacts.one(forecast.rooted().mean()),
+                        CuttingsFacts.one(forecast.plants().mean())));
         return lines;
     }
 
@@ -153,14 +151,13 @@ final class CuttingsAmounts {
         return Amount.of(
                         forecast.alive(),
                         "cuttings",
-                        lot.struck()
-                                + " struck, "
-                                + (book.counts(lot).wasCounted()
-                                        ? forecast.alive() + " alive at the last count"
-                                        : "none counted yet")
-                                + "; about "
-                                + CuttingsFacts.one(forecast.rooted().mean())
-                                + " should root",
+                        "%s struck, %s; about %s should root"
+                                .formatted(
+                                        lot.struck(),
+                                        book.counts(lot).wasCounted()
+                                                ? forecast.alive() + " alive at the last count"
+                                                : "none counted yet",
+                                        CuttingsFacts.one(forecast.rooted().mean())),
                         chain(lot, forecast),
                         List.of(CuttingsFacts.sources(forecast.course())))
                 .withLines(outlook(forecast));
@@ -199,28 +196,23 @@ final class CuttingsAmounts {
                 Math.max(1, Math.rint(litres)),
                 "l",
                 "about " + Math.max(1, Math.round(litres)) + " l in a week without rain",
-                List.of(forecast.alive()
-                        + " cuttings on "
-                        + CuttingsFacts.one(area.get())
-                        + " m² × "
-                        + week.get().inWords()
-                        + " = "
-                        + CuttingsFacts.one(litres)
-                        + " l a week"),
+                List.of("%s cuttings on %s m² × %s = %s l a week"
+                        .formatted(
+                                forecast.alive(),
+                                CuttingsFacts.one(area.get()),
+                                week.get().inWords(),
+                                CuttingsFacts.one(litres))),
                 week.get().sources());
     }
 
     private static List<String> outlook(Forecast forecast) {
-        return List.of("Expected in the end: "
-                + CuttingsFacts.one(forecast.plants().mean())
-                + " plants (nine times in ten "
-                + forecast.plants().quantile(1 - SURE)
-                + " or more); first pick in season "
-                + forecast.line().firstPick().label()
-                + ", full crop in "
-                + forecast.line().fullCrop().label()
-                + ", if "
-                + forecast.course().cut().words()
-                + ".");
+        return List.of(
+                "Expected in the end: %s plants (nine times in ten %s or more); first pick in season %s, full crop in %s, if %s."
+                        .formatted(
+                                CuttingsFacts.one(forecast.plants().mean()),
+                                forecast.plants().quantile(1 - SURE),
+                                forecast.line().firstPick().label(),
+                                forecast.line().fullCrop().label(),
+                                forecast.course().cut().words()));
     }
 }

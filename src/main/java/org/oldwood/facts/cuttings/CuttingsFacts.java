@@ -224,12 +224,11 @@ final class CuttingsFacts {
         return Fact.yes(
                 "flowers-off",
                 off,
-                "in season "
-                        + age
-                        + " after planting; flowers come off in "
-                        + seasons.map(it -> "the first " + it.inWords()).orElse("none")
-                        + " for plants "
-                        + cut.words(),
+                "in season %s after planting; flowers come off in %s for plants %s"
+                        .formatted(
+                                age,
+                                seasons.map(it -> "the first " + it.inWords()).orElse("none"),
+                                cut.words()),
                 seasons.map(Figure::sources).orElse(List.of()).toArray(String[]::new));
     }
 

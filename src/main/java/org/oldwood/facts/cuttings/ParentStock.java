@@ -64,11 +64,12 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     public String each() {
         return bushes.stream()
                 .filter(ParentBush::fit)
-                .map(bush -> bush.plant()
-                        + " "
-                        + (bush.cuttings().isPresent()
-                                ? Integer.toString(bush.cuttings().getAsInt())
-                                : "not known"))
+                .map(bush -> "%s %s"
+                        .formatted(
+                                bush.plant(),
+                                bush.cuttings().isPresent()
+                                        ? Integer.toString(bush.cuttings().getAsInt())
+                                        : "not known"))
                 .collect(Collectors.joining(", "));
     }
 
@@ -168,14 +169,15 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     private static Wood unknown(boolean wantsCount) {
         return new Wood(
                 OptionalInt.empty(),
-                "not known: "
-                        + (wantsCount
-                                ? "the one-year shoots of that winter are not counted; note"
-                                        + " counted when the leaves are off, --stems"
-                                        + " 1=…,2=…,3=…,4+=…"
-                                : "stems by age do not tell the one-year shoots of this form;"
-                                        + " count those that pruning takes off anyway, and note"
-                                        + " them with note counted … --shoots"));
+                "not known: %s"
+                        .formatted(
+                                wantsCount
+                                        ? "the one-year shoots of that winter are not counted; note"
+                                                + " counted when the leaves are off, --stems"
+                                                + " 1=…,2=…,3=…,4+=…"
+                                        : "stems by age do not tell the one-year shoots of this form;"
+                                                + " count those that pruning takes off anyway, and note"
+                                                + " them with note counted … --shoots"));
     }
 
     private static Wood fromCut(PlantState plant, PruningCase one, Season season) {
@@ -187,10 +189,8 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         int number = each * plant.plant().bushes();
         String pruned = Entries.last(plant.entries(), EntryKind.PRUNED)
                 .filter(entry -> season.contains(entry.date()))
-                .map(entry -> "; it was pruned "
-                        + entry.date()
-                        + ", and what came out then counts only if it was"
-                        + " kept cool and moist")
+                .map(entry -> "; it was pruned %s, and what came out then counts only if it was kept cool and moist"
+                        .formatted(entry.date()))
                 .orElse("");
         return Wood.of(
                 number,

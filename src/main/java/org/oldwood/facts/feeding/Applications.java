@@ -70,12 +70,12 @@ public final class Applications {
             boolean known,
             List<String> notRead) {
         String inWords() {
-            return date
-                    + " "
-                    + name
-                    + ", "
-                    + amount
-                    + (known ? ": " + FeedPlan.inWords(now) + " g/m²" : ": not known, not counted");
+            return "%s %s, %s%s"
+                    .formatted(
+                            date,
+                            name,
+                            amount,
+                            known ? ": " + FeedPlan.inWords(now) + " g/m²" : ": not known, not counted");
         }
     }
 

@@ -68,8 +68,11 @@ public record BedSoil(
                 forSulphur,
                 acidifier,
                 ph.map(SoilRecord.Ph::freeLime).orElse(false));
-        Optional<String> not = SharedBed.clash(
-                        books, SharedBed.crops(bed, s.world().crops()))
+        Optional<String> tub = bed.bed().tubLitres().isPresent()
+                ? Optional.of("The mix of a tub is neither limed nor acidified: renew it.")
+                : Optional.empty();
+        Optional<String> not = tub.or(() ->
+                        SharedBed.clash(books, SharedBed.crops(bed, s.world().crops())))
                 .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
         return new BedSoil(
                 profile,

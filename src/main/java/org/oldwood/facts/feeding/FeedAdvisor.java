@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
@@ -30,10 +31,11 @@ import org.oldwood.words.Words;
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
  * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code latest-feed}, the last good
- * day for the nitrogen of the next dressing. Amounts: {@code feed-first} and {@code feed-second}.
+ * day for the nitrogen of the next dressing. Amounts: {@code feed-first}, {@code feed-second} and, for tubs, {@code feed-tub}.
  */
 public final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
+    private static final String IN_TUB = "feed-tub";
 
     private final SharedBooks books;
     private @Nullable Subject asked;
@@ -71,7 +73,7 @@ public final class FeedAdvisor implements Advisor {
 
     @Override
     public List<String> amounts() {
-        return DRESSINGS;
+        return Stream.concat(DRESSINGS.stream(), Stream.of(IN_TUB)).toList();
     }
 
     @Override
@@ -137,6 +139,9 @@ public final class FeedAdvisor implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation s) {
+        if (name.equals(IN_TUB)) {
+            return stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(0)));
+        }
         int number = DRESSINGS.indexOf(name);
         return stand(s).filter(of -> of.from(number)
                         .next()

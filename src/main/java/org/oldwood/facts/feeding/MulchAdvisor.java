@@ -47,17 +47,13 @@ public final class MulchAdvisor implements Advisor {
         if (mulch.layer().isEmpty()) {
             return Fact.unknown(name, "no mulch was noted; note mulched with its depth");
         }
-        String words = "about "
-                + Words.fixed(mulch.depthNow(), 1)
-                + " cm of mulch by "
-                + s.day()
-                + " ("
-                + mulch.layer().get().mulch().name()
-                + ", "
-                + Words.amount(mulch.layer().get().laidCm())
-                + " cm on "
-                + mulch.layer().get().laid()
-                + ")";
+        String words = "about %s cm of mulch by %s (%s, %s cm on %s)"
+                .formatted(
+                        Words.fixed(mulch.depthNow(), 1),
+                        s.day(),
+                        mulch.layer().get().mulch().name(),
+                        Words.amount(mulch.layer().get().laidCm()),
+                        mulch.layer().get().laid());
         return name.equals("mulch-depth")
                 ? Fact.number(name, mulch.depthNow(), words)
                 : Fact.yes(name, mulch.topUpDue(), words);
@@ -112,47 +108,38 @@ public final class MulchAdvisor implements Advisor {
     }
 
     private static String paper(BedMulch mulch) {
-        return "Paper under it: "
-                + Words.count(mulch.sheets(), "sheet", "sheets")
-                + " of "
-                + mulch.underlay().name()
-                + " ("
-                + Words.amount(mulch.underlay().layers().is())
-                + " on one another), overlapping "
-                + Words.amount(mulch.underlay().overlap().is())
-                + " cm, wetted.";
+        return "Paper under it: %s of %s (%s on one another), overlapping %s cm, wetted."
+                .formatted(
+                        Words.count(mulch.sheets(), "sheet", "sheets"),
+                        mulch.underlay().name(),
+                        Words.amount(mulch.underlay().layers().is()),
+                        Words.amount(mulch.underlay().overlap().is()));
     }
 
     private static String words(BedMulch mulch) {
-        return mulch.plan().volumeWords()
-                + " of "
-                + mulch.plan().mulch().name()
-                + ", laid "
-                + Words.fixed(mulch.plan().layCm(), 0)
-                + " cm deep on "
-                + Words.amount(mulch.plan().coveredM2())
-                + " m²";
+        return "%s of %s, laid %s cm deep on %s m²"
+                .formatted(
+                        mulch.plan().volumeWords(),
+                        mulch.plan().mulch().name(),
+                        Words.fixed(mulch.plan().layCm(), 0),
+                        Words.amount(mulch.plan().coveredM2()));
     }
 
     private Optional<String> loads(BedMulch mulch) {
         Optional<Long> bales = mulch.plan().wholeBales();
         if (bales.isPresent()) {
-            return Optional.of("About "
-                    + Words.count(bales.get(), "bale", "bales")
-                    + " of "
-                    + mulch.plan().mulch().bale().orElseThrow().kg().inWords()
-                    + ", "
-                    + Words.amount(mulch.plan().kg())
-                    + " kg.");
+            return Optional.of("About %s of %s, %s kg."
+                    .formatted(
+                            Words.count(bales.get(), "bale", "bales"),
+                            mulch.plan().mulch().bale().orElseThrow().kg().inWords(),
+                            Words.amount(mulch.plan().kg())));
         }
         double litres = mulch.barrowLitres();
-        return Optional.of("About "
-                + Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows")
-                + " of "
-                + Words.amount(litres)
-                + " l, "
-                + Words.amount(mulch.plan().kg())
-                + " kg.");
+        return Optional.of("About %s of %s l, %s kg."
+                .formatted(
+                        Words.count(mulch.plan().wholeLoads(litres), "barrow", "barrows"),
+                        Words.amount(litres),
+                        Words.amount(mulch.plan().kg())));
     }
 
     /** What a new layer takes, with the paper under it. */

@@ -115,17 +115,14 @@ public final class NoteWarnings {
                 .filter(each -> FALSIFYING.contains(each.kind()))
                 .filter(each -> each.date().isAfter(from) && !each.date().isAfter(entry.date()))
                 .reduce((first, second) -> second)
-                .map(last -> bed.bed().name()
-                        + " was "
-                        + last.kind().key()
-                        + " on "
-                        + last.date()
-                        + ": a test reads wrong within "
-                        + after.inWords()
-                        + " of lime, sulphur, feed or manure. It is noted all the"
-                        + " same; test again from "
-                        + last.date().plusDays((long) after.is())
-                        + ".");
+                .map(last ->
+                        "%s was %s on %s: a test reads wrong within %s of lime, sulphur, feed or manure. It is noted all the same; test again from %s."
+                                .formatted(
+                                        bed.bed().name(),
+                                        last.kind().key(),
+                                        last.date(),
+                                        after.inWords(),
+                                        last.date().plusDays((long) after.is())));
     }
 
     private Optional<BedState> bed(Entry entry) {
@@ -138,17 +135,14 @@ public final class NoteWarnings {
     private Optional<String> tooClose(Entry entry, BedState bed) {
         return KeepApart.read(documents, before)
                 .clash(bed.bed().id(), entry)
-                .map(clash -> "Too close on "
-                        + bed.bed().name()
-                        + " to \""
-                        + clash.other()
-                        + "\": keep "
-                        + clash.pair().days().inWords()
-                        + " between. "
-                        + clash.pair().reason()
-                        + " It is noted all the same. If it is not yet done, wait until "
-                        + clash.from()
-                        + ".");
+                .map(clash ->
+                        "Too close on %s to \"%s\": keep %s between. %s It is noted all the same. If it is not yet done, wait until %s."
+                                .formatted(
+                                        bed.bed().name(),
+                                        clash.other(),
+                                        clash.pair().days().inWords(),
+                                        clash.pair().reason(),
+                                        clash.from()));
     }
 
     /** Nitrogen after the last good day of all crops that got it. */
@@ -169,12 +163,9 @@ public final class NoteWarnings {
                 .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
                 .max(Comparator.naturalOrder())
                 .filter(latest -> entry.date().isAfter(latest))
-                .map(latest -> "Late: the last good day for the nitrogen of "
-                        + feed.get().name()
-                        + " here is "
-                        + latest
-                        + ". Later nitrogen makes soft shoots that winter harms, or"
-                        + " rain takes it. It is noted all the same.");
+                .map(latest ->
+                        "Late: the last good day for the nitrogen of %s here is %s. Later nitrogen makes soft shoots that winter harms, or rain takes it. It is noted all the same."
+                                .formatted(feed.get().name(), latest));
     }
 
     /** Quick nitrogen that rain will wash out before there are roots to take it up. */
@@ -197,11 +188,11 @@ public final class NoteWarnings {
             Optional<FeedingProfile.Excluded> excluded =
                     books.profile(crops.get(plant.plant().crop())).flatMap(profile -> profile.excludes(tags));
             if (excluded.isPresent()) {
-                return Optional.of(crops.get(plant.plant().crop()).plural()
-                        + " stand in "
-                        + bed.bed().name()
-                        + ". "
-                        + excluded.get().reason());
+                return Optional.of("%s stand in %s. %s"
+                        .formatted(
+                                crops.get(plant.plant().crop()).plural(),
+                                bed.bed().name(),
+                                excluded.get().reason()));
             }
         }
         return Optional.empty();
@@ -263,14 +254,12 @@ public final class NoteWarnings {
                 };
         return known.contains(material)
                 ? Optional.empty()
-                : Optional.of("\""
-                        + material
-                        + "\" is not a material that is known, so it does not count in the"
-                        + " reckoning. "
-                        + Nearest.to(material, known)
-                                .map(near -> "Did you mean \"" + near + "\"?")
-                                .orElse("Known: "
-                                        + String.join(", ", known)
-                                        + ". You may add your own in materials/mine.json."));
+                : Optional.of("\"%s\" is not a material that is known, so it does not count in the reckoning. %s"
+                        .formatted(
+                                material,
+                                Nearest.to(material, known)
+                                        .map(near -> "Did you mean \"" + near + "\"?")
+                                        .orElse("Known: %s. You may add your own in materials/mine.json."
+                                                .formatted(String.join(", ", known)))));
     }
 }

@@ -49,9 +49,10 @@ public final class SharedBed {
     }
 
     private static String band(Map.Entry<String, FeedingProfile> of) {
-        return Words.amount(of.getValue().targetPh().low())
-                + " to "
-                + Words.amount(of.getValue().targetPh().high());
+        return "%s to %s"
+                .formatted(
+                        Words.amount(of.getValue().targetPh().low()),
+                        Words.amount(of.getValue().targetPh().high()));
     }
 
     /** The crops of a bed. */

@@ -34,7 +34,7 @@ public final class SoilAdvisor implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of("target-ph", "ph-gap");
+        return List.of("target-ph", "ph-gap", "tub-litres");
     }
 
     @Override
@@ -44,6 +44,14 @@ public final class SoilAdvisor implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation s) {
+        if (name.equals("tub-litres")) {
+            double litres = s.subject()
+                    .bed()
+                    .map(bed -> bed.bed().tubLitres().orElse(0))
+                    .orElse(0.0);
+            return Fact.number(
+                    name, litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
+        }
         Optional<Figure> target = s.subject()
                 .bed()
                 .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
@@ -67,17 +75,14 @@ public final class SoilAdvisor implements Advisor {
                 OptionalDouble.of(gap),
                 Optional.empty(),
                 Optional.empty(),
-                "pH "
-                        + Words.amount(ph.get().ph())
-                        + " on "
-                        + ph.get().date()
-                        + ", "
-                        + SoilRecord.age(ph.get().date(), s.day())
-                        + ", wanted "
-                        + Words.amount(target.get().is())
-                        + ": "
-                        + Words.amount(Math.abs(gap))
-                        + (gap >= 0 ? " too low" : " too high"),
+                "pH %s on %s, %s, wanted %s: %s%s"
+                        .formatted(
+                                Words.amount(ph.get().ph()),
+                                ph.get().date(),
+                                SoilRecord.age(ph.get().date(), s.day()),
+                                Words.amount(target.get().is()),
+                                Words.amount(Math.abs(gap)),
+                                gap >= 0 ? " too low" : " too high"),
                 target.get().sources());
     }
 
@@ -135,13 +140,11 @@ public final class SoilAdvisor implements Advisor {
         List<String> lines = new ArrayList<>();
         Household.inWords(grams, stuff.density).ifPresent(lines::add);
         if (plan.dosesGrams().size() > 1) {
-            lines.add("The first of "
-                    + plan.dosesGrams().size()
-                    + " doses, "
-                    + Words.amount(plan.monthsBetween())
-                    + " months apart or more; "
-                    + Words.weight(plan.totalGrams())
-                    + " in all.");
+            lines.add("The first of %s doses, %s months apart or more; %s in all."
+                    .formatted(
+                            plan.dosesGrams().size(),
+                            Words.amount(plan.monthsBetween()),
+                            Words.weight(plan.totalGrams())));
         }
         lines.addAll(plan.notes());
         String words = Words.weight(grams) + " of " + stuff.name + " (" + Words.amount(grams / area(s)) + " g/m²)";

@@ -58,9 +58,8 @@ final class StandAsking {
             texture = Optional.empty();
         }
         if (test.isEmpty()) {
-            assumed.add("No soil test yet: phosphate, potash and magnesia as for index "
-                    + Words.amount(books.tables().targetIndex().is())
-                    + ".");
+            assumed.add("No soil test yet: phosphate, potash and magnesia as for index %s."
+                    .formatted(Words.amount(books.tables().targetIndex().is())));
         }
         test.flatMap(each -> SoilRecord.tooOld(books, each.date(), s.day())).ifPresent(assumed::add);
         test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);
@@ -69,7 +68,10 @@ final class StandAsking {
                 texture,
                 index(test, "phosphorus", index::ofPhosphorus),
                 index(test, "potassium", index::ofPotassium),
-                index(test, "magnesium", index::ofMagnesium));
+                index(test, "magnesium", index::ofMagnesium),
+                books.tables().soils().organic(texture)
+                        || bed.bed().organicPercent().orElse(0)
+                                > books.tables().humus().richAbove().is());
     }
 
     /** Too much potassium in the soil keeps magnesium from the plants. */
@@ -78,11 +80,8 @@ final class StandAsking {
         double k = test.number("potassium").orElse(0);
         double mg = test.number("magnesium").orElse(0);
         return mg > 0 && k / mg > most
-                ? Optional.of("Soil K to Mg is "
-                        + Words.amount(k / mg)
-                        + " to 1, wanted is at most "
-                        + Words.amount(most)
-                        + " to 1: give magnesia, and hold back potash.")
+                ? Optional.of("Soil K to Mg is %s to 1, wanted is at most %s to 1: give magnesia, and hold back potash."
+                        .formatted(Words.amount(k / mg), Words.amount(most)))
                 : Optional.empty();
     }
 
@@ -148,12 +147,8 @@ final class StandAsking {
         }
         double extra = extraN(ground, acid(crop));
         List<String> lines = new ArrayList<>(need.lines());
-        lines.add("nitrogen + "
-                + Words.amount(extra)
-                + " g/m², which "
-                + mulch.get().name()
-                + " takes where it touches the soil"
-                + remembered(acid(crop)));
+        lines.add("nitrogen + %s g/m², which %s takes where it touches the soil%s"
+                .formatted(Words.amount(extra), mulch.get().name(), remembered(acid(crop))));
         return new Need(
                 need.gPerM2().withN(need.gPerM2().n() + extra), need.known(), need.school(), lines, need.sources());
     }

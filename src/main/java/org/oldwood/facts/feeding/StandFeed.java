@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.oldwood.craft.feeding.Budget;
@@ -15,6 +16,8 @@ import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.feeding.Nutrients;
+import org.oldwood.craft.feeding.Timing;
+import org.oldwood.craft.feeding.TubFeed;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
@@ -35,6 +38,7 @@ import org.oldwood.season.Season;
  * @param counting what counts already
  * @param choice the materials that it may get
  * @param sand whether it stands on light sand
+ * @param tub whether it stands in tubs
  * @param tests when the soil was tested and how old that is; empty where it never was
  * @param given all that was given, oldest first
  * @param assumed what was taken for want of knowing
@@ -48,6 +52,7 @@ public record StandFeed(
         Budget.Counting counting,
         Choice choice,
         boolean sand,
+        boolean tub,
         List<String> tests,
         List<Applications.Given> given,
         List<String> assumed) {
@@ -72,8 +77,13 @@ public record StandFeed(
                         s.world().state().garden().choices().get(Choices.FEEDING))
                 .flatMap(profile::school)
                 .orElseGet(() -> profile.schools().get(0));
-        Need table = Need.of(books.tables(), profile, school, asked);
-        Need need = asking.withMulch(table, ground, crop);
+        OptionalDouble litres = bed.bed().tubLitres();
+        Need need = litres.isPresent()
+                ? Need.inTub(
+                        books.tables(),
+                        litres.getAsDouble() * ground.areaM2() / bed.bed().areaM2(),
+                        ground)
+                : asking.withMulch(Need.of(books.tables(), profile, school, asked), ground, crop);
         Applications applications = new Applications(books, s.season().hemisphere());
         List<Applications.Given> given = new ArrayList<>(applications.toBed(bed));
         for (PlantState plant : plants) {
@@ -101,6 +111,7 @@ public record StandFeed(
                         profile,
                         Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
                 sand(books, bed),
+                litres.isPresent(),
                 asking.tests(),
                 List.copyOf(given),
                 asking.assumed(kept.named()));
@@ -155,20 +166,17 @@ public record StandFeed(
 
     /** The season's budget, with the dressings from number {@code from} on. */
     public Budget budget(FeedingBooks books, int from) {
-        return Budget.of(
-                books.tables(),
-                need,
-                counting,
-                books.tables().timing(profile.timing()),
-                sand,
-                from,
-                choice,
-                asked.ground());
+        Timing timing = books.tables().timing(tub ? "tub" : profile.timing());
+        if (tub) {
+            return TubFeed.budget(books.tables(), need, counting, choice, timing, asked.ground());
+        }
+        return Budget.of(books.tables(), need, counting, timing, sand, from, choice, asked.ground());
     }
 
     /** What other published schools ask for here, a line each. */
     public List<String> otherSchools(FeedingBooks books) {
         return profile.schools().stream()
+                .filter(other -> !tub)
                 .filter(other -> !other.equals(school))
                 .filter(other -> Need.fits(books.tables(), other, asked.ground()))
                 .map(other -> Need.of(books.tables(), profile, other, asked).inWords())

@@ -82,8 +82,8 @@ public final class CutWords {
         return switch (remark) {
             case LIMITED ->
                 cut.heldBack() > 0
-                        ? cut.heldBack()
-                                + " more are spent but wait for a later winter: too much at once costs the next crop."
+                        ? "%s more are spent but wait for a later winter: too much at once costs the next crop."
+                                .formatted(cut.heldBack())
                         : "More could go, but not in one winter.";
             case NONE_SOUND ->
                 "No stem is sound: find out what ails it before you build it anew. Sound shoots may come from below;"
@@ -94,10 +94,11 @@ public final class CutWords {
                 "Old wood stays because it is the last that bears; it goes when young stems" + " have grown.";
             case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";
             case NOT_ALL_COUNTED ->
-                "Not every age was counted; what was not counted is taken as none."
-                        + (cut.before().knows(1) || cut.youngToLeave() == 0
-                                ? ""
-                                : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
+                "Not every age was counted; what was not counted is taken as none.%s"
+                        .formatted(
+                                cut.before().knows(1) || cut.youngToLeave() == 0
+                                        ? ""
+                                        : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
             case OPEN_CLASS ->
                 "Stems of %s are of several ages: take the thickest and darkest of them."
                         .formatted(cut.before().label(cut.before().oldest()));

@@ -152,8 +152,8 @@ public final class PruningAdvisor implements Advisor {
         return Fact.number(
                 "spent-stems",
                 spent,
-                spent + " spent " + one.form().counted() + " among "
-                        + one.bush().get().stems(),
+                "%s spent %s among %s"
+                        .formatted(spent, one.form().counted(), one.bush().get().stems()),
                 sources(one));
     }
 

@@ -76,9 +76,8 @@ final class PruningAmounts {
     private Optional<String> schedule(Bush bush) {
         return one.basis()
                 .map(it -> new Outlook.Basis(it.school(), it.form().undying(), it.yield(), it.newShoots()))
-                .map(basis -> "Over the winters: "
-                        + CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))
-                        + " of the oldest stems.");
+                .map(basis -> "Over the winters: %s of the oldest stems."
+                        .formatted(CutWords.parts(Outlook.of(bush, Habit.plan(school, one.aim()), basis, WINTERS))));
     }
 
     private static final int WINTERS = 20;

@@ -29,15 +29,13 @@ public record StemFaults(Stems sick, Stems weak, int sickInAll, int weakInAll) {
     public List<String> inWords() {
         List<String> lines = new ArrayList<>();
         if (sickInAll > 0) {
-            lines.add("Noted without their age: "
-                    + sickInAll
-                    + " dead or diseased. They come out first, all of them; what they are of"
-                    + " these numbers is done with them.");
+            lines.add(
+                    "Noted without their age: %s dead or diseased. They come out first, all of them; what they are of these numbers is done with them."
+                            .formatted(sickInAll));
         }
         if (weakInAll > 0) {
-            lines.add("Noted without their age: "
-                    + weakInAll
-                    + " weak, damaged or low. Take them first of these numbers.");
+            lines.add("Noted without their age: %s weak, damaged or low. Take them first of these numbers."
+                    .formatted(weakInAll));
         }
         return lines;
     }

@@ -32,12 +32,19 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
 
     /** How deep roots go here, m: as deep as they would, or to the bottom of the ground. */
     public double rootDepthM(double wantedM) {
-        return isShallowerThan(wantedM) ? bed.rootableDepthCm().getAsDouble() / 100 : wantedM;
+        return Math.min(wantedM, bottomM());
     }
 
     /** Whether the ground ends before the roots would. */
     public boolean isShallowerThan(double wantedM) {
-        return bed.rootableDepthCm().isPresent() && bed.rootableDepthCm().getAsDouble() / 100 < wantedM;
+        return bottomM() < wantedM;
+    }
+
+    /** How deep the ground is, or the mix of a tub, m. */
+    private double bottomM() {
+        return Math.min(
+                bed.rootableDepthCm().orElse(Double.POSITIVE_INFINITY) / 100,
+                bed.tubLitres().orElse(Double.POSITIVE_INFINITY) / 1000 / bed.areaM2());
     }
 
     /**
@@ -52,7 +59,8 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
                 fraction,
                 bed.areaM2(),
                 roof,
-                bed.competing());
+                bed.competing(),
+                bed.sheltered() ? 0 : 1);
     }
 
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {

@@ -28,7 +28,7 @@ class NeedTest {
         NeedCase.Soil soil = index == null
                 ? NeedCase.Soil.UNKNOWN
                 : new NeedCase.Soil(
-                        Optional.empty(), OptionalInt.of(index), OptionalInt.of(index), OptionalInt.of(index));
+                        Optional.empty(), OptionalInt.of(index), OptionalInt.of(index), OptionalInt.of(index), false);
         NeedCase asked = TEN_M2.withSoil(soil.withTexture(Optional.of(texture)));
         FeedingProfile profile = Data.profile(crop);
 

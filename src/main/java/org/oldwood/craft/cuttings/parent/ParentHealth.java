@@ -59,11 +59,8 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
         Sick first = neighbours.get(0);
         List<Warning> all = new ArrayList<>();
         all.add(new Warning(
-                first.plant()
-                        + " beside it in the bed was found with "
-                        + first.finding()
-                        + ", and a bush may carry that before it shows. Take none here;"
-                        + " buy certified stock.",
+                "%s beside it in the bed was found with %s, and a bush may carry that before it shows. Take none here; buy certified stock."
+                        .formatted(first.plant(), first.finding()),
                 first.sources()));
         all.addAll(warnings);
         return new ParentHealth(false, all);
@@ -71,16 +68,13 @@ public record ParentHealth(boolean fit, List<Warning> warnings) {
 
     private static Warning uninspected(HealthSigns signs, double seenYears, double ageYears) {
         return new Warning(
-                "The bush is "
-                        + (int) ageYears
-                        + " years old and "
-                        + (seenYears < ageYears
-                                ? "its last inspection is " + (int) seenYears + " years back"
-                                : "no inspection is noted")
-                        + "; after "
-                        + signs.uninspectedYears().inWords()
-                        + " without one, look it over and note what you find, or buy certified"
-                        + " stock.",
+                "The bush is %s years old and %s; after %s without one, look it over and note what you find, or buy certified stock."
+                        .formatted(
+                                (int) ageYears,
+                                seenYears < ageYears
+                                        ? "its last inspection is " + (int) seenYears + " years back"
+                                        : "no inspection is noted",
+                                signs.uninspectedYears().inWords()),
                 signs.uninspectedYears().sources());
     }
 }

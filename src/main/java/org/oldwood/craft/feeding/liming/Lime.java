@@ -84,17 +84,14 @@ public record Lime(
         double other = NeutralisingValue.ofCaO(1).percentCaCO3();
         boolean doubtful = times > Math.sqrt(other) || times < 1 / Math.sqrt(other);
         return doubtful
-                ? Optional.of("Question: "
-                        + name
-                        + " has about "
-                        + Words.amount(usual.value().percentCaO())
-                        + " % CaO = "
-                        + Words.amount(usual.value().percentCaCO3())
-                        + " % CaCO3, this one "
-                        + Words.amount(value().percentCaO())
-                        + " % CaO = "
-                        + Words.amount(value().percentCaCO3())
-                        + " % CaCO3. Does the bag use the other scale?")
+                ? Optional.of(
+                        "Question: %s has about %s %% CaO = %s %% CaCO3, this one %s %% CaO = %s %% CaCO3. Does the bag use the other scale?"
+                                .formatted(
+                                        name,
+                                        Words.amount(usual.value().percentCaO()),
+                                        Words.amount(usual.value().percentCaCO3()),
+                                        Words.amount(value().percentCaO()),
+                                        Words.amount(value().percentCaCO3())))
                 : Optional.empty();
     }
 

@@ -47,11 +47,8 @@ public record LimeCase(
             throw wrong(
                     "layer-out-of-range",
                     "depth",
-                    "must be more than 0 cm, with 0 to 99 % stones, but is "
-                            + layer.depthCm
-                            + " cm with "
-                            + layer.stonesPercent
-                            + " %",
+                    "must be more than 0 cm, with 0 to 99 %% stones, but is %s cm with %s %%"
+                            .formatted(layer.depthCm, layer.stonesPercent),
                     "");
         }
     }

@@ -61,13 +61,14 @@ public final class LimePlan {
         }
         return Optional.of(PhPlan.refused(
                 lime.id(),
-                "This crop wants acid soil: no lime unless a test shows a pH below "
-                        + Words.amount(floor)
-                        + (asked.measuredPh().isPresent()
-                                ? "; yours showed "
-                                        + Words.amount(asked.measuredPh().getAsDouble())
-                                : "; there is no test")
-                        + ".",
+                "This crop wants acid soil: no lime unless a test shows a pH below %s%s."
+                        .formatted(
+                                Words.amount(floor),
+                                asked.measuredPh().isPresent()
+                                        ? "; yours showed %s"
+                                                .formatted(Words.amount(
+                                                        asked.measuredPh().getAsDouble()))
+                                        : "; there is no test"),
                 profile.limeOnlyBelow().get().sources()));
     }
 
@@ -78,11 +79,8 @@ public final class LimePlan {
         }
         double limestone = Math.max(0, requirement() - asked.givenSinceTest());
         if (asked.givenSinceTest() > 0) {
-            lines.add("less "
-                    + Words.amount(asked.givenSinceTest())
-                    + " g/m² given since the test = "
-                    + Words.amount(limestone)
-                    + " g/m²");
+            lines.add("less %s g/m² given since the test = %s g/m²"
+                    .formatted(Words.amount(asked.givenSinceTest()), Words.amount(limestone)));
         }
         if (limestone > 0 && limestone < tables.figure("leastUseful").is()) {
             notes.add("That little is within the error of a test: leave it, and test again.");
@@ -115,18 +113,15 @@ public final class LimePlan {
         double ph = asked.measuredPh().getAsDouble();
         double factor = factor();
         sources.addAll(tables.factorSources());
-        double tonnes = LimeRequirement.tonnesPerHectare(factor, asked.targetPh(), ph);
+        double tonnes = LimeRequirement.tonnesPerHectare(factor, target(), ph);
         double gPerM2 = FieldUnits.gPerM2FromTonnesPerHectare(tonnes);
-        lines.add(Words.amount(factor)
-                + " t/ha per pH unit × ("
-                + Words.amount(asked.targetPh())
-                + " − "
-                + Words.amount(ph)
-                + ") = "
-                + Words.amount(tonnes)
-                + " t/ha = "
-                + Words.amount(gPerM2)
-                + " g/m² of ground limestone");
+        lines.add("%s t/ha per pH unit × (%s − %s) = %s t/ha = %s g/m² of ground limestone"
+                .formatted(
+                        Words.amount(factor),
+                        Words.amount(target()),
+                        Words.amount(ph),
+                        Words.amount(tonnes),
+                        Words.amount(gPerM2)));
         otherTable(ph, gPerM2);
         double stones = asked.layer().stonesPercent();
         if (stones <= 0 || gPerM2 <= 0) {
@@ -145,15 +140,8 @@ public final class LimePlan {
         double factor = LimeRequirement.factorForDepth(
                 top, tables.figure("subsoilFactor").is(), tableDepth, depth);
         if (depth != tableDepth) {
-            lines.add("factor for "
-                    + Words.amount(depth)
-                    + " cm: "
-                    + Words.amount(factor)
-                    + " (for "
-                    + Words.amount(tableDepth)
-                    + " cm: "
-                    + Words.amount(top)
-                    + ")");
+            lines.add("factor for %s cm: %s (for %s cm: %s)"
+                    .formatted(Words.amount(depth), Words.amount(factor), Words.amount(tableDepth), Words.amount(top)));
         }
         return factor;
     }
@@ -163,7 +151,17 @@ public final class LimePlan {
             notes.add("Texture not known: reckoned as sand, which needs least. Note the texture.");
             return tables.factor("sands");
         }
-        return tables.factor(row(asked.texture().get()).lime());
+        double factor = tables.factor(row(asked.texture().get()).lime());
+        return peat() ? factor * tables.figure("peatTimes").is() : factor;
+    }
+
+    private boolean peat() {
+        return soils.organic(asked.texture());
+    }
+
+    /** Peat need not be as sweet as mineral soil. */
+    private double target() {
+        return peat() ? Math.min(asked.targetPh(), tables.figure("peatTarget").is()) : asked.targetPh();
     }
 
     private SoilClasses.Row row(String texture) {
@@ -175,12 +173,12 @@ public final class LimePlan {
             return;
         }
         String texture = asked.texture().get();
-        if (asked.targetPh() == tables.gardenTarget()) {
+        if (target() == tables.gardenTarget()) {
             tables.gardenTableGPerM2(row(texture).gardenLime(), ph)
                     .ifPresent(other -> disagrees("an American garden table", other));
         }
         tables.southAfrica()
-                .gPerM2(texture, ph, asked.targetPh())
+                .gPerM2(texture, ph, target())
                 .ifPresent(other -> disagrees("a South African table", other));
     }
 
@@ -191,19 +189,14 @@ public final class LimePlan {
     private double ofMaterial(double limestone) {
         double grams = lime.value().inPlaceOf(limestone, tables.reference());
         if (limestone > 0) {
-            lines.add("as "
-                    + lime.name()
-                    + " (neutralising value "
-                    + Words.amount(lime.value().percentCaO())
-                    + " % CaO = "
-                    + Words.amount(lime.value().percentCaCO3())
-                    + " % CaCO3): × "
-                    + Words.amount(tables.reference().percentCaO())
-                    + " / "
-                    + Words.amount(lime.value().percentCaO())
-                    + " = "
-                    + Words.amount(grams)
-                    + " g/m²");
+            lines.add("as %s (neutralising value %s %% CaO = %s %% CaCO3): × %s / %s = %s g/m²"
+                    .formatted(
+                            lime.name(),
+                            Words.amount(lime.value().percentCaO()),
+                            Words.amount(lime.value().percentCaCO3()),
+                            Words.amount(tables.reference().percentCaO()),
+                            Words.amount(lime.value().percentCaO()),
+                            Words.amount(grams)));
             sources.addAll(lime.neutralising().sources());
         }
         return grams;
@@ -215,14 +208,14 @@ public final class LimePlan {
                 .map(each -> each * asked.areaM2())
                 .toList();
         if (doses.size() > 1) {
-            lines.add("at most "
-                    + Words.amount(most)
-                    + " g/m² at once, so "
-                    + doses.size()
-                    + " doses of "
-                    + Words.amount(gPerM2 / doses.size())
-                    + " g/m²");
+            lines.add("at most %s g/m² at once, so %s doses of %s g/m²"
+                    .formatted(Words.amount(most), doses.size(), Words.amount(gPerM2 / doses.size())));
             notes.add("Test again before each further dose; it may not be needed.");
+        }
+        if (gPerM2 > 0 && peat()) {
+            notes.add("Peat: pH %s is enough there; lime little and often, or the top goes soft."
+                    .formatted(Words.amount(tables.figure("peatTarget").is())));
+            sources.addAll(tables.figure("peatTarget").sources());
         }
         remarks(gPerM2);
         harm();
@@ -250,11 +243,11 @@ public final class LimePlan {
         double ph = asked.measuredPh().orElse(0);
         Figure harmful = tables.figure("harmfulBelow");
         Figure over = tables.figure("overLimedAbove");
-        if (ph < harmful.is() && asked.targetPh() >= harmful.is()) {
+        if (ph < harmful.is() && target() >= harmful.is()) {
             notes.add("Below pH " + Words.amount(harmful.is()) + " manganese in the soil may harm some fruit.");
             sources.addAll(harmful.sources());
         }
-        if (asked.targetPh() > over.is()) {
+        if (target() > over.is()) {
             notes.add("Above pH " + Words.amount(over.is()) + " iron and manganese fall short: aim lower.");
             sources.addAll(over.sources());
         }

@@ -34,6 +34,8 @@ public record Liming(
     private static final List<String> CLASSES = List.of("sands", "sandy-and-silt-loams", "clays");
     private static final List<String> GARDEN_CLASSES = List.of("sandy-loam", "loam", "clay-loam");
     private static final List<String> FIGURES = List.of(
+            "peatTimes",
+            "peatTarget",
             "subsoilFactor",
             "tableDepth",
             "deepest",

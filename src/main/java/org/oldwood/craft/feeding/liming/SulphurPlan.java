@@ -70,14 +70,12 @@ public final class SulphurPlan {
             return Optional.of("No sulphur without a test: measure the pH and note it.");
         }
         if (asked.measuredPh().getAsDouble() > table.highestStart()) {
-            return Optional.of("The table ends at pH "
-                    + Words.amount(table.highestStart())
-                    + "; above it no amount is told. Choose another place, or a tub.");
+            return Optional.of("The table ends at pH %s; above it no amount is told. Choose another place, or a tub."
+                    .formatted(Words.amount(table.highestStart())));
         }
         return asked.targetPh() < table.target()
-                ? Optional.of("The table reaches down to pH "
-                        + Words.amount(table.target())
-                        + "; a lower target is not told.")
+                ? Optional.of("The table reaches down to pH %s; a lower target is not told."
+                        .formatted(Words.amount(table.target())))
                 : Optional.empty();
     }
 
@@ -93,24 +91,16 @@ public final class SulphurPlan {
     }
 
     private void explain(double ph, String soilClass, double gPerM2) {
-        lines.add("from pH "
-                + Words.amount(ph)
-                + " to "
-                + Words.amount(asked.targetPh())
-                + " on "
-                + soilClass
-                + ": "
-                + Words.amount(gPerM2)
-                + " g/m² of sulphur");
+        lines.add("from pH %s to %s on %s: %s g/m² of sulphur"
+                .formatted(Words.amount(ph), Words.amount(asked.targetPh()), soilClass, Words.amount(gPerM2)));
         if (asked.givenSinceTest() > 0) {
             lines.add("less " + Words.amount(asked.givenSinceTest()) + " g/m² given since the test");
         }
         double other = table.perUnit(soilClass) * (ph - asked.targetPh());
         notes.add("Print disagrees: US Extension asks " + Words.amount(other) + " g/m² here, by pH unit.");
         if (ph > table.figure("hardAbove").is()) {
-            notes.add("Above pH "
-                    + Words.amount(table.figure("hardAbove").is())
-                    + " it is hard: much peat or bark is needed as well, and patience.");
+            notes.add("Above pH %s it is hard: much peat or bark is needed as well, and patience."
+                    .formatted(Words.amount(table.figure("hardAbove").is())));
             sources.addAll(table.figure("hardAbove").sources());
         }
     }
@@ -125,13 +115,11 @@ public final class SulphurPlan {
         double months =
                 asked.standing() ? MONTHS_PER_YEAR : table.figure("retestAfter").is() / DAYS_PER_MONTH;
         if (sulphur > 0) {
-            notes.add("Give it on moist soil below "
-                    + Words.amount(table.figure("coolerThan").is())
-                    + " °C; it works over "
-                    + Words.amount(table.figure("leadMonths").low())
-                    + " to "
-                    + Words.amount(table.figure("leadMonths").high())
-                    + " months.");
+            notes.add("Give it on moist soil below %s °C; it works over %s to %s months."
+                    .formatted(
+                            Words.amount(table.figure("coolerThan").is()),
+                            Words.amount(table.figure("leadMonths").low()),
+                            Words.amount(table.figure("leadMonths").high())));
             sources.addAll(table.figure("coolerThan").sources());
             sources.addAll(table.figure("leadMonths").sources());
         }
@@ -162,11 +150,10 @@ public final class SulphurPlan {
         }
         double first = table.figure("firstShare").is();
         sources.addAll(table.figure("firstShare").sources());
-        lines.add("above "
-                + Words.amount(table.figure("splitAbove").is())
-                + " g/m² two thirds first, then a new test after "
-                + Words.amount(table.figure("retestAfter").is())
-                + " days, then the rest");
+        lines.add("above %s g/m² two thirds first, then a new test after %s days, then the rest"
+                .formatted(
+                        Words.amount(table.figure("splitAbove").is()),
+                        Words.amount(table.figure("retestAfter").is())));
         return Doses.byShares(sulphur, List.of(first, 1 - first));
     }
 }

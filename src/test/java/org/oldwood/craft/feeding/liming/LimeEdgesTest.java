@@ -48,6 +48,21 @@ class LimeEdgesTest {
         return plan.notes().toString().contains(words);
     }
 
+    /** A British garden page: 848 g/m² on peat for the unit that takes 407 on clay; the Irish aim for peat is 5.5. */
+    @Test
+    void peat_takes_twice_the_lime_of_clay_but_not_beyond_its_own_target() {
+        double clay = lime(asked("clay", 4.5, 5.5, 0)).gPerM2();
+        PhPlan peat = lime(asked("peat", 4.5, 6.5, 0));
+
+        assertThat(peat.gPerM2() / clay).isCloseTo(848.0 / 407, within(0.1));
+        assertThat(says(peat, "little and often")).isTrue();
+        assertThat(peat.sources()).contains("irish-farmers-monthly-2018");
+        assertThat(lime(asked("peat", 4.5, 5.2, 0)).gPerM2()).isCloseTo(1120, within(1e-6));
+        PhPlan enough = lime(asked("peat", 5.5, 6.5, 0));
+        assertThat(enough.nothingToDo()).isTrue();
+        assertThat(says(enough, "little and often")).isFalse();
+    }
+
     @Test
     void sixty_grams_are_limed_and_less_is_left() {
         assertThat(lime(asked("sandy-loam", 5.5, 6.5, 640)).gPerM2()).isCloseTo(60, within(1e-9));

@@ -1,0 +1,121 @@
+package org.oldwood.cli.feeding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
+
+/** Tubs, roofs that keep the rain off, peat, and beds that no pH suits, as a grower declares them. */
+class GroundsTest {
+    @TempDir
+    Path folder;
+
+    private void garden(double latitude, String climate, String... journal) throws IOException {
+        Files.writeString(
+                folder.resolve("garden.json"),
+                """
+                {"format": 1, "name": "Yard", "id": "0b7f0a52-6a3e-4d2c-8b54-0c1f3f3a9d12",
+                 "site": {"latitude": %s, "longitude": 0, "zone": "UTC"}, "climate": "%s",
+                 "materials": ["ammonium-sulphate", "sulphate-of-potash", "ground-limestone", "sulphur"],
+                 "beds": [{"id": "tubs", "areaM2": 0.5, "tubLitres": 120, "texture": "peat"},
+                          {"id": "roofed", "areaM2": 8, "texture": "loam", "sheltered": true},
+                          {"id": "open", "areaM2": 8, "texture": "loam"},
+                          {"id": "moss", "areaM2": 9, "texture": "peat"},
+                          {"id": "black", "areaM2": 9, "texture": "loam", "organicPercent": 8}]}
+                """
+                        .formatted(latitude, climate));
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < journal.length; i++) {
+            lines.append("{'id':'e-%d',%s}\n".formatted(i + 1, journal[i]).replace('\'', '"'));
+        }
+        Files.writeString(folder.resolve("journal.jsonl"), lines);
+    }
+
+    private static String planted(String plant, String crop, String bed) {
+        return "'date':'2020-06-01','entry':'planted','plant':'%s','crop':'%s','bed':'%s'".formatted(plant, crop, bed);
+    }
+
+    private String run(String today, String... args) {
+        String[] all = new String[args.length + 2];
+        System.arraycopy(args, 0, all, 0, args.length);
+        all[args.length] = "--today";
+        all[args.length + 1] = today;
+        Cli.Result result = Cli.in(folder).run(all);
+        return (result.out() + result.err()).replaceAll("\\s+", " ");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"52, oxford, 2026-01-10, Mar, Nov", "-41, hobart, 2026-07-10, Sep, May"})
+    void a_tub_is_fed_by_the_week_repotted_and_sheltered_but_neither_limed_nor_tested(
+            double latitude, String climate, String today, String budBurst, String leafFall) throws IOException {
+        garden(latitude, climate, planted("a", "blueberry", "tubs"), planted("b", "blueberry", "tubs"));
+
+        String tasks = run(today, "tasks");
+        assertThat(tasks).contains("Repot tub, tubs").doesNotContain("Test soil");
+        assertThat(tasks).containsPattern("Feed tub: 2 bushes, tubs").contains(budBurst);
+        assertThat(run(today, "feed")).contains("a trial in pots").contains("A week's part of it");
+        assertThat(run(today, "lime")).contains("no lime unless");
+    }
+
+    @Test
+    void the_mix_of_a_tub_is_not_soured_but_renewed() throws IOException {
+        garden(
+                52,
+                "oxford",
+                planted("a", "blueberry", "tubs"),
+                "'date':'2026-01-05','entry':'soil-test','bed':'tubs','ph':6.4");
+
+        assertThat(run("2026-01-10", "acidify")).contains("The mix of a tub is neither limed nor acidified");
+    }
+
+    @Test
+    void a_roof_that_keeps_the_rain_off_leaves_a_bed_dry() throws IOException {
+        garden(52, "oxford", planted("a", "redcurrant", "roofed"), planted("b", "redcurrant", "open"));
+
+        assertThat(run("2026-05-01", "water", "roofed")).contains("it holds about 0 of");
+        assertThat(run("2026-05-01", "water", "open")).doesNotContain("it holds about 0 of");
+    }
+
+    /** RB209 for a mineral loam 14 g N, a quarter of it on humus; Irish print limes peat to 5.5 and no further. */
+    @Test
+    void peat_and_humus_get_less_nitrogen_and_peat_is_limed_to_its_own_target() throws IOException {
+        garden(
+                52,
+                "oxford",
+                planted("a", "blackcurrant", "moss"),
+                planted("b", "blackcurrant", "black"),
+                "'date':'2025-11-20','entry':'soil-test','bed':'moss','ph':5.0",
+                "'date':'2025-11-20','entry':'soil-test','bed':'black','ph':5.0");
+
+        assertThat(run("2026-01-10", "feed", "moss")).contains("Need N 3.5,");
+        assertThat(run("2026-01-10", "feed", "black")).contains("Need N 3.5,");
+        assertThat(run("2026-01-10", "lime", "moss"))
+                .contains("16 t/ha per pH unit × (5.5 − 5)")
+                .contains("little and often");
+        assertThat(run("2026-01-10", "lime", "black")).contains("7 t/ha per pH unit × (6.5 − 5)");
+        assertThat(run("2026-01-10", "check")).doesNotContain("peat");
+    }
+
+    @Test
+    void check_tells_a_bed_that_no_ph_suits_and_ground_without_hope() throws IOException {
+        garden(
+                52,
+                "oxford",
+                planted("a", "blackcurrant", "open"),
+                planted("b", "blueberry", "open"),
+                planted("c", "blueberry", "black"),
+                "'date':'2025-11-20','entry':'soil-test','bed':'black','ph':7.8,'freeLime':true");
+
+        assertThat(run("2026-01-10", "check"))
+                .contains("open: ")
+                .contains("no pH suits both")
+                .contains("black: ")
+                .contains("cannot thrive there");
+    }
+}
