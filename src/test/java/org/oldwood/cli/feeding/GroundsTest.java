@@ -76,7 +76,7 @@ class GroundsTest {
 
     @Test
     void a_roof_that_keeps_the_rain_off_leaves_a_bed_dry() throws IOException {
-        garden(52, "oxford", planted("a", "redcurrant", "roofed"), planted("b", "redcurrant", "open"));
+        garden(52, "ross-on-wye", planted("a", "redcurrant", "roofed"), planted("b", "redcurrant", "open"));
 
         assertThat(run("2026-05-01", "water", "roofed")).contains("it holds about 0 of");
         assertThat(run("2026-05-01", "water", "open")).doesNotContain("it holds about 0 of");
