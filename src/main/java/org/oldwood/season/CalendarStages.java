@@ -2,7 +2,6 @@ package org.oldwood.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
-import org.oldwood.store.IsoDate;
 
 /**
  * Stage dates by month and hemisphere, from the {@code calendar} part of a crop's {@code stages} section: a temperate
@@ -21,7 +19,7 @@ import org.oldwood.store.IsoDate;
 public final class CalendarStages implements Stages {
     private final Map<String, Map<Stage, Row>> byCrop = new HashMap<>();
 
-    private record Row(MonthDay north, int plusMinusDays, List<String> sources, Seen seen) {}
+    private record Row(MonthDay north, int plusMinusDays, List<String> sources, Seen seen, String why) {}
 
     @Override
     public StageDate date(Crop crop, Season season, Stage stage) {
@@ -36,12 +34,12 @@ public final class CalendarStages implements Stages {
         }
         Season of = stage.compareTo(Stage.RIPE) > 0 && startsSeason(row) ? season.plus(1) : season;
         LocalDate day = of.day(row.north.getMonthValue(), row.north.getDayOfMonth());
-        String words = stage.words()
-                + " by the calendar for the "
-                + (season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern")
-                + " half of the earth ("
-                + row.seen.words()
-                + ")";
+        String words = "%s by the calendar for the %s half of the earth (%s)%s"
+                .formatted(
+                        stage.words(),
+                        season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern",
+                        row.seen.words(),
+                        row.why);
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
     }
 
@@ -68,19 +66,12 @@ public final class CalendarStages implements Stages {
     }
 
     private static Row row(Fields fields) {
-        String text = fields.text("north");
-        MonthDay north = MonthDay.of(1, 1);
-        try {
-            north = IsoDate.monthDay(text);
-        } catch (DateTimeParseException e) {
-            fields.wrong("north", "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
-        }
         Row row = new Row(
-                north,
+                CropStages.monthDay(fields, "north"),
                 fields.count("plusMinusDays", 0, 120),
                 fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())));
-        fields.optionalText("note");
+                Seen.parse(fields.oneOf("seen", Seen.keys())),
+                fields.optionalText("note").map(note -> "; " + note).orElse(""));
         fields.done();
         return row;
     }

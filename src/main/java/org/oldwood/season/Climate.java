@@ -70,9 +70,8 @@ public record Climate(
                 "unknown-climate",
                 name.place(),
                 "is not a climate that is known: \"" + name.value() + "\"",
-                Nearest.hint(name.value(), known)
-                        + " Or give twelve monthly means: \"climate\": {\"meanMaxC\": […],"
-                        + " \"meanMinC\": […], \"rainMm\": […]}");
+                "%s Or give twelve monthly means: \"climate\": {\"meanMaxC\": […], \"meanMinC\": […], \"rainMm\": […]}"
+                        .formatted(Nearest.hint(name.value(), known)));
         return Optional.empty();
     }
 
@@ -103,12 +102,8 @@ public record Climate(
                 fields.wrong(
                         "meanMinC",
                         "least-above-greatest",
-                        "is above the greatest in month "
-                                + month
-                                + ": "
-                                + climate.meanMinC.in(month)
-                                + " over "
-                                + climate.meanMaxC.in(month),
+                        "is above the greatest in month %s: %s over %s"
+                                .formatted(month, climate.meanMinC.in(month), climate.meanMaxC.in(month)),
                         "Look whether the two rows are swapped.");
                 return climate;
             }
@@ -126,12 +121,8 @@ public record Climate(
             fields.wrong(
                     key,
                     "not-twelve-means",
-                    "must be twelve monthly values, January first, from "
-                            + (int) least
-                            + " to "
-                            + (int) most
-                            + " but is "
-                            + numbers,
+                    "must be twelve monthly values, January first, from %s to %s but is %s"
+                            .formatted((int) least, (int) most, numbers),
                     "");
             return Months.of(new double[12]);
         }

@@ -138,14 +138,12 @@ final class CropSeason {
             LocalDate late = model.heatAfter(rule, rule.late().get(), of.date());
             kinds = (late.toEpochDay() - early.toEpochDay()) / 2.0;
         }
-        String words = "warmth above "
-                + number(rule.baseC())
-                + " °C from "
-                + rule.of().words()
-                + " adds up to "
-                + number(rule.sum().is())
-                + " °C·d"
-                + (kinds > 0 ? "; early and late cultivars differ" : "");
+        String words = "warmth above %s °C from %s adds up to %s °C·d%s"
+                .formatted(
+                        number(rule.baseC()),
+                        rule.of().words(),
+                        number(rule.sum().is()),
+                        kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }
 

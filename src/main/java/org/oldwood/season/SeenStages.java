@@ -142,11 +142,11 @@ final class SeenStages {
     private static String pastWords(Past past, long days) {
         String how = days == 0
                 ? "; borne out by "
-                : "; "
-                        + Math.abs(days)
-                        + (Math.abs(days) == 1 ? " day" : " days")
-                        + (days < 0 ? " earlier" : " later")
-                        + " for ";
+                : "; %s%s%s for "
+                        .formatted(
+                                Math.abs(days),
+                                Math.abs(days) == 1 ? " day" : " days",
+                                days < 0 ? " earlier" : " later");
         return how
                 + past.from().words()
                 + " as seen in "

@@ -169,8 +169,8 @@ class SeasonEdgesTest {
     /** Half way between the extremes less the base, never below nothing. */
     @Test
     void simple_degree_days() {
-        assertThat(DegreeDays.simple(10, 20, 5)).isEqualTo(10);
-        assertThat(DegreeDays.simple(0, 4, 5)).isZero();
+        assertThat(DegreeDays.simple(10, 20, 5, 30)).isEqualTo(10);
+        assertThat(DegreeDays.simple(0, 4, 5, 30)).isZero();
         assertThat(DegreeDays.simple(10, 40, 5, 30)).isEqualTo(15);
         assertThat(DegreeDays.sine(0, 5, 5)).isZero();
         assertThat(DegreeDays.sine(5, 15, 5)).isEqualTo(5);
@@ -207,10 +207,12 @@ class SeasonEdgesTest {
         HourlySeries series = HourlySeries.of(52, weather, Optional.empty(), FROM.minusDays(1), last)
                 .orElseThrow();
 
-        assertThat(series.simpleDegreeDays(0, days(FROM, FROM.plusDays(3)))).isCloseTo(10 + 12 + 14 + 16, within(1e-9));
-        assertThat(series.simpleDegreeDays(0, days(FROM.minusDays(1), last)))
+        assertThat(series.ofDays((least, most) -> (least + most) / 2, days(FROM, FROM.plusDays(3))))
+                .isCloseTo(10 + 12 + 14 + 16, within(1e-9));
+        assertThat(series.ofDays((least, most) -> (least + most) / 2, days(FROM.minusDays(1), last)))
                 .isCloseTo(10 + 52 + 16 + 16, within(1e-9));
-        assertThat(series.degreeDays(0, days(FROM, FROM.plusDays(3)))).isCloseTo(52, within(1e-9));
+        assertThat(series.ofDays((least, most) -> DegreeDays.sine(least, most, 0), days(FROM, FROM.plusDays(3))))
+                .isCloseTo(52, within(1e-9));
         assertThat(series.filled(days(FROM, FROM.plusDays(3)))).isEqualTo(2);
         assertThat(series.filled(days(FROM.minusDays(1), last))).isEqualTo(5);
         assertThat(series.sum(celsius -> 1, days(FROM, FROM.plusDays(3)))).isEqualTo(96);

@@ -3,7 +3,8 @@ package org.oldwood.craft.water;
 import java.time.LocalDate;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import org.oldwood.craft.water.evapotranspiration.EvapotranspirationSeries;
+import org.oldwood.craft.water.evapotranspiration.DayWeather;
+import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -31,7 +32,6 @@ public class WaterKernels {
     private final double[] most = new double[DAYS];
     private final double[] rain = new double[DAYS];
     private final double[] coefficient = new double[DAYS];
-    private final EvapotranspirationSeries place = EvapotranspirationSeries.inland(52.2, 20);
     private final BedWater bed = new BedWater(80, 0.5, 6, RoofWater.NONE, 0.1);
     private final BedEvents nothing = new BedEvents();
     private final WeatherSeries weather;
@@ -46,13 +46,18 @@ public class WaterKernels {
             rain[i] = random.nextInt(3) == 0 ? -4.5 * Math.log(1 - random.nextDouble()) : 0;
             coefficient[i] = i % 365 > 90 && i % 365 < 300 ? 1 : 0.3;
         }
-        weather = WeatherSeries.measured(FIRST, place.daily(FIRST, least, most), rain);
+        weather = WeatherSeries.measured(FIRST, evapotranspiration(), rain);
     }
 
     /** Penman-Monteith from temperatures, day for day. */
     @Benchmark
     public double[] evapotranspiration() {
-        return place.daily(FIRST, least, most);
+        double[] mm = new double[DAYS];
+        for (int i = 0; i < DAYS; i++) {
+            DayWeather day = DayWeather.ofTemperatures(least[i], most[i]);
+            mm[i] = EvapotranspirationDay.of(52.2, 20, i % 365 + 1, day, 0).penmanMonteith();
+        }
+        return mm;
     }
 
     /** The account of one bed, all its daily series kept. */

@@ -75,28 +75,23 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
         String range = wants.low() < wants.high()
                 ? String.format(Locale.ROOT, ", by source %.0f to %.0f", wants.low(), wants.high())
                 : "";
-        return crop.name()
-                + " wants "
-                + wants.inWords()
-                + " ("
-                + model
-                + range
-                + "; "
-                + wants.seen().words()
-                + "): "
-                + given()
-                + ".";
+        return "%s wants %s (%s%s; %s): %s."
+                .formatted(
+                        crop.name(), wants.inWords(), model, range, wants.seen().words(), given());
     }
 
     private String given() {
         int all = count(Answer.MET) + count(Answer.DOUBTFUL) + count(Answer.SHORT);
         String poorest = String.format(Locale.ROOT, "%.0f", least);
         if (all == 1) {
-            return poorest
-                    + " here, "
-                    + (count(Answer.MET) == 1
-                            ? "enough"
-                            : count(Answer.SHORT) == 1 ? "too little" : "enough by some sources, short by others");
+            return "%s here, %s"
+                    .formatted(
+                            poorest,
+                            count(Answer.MET) == 1
+                                    ? "enough"
+                                    : count(Answer.SHORT) == 1
+                                            ? "too little"
+                                            : "enough by some sources, short by others");
         }
         List<String> parts = new ArrayList<>();
         parts.add("enough in " + count(Answer.MET) + " of " + all + " winters");

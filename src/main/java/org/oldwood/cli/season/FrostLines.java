@@ -14,11 +14,11 @@ final class FrostLines {
 
     /** The place's mean frosts, one sentence. */
     static String ofPlace(FrostYear year) {
-        return "Half the years have their last frost of spring after "
-                + day(year.last())
-                + " and their first of autumn before "
-                + day(year.first())
-                + ".";
+        if (year.last().isEmpty() && year.first().isEmpty()) {
+            return "Frost is rare here, or comes all summer.";
+        }
+        return "Half the years have their last frost of spring after %s and their first of autumn before %s."
+                .formatted(day(year.last()), day(year.first()));
     }
 
     /** One crop's. */
@@ -32,20 +32,15 @@ final class FrostLines {
     }
 
     private static String inWords(CropFrost.AtStage each) {
-        return "Frost, "
-                + each.stage().words()
-                + ": harm begins at "
-                + each.harm().inWords()
-                + " ("
-                + each.harm().seen().words()
-                + "); such a night from "
-                + each.from()
-                + " to "
-                + each.to()
-                + (each.plusMinusDays() == 0 ? "" : ", ± " + each.plusMinusDays() + " days,")
-                + " in "
-                + ofHundred(each.risk())
-                + " of 100 years.";
+        return "Frost, %s: harm begins at %s (%s); such a night from %s to %s%s in %s of 100 years."
+                .formatted(
+                        each.stage().words(),
+                        each.harm().inWords(),
+                        each.harm().seen().words(),
+                        each.from(),
+                        each.to(),
+                        each.plusMinusDays() == 0 ? "" : ", ± " + each.plusMinusDays() + " days,",
+                        ofHundred(each.risk()));
     }
 
     private static String day(Optional<LocalDate> day) {

@@ -3,9 +3,11 @@ package org.oldwood.cli.season;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.season.Season;
 import org.oldwood.season.SeasonMethods;
+import org.oldwood.season.sums.DegreeDays;
 import org.oldwood.season.sums.GrowingDegreeHours;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
@@ -43,6 +45,12 @@ public final class HeatCommand extends SumCommand {
                 season.day(before.getMonthValue(), before.getDayOfMonth()).minusDays(1));
     }
 
+    @Option(
+            names = "--upper",
+            paramLabel = "C",
+            description = "warmth above this adds nothing more, °C; none otherwise")
+    double upper = Double.POSITIVE_INFINITY;
+
     private double baseC(Documents documents) {
         return base.orElseGet(
                 () -> SeasonMethods.read(documents).heatSum().base().is());
@@ -55,13 +63,15 @@ public final class HeatCommand extends SumCommand {
             return series.sums(List.of(new GrowingDegreeHours()), stretches);
         }
         double baseC = baseC(documents);
-        double[] totals = new double[stretches.size()];
-        for (int i = 0; i < totals.length; i++) {
-            totals[i] = model.equals("simple")
-                    ? series.simpleDegreeDays(baseC, stretches.get(i))
-                    : series.degreeDays(baseC, stretches.get(i));
+        if (upper <= baseC) {
+            throw usage("--upper must lie above the base, %s °C, but is %s".formatted(baseC, upper));
         }
-        return new double[][] {totals};
+        DoubleBinaryOperator ofDay = model.equals("simple")
+                ? (min, max) -> DegreeDays.simple(min, max, baseC, upper)
+                : (min, max) -> DegreeDays.sine(min, max, baseC, upper);
+        return new double[][] {
+            stretches.stream().mapToDouble(days -> series.ofDays(ofDay, days)).toArray()
+        };
     }
 
     @Override
@@ -71,7 +81,8 @@ public final class HeatCommand extends SumCommand {
                 model,
                 model.equals("hours")
                         ? "growing degree hours"
-                        : "degree days above " + baseC(documents) + " °C (" + model + ")"));
+                        : "degree days above %s °C%s (%s)"
+                                .formatted(baseC(documents), upper < 100 ? " to " + upper + " °C" : "", model)));
     }
 
     private String chosen() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
@@ -133,15 +134,15 @@ abstract class SumCommand extends GardenCommand {
 
     private HourlySeries series(
             double latitude, Weather weather, Optional<GardenClimate> climate, List<Stretch> stretches) {
-        LocalDate first = stretches.get(0).first().minusDays(31);
-        LocalDate begin = weather.isEmpty() || first.isBefore(weather.first()) ? first : weather.first();
+        LocalDate first = stretches.get(0).first();
+        // what the models remember comes from measured days alone, or from a mean year's
+        LocalDate begin = weather.isEmpty() ? first.minusDays(31) : Collections.min(List.of(first, weather.first()));
         LocalDate last = stretches.get(stretches.size() - 1).last();
         LocalDate end = weather.on(last.plusDays(1)).isPresent() ? last.plusDays(1) : last;
         return HourlySeries.of(latitude, weather, climate, begin, end)
-                .orElseThrow(() -> usage("there is neither weather nor climate. Give --weather FILE,"
-                        + " or for a garden: "
-                        + GardenStages.lackingClimate()
-                        + "."));
+                .orElseThrow(
+                        () -> usage("there is neither weather nor climate. Give --weather FILE, or for a garden: %s."
+                                .formatted(GardenStages.lackingClimate())));
     }
 
     /** True where the lines are whole seasons, not days that were asked for. */

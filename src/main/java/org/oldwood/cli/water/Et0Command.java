@@ -133,10 +133,8 @@ public final class Et0Command extends GardenCommand {
         } catch (NumberFormatException e) {
             // told below
         }
-        throw usage("--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but"
-                + " is \""
-                + text
-                + "\"");
+        throw usage("--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but is \"%s\""
+                .formatted(text));
     }
 
     private EvapotranspirationDay day(Et0Place place, LocalDate date) throws IOException {
@@ -168,9 +166,12 @@ public final class Et0Command extends GardenCommand {
             stopOnProblems(folder.get());
         }
         found.ifPresent(known -> alsoTaken.add(known.words()));
-        return found.orElseThrow(() -> usage("give --tmin and --tmax, the day's lowest and highest temperature,"
-                + " or a FILE of days"
-                + (folder.isEmpty() ? "" : "; the garden has neither this day in weather.csv" + " nor a climate")));
+        return found.orElseThrow(
+                () -> usage("give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days%s"
+                        .formatted(
+                                folder.isEmpty()
+                                        ? ""
+                                        : "; the garden has neither this day in weather.csv" + " nor a climate")));
     }
 
     private OptionalDouble windAtTwoMetres() {

@@ -38,9 +38,7 @@ record Et0Temperatures(double lowest, double highest, String words) {
         return new Et0Temperatures(
                 means.lowest(date),
                 means.highest(date),
-                "temperatures not given and not in "
-                        + WeatherFile.NAME
-                        + ": the mean ones of that day of the year, "
-                        + climate.name());
+                "temperatures not given and not in %s: the mean ones of that day of the year, %s"
+                        .formatted(WeatherFile.NAME, climate.name()));
     }
 }

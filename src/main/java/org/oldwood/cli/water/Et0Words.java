@@ -13,10 +13,8 @@ final class Et0Words {
     private Et0Words() {}
 
     static void print(Out out, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
-        out.line(date
-                + ": "
-                + fixed(day.penmanMonteith(), 2)
-                + " mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)");
+        out.line("%s: %s mm reference evapotranspiration (Penman-Monteith, FAO-56 eq. 6)"
+                .formatted(date, fixed(day.penmanMonteith(), 2)));
         out.line();
         out.columns(2, terms(day));
         out.line();
@@ -25,9 +23,8 @@ final class Et0Words {
         }
         out.paragraph(
                 0,
-                "Hargreaves' equation (eq. 52), from the temperatures alone, gives "
-                        + fixed(day.hargreaves(), 2)
-                        + " mm.");
+                "Hargreaves' equation (eq. 52), from the temperatures alone, gives %s mm."
+                        .formatted(fixed(day.hargreaves(), 2)));
     }
 
     /** What the arguments leave open and what was taken for it, before what the day's did. */

@@ -43,10 +43,8 @@ public final class FeelWords {
     private static void how(Out out, String bed) {
         out.paragraph(
                 0,
-                "Take soil from the depth of the roots at three places or more, squeeze it in the"
-                        + " hand, and note the class: oldwood note moisture "
-                        + bed
-                        + " --feel moist");
+                "Take soil from the depth of the roots at three places or more, squeeze it in the hand, and note the class: oldwood note moisture %s --feel moist"
+                        .formatted(bed));
     }
 
     private static void print(Out out, Soils.FeelGuide guide) {

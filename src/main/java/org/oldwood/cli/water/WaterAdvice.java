@@ -57,11 +57,9 @@ final class WaterAdvice {
             how.add(one.crop().name() + " stands that "
                     + one.water().standsWet().word());
         }
-        say("Water stands: at the rate this soil drains it takes about "
-                + WaterWords.one(account.standingDays())
-                + " days to sink; "
-                + String.join(", ", how)
-                + ". Lead roof water elsewhere or open a channel.");
+        say(
+                "Water stands: at the rate this soil drains it takes about %s days to sink; %s. Lead roof water elsewhere or open a channel."
+                        .formatted(WaterWords.one(account.standingDays()), String.join(", ", how)));
     }
 
     private void next() {
@@ -80,9 +78,8 @@ final class WaterAdvice {
         }
         double spell = figures.figure("drySpell").is();
         if (outlook.rainless().isPresent() && outlook.rainless().getAsInt() < spell) {
-            say("Without any rain it would be short by "
-                    + after(outlook.rainless().getAsInt())
-                    + ".");
+            say("Without any rain it would be short by %s."
+                    .formatted(after(outlook.rainless().getAsInt())));
         }
     }
 
@@ -91,37 +88,28 @@ final class WaterAdvice {
     }
 
     private void dose(String when, Dose dose) {
-        say(when
-                + ": "
-                + WaterWords.whole(dose.litres())
-                + " l in all, "
-                + WaterWords.one(dose.litresEach())
-                + " l per "
-                + account.soil().each()
-                + " ("
-                + WaterWords.whole(dose.mm())
-                + " mm on the "
-                + WaterWords.one(account.soil().groundM2())
-                + " m² that roots hold)"
-                + tap(dose)
-                + ". More runs through below them.");
+        say("%s: %s l in all, %s l per %s (%s mm on the %s m² that roots hold)%s. More runs through below them."
+                .formatted(
+                        when,
+                        WaterWords.whole(dose.litres()),
+                        WaterWords.one(dose.litresEach()),
+                        account.soil().each(),
+                        WaterWords.whole(dose.mm()),
+                        WaterWords.one(account.soil().groundM2()),
+                        tap(dose)));
         Figure intake = account.soil().soil().intake();
         if (dose.hours(intake.low()) >= figures.figure("slowIntake").is()) {
-            say("This soil takes it in over about "
-                    + WaterWords.whole(dose.hours(intake.low()))
-                    + " h or more ("
-                    + mark(intake)
-                    + "): give it in turns.");
+            say("This soil takes it in over about %s h or more (%s): give it in turns."
+                    .formatted(WaterWords.whole(dose.hours(intake.low())), mark(intake)));
         }
         splits();
     }
 
     private String tap(Dose dose) {
         return account.state().bed().tapLitresPerMinute().isPresent()
-                ? ", "
-                        + WaterWords.whole(dose.minutes(
-                                account.state().bed().tapLitresPerMinute().getAsDouble()))
-                        + " min of the tap"
+                ? ", %s min of the tap"
+                        .formatted(WaterWords.whole(dose.minutes(
+                                account.state().bed().tapLitresPerMinute().getAsDouble())))
                 : "";
     }
 
@@ -134,12 +122,11 @@ final class WaterAdvice {
     private void splits() {
         for (BedDemand.Planting one : account.soil().plantings()) {
             if (one.water().splits().isPresent() && during(one.water().splits().get(), one.crop())) {
-                say(one.water().splits().get().why()
-                        + " Give at most "
-                        + WaterWords.percent(figures.figure("ripeDose").is())
-                        + " of it at once, the rest "
-                        + WaterWords.whole(figures.figure("ripeWait").is())
-                        + " days later (our assumption).");
+                say("%s Give at most %s of it at once, the rest %s days later (our assumption)."
+                        .formatted(
+                                one.water().splits().get().why(),
+                                WaterWords.percent(figures.figure("ripeDose").is()),
+                                WaterWords.whole(figures.figure("ripeWait").is())));
                 return;
             }
         }
@@ -149,12 +136,8 @@ final class WaterAdvice {
         for (BedDemand.Planting planting : account.soil().plantings()) {
             for (CropWater.Period period : planting.water().critical()) {
                 if (during(period, planting.crop())) {
-                    say("Do not let it run short now, "
-                            + planting.crop().name()
-                            + ": "
-                            + period.name()
-                            + ". "
-                            + period.why());
+                    say("Do not let it run short now, %s: %s. %s"
+                            .formatted(planting.crop().name(), period.name(), period.why()));
                     return;
                 }
             }
@@ -206,26 +189,19 @@ final class WaterAdvice {
         Figure depletion = crop.group().depletion();
         Figure cautious = crop.group().cautiousDepletion();
         out.paragraph(0, "What this rests on, for " + name + ", and other views of it:");
-        item("short when "
-                + WaterWords.percent(depletion.is())
-                + " of the water is gone at a need of 5 mm a day ("
-                + mark(depletion)
-                + "); others water at "
-                + WaterWords.percent(cautious.is())
-                + " ("
-                + mark(cautious)
-                + ")");
-        item("full-grown roots "
-                + crop.rootDepth().inWords()
-                + " deep, where most of them are ("
-                + mark(crop.rootDepth())
-                + "); the deepest go to "
-                + crop.group().rootDepth().low()
-                + "-"
-                + crop.group().rootDepth().high()
-                + " m ("
-                + mark(crop.group().rootDepth())
-                + ")");
+        item("short when %s of the water is gone at a need of 5 mm a day (%s); others water at %s (%s)"
+                .formatted(
+                        WaterWords.percent(depletion.is()),
+                        mark(depletion),
+                        WaterWords.percent(cautious.is()),
+                        mark(cautious)));
+        item("full-grown roots %s deep, where most of them are (%s); the deepest go to %s-%s m (%s)"
+                .formatted(
+                        crop.rootDepth().inWords(),
+                        mark(crop.rootDepth()),
+                        crop.group().rootDepth().low(),
+                        crop.group().rootDepth().high(),
+                        mark(crop.group().rootDepth())));
         crop.trialDeficit()
                 .ifPresent(trial ->
                         item("a trial watered when " + trial.inWords() + " were missing (" + mark(trial) + ")"));

@@ -124,10 +124,8 @@ public final class WaterCommand extends GardenCommand {
 
     private void known(String id, GardenState state) {
         if (state.bed(id).isEmpty()) {
-            throw usage("there is no bed \""
-                    + id
-                    + "\". "
-                    + Nearest.hint(id, List.copyOf(state.beds().keySet())));
+            throw usage("there is no bed \"%s\". %s"
+                    .formatted(id, Nearest.hint(id, List.copyOf(state.beds().keySet()))));
         }
     }
 }

@@ -25,12 +25,8 @@ final class WaterCompare {
     void print(Out out) {
         out.paragraph(
                 0,
-                "As if full-grown "
-                        + summers.crop().name()
-                        + " filled each bed, rooted as deep as the ground allows, nobody watered and"
-                        + " nothing lay on the soil; "
-                        + span()
-                        + ":");
+                "As if full-grown %s filled each bed, rooted as deep as the ground allows, nobody watered and nothing lay on the soil; %s:"
+                        .formatted(summers.crop().name(), span()));
         out.line();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("bed", "holds", "held", "short", "worst", "roof", "roots", "light, wind"));
@@ -56,21 +52,16 @@ final class WaterCompare {
         }
         return count == 1
                 ? "in the measured summer " + summers.seasons().get(0).label()
-                : "means of "
-                        + count
-                        + " measured summers, "
-                        + summers.seasons().get(0).label()
-                        + " to "
-                        + summers.seasons().get(count - 1).label();
+                : "means of %s measured summers, %s to %s"
+                        .formatted(
+                                count,
+                                summers.seasons().get(0).label(),
+                                summers.seasons().get(count - 1).label());
     }
 
     private String legend() {
-        return "holds: mm that the roots can draw from full ground; held: mean share of it; short:"
-                + " days without enough"
-                + (summers.measured() ? "; worst: the same in the bed's driest summer" : "")
-                + "; roof: litres that a roof sheds onto the bed in a summer; roots: share that"
-                + " neighbours' roots take. The damp place stands first; of two alike choose the"
-                + " airier.";
+        return "holds: mm that the roots can draw from full ground; held: mean share of it; short: days without enough%s; roof: litres that a roof sheds onto the bed in a summer; roots: share that neighbours' roots take. The damp place stands first; of two alike choose the airier."
+                .formatted(summers.measured() ? "; worst: the same in the bed's driest summer" : "");
     }
 
     private List<String> row(BedSummers one) {
@@ -105,13 +96,11 @@ final class WaterCompare {
                 0,
                 fewer < 1
                         ? "The beds hardly differ: choose by light and air."
-                        : "A bush is best off in "
-                                + best.ground().bed().name()
-                                + ": "
-                                + one(fewer)
-                                + " days a summer less short than in "
-                                + poorest.ground().bed().name()
-                                + ".");
+                        : "A bush is best off in %s: %s days a summer less short than in %s."
+                                .formatted(
+                                        best.ground().bed().name(),
+                                        one(fewer),
+                                        poorest.ground().bed().name()));
     }
 
     private static String one(double value) {

@@ -48,19 +48,14 @@ final class WaterWords {
         out.line(title(bed));
         out.paragraph(
                 2,
-                "The roots reach "
-                        + whole(soil.water().totalAvailableMm())
-                        + " mm of water when the ground is full. The common guide is "
-                        + week.inWords()
-                        + " in growth, rain counted: "
-                        + whole(RootZone.litres(week.is(), soil.groundM2()))
-                        + " l a week in all, "
-                        + one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants())
-                        + " l per "
-                        + soil.each()
-                        + " (source "
-                        + String.join(", ", week.sources())
-                        + ").");
+                "The roots reach %s mm of water when the ground is full. The common guide is %s in growth, rain counted: %s l a week in all, %s l per %s (source %s)."
+                        .formatted(
+                                whole(soil.water().totalAvailableMm()),
+                                week.inWords(),
+                                whole(RootZone.litres(week.is(), soil.groundM2())),
+                                one(RootZone.litres(week.is(), soil.groundM2()) / soil.plants()),
+                                soil.each(),
+                                String.join(", ", week.sources())));
         remarks(soil.remarks());
     }
 
@@ -119,14 +114,14 @@ final class WaterWords {
             LocalDate day = first.plusWeeks(week);
             int index = account.index(day);
             int full = (int) Math.round(BAR * account.days().heldShare(index));
-            out.line("  "
-                    + day
-                    + (day.equals(state.date()) ? " > " : "   ")
-                    + "#".repeat(full)
-                    + ".".repeat(BAR - full)
-                    + " "
-                    + percent(account.days().heldShare(index))
-                    + (account.days().isShort(index) ? " short" : ""));
+            out.line("  %s%s%s%s %s%s"
+                    .formatted(
+                            day,
+                            day.equals(state.date()) ? " > " : "   ",
+                            "#".repeat(full),
+                            ".".repeat(BAR - full),
+                            percent(account.days().heldShare(index)),
+                            account.days().isShort(index) ? " short" : ""));
         }
     }
 

@@ -23,13 +23,8 @@ public record BedWater(
     public BedWater {
         if (!(totalAvailableMm > 0 && areaM2 > 0 && fraction > 0 && fraction < 1)) {
             throw new IllegalArgumentException(
-                    "a bed must hold water and have an area, and its depletion fraction must lie"
-                            + " between 0 and 1, but they are "
-                            + totalAvailableMm
-                            + " mm, "
-                            + areaM2
-                            + " m², "
-                            + fraction);
+                    "a bed must hold water and have an area, and its depletion fraction must lie between 0 and 1, but they are %s mm, %s m², %s"
+                            .formatted(totalAvailableMm, areaM2, fraction));
         }
         if (!(competing >= 0 && competing <= MOST_COMPETING)) {
             throw new IllegalArgumentException(

@@ -20,11 +20,6 @@ public record Dose(double mm, double litres, double litresEach) {
         return new Dose(Math.max(0, depletionMm), litres, litres / plants);
     }
 
-    /** A share of it, for soil or fruit that must not get all at once. */
-    public Dose part(double share) {
-        return new Dose(mm * share, litres * share, litresEach * share);
-    }
-
     /** Minutes that a tap needs. */
     public double minutes(double litresPerMinute) {
         return litres / litresPerMinute;

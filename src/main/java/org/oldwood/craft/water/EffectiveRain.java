@@ -16,11 +16,6 @@ public final class EffectiveRain {
         return rainMm < LIGHT * et0Mm ? 0 : rainMm;
     }
 
-    /** A cruder daily rule: the same, and a fifth of a heavier rain is lost too. */
-    public static double dailyCrude(double rainMm, double et0Mm) {
-        return 0.8 * daily(rainMm, et0Mm);
-    }
-
     /** Of a month's rain, from the total alone (USDA-SCS). */
     public static double monthly(double rainMm) {
         return rainMm <= 250 ? rainMm * (125 - 0.2 * rainMm) / 125 : 125 + 0.1 * rainMm;

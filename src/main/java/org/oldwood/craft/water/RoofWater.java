@@ -17,23 +17,13 @@ public record RoofWater(double areaM2, double coefficient, double firstFlushMm) 
     public RoofWater {
         if (!(areaM2 >= 0 && coefficient >= 0 && coefficient <= 1 && firstFlushMm >= 0)) {
             throw new IllegalArgumentException(
-                    "a roof's area and first flush must be 0 or more and its coefficient from 0 to"
-                            + " 1, but are "
-                            + areaM2
-                            + ", "
-                            + firstFlushMm
-                            + ", "
-                            + coefficient);
+                    "a roof's area and first flush must be 0 or more and its coefficient from 0 to 1, but are %s, %s, %s"
+                            .formatted(areaM2, firstFlushMm, coefficient));
         }
     }
 
     /** Litres from a day's rain. */
     public double litres(double rainMm) {
         return areaM2 * coefficient * Math.max(0, rainMm - firstFlushMm);
-    }
-
-    /** Depth in mm that a day's rain on the roof adds to a bed. */
-    public double millimetresOn(double bedAreaM2, double rainMm) {
-        return RootZone.millimetres(litres(rainMm), bedAreaM2);
     }
 }

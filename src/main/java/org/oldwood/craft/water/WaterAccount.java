@@ -52,35 +52,6 @@ public final class WaterAccount {
         return days;
     }
 
-    /**
-     * Runs the account over all days, without watering and notes, and keeps nothing but what the tally does: for many
-     * beds over many years. By FAO-56 only; day for day the same as {@link #run}, written as one loop over plain
-     * arrays.
-     *
-     * @param days what the beds share, prepared
-     * @param light share of the demand that the bed's light leaves
-     * @param startMm as in {@link #run}
-     */
-    public void tally(DryDays days, double light, double startMm, SummerTally tally) {
-        double total = bed.totalAvailableMm();
-        double own = 1 - bed.competing();
-        double atFive = bed.fraction();
-        double depletion = startMm;
-        for (int i = 0; i < days.demand.length; i++) {
-            double demand = light * days.demand[i];
-            double easy = RootZone.fraction(atFive, demand) * total;
-            double left = total - depletion;
-            double stress = depletion <= easy ? 1 : left / (total - easy);
-            double wanted = stress * demand / own;
-            double taken = wanted < left ? wanted : left;
-            double beyond = depletion - bed.open() * days.soaked[i] - roofMmPerMm * days.shed[i] + taken;
-            depletion = beyond < 0 ? 0 : beyond > total ? total : beyond;
-            if (tally.counts(i)) {
-                tally.add(depletion, depletion > easy, depletion - beyond);
-            }
-        }
-    }
-
     /** Leaves what came of the day in the fields. */
     private void day(double morning, double gain, double demand) {
         gained = gain;

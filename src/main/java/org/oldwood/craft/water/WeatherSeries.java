@@ -24,12 +24,8 @@ public final class WeatherSeries {
     public WeatherSeries(LocalDate first, double[] et0, double[] rain, double[] soaked) {
         if (rain.length != et0.length || soaked.length != et0.length) {
             throw new IllegalArgumentException(
-                    "evapotranspiration and rain must be given for the same days, but are for "
-                            + et0.length
-                            + ", "
-                            + rain.length
-                            + " and "
-                            + soaked.length);
+                    "evapotranspiration and rain must be given for the same days, but are for %s, %s and %s"
+                            .formatted(et0.length, rain.length, soaked.length));
         }
         this.first = first;
         this.et0 = et0;

@@ -66,19 +66,15 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
         Soil otherwise = soils.whenNotKnown();
         if (bed.texture().isEmpty()) {
-            remarks.add("the texture of the soil is not recorded, so "
-                    + otherwise.name()
-                    + " is taken: add \"texture\" to the bed in garden.json");
+            remarks.add(
+                    "the texture of the soil is not recorded, so %s is taken: add \"texture\" to the bed in garden.json"
+                            .formatted(otherwise.name()));
             return otherwise;
         }
         Soil found = soils.find(bed.texture().get()).orElse(otherwise);
         if (!found.id().equals(bed.texture().get())) {
-            remarks.add("no water figures are known for texture \""
-                    + bed.texture().get()
-                    + "\", so "
-                    + otherwise.name()
-                    + " is taken; known are "
-                    + String.join(", ", soils.ids()));
+            remarks.add("no water figures are known for texture \"%s\", so %s is taken; known are %s"
+                    .formatted(bed.texture().get(), otherwise.name(), String.join(", ", soils.ids())));
         }
         return found;
     }
@@ -90,10 +86,8 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
         Bed.Roof roof = bed.roof().get();
         Surfaces.Surface surface = surfaces.find(roof.surface()).orElse(null);
         if (surface == null) {
-            remarks.add("no run-off is known for a roof of \""
-                    + roof.surface()
-                    + "\", so it is left out; known are "
-                    + String.join(", ", surfaces.ids()));
+            remarks.add("no run-off is known for a roof of \"%s\", so it is left out; known are %s"
+                    .formatted(roof.surface(), String.join(", ", surfaces.ids())));
             return RoofWater.NONE;
         }
         return surfaces.roof(surface, roof.areaM2());

@@ -1,10 +1,14 @@
 package org.oldwood.facts.water;
 
 import java.time.LocalDate;
+import java.util.OptionalDouble;
 import org.oldwood.craft.water.EffectiveRain;
 import org.oldwood.craft.water.WeatherSeries;
-import org.oldwood.craft.water.evapotranspiration.EvapotranspirationSeries;
+import org.oldwood.craft.water.evapotranspiration.DayWeather;
+import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
+import org.oldwood.craft.water.evapotranspiration.Humidity;
 import org.oldwood.craft.water.evapotranspiration.MeanTemperatures;
+import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
@@ -52,8 +56,14 @@ public final class MeanWeather {
         for (WeatherDay day : measured.between(first, last)) {
             days.measured(Math.toIntExact(day.date().toEpochDay() - first.toEpochDay()), day);
         }
-        double[] et0 = EvapotranspirationSeries.inland(site.latitude(), site.heightM(), wind)
-                .daily(first, days.tmin, days.tmax);
+        double[] et0 = new double[count];
+        for (int i = 0; i < count; i++) {
+            DayWeather day = new DayWeather(
+                    days.tmin[i], days.tmax[i], Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown());
+            int dayOfYear = first.plusDays(i).getDayOfYear();
+            et0[i] = EvapotranspirationDay.of(site.latitude(), site.heightM(), dayOfYear, day, 0)
+                    .penmanMonteith();
+        }
         days.soak(et0);
         return new WeatherSeries(first, et0, days.rain, days.soaked);
     }

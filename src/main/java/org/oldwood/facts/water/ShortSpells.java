@@ -73,13 +73,8 @@ final class ShortSpells {
     public Fact runsShort(String name) {
         Optional<LocalDate> first =
                 from().isAfter(growing.to()) ? Optional.empty() : account.firstShort(from(), growing.to());
-        String words = first.map(date -> " runs short about "
-                        + date
-                        + " and is short on "
-                        + daysShort()
-                        + " days until "
-                        + growing.to()
-                        + " if nobody waters")
+        String words = first.map(date -> " runs short about %s and is short on %s days until %s if nobody waters"
+                        .formatted(date, daysShort(), growing.to()))
                 .orElse(" does not run short from " + from());
         return Fact.yes(name, first.isPresent(), "in mean weather " + bed() + words, sources());
     }

@@ -2,16 +2,17 @@ package org.oldwood.facts.water;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.BedWater;
 import org.oldwood.craft.water.CropCurves;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.Demand;
-import org.oldwood.craft.water.DryDays;
-import org.oldwood.craft.water.SummerTally;
 import org.oldwood.craft.water.WaterAccount;
+import org.oldwood.craft.water.WaterDays;
 import org.oldwood.craft.water.WeatherSeries;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.Bed;
@@ -171,45 +172,44 @@ public final class Summers {
     }
 
     private void fared(List<Bed> beds, CropCurves curves, List<BedSummers> into) {
-        WeatherSeries weather = curves.weather();
-        int[] from = new int[seasons.size()];
-        int[] to = new int[seasons.size()];
-        for (int i = 0; i < from.length; i++) {
-            from[i] = weather.index(from(seasons.get(i)));
-            to[i] = weather.index(to(seasons.get(i)));
-        }
-        double flush = water.data().surfaces().firstFlush().is();
-        DryDays days = new DryDays(weather, curves.of(crop, needs).single, flush);
-        double[] shed = new double[from.length];
-        for (int i = 0; i < from.length; i++) {
-            shed[i] = days.shed(from[i], to[i]);
-        }
         double cut = water.data().figures().figure("shadeCut").is();
         for (Bed bed : beds) {
             BedGround ground = BedGround.of(bed, water.data());
             BedWater holds = holds(ground);
-            SummerTally tally = new SummerTally(from, to);
-            new WaterAccount(holds).tally(days, Demand.shadeFactor(bed.shade(), cut), 0, tally);
-            into.add(new BedSummers(ground, holds, fared(tally, holds, shed)));
+            double light = Demand.shadeFactor(bed.shade(), cut);
+            double[] coefficient = Arrays.stream(curves.of(crop, needs).single)
+                    .map(each -> light * each)
+                    .toArray();
+            WaterDays days = new WaterAccount(holds).run(curves.weather(), coefficient, new BedEvents(), 0);
+            into.add(new BedSummers(
+                    ground,
+                    holds,
+                    seasons.stream()
+                            .map(season -> fared(season, days, curves.weather()))
+                            .toList()));
         }
+    }
+
+    private Fared fared(Season season, WaterDays days, WeatherSeries weather) {
+        BedWater holds = days.bed();
+        double held = 0;
+        double shed = 0;
+        double drained = 0;
+        int isShort = 0;
+        int from = days.index(from(season));
+        int to = days.index(to(season));
+        for (int day = from; day <= to; day++) {
+            isShort += days.isShort(day) ? 1 : 0;
+            held += days.heldShare(day);
+            drained += days.drained(day);
+            shed += holds.roof().litres(weather.rain(day));
+        }
+        return new Fared(season, isShort, held / (to - from + 1), shed, drained);
     }
 
     /** As deep as the deep roots go: in dry weeks without watering they count (table 22, note 1). */
     private BedWater holds(BedGround ground) {
         double depth = ground.rootDepthM(needs.group().rootDepth().is());
         return ground.water(depth, needs.group().depletion().is());
-    }
-
-    private List<Fared> fared(SummerTally tally, BedWater holds, double[] shed) {
-        List<Fared> fared = new ArrayList<>();
-        for (int i = 0; i < shed.length; i++) {
-            fared.add(new Fared(
-                    seasons.get(i),
-                    tally.daysShort(i),
-                    holds.heldShare(tally.meanDepletion(i)),
-                    holds.roof().areaM2() * holds.roof().coefficient() * shed[i],
-                    tally.drained(i)));
-        }
-        return fared;
     }
 }

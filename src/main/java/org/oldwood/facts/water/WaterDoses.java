@@ -30,12 +30,8 @@ final class WaterDoses {
         boolean dryNow = missing >= ready;
         Dose dose = Dose.toRefill(dryNow ? missing : ready, soil.groundM2(), soil.plants());
         List<String> lines = new ArrayList<>();
-        lines.add(litres(dose.litresEach())
-                + " l per "
-                + soil.each()
-                + "; more than "
-                + litres(dose.litres())
-                + " l at once runs through below the roots.");
+        lines.add("%s l per %s; more than %s l at once runs through below the roots."
+                .formatted(litres(dose.litresEach()), soil.each(), litres(dose.litres())));
         minutes(bed, dose, lines);
         hours(soil, dose, water, lines);
         splits(soil, situation, water, lines);
@@ -53,48 +49,33 @@ final class WaterDoses {
     private static List<String> arithmetic(BedSoil soil, Dose dose, boolean dryNow) {
         double total = soil.water().totalAvailableMm();
         return List.of(
-                soil.soil().name()
-                        + " holds "
-                        + one(1000 * soil.soil().availableShare())
-                        + " mm a metre for roots, which are "
-                        + one(100 * soil.rootDepthM())
-                        + " cm deep here: "
-                        + one(total)
-                        + " mm",
+                "%s holds %s mm a metre for roots, which are %s cm deep here: %s mm"
+                        .formatted(
+                                soil.soil().name(),
+                                one(1000 * soil.soil().availableShare()),
+                                one(100 * soil.rootDepthM()),
+                                one(total)),
                 dryNow
                         ? one(dose.mm()) + " mm of it are missing by the account"
-                        : "plants draw "
-                                + one(100 * soil.water().fraction())
-                                + " % of it without stress: "
-                                + one(dose.mm())
-                                + " mm to give when that is gone",
-                one(dose.mm())
-                        + " mm × "
-                        + one(soil.groundM2())
-                        + " m² = "
-                        + litres(dose.litres())
-                        + " l (1 mm on 1 m² is 1 l)");
+                        : "plants draw %s %% of it without stress: %s mm to give when that is gone"
+                                .formatted(one(100 * soil.water().fraction()), one(dose.mm())),
+                "%s mm × %s m² = %s l (1 mm on 1 m² is 1 l)"
+                        .formatted(one(dose.mm()), one(soil.groundM2()), litres(dose.litres())));
     }
 
     private static void minutes(BedState bed, Dose dose, List<String> lines) {
         bed.bed()
                 .tapLitresPerMinute()
-                .ifPresent(tap -> lines.add("That is "
-                        + Math.round(dose.minutes(tap))
-                        + " min with a tap of "
-                        + one(tap)
-                        + " l a minute."));
+                .ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
+                        .formatted(Math.round(dose.minutes(tap)), one(tap))));
     }
 
     private static void hours(BedSoil soil, Dose dose, GardenWater water, List<String> lines) {
         Figure intake = soil.soil().intake();
         double hours = dose.hours(intake.low());
         if (hours >= water.data().figures().figure("slowIntake").is()) {
-            lines.add("This soil takes it in over "
-                    + Math.round(hours)
-                    + " h or more ("
-                    + intake.seen().words()
-                    + "); give it in turns if it stands.");
+            lines.add("This soil takes it in over %s h or more (%s); give it in turns if it stands."
+                    .formatted(Math.round(hours), intake.seen().words()));
         }
     }
 
@@ -104,14 +85,12 @@ final class WaterDoses {
         for (var planting : soil.plantings()) {
             Optional<CropWater.Period> splits = planting.water().splits();
             if (splits.isPresent() && within(splits.get(), planting.crop(), situation)) {
-                lines.add(splits.get().why()
-                        + " Give at most "
-                        + Math.round(100 * share.is())
-                        + " % at once, the rest "
-                        + Math.round(wait.is())
-                        + " days later ("
-                        + share.seen().words()
-                        + ").");
+                lines.add("%s Give at most %s %% at once, the rest %s days later (%s)."
+                        .formatted(
+                                splits.get().why(),
+                                Math.round(100 * share.is()),
+                                Math.round(wait.is()),
+                                share.seen().words()));
                 return;
             }
         }
@@ -147,12 +126,8 @@ final class WaterDoses {
                         Math.rint(litres),
                         "l",
                         "about " + Math.round(litres) + " l in a week without rain",
-                        List.of(one(week.is())
-                                + " mm a week × "
-                                + one(ground)
-                                + " m² of young roots = "
-                                + litres(litres)
-                                + " l"),
+                        List.of("%s mm a week × %s m² of young roots = %s l"
+                                .formatted(one(week.is()), one(ground), litres(litres))),
                         sources)
                 .withNoted(noted(litres));
     }

@@ -82,11 +82,8 @@ final class Waterings {
         if (notCounted.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of("waterings noted in minutes are left out, "
-                + notCounted.size()
-                + " of them, the last on "
-                + Collections.max(notCounted)
-                + ", because the flow is not known: add \"tapLitresPerMinute\" to the bed in"
-                + " garden.json, or note litres");
+        return Optional.of(
+                "waterings noted in minutes are left out, %s of them, the last on %s, because the flow is not known: add \"tapLitresPerMinute\" to the bed in garden.json, or note litres"
+                        .formatted(notCounted.size(), Collections.max(notCounted)));
     }
 }

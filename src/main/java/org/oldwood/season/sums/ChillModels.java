@@ -82,11 +82,8 @@ public final class ChillModels {
             fields.wrong(
                     "weights",
                     "weights-and-steps",
-                    "must be one more than the ends of the steps: "
-                            + weights.length
-                            + " weights, "
-                            + ends.length
-                            + " ends",
+                    "must be one more than the ends of the steps: %s weights, %s ends"
+                            .formatted(weights.length, ends.length),
                     "");
             return () -> celsius -> 0;
         }

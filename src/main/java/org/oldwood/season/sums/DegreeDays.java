@@ -7,14 +7,9 @@ package org.oldwood.season.sums;
 public final class DegreeDays {
     private DegreeDays() {}
 
-    /** Mean of the two less the base, not below 0. */
-    public static double simple(double minC, double maxC, double baseC) {
-        return Math.max(0, (minC + maxC) / 2 - baseC);
-    }
-
-    /** As {@link #simple(double, double, double)}, the greatest first cut down to {@code upperC}. */
+    /** Mean of the two less the base, not below 0; the greatest first cut down to {@code upperC}. */
     public static double simple(double minC, double maxC, double baseC, double upperC) {
-        return simple(minC, Math.min(maxC, upperC), baseC);
+        return Math.max(0, (minC + Math.min(maxC, upperC)) / 2 - baseC);
     }
 
     /** The part above the base of one sine through least and greatest (Baskerville and Emin 1969). */

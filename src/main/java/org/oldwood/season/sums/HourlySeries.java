@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleBinaryOperator;
+import java.util.stream.IntStream;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonDays;
 import org.oldwood.season.SunTimes;
@@ -146,22 +148,11 @@ public final class HourlySeries {
         return total;
     }
 
-    /** Degree days of a stretch by the single sine, °C·d. */
-    public double degreeDays(double baseC, Days days) {
-        double total = 0;
-        for (int i = index(days.first()); i <= index(days.last()); i++) {
-            total += DegreeDays.sine(min[i], max[i], baseC);
-        }
-        return total;
-    }
-
-    /** Degree days of a stretch by the daily mean, °C·d. */
-    public double simpleDegreeDays(double baseC, Days days) {
-        double total = 0;
-        for (int i = index(days.first()); i <= index(days.last()); i++) {
-            total += DegreeDays.simple(min[i], max[i], baseC);
-        }
-        return total;
+    /** The sum over a stretch of what each day's least and greatest temperature give. */
+    public double ofDays(DoubleBinaryOperator ofDay, Days days) {
+        return IntStream.rangeClosed(index(days.first()), index(days.last()))
+                .mapToDouble(i -> ofDay.applyAsDouble(min[i], max[i]))
+                .sum();
     }
 
     private int index(LocalDate date) {

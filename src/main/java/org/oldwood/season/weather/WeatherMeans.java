@@ -85,10 +85,8 @@ public final class WeatherMeans {
 
     private String inWords() {
         int trusted = (int) rules.trustedYears().is();
-        return "means of "
-                + years()
-                + " years"
-                + (years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
+        return "means of %s years%s"
+                .formatted(years(), years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
     }
 
     /** One month of one year. */

@@ -7,11 +7,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.cli.command.Cli;
+import org.oldwood.season.sums.DynamicModel;
+import org.oldwood.season.sums.HourlySeries;
+import org.oldwood.season.sums.HourlySeries.Days;
+import org.oldwood.season.weather.Weather;
+import org.oldwood.season.weather.WeatherHints;
+import org.oldwood.season.weather.WeatherReader;
+import org.oldwood.store.Problems;
 
 /** The commands {@code chill} and {@code heat}, from a weather file and from a garden. */
 class SumCommandsTest {
@@ -134,6 +142,46 @@ class SumCommandsTest {
         String[] json = java.util.Arrays.copyOf(asked, asked.length + 1);
         json[asked.length] = "--json";
         assertThat(run(json).out()).contains("\"model\": \"utah\", \"unit\": \"Utah chill units\", \"total\": 240");
+    }
+
+    /** A day from 13 to 40 °C between 12 and 33 °C: 12.94, TrenchR's manual and tests. */
+    @Test
+    void warmth_above_an_upper_threshold_adds_nothing() throws IOException {
+        Files.writeString(folder.resolve("w.csv"), "date,tmin,tmax\n2026-02-01,13,40\n");
+        String[] line =
+                "heat --weather w.csv --latitude 40 --base 12 --from 2026-02-01 --to 2026-02-01 --upper".split(" ");
+
+        assertThat(run(with(line, "33")).out()).contains("12.9 degree days above 12.0 °C to 33.0 °C");
+        assertThat(run(with(line, "12")).err()).contains("--upper must lie above the base");
+    }
+
+    private static String[] with(String[] line, String last) {
+        String[] all = java.util.Arrays.copyOf(line, line.length + 1);
+        all[line.length] = last;
+        return all;
+    }
+
+    /** Days before the record are not made up to start the models with. */
+    @Test
+    void a_record_that_begins_in_mid_winter_begins_there() throws IOException {
+        constant("2026-01-10", "2026-02-10", 6);
+        String[] line = "chill --weather w.csv --latitude 50 --from 2026-01-10 --to 2026-02-10".split(" ");
+        Weather weather = WeatherReader.read(
+                        Files.readAllBytes(folder.resolve("w.csv")),
+                        "w.csv",
+                        LocalDate.of(2026, 3, 1),
+                        WeatherHints.NONE,
+                        new Problems())
+                .orElseThrow()
+                .weather();
+        Days days = new Days(weather.first(), weather.last());
+        double expected = HourlySeries.of(50, weather, Optional.empty(), days.first(), days.last())
+                .orElseThrow()
+                .sum(DynamicModel.sameHour(), days);
+
+        assertThat(run(line).out())
+                .contains("%.1f chill portions".formatted(expected))
+                .doesNotContain("not measured");
     }
 
     @Test

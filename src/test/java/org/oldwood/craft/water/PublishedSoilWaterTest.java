@@ -27,7 +27,7 @@ class PublishedSoilWaterTest {
         Published.check(
                 row,
                 Map.of(
-                        "crude", in -> EffectiveRain.dailyCrude(in[0], in[1]),
+                        "crude", in -> 0.8 * EffectiveRain.daily(in[0], in[1]),
                         "monthly", in -> EffectiveRain.monthly(in[0])));
     }
 
@@ -38,7 +38,7 @@ class PublishedSoilWaterTest {
                 row,
                 Map.of(
                         "litres", in -> new RoofWater(in[0], in[1], in[2]).litres(in[3]),
-                        "on-bed", in -> new RoofWater(in[0], in[1], in[2]).millimetresOn(in[4], in[3])));
+                        "on-bed", in -> RootZone.millimetres(new RoofWater(in[0], in[1], in[2]).litres(in[3]), in[4])));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -121,7 +121,6 @@ class WaterAdviceTest {
         assertThat(dose.litresEach()).isEqualTo(52);
         assertThat(dose.minutes(12)).isEqualTo(13);
         assertThat(dose.hours(13)).isEqualTo(3);
-        assertThat(dose.part(0.5).litres()).isEqualTo(78);
         assertThat(Dose.toRefill(-3, 4, 3).litres()).isZero();
     }
 

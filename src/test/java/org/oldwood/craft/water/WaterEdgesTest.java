@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
-import org.oldwood.craft.water.evapotranspiration.Radiation;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.craft.water.evapotranspiration.WindSpeed;
 import org.oldwood.crop.Crop;
@@ -308,28 +307,6 @@ class WaterEdgesTest {
         assertThat(WindSpeed.atTwoMetres(5, 2)).isCloseTo(5, within(0.005));
     }
 
-    /** FAO-56 equation 44 with the months of its example 13: 0.14 × (16.1 − 14.1). */
-    @Test
-    void soil_heat_of_the_month_so_far() {
-        assertThat(Radiation.monthlySoilHeatSoFar(14.1, 16.1)).isCloseTo(0.28, within(1e-9));
-    }
-
-    @Test
-    void a_summer_counts_both_its_ends() {
-        SummerTally tally = new SummerTally(new int[] {2, 20}, new int[] {5, 20});
-        for (int day = 0; day < 30; day++) {
-            if (tally.counts(day)) {
-                tally.add(day, day > 3, 1);
-            }
-        }
-
-        assertThat(tally.days(0)).isEqualTo(4);
-        assertThat(tally.meanDepletion(0)).isEqualTo((2 + 3 + 4 + 5) / 4.0);
-        assertThat(tally.daysShort(0)).isEqualTo(2);
-        assertThat(tally.drained(0)).isEqualTo(4);
-        assertThat(tally.meanDepletion(1)).isEqualTo(20);
-    }
-
     /** 100 mm at 1 mm an hour: 24 sink the first day and 24 the next; the last day's are left. */
     @Test
     void water_stands_by_the_days_looked_back_on() {
@@ -338,19 +315,5 @@ class WaterEdgesTest {
 
         assertThat(StandingWater.days(days, 2, 3, 1)).isCloseTo(52 / 24.0, within(1e-12));
         assertThat(StandingWater.days(days, 2, 2, 1)).isZero();
-    }
-
-    @Test
-    void part_of_a_dose_is_part_of_all_its_figures() {
-        assertThat(Dose.toRefill(10, 4, 2).part(0.25)).isEqualTo(new Dose(2.5, 10, 5));
-    }
-
-    @Test
-    void a_roof_sheds_both_the_first_and_the_last_day() {
-        DryDays days = new DryDays(days(5, 2, 3), ones(5), 1);
-
-        assertThat(days.shed(1, 3)).isEqualTo(6);
-        assertThat(days.shed(2, 2)).isEqualTo(2);
-        assertThat(days(5, 2, 3).last()).isEqualTo(FIRST.plusDays(4));
     }
 }

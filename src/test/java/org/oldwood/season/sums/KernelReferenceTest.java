@@ -53,7 +53,7 @@ class KernelReferenceTest {
             String id, String method, double min, double max, double base, Double upper, double expected, double to) {
         double computed;
         if (method.equals("simple")) {
-            computed = DegreeDays.simple(min, max, base);
+            computed = DegreeDays.simple(min, max, base, Double.POSITIVE_INFINITY);
         } else {
             computed = upper == null ? DegreeDays.sine(min, max, base) : DegreeDays.sine(min, max, base, upper);
         }

@@ -7,9 +7,6 @@ package org.oldwood.craft.water.evapotranspiration;
  * weather of a given day.
  */
 public final class AirPressure {
-    /** Of equation 16: a wet bulb under a fan, 1/°C. */
-    private static final double ASPIRATED = 0.000662;
-
     private AirPressure() {}
 
     /** Mean pressure in kPa at {@code heightM} metres (equation 7). */
@@ -20,10 +17,5 @@ public final class AirPressure {
     /** Psychrometric constant in kPa/°C at a pressure in kPa (equation 8). */
     public static double psychrometric(double kilopascals) {
         return 0.665e-3 * kilopascals;
-    }
-
-    /** Psychrometric constant of a ventilated wet bulb, kPa/°C (equation 16). */
-    public static double ofVentilatedWetBulb(double kilopascals) {
-        return ASPIRATED * kilopascals;
     }
 }

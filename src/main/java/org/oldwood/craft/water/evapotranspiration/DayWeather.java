@@ -21,11 +21,8 @@ public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDo
     public DayWeather {
         if (!(tmin >= -90 && tmax <= 60 && tmin <= tmax)) {
             throw new IllegalArgumentException(
-                    "temperatures must lie from -90 to 60 °C, the lowest not above the highest, but"
-                            + " are "
-                            + tmin
-                            + " and "
-                            + tmax);
+                    "temperatures must lie from -90 to 60 °C, the lowest not above the highest, but are %s and %s"
+                            .formatted(tmin, tmax));
         }
         if (wind.isPresent() && !(wind.getAsDouble() >= 0 && wind.getAsDouble() <= 60)) {
             throw new IllegalArgumentException("wind must be from 0 to 60 m/s but is " + wind.getAsDouble());

@@ -1,8 +1,7 @@
 package org.oldwood.craft.water.evapotranspiration;
 
 /**
- * Radiation at the ground, MJ/m² a day: what comes through the air, what is kept, what is lost to the sky, what the
- * soil takes up.
+ * Radiation at the ground, MJ/m² a day: what comes through the air, what is kept, what is lost to the sky.
  *
  * <p>Source: FAO-56, equations 35 to 44 and 50. Checked against {@code reference/radiation.csv}.
  */
@@ -53,16 +52,6 @@ public final class Radiation {
         double clearness = clearSky == 0 ? POLAR_NIGHT_CLEARNESS : Math.min(1, solar / clearSky);
         double glow = STEFAN_BOLTZMANN * (fourth(tmax) + fourth(tmin)) / 2;
         return glow * (0.34 - 0.14 * Math.sqrt(ea)) * (1.35 * clearness - 0.35);
-    }
-
-    /** Heat into the soil over a month, from the means of the months before and after (43). */
-    public static double monthlySoilHeat(double before, double after) {
-        return 0.07 * (after - before);
-    }
-
-    /** Heat into the soil over a month, from the means of the month before and this one (44). */
-    public static double monthlySoilHeatSoFar(double before, double now) {
-        return 0.14 * (now - before);
     }
 
     private static double fourth(double celsius) {

@@ -132,11 +132,8 @@ public sealed interface Sunshine {
 
         @Override
         public String inWords() {
-            return "sunshine not given: radiation from the range of temperature (FAO-56 eq. 50, "
-                    + (adjustment == COAST ? "coast" : "inland")
-                    + ", "
-                    + adjustment
-                    + ")";
+            return "sunshine not given: radiation from the range of temperature (FAO-56 eq. 50, %s, %s)"
+                    .formatted(adjustment == COAST ? "coast" : "inland", adjustment);
         }
     }
 }

@@ -29,11 +29,6 @@ public final class Vapour {
         return saturation(celsius);
     }
 
-    /** Actual vapour pressure from a ventilated wet and dry bulb (equation 15) at a pressure in kPa. */
-    public static double fromWetBulb(double wet, double dry, double kilopascals) {
-        return saturation(wet) - AirPressure.ofVentilatedWetBulb(kilopascals) * (dry - wet);
-    }
-
     /** Actual vapour pressure from the day's extremes of humidity (equation 17). */
     public static double fromExtremes(double tmin, double tmax, double rhMin, double rhMax) {
         return (saturation(tmin) * rhMax / 100 + saturation(tmax) * rhMin / 100) / 2;

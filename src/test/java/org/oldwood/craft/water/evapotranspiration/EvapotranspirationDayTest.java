@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.time.LocalDate;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -56,22 +55,6 @@ class EvapotranspirationDayTest {
         assertThatThrownBy(() -> new Humidity.Mean(101)).hasMessageContaining("0 to 100 %");
         assertThatThrownBy(() -> new Sunshine.Hours(25)).hasMessageContaining("0 to 24");
         assertThatThrownBy(() -> new Sunshine.Measured(-1)).hasMessageContaining("0 to 60");
-    }
-
-    @Test
-    void a_series_runs_over_new_year_and_29_february() {
-        EvapotranspirationSeries place = EvapotranspirationSeries.inland(50, 0);
-        int days = 800;
-        double[] tmin = new double[days];
-        double[] tmax = new double[days];
-        java.util.Arrays.fill(tmax, 10);
-        LocalDate first = LocalDate.of(2023, 12, 1);
-
-        double[] mm = place.daily(first, tmin, tmax);
-
-        for (int i = 0; i < days; i++) {
-            assertThat(mm[i]).isEqualTo(place.on(first.plusDays(i).getDayOfYear(), 0, 10));
-        }
     }
 
     private static EvapotranspirationDay day(DayWeather weather) {

@@ -33,7 +33,6 @@ class PublishedWeatherTest {
                 Map.of(
                         "saturation", in -> Vapour.saturation(in[0]),
                         "mean-saturation", in -> Vapour.meanSaturation(in[0], in[1]),
-                        "wet-bulb", in -> Vapour.fromWetBulb(in[0], in[1], in[2]),
                         "extremes", in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]),
                         "highest", in -> Vapour.fromHighest(in[0], in[1]),
                         "mean", in -> Vapour.fromMean(in[0], in[1], in[2]),
@@ -53,12 +52,7 @@ class PublishedWeatherTest {
                         "clear", in -> Radiation.clearSky(in[0], in[1]),
                         "kept", in -> Radiation.netSolar(in[0]),
                         "lost", PublishedWeatherTest::lost,
-                        "net", in -> Radiation.netSolar(in[3]) - lost(in),
-                        "soil", in -> Radiation.monthlySoilHeat(in[0], in[1]),
-                        "soil-mm",
-                                in -> Radiation.monthlySoilHeat(in[0], in[1])
-                                        * ReferenceEvapotranspiration.MM_PER_MEGAJOULE,
-                        "soil-so-far", in -> Radiation.monthlySoilHeatSoFar(in[0], in[1])));
+                        "net", in -> Radiation.netSolar(in[3]) - lost(in)));
     }
 
     private static double sunshineAt(double[] in) {
@@ -99,8 +93,9 @@ class PublishedWeatherTest {
             entry("example-20-solar", in -> monthInLyon(in).solar()),
             entry("example-20-clear", in -> monthInLyon(in).clearSky()),
             entry("example-20-net", in -> monthInLyon(in).netRadiation()),
-            entry("temperatures-only", in -> EvapotranspirationSeries.inland(in[0], in[1])
-                    .on((int) in[2], in[3], in[4])));
+            entry("temperatures-only", in -> EvapotranspirationDay.of(
+                            in[0], in[1], (int) in[2], DayWeather.ofTemperatures(in[3], in[4]), 0)
+                    .penmanMonteith()));
 
     private static EvapotranspirationDay coastAtBangkok(double[] in) {
         DayWeather weather = new DayWeather(
