@@ -169,8 +169,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         // how many beds says less than how many of what; which bed, more
         String few = beds().size() > 1 ? many : count + where;
         List<String> names = names();
-        return names.stream()
-                .flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count))
+        Stream<String> placed = names.stream().flatMap(name -> Stream.of(name + many + where, name + few));
+        Stream<String> all =
+                names.stream().flatMap(name -> Stream.of(name + many + where, name + few, name + many, name + count));
+        // on a walk, what is done says more than where
+        return (kind.by() == RoundKind.By.WEEK ? all : Stream.concat(placed, all))
                 .filter(title -> title.length() <= LONGEST_TITLE)
                 .findFirst()
                 .orElseGet(() -> {
@@ -190,9 +193,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         names.add((verbs.isEmpty() ? brief : Words.list(verbs)) + crop);
         if (kind.by() == RoundKind.By.WEEK && verbs.size() > 2) {
             names.add("%s, %s and more".formatted(verbs.get(0), verbs.get(1)));
-        } else {
-            names.add(brief);
         }
+        if (kind.by() == RoundKind.By.WEEK && verbs.size() > 1) {
+            names.add("%s and more".formatted(verbs.get(0)));
+        }
+        names.add(brief);
         return names.stream().map(Round::capital).toList();
     }
 
@@ -221,11 +226,24 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
     private List<String> verbs() {
         return kind.jobs().stream()
                 .filter(job -> !job.title().isEmpty())
-                .filter(job -> all().stream()
-                        .filter(task -> (task.state() == Task.State.OPEN) == open())
-                        .anyMatch(task -> job.rules().contains(task.rule().id())))
-                .map(RoundKind.Job::title)
+                .map(this::verb)
+                .filter(verb -> !verb.isEmpty())
                 .toList();
+    }
+
+    /** Empty where nothing of that job is left; with the crop's name where the job asks for it and there is one. */
+    private String verb(RoundKind.Job job) {
+        List<String> crops = all().stream()
+                .filter(task -> (task.state() == Task.State.OPEN) == open())
+                .filter(task -> job.rules().contains(task.rule().id()))
+                .map(Round::crop)
+                .distinct()
+                .toList();
+        return switch (crops.size()) {
+            case 0 -> "";
+            case 1 -> job.title().replace("{crop}", crops.get(0));
+            default -> job.title().replace(" {crop}", "");
+        };
     }
 
     private String crop() {

@@ -39,7 +39,7 @@ public record RoundKind(
     /**
      * A step of the work.
      *
-     * @param title its verb for the title; empty where the title need not say it
+     * @param title its verb for the title, where {@code {crop}} stands for the plural of the one crop; empty where the title need not say it
      * @param opens what is known once it is done, and waits for it; empty for nothing
      */
     public record Job(String title, String opens, List<String> rules) {}
