@@ -17,8 +17,8 @@ import org.oldwood.plan.Task;
 
 /**
  * Gives rounds their days among those on which one works: three a day and four a week where their time allows, no more
- * minutes than a day has, none before what it comes after, and materials as far apart as they must be. What is
- * due once a fortnight chooses first, then the one whose time ends first.
+ * minutes than a day has, none before what it comes after, and materials as far apart as they must be. The one whose time
+ * ends first chooses first.
  */
 final class Diary {
     private static final int MOST_A_DAY = 3;
@@ -43,9 +43,6 @@ final class Diary {
     /** The days given so far to work that comes after some other. */
     private final Map<Place, LocalDate> waiting = new HashMap<>();
 
-    /** From when on the next round of a kind may be that is done once a fortnight at most. */
-    private final Map<String, LocalDate> fortnightly = new HashMap<>();
-
     private record Place(String rule, int season, String where) {}
 
     Diary(GardenState state, KeepApart apart) {
@@ -62,9 +59,7 @@ final class Diary {
         Map<String, LocalDate> days = new HashMap<>();
         rounds.stream()
                 .filter(Round::open)
-                .sorted(Comparator.comparing((Round round) -> !round.fortnightly())
-                        .thenComparing(round -> round.fortnightly() ? round.day() : round.lastGoodDay())
-                        .thenComparing(Round::id))
+                .sorted(Comparator.comparing(Round::lastGoodDay).thenComparing(Round::id))
                 .forEach(round -> days.put(round.id(), dayFor(round)));
         List<Round> spread = new ArrayList<>();
         rounds.forEach(round -> spread.add(round.on(days.getOrDefault(round.id(), round.day()))));
@@ -79,12 +74,6 @@ final class Diary {
             first = latest(first, week(round.day()));
             last = earliest(last, week(round.day()).plusDays(6));
         }
-        if (round.fortnightly()) {
-            LocalDate monday = RoundKind.fortnight(round.day());
-            LocalDate before = fortnightly.getOrDefault(round.kind().id(), LocalDate.MIN);
-            last = earliest(last, latest(first, monday.plusDays(13)));
-            first = earliest(last, latest(latest(first, monday), before));
-        }
         for (Task task : due) {
             first = latest(first, earliest(from(task), last));
         }
@@ -95,9 +84,6 @@ final class Diary {
         List<Task> tagged = due.stream().filter(task -> !task.tags().isEmpty()).toList();
         LocalDate day = free(round, tagged, first, last);
         take(round, due, day);
-        if (round.fortnightly()) {
-            fortnightly.put(round.kind().id(), day.plusDays(14));
-        }
         return day;
     }
 

@@ -119,11 +119,6 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return beds;
     }
 
-    /** Whether its kind comes once a fortnight at most. */
-    boolean fortnightly() {
-        return kind.by() == RoundKind.By.FORTNIGHT;
-    }
-
     /** The cautions of all tasks, the gravest first, each once. */
     public List<Cautions.Caution> cautions() {
         return Cautions.ranked(

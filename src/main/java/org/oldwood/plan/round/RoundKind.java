@@ -1,6 +1,7 @@
 package org.oldwood.plan.round;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Locale;
@@ -31,18 +32,20 @@ public record RoundKind(
         GROUP,
         BED,
         /** The calendar week of the task's day: for what is done again and again, or has to be done just then. */
-        WEEK,
-        /** The calendar fortnight of the task's day: what is never done more than once in one. */
-        FORTNIGHT
+        WEEK
     }
 
     /**
      * A step of the work.
      *
      * @param title its verb for the title, where {@code {crop}} stands for the plural of the one crop; empty where the title need not say it
+     * @param everyOtherWeek whether once in two weeks is enough
      * @param opens what is known once it is done, and waits for it; empty for nothing
      */
-    public record Job(String title, String opens, List<String> rules) {}
+    public record Job(String title, boolean everyOtherWeek, String opens, List<String> rules) {}
+
+    /** From which weeks are counted in pairs. */
+    private static final LocalDate FIRST_MONDAY = LocalDate.of(1970, 1, 5);
 
     private static final List<String> BY =
             Stream.of(By.values()).map(RoundKind::key).toList();
@@ -65,7 +68,11 @@ public record RoundKind(
     }
 
     private static Job job(Fields fields) {
-        Job job = new Job(fields.text("title", ""), fields.text("opens", ""), fields.texts("rules"));
+        Job job = new Job(
+                fields.text("title", ""),
+                fields.flag("everyOtherWeek", false),
+                fields.text("opens", ""),
+                fields.texts("rules"));
         fields.done();
         return job;
     }
@@ -75,11 +82,11 @@ public record RoundKind(
         String title = rule.id().replace('-', ' ');
         By by = rule.repeatDays() > 0 ? By.WEEK : By.SEASON;
         return new RoundKind(
-                rule.id(), title, by, false, false, List.of(), List.of(new Job("", "", List.of(rule.id()))));
+                rule.id(), title, by, false, false, List.of(), List.of(new Job("", false, "", List.of(rule.id()))));
     }
 
     /** Which round of this kind a task belongs to: {@code cut@2027.blackcurrant}, {@code walk@2027-w31}. */
-    String round(Task task) {
+    String round(Task task, LocalDate today) {
         String season = task.season().label();
         return switch (by) {
             case SEASON -> "%s@%s".formatted(id, season);
@@ -92,16 +99,27 @@ public record RoundKind(
                         Locale.ROOT,
                         "%s@%s-w%02d",
                         id,
-                        task.day().get(IsoFields.WEEK_BASED_YEAR),
-                        task.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
-            case FORTNIGHT -> "%s@%s".formatted(id, fortnight(task.day()));
+                        day(task, today).get(IsoFields.WEEK_BASED_YEAR),
+                        day(task, today).get(IsoFields.WEEK_OF_WEEK_BASED_YEAR));
         };
     }
 
-    /** The Monday with which the calendar fortnight of a day begins; fortnights are counted from 5 January 1970. */
-    static LocalDate fortnight(LocalDate day) {
-        long first = LocalDate.of(1970, 1, 5).toEpochDay();
-        return day.minusDays(Math.floorMod(day.toEpochDay() - first, 14));
+    /** The day for a task: its own, but of a job of every other week one of such a week, as far as that is in time. */
+    LocalDate day(Task task, LocalDate today) {
+        LocalDate day = task.day();
+        boolean waits = task.state() == Task.State.OPEN
+                && jobs.stream()
+                        .anyMatch(job -> job.everyOtherWeek
+                                && job.rules.contains(task.rule().id()))
+                && Math.floorMod(ChronoUnit.WEEKS.between(FIRST_MONDAY, day), 2) == 1;
+        if (!waits) {
+            return day;
+        }
+        LocalDate before = day.minusDays(7);
+        LocalDate after = day.plusDays(7);
+        return !before.isBefore(task.window().first()) && !before.isBefore(today)
+                ? before
+                : after.isAfter(task.window().last()) ? day : after;
     }
 
     private String part(String season, String part) {

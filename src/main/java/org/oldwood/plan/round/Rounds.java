@@ -56,7 +56,7 @@ public final class Rounds {
     public List<Round> of(Plan plan, GardenState state) {
         Map<String, List<Task>> together = new LinkedHashMap<>();
         for (Task task : plan.tasks()) {
-            together.computeIfAbsent(kind(task.rule()).round(task), id -> new ArrayList<>())
+            together.computeIfAbsent(kind(task.rule()).round(task, state.date()), id -> new ArrayList<>())
                     .add(task);
         }
         List<Round> wanted = new ArrayList<>();
@@ -90,7 +90,10 @@ public final class Rounds {
      * time begins when there is no working day left for others wait.
      */
     private static LocalDate day(RoundKind kind, List<Task> tasks, GardenState state) {
-        List<LocalDate> days = tasks.stream().map(Task::day).sorted().toList();
+        List<LocalDate> days = tasks.stream()
+                .map(task -> kind.day(task, state.date()))
+                .sorted()
+                .toList();
         if (kind.start() || tasks.get(0).state() != Task.State.OPEN) {
             return days.get(0);
         }
