@@ -13,7 +13,7 @@ export const work = mkdtempSync(join(tmpdir(), 'oldwood-sheets-'));
 
 /** Runs the program and gives what it printed. */
 export function oldwood(...args) {
-  return execFileSync(program, [...args, '--today', today], { encoding: 'utf8', maxBuffer: 1 << 28, stdio: ['ignore', 'pipe', 'pipe'] });
+  return execFileSync(program, args.includes('--today') ? args : [...args, '--today', today], { encoding: 'utf8', maxBuffer: 1 << 28, stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
 function demo(name) {
@@ -87,6 +87,8 @@ export const roundGardens = {
   'terrace-school': gardens['terrace-school'],
   'fire-station-hedges': gardens['fire-station-hedges'],
   'one-bush': oneBush,
+  'sixty-bushes': () => many('sixty-bushes', 60),
+  'two-hundred-bushes': () => many('two-hundred-bushes', 200),
   'hostile-words': hostileWords,
 };
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.words.Dates;
 
 /**
  * A job whose time is past, and that was neither noted as done nor skipped.
@@ -22,9 +23,6 @@ import java.util.Optional;
  */
 public record Missed(
         String task, Rule rule, String title, String subject, Optional<String> bed, LocalDate last, String then) {
-    /** So many lines are told at most. */
-    private static final int LINES = 10;
-
     private static final Comparator<Missed> MOST_HARMFUL_FIRST = Comparator.<Missed>comparingInt(
                     missed -> -missed.rule.ifMissed().harm())
             .thenComparing(Missed::last, Comparator.reverseOrder())
@@ -64,17 +62,17 @@ public record Missed(
         return new Missed(task, rule, title, subject, bed, last, words.strip());
     }
 
-    /** A line for each kind of work, ten at most; the last one then says how many more there are. */
-    public static List<String> lines(List<Missed> inOrder) {
+    /** A line for each kind of work, so many at most; the last one then says how many more there are. */
+    public static List<String> lines(List<Missed> inOrder, int most) {
         Map<String, List<Missed>> byRule = new LinkedHashMap<>();
         inOrder.forEach(missed -> byRule.computeIfAbsent(missed.rule.id(), rule -> new ArrayList<>())
                 .add(missed));
         List<String> lines = new ArrayList<>();
         byRule.values().forEach(alike -> lines.add(line(alike)));
-        int shown = lines.size() <= LINES ? lines.size() : LINES - 1;
+        int shown = lines.size() <= most ? lines.size() : most - 1;
         List<String> told = new ArrayList<>(lines.subList(0, shown));
         if (shown < lines.size()) {
-            told.add("and %s more kinds of work (--json has them all)".formatted(lines.size() - shown));
+            told.add("and %s more kinds of work (tasks --json has them all)".formatted(lines.size() - shown));
         }
         return told;
     }
@@ -83,7 +81,7 @@ public record Missed(
         Missed first = alike.get(0);
         String more = alike.size() == 1 ? "" : " and %s more".formatted(alike.size() - 1);
         return "%s%s, until %s. %s"
-                .formatted(first.title, more, first.last, first.then)
+                .formatted(first.title, more, Dates.shortDay(first.last), first.then)
                 .strip();
     }
 }

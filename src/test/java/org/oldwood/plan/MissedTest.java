@@ -163,10 +163,10 @@ class MissedTest {
             rules.rule("job-" + i, "bed", MARCH + ",'doneBy':['fed']" + missed(i == 7 ? 3 : 1, "'lapsed'"));
         }
 
-        List<String> lines = Missed.lines(rules.plan(garden(), "2027-05-12").missed());
+        List<String> lines = Missed.lines(rules.plan(garden(), "2027-05-12").missed(), 10);
 
         assertThat(lines).hasSize(10).last().asString().startsWith("and 3 more kinds of work");
-        assertThat(lines.get(0)).startsWith("job-7, until 2027-03-31.");
+        assertThat(lines.get(0)).startsWith("job-7, until 31 Mar 2027.");
     }
 
     @Test
@@ -175,7 +175,7 @@ class MissedTest {
             rules.rule("job-" + i, "bed", MARCH + ",'doneBy':['fed']" + missed(1, "'lapsed'"));
         }
 
-        assertThat(Missed.lines(rules.plan(garden(), "2027-05-12").missed()))
+        assertThat(Missed.lines(rules.plan(garden(), "2027-05-12").missed(), 10))
                 .hasSize(10)
                 .noneMatch(line -> line.contains("more kinds"));
     }
@@ -186,13 +186,13 @@ class MissedTest {
                 .rule("thin", "plant", OwnRules.span("06-01", "06-30"));
         SmallGarden garden = garden().note("2021-11-15", BUSH.replace("bc-1", "bc-2"));
 
-        assertThat(Missed.lines(rules.plan(garden, "2027-05-12").missed()))
-                .containsExactly("cut and 1 more, until 2027-03-31. Too late; instead: thin.");
+        assertThat(Missed.lines(rules.plan(garden, "2027-05-12").missed(), 10))
+                .containsExactly("cut and 1 more, until 31 Mar 2027. Too late; instead: thin.");
         // the thinning of June 2028 is not instead of a cut of March 2027
-        assertThat(Missed.lines(rules.plan(garden, "2027-07-12").missed()))
+        assertThat(Missed.lines(rules.plan(garden, "2027-07-12").missed(), 10))
                 .first()
                 .asString()
-                .isEqualTo("cut and 1 more, until 2027-03-31. Too late now.");
+                .isEqualTo("cut and 1 more, until 31 Mar 2027. Too late now.");
     }
 
     /** A garden begun today has no past. */

@@ -93,8 +93,8 @@ class PlannedYearTest {
 
         SmallGarden garden = garden().note("2025-06-01", "'vigour','bed':'a','growth':'normal'");
 
-        assertThat(Missed.lines(rules.plan(garden, "2027-03-06").missed()))
-                .containsExactly("Feed Bed A, until 2027-03-05.", "Mulch Bed A, until 2027-03-05.");
+        assertThat(Missed.lines(rules.plan(garden, "2027-03-06").missed(), 10))
+                .containsExactly("Feed Bed A, until 5 Mar 2027.", "Mulch Bed A, until 5 Mar 2027.");
     }
 
     @Test

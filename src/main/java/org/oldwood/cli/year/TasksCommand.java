@@ -47,6 +47,7 @@ import picocli.CommandLine.Parameters;
         })
 public final class TasksCommand extends GardenCommand {
     private static final int MOST = 20;
+    private static final int MOST_MISSED = 10;
     private static final String MISSED = "missed";
 
     @Parameters(arity = "0..1", paramLabel = "WHICH", description = "which rounds, see below; those that come next")
@@ -194,7 +195,7 @@ public final class TasksCommand extends GardenCommand {
                 .toList();
         if (!here.isEmpty()) {
             out().line("Not noted as done, and its time is past");
-            Missed.lines(here).forEach(line -> out().hanging("  ", 4, line));
+            Missed.lines(here, MOST_MISSED).forEach(line -> out().hanging("  ", 4, line));
             out().paragraph(
                             2,
                             "If it was done, note it with its date; if you left it out: oldwood note skipped TASK, as"

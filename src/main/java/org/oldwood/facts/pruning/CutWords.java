@@ -3,12 +3,15 @@ package org.oldwood.facts.pruning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.Stems;
 import org.oldwood.craft.pruning.Taken;
 import org.oldwood.craft.pruning.Why;
 
@@ -61,6 +64,14 @@ public final class CutWords {
             }
         }
         return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
+    }
+
+    /** {@code 5 of age 1, 2 of age 2}. */
+    static String byAge(Stems stems) {
+        return IntStream.rangeClosed(1, stems.oldest())
+                .filter(age -> stems.at(age) > 0)
+                .mapToObj(age -> "%d of age %s".formatted(stems.at(age), stems.label(age)))
+                .collect(Collectors.joining(", "));
     }
 
     /** What stands before and after: {@code 1=9,4+=3 → 1=5,4+=0}. */

@@ -243,7 +243,7 @@ public record PruningCase(
             default ->
                 toLeave() == 0
                         ? "see how many " + what + " are spent"
-                        : "leave " + toLeave() + " (by age " + school.target(blank) + "), oldest out first";
+                        : "leave %d (%s), oldest out first".formatted(toLeave(), CutWords.byAge(school.target(blank)));
         };
     }
 

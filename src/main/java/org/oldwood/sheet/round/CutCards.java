@@ -1,5 +1,6 @@
 package org.oldwood.sheet.round;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -62,9 +63,10 @@ final class CutCards {
         return task.subject().plants().get(0);
     }
 
-    /** All next cuts. */
-    Drawn all() {
-        return of(List.copyOf(next.values()), Integer.MAX_VALUE);
+    /** The next cuts that are made before a day. */
+    Drawn until(LocalDate end) {
+        return of(
+                next.values().stream().filter(task -> task.day().isBefore(end)).toList(), Integer.MAX_VALUE);
     }
 
     /** Those among some tasks whose stems are known; where they come to more cards than {@code most}, none. */
@@ -84,7 +86,7 @@ final class CutCards {
             return new Drawn(
                     List.of(),
                     List.of(),
-                    "The cards of " + chosen.size() + " bushes stand on the sheet without --month.");
+                    "Which stems to take from %d bushes stands on the cards: oldwood sheet.".formatted(chosen.size()));
         }
         Set<String> looks = new LinkedHashSet<>();
         chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning()

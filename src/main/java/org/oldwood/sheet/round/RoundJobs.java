@@ -2,9 +2,14 @@ package org.oldwood.sheet.round;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.oldwood.facts.Amount;
+import org.oldwood.facts.Purchase;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
@@ -15,33 +20,58 @@ import org.oldwood.sheet.round.RoundPage.Job;
 import org.oldwood.words.Words;
 
 /**
- * The jobs of a round as the page lists them: one for each rule, with a box for each plant or bed.
+ * The jobs of a round as the page lists them, one for each rule: in full with a box for each plant or bed, in brief with
+ * one box.
  *
  * @param drawn the tasks that have a card on the page
- * @param said what the page has said so far; it grows
+ * @param said the jobs that the page has told of so far; it grows
+ * @param hows how they are done; it grows up to a few, so that the start stays short
  */
-record RoundJobs(Set<String> drawn, Set<String> said) {
+record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
     private static final int MOST_BOXES = 16;
+    private static final int MOST_HOWS = 5;
 
-    List<Job> of(Round round) {
-        List<Job> jobs = new ArrayList<>();
-        List<Task> left = new ArrayList<>(round.tasks());
-        left.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
-        while (!left.isEmpty()) {
-            Task first = left.get(0);
-            List<Task> alike =
-                    left.stream().filter(task -> isAlike(task, first)).toList();
-            left.removeAll(alike);
-            String how = sentence(first.rule());
-            boolean again = first.rule().repeatDays() > 0 && !said.add(words(alike) + amount(alike, drawn));
-            jobs.add(new Job(
-                    words(alike), said.add(how) ? how : "", boxes(alike, drawn), again ? "" : amount(alike, drawn)));
-        }
-        return jobs;
+    List<Job> of(Round round, boolean brief) {
+        List<Task> inOrder = new ArrayList<>(round.tasks());
+        inOrder.sort(Comparator.comparingInt(task -> round.kind().order(task.rule())));
+        Map<String, List<Task>> byRule = new LinkedHashMap<>();
+        inOrder.forEach(task -> byRule.computeIfAbsent(task.rule().id(), id -> new ArrayList<>())
+                .add(task));
+        return byRule.values().stream()
+                .map(alike -> brief ? brief(round, alike) : full(alike))
+                .toList();
     }
 
-    private static boolean isAlike(Task task, Task other) {
-        return task.rule().id().equals(other.rule().id());
+    private Job full(List<Task> alike) {
+        Rule rule = alike.get(0).rule();
+        String how = sentence(rule);
+        String each = each(alike);
+        boolean again = rule.repeatDays() > 0 && !said.add(words(alike) + each);
+        boolean told = hows.size() >= MOST_HOWS || !hows.add(how);
+        return new Job(words(alike), told ? "" : how, boxes(alike), again ? "" : each);
+    }
+
+    /** A job in one line: how much each gets where that is the same, else how much all take. */
+    private Job brief(Round round, List<Task> alike) {
+        String each = each(alike);
+        Box all = new Box(alike.stream().map(Task::id).toList(), "", "");
+        return new Job(words(alike), "", List.of(all), each.isEmpty() ? inAll(round, alike) : each);
+    }
+
+    private static String inAll(Round round, List<Task> alike) {
+        List<Purchase> materials = new Round(round.id(), round.kind(), round.day(), alike, List.of()).materials();
+        if (!materials.isEmpty()) {
+            return Words.list(materials.stream()
+                    .map(each -> "%s of %s".formatted(Purchase.measured(each.amount(), each.unit()), each.name()))
+                    .toList());
+        }
+        List<Amount> amounts =
+                alike.stream().flatMap(task -> task.amount().stream()).toList();
+        List<String> units = amounts.stream().map(Amount::unit).distinct().toList();
+        long sum = Math.round(amounts.stream().mapToDouble(Amount::value).sum());
+        return units.size() == 1 && !units.contains("plants") && sum > 0 && amounts.size() == alike.size()
+                ? "%d %s in all".formatted(sum, units.get(0))
+                : "";
     }
 
     /** Of one task its own title; of several the rule's, with their crops in place of their names. */
@@ -57,11 +87,8 @@ record RoundJobs(Set<String> drawn, Set<String> said) {
                         .orElse(task.subject().words()))
                 .distinct()
                 .collect(Collectors.joining(", "));
-        List<String> beds = tasks.stream()
-                .flatMap(task -> task.subject().bed().stream())
-                .map(in -> in.bed().name())
-                .distinct()
-                .toList();
+        List<String> beds =
+                tasks.stream().flatMap(task -> bed(task).stream()).distinct().toList();
         String bed = beds.size() == 1 ? beds.get(0) : Words.count(beds.size(), "bed", "beds");
         return first.rule()
                 .title()
@@ -73,15 +100,31 @@ record RoundJobs(Set<String> drawn, Set<String> said) {
                 .replace("{season}", first.season().label());
     }
 
+    private static Optional<String> bed(Task task) {
+        return task.subject().bed().map(in -> in.bed().name());
+    }
+
     private static String sentence(Rule rule) {
         int end = rule.text().indexOf(". ");
         return end < 0 ? rule.text() : rule.text().substring(0, end + 1);
     }
 
-    /** A box for each task; for one task of several plants a box for each of them, where they are few. */
-    private static List<Box> boxes(List<Task> tasks, Set<String> drawn) {
+    /** A box for each task, or for each bed where they are many; for one task of few plants one for each of them. */
+    private List<Box> boxes(List<Task> tasks) {
+        if (tasks.size() > MOST_BOXES) {
+            return tasks.stream()
+                    .collect(Collectors.groupingBy(
+                            task -> bed(task).orElse(""), LinkedHashMap::new, Collectors.toList()))
+                    .entrySet()
+                    .stream()
+                    .map(each -> new Box(
+                            each.getValue().stream().map(Task::id).toList(),
+                            "%s: %d".formatted(each.getKey(), each.getValue().size()),
+                            ""))
+                    .toList();
+        }
+        boolean said = !each(tasks).isEmpty();
         List<Box> boxes = new ArrayList<>();
-        boolean said = !amount(tasks, drawn).isEmpty();
         for (Task task : tasks) {
             Set<String> plants = task.subject().plants().stream()
                     .map(plant -> plant.plant().id())
@@ -89,23 +132,26 @@ record RoundJobs(Set<String> drawn, Set<String> said) {
             List<Share> open = task.shares().stream()
                     .filter(share -> share.open() && plants.contains(share.id()))
                     .toList();
+            List<String> id = List.of(task.id());
             if (plants.size() > 1 && !open.isEmpty() && open.size() <= MOST_BOXES) {
-                open.forEach(share -> boxes.add(new Box(task.id(), share.id(), "")));
+                open.forEach(share -> boxes.add(new Box(id, share.id(), "")));
             } else {
-                boxes.add(new Box(task.id(), tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task, drawn)));
+                boxes.add(new Box(id, tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task)));
             }
         }
         return boxes;
     }
 
-    /** The amount of all, where each has the same, or where there is but one task. */
-    private static String amount(List<Task> tasks, Set<String> drawn) {
-        String first = inWords(tasks.get(0), drawn);
-        return tasks.stream().allMatch(task -> inWords(task, drawn).equals(first)) ? first : "";
+    /** The amount of each, where it is the same for all. */
+    private String each(List<Task> tasks) {
+        String first = inWords(tasks.get(0));
+        boolean same = tasks.stream().allMatch(task -> inWords(task).equals(first));
+        boolean many = tasks.size() > 1 && !first.isEmpty() && Character.isDigit(first.charAt(0));
+        return same ? many ? first + " each" : first : "";
     }
 
     /** The amount, but for a cut that has its card on the page. */
-    private static String inWords(Task task, Set<String> drawn) {
+    private String inWords(Task task) {
         return drawn.contains(task.id())
                 ? "as on the card"
                 : task.amount().map(TaskWords::inWords).orElse("");

@@ -31,22 +31,6 @@ public record RoundPage(
         List<String> buy,
         String next) {
 
-    /** So many rounds, jobs and rows of cards fill a sheet of paper where each job also says how it is done. */
-    private static final int FULL = 36;
-
-    private static final int CARDS_IN_A_ROW = 4;
-    private static final int ROW = 12;
-
-    /** Whether how a job is done is said: not on a month's page that would run over its sheet of paper. */
-    public boolean saysHow() {
-        int lines = groups.stream()
-                .flatMap(group -> group.lines().stream())
-                .mapToInt(line -> 1 + line.jobs().size() + (line.care().isEmpty() ? 0 : 1))
-                .sum();
-        int rows = (cards.size() + CARDS_IN_A_ROW - 1) / CARDS_IN_A_ROW;
-        return !month || lines + ROW * rows <= FULL;
-    }
-
     /** The first day of a month on the strip; {@code x} in per cent of its width. */
     public record Tick(String label, String x) {}
 
@@ -68,8 +52,10 @@ public record RoundPage(
      * @param minutes how long it takes; empty where nothing is known of it
      * @param optional whether nothing is lost without it
      * @param title what, how many, where
+     * @param beds where, in walking order; empty where the title says it, or it is in many
      * @param care the gravest caution, where it was not said before on the page; else empty
      * @param bar its good days on the strip
+     * @param brief whether its jobs stand in brief, with one box each
      */
     public record Line(
             String id,
@@ -79,25 +65,35 @@ public record RoundPage(
             String minutes,
             boolean optional,
             String title,
+            String beds,
             List<Job> jobs,
             String care,
-            Bar bar) {}
+            Bar bar,
+            boolean brief) {
+
+        /** Whether the title says all of its one job, so that the box stands there. */
+        public boolean isOneJob() {
+            return brief
+                    && jobs.size() == 1
+                    && jobs.get(0).boxes().get(0).tasks().size() > 1;
+        }
+    }
 
     /** From where to where on the strip, per cent of its width. */
     public record Bar(String x, String width) {}
 
     /**
-     * One kind of work of a round in one bed.
+     * One kind of work of a round.
      *
      * @param words what is done
-     * @param how how; one sentence
+     * @param how how; one sentence, or empty
      * @param boxes what to tick
-     * @param amount how much, of each where there are several
+     * @param amount how much; may be empty
      */
     public record Job(String words, String how, List<Box> boxes, String amount) {}
 
-    /** One box to tick: its task, whom it is done to, how much. */
-    public record Box(String task, String words, String amount) {}
+    /** One box to tick: its tasks, whom they are done to, how much. */
+    public record Box(List<String> tasks, String words, String amount) {}
 
     /**
      * What to take from a bush, or from several that are alike.
@@ -117,5 +113,12 @@ public record RoundPage(
             List<String> facts,
             Optional<Wood> wood,
             String taken,
-            String note) {}
+            String note) {
+
+        /** What comes out but for the ages, which the drawing tells. */
+        public String inShort() {
+            int ages = taken.indexOf(": ");
+            return ages < 0 || wood.isEmpty() ? taken : taken.substring(0, ages);
+        }
+    }
 }

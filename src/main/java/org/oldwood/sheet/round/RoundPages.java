@@ -30,9 +30,16 @@ import org.oldwood.words.Words;
 public final class RoundPages {
     private static final int SOON_DAYS = 30;
     private static final int STRIP_MONTHS = 4;
+    private static final int MOST_FULL = 3;
+    private static final int MOST_MISSED = 4;
     private static final int MOST_CARES = 4;
+    private static final int MOST_BEDS = 4;
     private static final int MOST_CARDS_IN_A_MONTH = 8;
     private static final int MONTHS = 12;
+
+    /** On the strip the name of a month of which less is to come would run into the next. */
+    private static final int FIRST_DAYS = 6;
+
     private static final double PERCENT = 100;
 
     private final Situation.World world;
@@ -59,11 +66,11 @@ public final class RoundPages {
                 .sorted(Comparator.comparingDouble((Round round) -> -round.urgency(today)))
                 .toList();
         List<Round> then = between(soon.plusDays(1), later);
-        CutCards.Drawn cards = cuts.all();
+        CutCards.Drawn cards = cuts.until(stripEnd(today));
         Maker maker = new Maker(today, cards);
         List<Group> groups = Group.filled(List.of(
-                maker.group("Until %s, most urgent first".formatted(Dates.dayMonth(soon)), first),
-                maker.group("Then, until %s".formatted(Dates.dayMonth(later)), then)));
+                maker.group("Until %s, most urgent first".formatted(Dates.dayMonth(soon)), MOST_FULL, first),
+                maker.group("Then, until %s".formatted(Dates.dayMonth(later)), 0, then)));
         List<Round> all = Stream.concat(first.stream(), then.stream()).toList();
         String next = titles(between(later.plusDays(1), later.plusDays(SOON_DAYS)));
         return page("What to do now", false, today, groups, all, cards, next);
@@ -84,7 +91,7 @@ public final class RoundPages {
                 Dates.month(month.atDay(1)),
                 true,
                 from,
-                Group.filled(List.of(new Maker(from, cards).group("", those))),
+                Group.filled(List.of(new Maker(from, cards).group("", 0, those))),
                 those,
                 cards,
                 titles(between(after.atDay(1), after.atEndOfMonth())));
@@ -119,7 +126,7 @@ public final class RoundPages {
                         world.state().garden().name(),
                         "as on " + Dates.dayMonth(today),
                         Words.count(those.size(), "round", "rounds")),
-                from.equals(today) ? Missed.lines(plan.missed()) : List.of(),
+                from.equals(today) ? Missed.lines(plan.missed(), MOST_MISSED) : List.of(),
                 ticks(from),
                 groups,
                 cards.looks(),
@@ -135,7 +142,7 @@ public final class RoundPages {
 
     private static List<Tick> ticks(LocalDate from) {
         List<Tick> ticks = new ArrayList<>();
-        if (from.getDayOfMonth() <= SOON_DAYS / 2) {
+        if (from.getDayOfMonth() <= FIRST_DAYS) {
             ticks.add(new Tick(Dates.monthName(from).substring(0, 3), "0%"));
         }
         for (int i = 1; i < STRIP_MONTHS; i++) {
@@ -173,22 +180,27 @@ public final class RoundPages {
      */
     private static final class Maker {
         private final LocalDate from;
-        private final Set<String> drawn;
         private final Set<String> cares = new HashSet<>();
-        private final Set<String> said = new HashSet<>();
+        private final RoundJobs jobs;
 
         Maker(LocalDate from, CutCards.Drawn cards) {
             this.from = from;
-            this.drawn = cards.cards().stream()
+            Set<String> drawn = cards.cards().stream()
                     .flatMap(card -> card.tasks().stream())
                     .collect(Collectors.toSet());
+            this.jobs = new RoundJobs(drawn, new HashSet<>(), new HashSet<>());
         }
 
-        Group group(String heading, List<Round> those) {
-            return new Group(heading, those.stream().map(this::line).toList());
+        /** Rounds under a heading, the first {@code full} of them in full. */
+        Group group(String heading, int full, List<Round> those) {
+            return new Group(
+                    heading,
+                    IntStream.range(0, those.size())
+                            .mapToObj(i -> line(those.get(i), i >= full))
+                            .toList());
         }
 
-        private Line line(Round round) {
+        private Line line(Round round, boolean brief) {
             double begin = share(from, round.firstGoodDay());
             double end = share(from, round.lastGoodDay().plusDays(1));
             return new Line(
@@ -199,9 +211,16 @@ public final class RoundPages {
                     round.minutes() > 0 ? "about " + Math.round(round.minutes()) + " min" : "",
                     round.kind().optional(),
                     round.title(),
-                    new RoundJobs(drawn, said).of(round),
+                    beds(round),
+                    jobs.of(round, brief),
                     care(round),
-                    new Bar(percent(begin), percent(Math.max(0.01, end - begin))));
+                    new Bar(percent(begin), percent(Math.max(0.01, end - begin))),
+                    brief);
+        }
+
+        private static String beds(Round round) {
+            Set<String> beds = round.beds();
+            return beds.size() > 1 && beds.size() <= MOST_BEDS ? String.join(", ", beds) : "";
         }
 
         private String care(Round round) {

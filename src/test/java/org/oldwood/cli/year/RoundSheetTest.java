@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -27,8 +28,8 @@ import org.oldwood.cli.command.Cli;
  */
 class RoundSheetTest {
     private static final Pattern CARD =
-            Pattern.compile("data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);
-    private static final Pattern BOX = Pattern.compile("data-task=\"([^\"]+)\"");
+            Pattern.compile("card cut\" data-tasks=\"([^\"]+)\".*?<p class=\"taken\">(.*?)</p>", Pattern.DOTALL);
+    private static final Pattern BOX = Pattern.compile("class=\"tick\" data-tasks=\"([^\"]+)\"");
 
     @TempDir
     Path folder;
@@ -114,7 +115,7 @@ class RoundSheetTest {
 
         Set<String> shown = new TreeSet<>();
         while (boxes.find()) {
-            shown.add(boxes.group(1));
+            shown.addAll(List.of(boxes.group(1).split(" ")));
         }
 
         assertThat(open.keySet()).containsAll(shown);
