@@ -70,7 +70,7 @@ public final class CutWords {
     static String byAge(Stems stems) {
         return IntStream.rangeClosed(1, stems.oldest())
                 .filter(age -> stems.at(age) > 0)
-                .mapToObj(age -> "%d of age %s".formatted(stems.at(age), stems.label(age)))
+                .mapToObj(age -> "%s of age %s".formatted(stems.at(age), stems.label(age)))
                 .collect(Collectors.joining(", "));
     }
 

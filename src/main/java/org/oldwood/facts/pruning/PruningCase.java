@@ -243,7 +243,7 @@ public record PruningCase(
             default ->
                 toLeave() == 0
                         ? "see how many " + what + " are spent"
-                        : "leave %d (%s), oldest out first".formatted(toLeave(), CutWords.byAge(school.target(blank)));
+                        : "leave %s (%s), oldest out first".formatted(toLeave(), CutWords.byAge(school.target(blank)));
         };
     }
 

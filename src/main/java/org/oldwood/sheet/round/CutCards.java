@@ -86,7 +86,7 @@ final class CutCards {
             return new Drawn(
                     List.of(),
                     List.of(),
-                    "Which stems to take from %d bushes stands on the cards: oldwood sheet.".formatted(chosen.size()));
+                    "Which stems to take from %s bushes stands on the cards: oldwood sheet.".formatted(chosen.size()));
         }
         Set<String> looks = new LinkedHashSet<>();
         chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning()

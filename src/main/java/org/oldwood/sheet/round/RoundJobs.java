@@ -70,7 +70,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
         List<String> units = amounts.stream().map(Amount::unit).distinct().toList();
         long sum = Math.round(amounts.stream().mapToDouble(Amount::value).sum());
         return units.size() == 1 && !units.contains("plants") && sum > 0 && amounts.size() == alike.size()
-                ? "%d %s in all".formatted(sum, units.get(0))
+                ? "%s %s in all".formatted(sum, units.get(0))
                 : "";
     }
 
@@ -119,7 +119,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
                     .stream()
                     .map(each -> new Box(
                             each.getValue().stream().map(Task::id).toList(),
-                            "%s: %d".formatted(each.getKey(), each.getValue().size()),
+                            "%s: %s".formatted(each.getKey(), each.getValue().size()),
                             ""))
                     .toList();
         }
