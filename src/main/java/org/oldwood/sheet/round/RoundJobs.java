@@ -124,22 +124,32 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
                     .toList();
         }
         boolean said = !each(tasks).isEmpty();
+        int all = tasks.stream().mapToInt(task -> open(task).size()).sum();
         List<Box> boxes = new ArrayList<>();
         for (Task task : tasks) {
-            Set<String> plants = task.subject().plants().stream()
-                    .map(plant -> plant.plant().id())
-                    .collect(Collectors.toSet());
-            List<Share> open = task.shares().stream()
-                    .filter(share -> share.open() && plants.contains(share.id()))
-                    .toList();
+            List<String> open = open(task);
             List<String> id = List.of(task.id());
-            if (plants.size() > 1 && !open.isEmpty() && open.size() <= MOST_BOXES) {
-                open.forEach(share -> boxes.add(new Box(id, share.id(), "")));
+            if (!open.isEmpty() && all <= MOST_BOXES) {
+                open.forEach(plant -> boxes.add(new Box(id, plant, "")));
             } else {
                 boxes.add(new Box(id, tasks.size() == 1 ? "" : whom(task), said ? "" : inWords(task)));
             }
         }
         return boxes;
+    }
+
+    /** The plants that it is still to be done to; none where it is about one alone. */
+    private static List<String> open(Task task) {
+        Set<String> plants = task.subject().plants().stream()
+                .map(plant -> plant.plant().id())
+                .collect(Collectors.toSet());
+        return plants.size() < 2
+                ? List.of()
+                : task.shares().stream()
+                        .filter(Share::open)
+                        .map(Share::id)
+                        .filter(plants::contains)
+                        .toList();
     }
 
     /** The amount of each, where it is the same for all. */

@@ -30,7 +30,7 @@ import org.oldwood.words.Words;
 public final class RoundPages {
     private static final int SOON_DAYS = 30;
     private static final int STRIP_MONTHS = 4;
-    private static final int MOST_FULL = 3;
+    private static final int MOST_JOBS_IN_FULL = 5;
     private static final int MOST_MISSED = 4;
     private static final int MOST_CARES = 4;
     private static final int MOST_BEDS = 4;
@@ -69,7 +69,7 @@ public final class RoundPages {
         CutCards.Drawn cards = cuts.until(stripEnd(today));
         Maker maker = new Maker(today, cards);
         List<Group> groups = Group.filled(List.of(
-                maker.group("Until %s, most urgent first".formatted(Dates.dayMonth(soon)), MOST_FULL, first),
+                maker.group("Until %s, most urgent first".formatted(Dates.dayMonth(soon)), MOST_JOBS_IN_FULL, first),
                 maker.group("Then, until %s".formatted(Dates.dayMonth(later)), 0, then)));
         List<Round> all = Stream.concat(first.stream(), then.stream()).toList();
         String next = titles(between(later.plusDays(1), later.plusDays(SOON_DAYS)));
@@ -191,13 +191,20 @@ public final class RoundPages {
             this.jobs = new RoundJobs(drawn, new HashSet<>(), new HashSet<>());
         }
 
-        /** Rounds under a heading, the first {@code full} of them in full. */
-        Group group(String heading, int full, List<Round> those) {
-            return new Group(
-                    heading,
-                    IntStream.range(0, those.size())
-                            .mapToObj(i -> line(those.get(i), i >= full))
-                            .toList());
+        /** Rounds under a heading, in full as long as they come to no more than {@code most} jobs. */
+        Group group(String heading, int most, List<Round> those) {
+            List<Line> lines = new ArrayList<>();
+            int left = most;
+            for (Round round : those) {
+                int rules = (int) round.tasks().stream()
+                        .map(task -> task.rule().id())
+                        .distinct()
+                        .count();
+                boolean brief = rules > left;
+                left -= brief ? 0 : rules;
+                lines.add(line(round, brief));
+            }
+            return new Group(heading, lines);
         }
 
         private Line line(Round round, boolean brief) {
