@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param value the amount
  * @param unit its unit: {@code stems}, {@code g}, {@code l}, {@code cuttings}
+ * @param worth what it is worth, by which a part of it is told from the whole; the value where nothing else is known
  * @param words the amount for people, {@code 3 of the 4+ class and 1 weak one}
  * @param lines further lines for the task's text; may be empty
  * @param arithmetic how it was worked out, step by step
@@ -22,6 +23,7 @@ import java.util.Optional;
 public record Amount(
         double value,
         String unit,
+        double worth,
         String words,
         List<String> lines,
         List<String> arithmetic,
@@ -49,6 +51,7 @@ public record Amount(
         return new Amount(
                 value,
                 unit,
+                value,
                 words,
                 List.of(),
                 arithmetic,
@@ -59,6 +62,11 @@ public record Amount(
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    public Amount withWorth(double other) {
+        return new Amount(
+                value, unit, other, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
     }
 
     public Amount withLines(List<String> more) {
@@ -82,11 +90,11 @@ public record Amount(
     }
 
     public Amount withLacks(List<String> more) {
-        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
+        return new Amount(value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
     }
 
     public Amount withNoted(List<Noted> more) {
-        return new Amount(value, unit, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
+        return new Amount(value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
     }
 
     private Amount with(
@@ -98,6 +106,7 @@ public record Amount(
         return new Amount(
                 value,
                 unit,
+                worth,
                 words,
                 otherLines,
                 arithmetic,

@@ -103,8 +103,10 @@ final class Forgotten {
     }
 
     private static String notNoted(Undone missed, Rule rule) {
-        String words = "last season's, until %s, is not noted as done. %s";
-        return words.formatted(missed.window.last(), rule.ifMissed().words()).strip();
+        String part = missed.settled.partly() ? " (%s)".formatted(Left.inWords(missed.settled)) : "";
+        return "last season's, until %s, is not noted as done%s. %s"
+                .formatted(missed.window.last(), part, rule.ifMissed().words())
+                .strip();
     }
 
     private record Undone(Situation situation, Window window, Settled settled) {}

@@ -191,7 +191,7 @@ final class Settler {
             }
             return rule.amount()
                     .flatMap(name -> advisors.amount(name, asked))
-                    .map(amount -> OptionalDouble.of(amount.value() > 0 ? amount.value() : 1))
+                    .map(amount -> OptionalDouble.of(amount.worth() > 0 ? amount.worth() : 1))
                     .orElse(OptionalDouble.empty());
         }
     }

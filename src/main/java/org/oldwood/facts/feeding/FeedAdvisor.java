@@ -175,6 +175,7 @@ public final class FeedAdvisor implements Advisor {
                 : plan.words();
         return Optional.of(Amount.of(
                         plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
+                .withWorth(worth(books, plan))
                 .withLines(lines)
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
@@ -186,6 +187,12 @@ public final class FeedAdvisor implements Advisor {
                                 EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
                         .toList()));
+    }
+
+    /** A gram of nitrogen is worth some of another nutrient: potash alone is no dressing. */
+    private static double worth(FeedingBooks books, FeedPlan plan) {
+        double more = books.tables().limits().nitrogenWeight() - 1;
+        return (plan.gives().sum() + more * plan.gives().n()) * plan.ground().areaM2();
     }
 
     /** What is a mulch, too, is bought by the litre like that, so that a list has it once. */
