@@ -90,11 +90,13 @@ public record Amount(
     }
 
     public Amount withLacks(List<String> more) {
-        return new Amount(value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
+        return new Amount(
+                value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
     }
 
     public Amount withNoted(List<Noted> more) {
-        return new Amount(value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
+        return new Amount(
+                value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
     }
 
     private Amount with(

@@ -163,6 +163,14 @@ final class Ahead {
 
     /** Whether another plan comes to the same. */
     boolean isSame(Ahead other) {
-        return ofPlants.equals(other.ofPlants) && ofBeds.equals(other.ofBeds);
+        return inBeds.equals(other.inBeds);
+    }
+
+    /** Whether another plan comes to the same for the subject. */
+    boolean isSame(Ahead other, Subject subject) {
+        return subject.bed()
+                .map(bed -> bed.bed().id())
+                .filter(bed -> !inBeds.getOrDefault(bed, List.of()).equals(other.inBeds.getOrDefault(bed, List.of())))
+                .isEmpty();
     }
 }

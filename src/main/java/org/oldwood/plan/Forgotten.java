@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Advisors;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -29,12 +30,14 @@ final class Forgotten {
     private final Advisors advisors;
     private final Optional<LocalDate> since;
     private final List<Missed> all = new ArrayList<>();
+    private Asked asked;
 
     Forgotten(Situation.World world, Judge judge, Settler settler, Advisors advisors) {
         this.world = world;
         this.judge = judge;
         this.settler = settler;
         this.advisors = advisors;
+        this.asked = new Asked("", null, world.state().season(), Optional.empty());
         this.since = world.state().entries().stream()
                 .filter(entry -> !NO_WORK.contains(entry.kind()))
                 .map(Entry::date)
@@ -109,6 +112,8 @@ final class Forgotten {
                 .strip();
     }
 
+    private record Asked(String rule, @Nullable Subject subject, Season season, Optional<Undone> found) {}
+
     private record Undone(Situation situation, Window window, Settled settled) {}
 
     private boolean isTold(Rule rule) {
@@ -127,7 +132,18 @@ final class Forgotten {
                 .isPresent();
     }
 
+    /** Asked again of the same rule and subject at once, where its task is open. */
+    @SuppressWarnings("ReferenceEquality")
     private Optional<Undone> missedIn(Rule rule, Subject subject, Season season) {
+        if (subject != asked.subject
+                || !season.equals(asked.season)
+                || !rule.id().equals(asked.rule)) {
+            asked = new Asked(rule.id(), subject, season, findMissedIn(rule, subject, season));
+        }
+        return asked.found;
+    }
+
+    private Optional<Undone> findMissedIn(Rule rule, Subject subject, Season season) {
         Optional<Window> time = judge.time(rule, subject, season).filter(window -> wasThere(subject, window));
         if (time.isEmpty() || !time.get().last().isBefore(world.today())) {
             return Optional.empty();

@@ -46,7 +46,16 @@ public final class Planner {
      * @param ahead what will have been done
      * @param plain the tasks on the subject as it is; empty while they are being found
      */
-    private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Optional<List<Task>> plain) {}
+    private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Optional<List<Task>> plain) {
+        /** Takes a rule's tasks of a season as they were found on the subject as it is. */
+        void again(Rule rule, Season season) {
+            for (Task task : plain.orElseThrow()) {
+                if (task.rule().id().equals(rule.id()) && task.season().equals(season)) {
+                    tasks.add(task);
+                }
+            }
+        }
+    }
 
     public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
         this.world = new Situation.World(state, stages, crops, documents);
@@ -84,35 +93,37 @@ public final class Planner {
         LocalDate until = world.today().plusMonths(HORIZON_MONTHS).minusDays(1);
         LeafFalls falls = world.state().leafFalls();
         Ahead ahead = Ahead.nothing(falls);
-        IdentityHashMap<Subject, List<Task>> tasks = new IdentityHashMap<>();
-        Plan plan = pass(ahead, until, tasks);
+        Found found = new Found(new IdentityHashMap<>(), new IdentityHashMap<>());
+        Plan plan = pass(ahead, ahead, until, found);
         // twice more at most: what is planned changes what comes after it, and that what comes after that
         for (int again = 0; again < 2; again++) {
             Ahead next = Ahead.of(plan, falls);
             if (next.isSame(ahead)) {
                 break;
             }
+            plan = pass(next, ahead, until, found);
             ahead = next;
-            plan = pass(ahead, until, tasks);
         }
         return plan;
     }
 
+    /** The tasks on each subject as it is, and as the last pass had them. */
+    private record Found(IdentityHashMap<Subject, List<Task>> plain, IdentityHashMap<Subject, List<Task>> last) {}
+
     /** All tasks on the garden as it is, or as it will be once those planned before are done. */
-    private Plan pass(Ahead ahead, LocalDate until, IdentityHashMap<Subject, List<Task>> known) {
+    private Plan pass(Ahead ahead, Ahead before, LocalDate until, Found known) {
         List<Task> all = new ArrayList<>();
         for (Subject subject : subjects.bedByBed()) {
-            List<Task> before = known.get(subject);
-            if (before == null || ahead.touches(subject)) {
+            Optional<List<Task>> plain = Optional.ofNullable(known.plain.get(subject));
+            if (plain.isEmpty() || !ahead.isSame(before, subject)) {
                 List<Task> found = new ArrayList<>();
-                Gathered gathered = new Gathered(until, found, ahead, Optional.ofNullable(before));
                 for (Rule rule : concerned.rules(subject)) {
-                    tasks(rule, subject, gathered);
+                    tasks(rule, subject, new Gathered(until, found, ahead, plain));
                 }
-                known.putIfAbsent(subject, found);
-                before = found;
+                known.plain.putIfAbsent(subject, found);
+                known.last.put(subject, found);
             }
-            all.addAll(before);
+            all.addAll(known.last.get(subject));
         }
         return Placement.place(
                 world, () -> KeepApart.read(world.documents(), world.state()), all, until, forgotten.all(all));
@@ -125,21 +136,25 @@ public final class Planner {
     }
 
     /** This season's task, or where it is past or done the next one's, as far as the plan reaches. */
+    @SuppressWarnings("ReferenceEquality") // the very same subject means that nothing is planned before
     private void tasks(Rule rule, Subject subject, Gathered gathered) {
         int before = gathered.tasks.size();
         if (gathered.plain.isEmpty()) {
             forgotten.lastSeason(rule, subject);
         }
+        boolean settled = false;
         for (Season season : bySeason(rule) && !reachesToday(rule, subject) ? thisAndNext : lastToNext) {
-            Verdict verdict = verdict(rule, subject, ahead(rule, subject, season, gathered.ahead), season);
-            if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
-                repeats(rule, subject, verdict, gathered);
+            Subject then = ahead(rule, subject, season, gathered.ahead);
+            if (then == subject && gathered.plain.isPresent() && bySeason(rule)) {
+                gathered.again(rule, season);
+            } else {
+                Verdict verdict = verdict(rule, subject, then, season);
+                if (verdict.due() && belongs(rule, verdict, season, gathered.until)) {
+                    repeats(rule, subject, verdict, gathered);
+                }
+                settled = verdict.window().isEmpty() && rule.hangsOnEntries();
             }
-            boolean found = gathered.tasks.size() > before;
-            boolean settled = found
-                    ? !bySeason(rule) || isPlanned(gathered.tasks, before)
-                    : verdict.window().isEmpty() && rule.hangsOnEntries();
-            if (settled) {
+            if (gathered.tasks.size() > before ? !bySeason(rule) || isPlanned(gathered.tasks, before) : settled) {
                 break;
             }
         }
