@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param value the amount
  * @param unit its unit: {@code stems}, {@code g}, {@code l}, {@code cuttings}
  * @param worth what it is worth, by which a part of it is told from the whole; the value where nothing else is known
+ * @param due the same with all that is to follow it
  * @param words the amount for people, {@code 3 of the 4+ class and 1 weak one}
  * @param lines further lines for the task's text; may be empty
  * @param arithmetic how it was worked out, step by step
@@ -24,6 +25,7 @@ public record Amount(
         double value,
         String unit,
         double worth,
+        double due,
         String words,
         List<String> lines,
         List<String> arithmetic,
@@ -52,6 +54,7 @@ public record Amount(
                 value,
                 unit,
                 value,
+                value,
                 words,
                 List.of(),
                 arithmetic,
@@ -64,9 +67,9 @@ public record Amount(
                 List.of());
     }
 
-    public Amount withWorth(double other) {
+    public Amount withWorth(double one, double all) {
         return new Amount(
-                value, unit, other, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
+                value, unit, one, all, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
     }
 
     public Amount withLines(List<String> more) {
@@ -91,12 +94,12 @@ public record Amount(
 
     public Amount withLacks(List<String> more) {
         return new Amount(
-                value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
     }
 
     public Amount withNoted(List<Noted> more) {
         return new Amount(
-                value, unit, worth, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
     }
 
     private Amount with(
@@ -109,6 +112,7 @@ public record Amount(
                 value,
                 unit,
                 worth,
+                due,
                 words,
                 otherLines,
                 arithmetic,

@@ -49,11 +49,10 @@ public final class Planner {
     private record Gathered(LocalDate until, List<Task> tasks, Ahead ahead, Optional<List<Task>> plain) {
         /** Takes a rule's tasks of a season as they were found on the subject as it is. */
         void again(Rule rule, Season season) {
-            for (Task task : plain.orElseThrow()) {
-                if (task.rule().id().equals(rule.id()) && task.season().equals(season)) {
-                    tasks.add(task);
-                }
-            }
+            plain.orElseThrow().stream()
+                    .filter(task ->
+                            task.rule().id().equals(rule.id()) && task.season().equals(season))
+                    .forEach(tasks::add);
         }
     }
 
@@ -167,12 +166,7 @@ public final class Planner {
     }
 
     private static boolean isPlanned(List<Task> tasks, int from) {
-        for (int i = from; i < tasks.size(); i++) {
-            if (tasks.get(i).state() == Task.State.OPEN) {
-                return true;
-            }
-        }
-        return false;
+        return tasks.subList(from, tasks.size()).stream().anyMatch(task -> task.state() == Task.State.OPEN);
     }
 
     /** On the subject as it is; where an entry this season may have done the work, as it was before it. */

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Advisors;
 import org.oldwood.facts.Situation;
@@ -168,31 +167,33 @@ final class Settler {
         }
 
         @Override
-        public OptionalDouble now(Subject part) {
+        public Settling.Wanted now(Subject part) {
             Verdict verdict = judge.judge(rule, part, situation.season());
-            return verdict.due() ? amount(part) : OptionalDouble.empty();
+            return verdict.due() ? amount(part) : Settling.Wanted.NOTHING;
         }
 
         @Override
-        public OptionalDouble before(Subject part, Entry entry) {
+        public Settling.Wanted before(Subject part, Entry entry) {
             return amount(Earlier.before(part, entry, world.state().leafFalls()));
         }
 
         @Override
-        public OptionalDouble after(Subject part, List<Entry> work) {
+        public Settling.Wanted after(Subject part, List<Entry> work) {
             return amount(Earlier.after(part, work, world.state().leafFalls()));
         }
 
         /** Where a craft cannot put a figure to it, it is one piece of work. */
-        private OptionalDouble amount(Subject part) {
+        private Settling.Wanted amount(Subject part) {
             Situation asked = new Situation(world, part, situation.season(), situation.day());
             if (rule.amount().filter(advisors::knowsAmount).isEmpty()) {
-                return OptionalDouble.of(1);
+                return Settling.Wanted.ONE;
             }
             return rule.amount()
                     .flatMap(name -> advisors.amount(name, asked))
-                    .map(amount -> OptionalDouble.of(amount.worth() > 0 ? amount.worth() : 1))
-                    .orElse(OptionalDouble.empty());
+                    .map(amount -> amount.worth() > 0
+                            ? new Settling.Wanted(amount.worth(), amount.due())
+                            : Settling.Wanted.ONE)
+                    .orElse(Settling.Wanted.NOTHING);
         }
     }
 }

@@ -38,10 +38,9 @@ public record Budget(
      * @param left what earlier seasons left
      * @param mulch what the mulch that is still to be laid will bring
      * @param given what was given in the season
-     * @param sinceSpringN nitrogen of that which was given in the time of feeding
      */
-    public record Counting(Nutrients left, Nutrients mulch, Nutrients given, double sinceSpringN) {
-        public static final Counting NOTHING = new Counting(Nutrients.NONE, Nutrients.NONE, Nutrients.NONE, 0);
+    public record Counting(Nutrients left, Nutrients mulch, Nutrients given) {
+        public static final Counting NOTHING = new Counting(Nutrients.NONE, Nutrients.NONE, Nutrients.NONE);
 
         public Nutrients all() {
             return left.plus(mulch).plus(given);
@@ -71,7 +70,7 @@ public record Budget(
                 limits,
                 tables.limits().nitrogenWeight());
         List<FeedPlan> dressings = new Dressings(tables, timing, sand, choice)
-                .of(recipe, need.gPerM2().n(), counting, from, ground);
+                .of(recipe, need.gPerM2().n(), counting.all().n(), from, ground);
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
         return new Budget(
                 need,

@@ -24,8 +24,8 @@ final class Dressings {
     }
 
     /** The dressings from number {@code from} on; without those that would bring nothing. */
-    List<FeedPlan> of(Recipe recipe, double needN, Budget.Counting counting, int from, NeedCase.Ground ground) {
-        List<Double> nitrogen = nitrogen(recipe.gives().n(), needN, counting, from);
+    List<FeedPlan> of(Recipe recipe, double needN, double givenN, int from, NeedCase.Ground ground) {
+        List<Double> nitrogen = nitrogen(recipe.gives().n(), needN, givenN, from);
         double all = nitrogen.stream().mapToDouble(Double::doubleValue).sum();
         List<FeedPlan> dressings = new ArrayList<>();
         for (int i = 0; i < nitrogen.size(); i++) {
@@ -58,18 +58,14 @@ final class Dressings {
         return tables.limits().smallest().n();
     }
 
-    /**
-     * Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². What was given since
-     * spring is of the first.
-     */
-    private List<Double> nitrogen(double brings, double needN, Budget.Counting counting, int from) {
+    /** Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². */
+    private List<Double> nitrogen(double brings, double needN, double givenN, int from) {
         double most = tables.limits().dressingMostN().is();
         List<Double> all = new ArrayList<>();
-        double given = counting.all().n();
+        double given = givenN;
         double left = brings;
         for (int which = from; which <= Math.max(times.size(), from + 1); which++) {
-            double ceiling = which == 0 ? most - counting.sinceSpringN() : most;
-            double n = Math.max(0, Math.min(Math.min(ceiling, left), needN * shareUntil(which) - given));
+            double n = Math.max(0, Math.min(Math.min(most, left), needN * shareUntil(which) - given));
             given += n;
             left -= n;
             all.add(n);

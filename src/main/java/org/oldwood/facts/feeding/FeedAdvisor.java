@@ -175,7 +175,7 @@ public final class FeedAdvisor implements Advisor {
                 : plan.words();
         return Optional.of(Amount.of(
                         plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
-                .withWorth(worth(books, plan))
+                .withWorth(worth(books, plan.gives(), plan), worth(books, budget.dressed(), plan))
                 .withLines(lines)
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
@@ -190,9 +190,9 @@ public final class FeedAdvisor implements Advisor {
     }
 
     /** A gram of nitrogen is worth some of another nutrient: potash alone is no dressing. */
-    private static double worth(FeedingBooks books, FeedPlan plan) {
+    private static double worth(FeedingBooks books, Nutrients given, FeedPlan plan) {
         double more = books.tables().limits().nitrogenWeight() - 1;
-        return (plan.gives().sum() + more * plan.gives().n()) * plan.ground().areaM2();
+        return (given.sum() + more * given.n()) * plan.ground().areaM2();
     }
 
     /** What is a mulch, too, is bought by the litre like that, so that a list has it once. */

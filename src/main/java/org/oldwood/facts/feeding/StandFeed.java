@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Choice;
 import org.oldwood.craft.feeding.Feed;
@@ -92,10 +91,7 @@ public record StandFeed(
         Budget.Counting counting = new Budget.Counting(
                 applications.left(given, s.season(), need, asking.tested()),
                 BedMulch.brings(books, s),
-                Applications.given(given, s.season()),
-                sinceSpring(books, given, s.season())
-                        .mapToDouble(each -> each.now().n())
-                        .sum());
+                Applications.given(given, s.season()));
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(
                 crop,
@@ -144,13 +140,8 @@ public record StandFeed(
 
     /** Whether anything was fed in the season's time of feeding; what was given before winter is no dressing of it. */
     public boolean begun(FeedingBooks books, Season season) {
-        return sinceSpring(books, given, season).findAny().isPresent();
-    }
-
-    private static Stream<Applications.Given> sinceSpring(
-            FeedingBooks books, List<Applications.Given> given, Season season) {
         return given.stream()
-                .filter(each -> each.kind() == EntryKind.FED
+                .anyMatch(each -> each.kind() == EntryKind.FED
                         && season.equals(each.season())
                         && books.tables().winter().isOver(each.date(), season));
     }

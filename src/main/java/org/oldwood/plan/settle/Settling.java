@@ -29,14 +29,27 @@ public final class Settling {
 
     /** Asks the task's craft about a part of its subject. */
     public interface Amounts {
-        /** How much is to be done now; empty where nothing is. */
-        OptionalDouble now(Subject part);
+        /** How much is to be done now. */
+        Wanted now(Subject part);
 
         /** How much was to be done before an entry. */
-        OptionalDouble before(Subject part, Entry entry);
+        Wanted before(Subject part, Entry entry);
 
-        /** How much was left when some work was done, whatever came after it; empty where nothing was. */
-        OptionalDouble after(Subject part, List<Entry> work);
+        /** How much was left when some work was done, whatever came after it. */
+        Wanted after(Subject part, List<Entry> work);
+    }
+
+    /**
+     * How much a craft wants done.
+     *
+     * @param now by this task
+     * @param due by this task and all that are to follow it: a second dressing is no rest of the first
+     */
+    public record Wanted(double now, double due) {
+        public static final Wanted NOTHING = new Wanted(0, 0);
+
+        /** A piece of work that no figure is put to. */
+        public static final Wanted ONE = new Wanted(1, 1);
     }
 
     /**
@@ -156,7 +169,7 @@ public final class Settling {
     }
 
     private static double summed(String field, Subject part, List<Entry> did, Amounts amounts) {
-        OptionalDouble planned = amounts.before(part, did.get(0));
+        double planned = amounts.before(part, did.get(0)).now();
         double sum = 0;
         for (Entry entry : did) {
             OptionalDouble noted = noted(field, entry, part);
@@ -165,7 +178,7 @@ public final class Settling {
             }
             sum += noted.getAsDouble();
         }
-        return planned.isEmpty() || planned.getAsDouble() <= 0 ? 1 : sum / planned.getAsDouble();
+        return planned <= 0 ? 1 : sum / planned;
     }
 
     /** What an entry of a whole bed says is spread over its bushes. */
@@ -189,10 +202,9 @@ public final class Settling {
     }
 
     private static double asked(Subject part, List<Entry> did, Job job) {
-        double before = job.amounts.before(part, did.get(0)).orElse(0);
-        OptionalDouble after = job.over ? job.amounts.after(part, did) : job.amounts.now(part);
-        double left = after.orElse(0);
-        return left <= 0 ? 1 : before <= 0 ? 0 : 1 - left / before;
+        Wanted before = job.amounts.before(part, did.get(0));
+        Wanted left = job.over ? job.amounts.after(part, did) : job.amounts.now(part);
+        return left.due <= 0 ? 1 : before.now <= 0 ? 0 : (before.due - left.due) / before.now;
     }
 
     private static List<Share> untouched(Subject subject, boolean together) {

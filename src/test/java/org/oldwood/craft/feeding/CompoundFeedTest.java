@@ -67,7 +67,7 @@ class CompoundFeedTest {
         Budget mulched = Budget.of(
                 Data.TABLES,
                 plain.need(),
-                new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE, 0),
+                new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE),
                 plain.timing(),
                 false,
                 0,

@@ -31,7 +31,7 @@ class FeedingLawsTest {
         return Budget.of(
                 Data.TABLES,
                 new Need(need, EnumSet.allOf(Nutrient.class), "", List.of(), List.of()),
-                new Budget.Counting(left, Nutrients.NONE, given, 0),
+                new Budget.Counting(left, Nutrients.NONE, given),
                 Data.TABLES.timing("ribes"),
                 false,
                 0,

@@ -8,7 +8,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +34,7 @@ class SettlingTest {
 
     private final Map<EntryKind, Double> before = new EnumMap<>(EntryKind.class);
     private double now;
+    private double toFollow;
     private int asked;
 
     private Subject subject(String kind, String id) {
@@ -50,20 +50,20 @@ class SettlingTest {
         return new Settling.Job(
                 by, entry -> entry.date().getYear() == 2027, List.of(named), over, new Settling.Amounts() {
                     @Override
-                    public OptionalDouble now(Subject part) {
+                    public Settling.Wanted now(Subject part) {
                         asked++;
-                        return now > 0 ? OptionalDouble.of(now) : OptionalDouble.empty();
+                        return new Settling.Wanted(now, now + toFollow);
                     }
 
                     @Override
-                    public OptionalDouble after(Subject part, List<Entry> work) {
+                    public Settling.Wanted after(Subject part, List<Entry> work) {
                         return now(part);
                     }
 
                     @Override
-                    public OptionalDouble before(Subject part, Entry entry) {
-                        Double planned = before.get(entry.kind());
-                        return planned == null ? OptionalDouble.empty() : OptionalDouble.of(planned);
+                    public Settling.Wanted before(Subject part, Entry entry) {
+                        double planned = before.getOrDefault(entry.kind(), 0.0);
+                        return new Settling.Wanted(planned, planned + toFollow);
                     }
                 });
     }
@@ -280,6 +280,19 @@ class SettlingTest {
                 .allSatisfy(each -> assertThat(each).isCloseTo(done >= 0.95 ? 1 : done, within(1e-9)));
     }
 
+    /** Of 17 due 10 were planned now, 7 for later: when 7 are due still, all of it is done. */
+    @ParameterizedTest(name = "{0} left: {1}")
+    @CsvSource({"10, 0", "5, 0.555", "0, 1"})
+    void what_is_to_follow_is_no_rest(double left, double done) {
+        before.put(EntryKind.FED, 10.0);
+        now = left;
+        toFollow = 7;
+        garden.note("2027-03-02", "'fed','bed':'a','material':'dried-blood','grams':5");
+
+        assertThat(done(stand(), by(EntryKind.FED, Optional.of(new DoneBy.Measure(Optional.empty(), 90)))))
+                .allSatisfy(each -> assertThat(each).isCloseTo(done, within(0.001)));
+    }
+
     /** Asking takes long: what the whole bed got is asked for all plants at once. */
     @Test
     void the_craft_is_asked_once_for_all_that_got_the_same() {
@@ -371,20 +384,6 @@ class SettlingTest {
         Settled settled = new Settling().of(stand(), job(pruned, false, skipped, done));
         assertThat(settled.skipped()).isFalse();
         assertThat(settled.open()).isFalse();
-    }
-
-    @Test
-    void what_an_entry_says_for_and_against_being_the_work() {
-        DoneBy winter = new DoneBy(List.of(EntryKind.PRUNED), Map.of("cut", "winter"), false, 0, Optional.empty());
-        garden.note("2027-02-01", "'pruned','plant':'b-2','cut':'winter'")
-                .note("2027-02-02", "'pruned','plant':'b-2','cut':'summer'")
-                .note("2027-02-03", "'pruned','plant':'b-2'")
-                .note("2027-02-04", "'fed','plant':'b-2','material':'dried-blood','grams':5");
-        List<Entry> entries = subject("plant", "b-2").entries();
-
-        assertThat(entries.subList(1, 5))
-                .extracting(winter::of)
-                .containsExactly(DoneBy.Says.YES, DoneBy.Says.NO, DoneBy.Says.NOTHING, DoneBy.Says.NO);
     }
 
     @Test
