@@ -60,10 +60,11 @@ public final class CropFrost {
         List<AtStage> found = new ArrayList<>();
         CropStages.of(crop).frost().forEach((stage, harm) -> {
             StageDate date = dates.apply(stage);
-            LocalDate to = end(stage, dates, (long) methods.afterPetalFall().is());
+            LocalDate to =
+                    end(stage, dates, (long) methods.frost().afterPetalFall().is());
             found.add(atStage(year, stage, harm, date, to));
         });
-        return new CropFrost(year, found, methods.watchAbove().is() / 100);
+        return new CropFrost(year, found, methods.frost().watchAbove().is() / 100);
     }
 
     private static AtStage atStage(FrostYear year, Stage stage, Figure harm, StageDate date, LocalDate to) {

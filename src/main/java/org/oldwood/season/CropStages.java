@@ -1,18 +1,16 @@
 package org.oldwood.season;
 
-import java.time.DateTimeException;
-import java.time.MonthDay;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.FigureRecord;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.StageRule.WarmSummer;
 import org.oldwood.season.StageRule.Window;
 import org.oldwood.store.Fields;
-import org.oldwood.store.IsoDate;
 
 /**
  * What is known of one crop's stages: how it comes to each, the chill it wants, the frost each stage stands. Read from
@@ -43,13 +41,6 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
         double factor(double hours) {
             return 1 + perThousand.is() * Math.max(0, below.is() - hours) / 1000;
         }
-
-        private static Waits read(Fields fields) {
-            Waits waits = new Waits(
-                    Figure.read(fields, "below"), Figure.read(fields, "perThousand"), Figure.read(fields, "plusMinus"));
-            fields.done();
-            return waits;
-        }
     }
 
     private static final List<String> KINDS = List.of("heat", "days", "heat-after", "mean-rises", "leaf-fall");
@@ -76,7 +67,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
         ChillNeed need = new ChillNeed(
                 fields.text("model"),
                 Figure.read(fields, "need"),
-                fields.object("waits").map(Waits::read));
+                fields.object("waits").map(waits -> FigureRecord.read(waits, Waits.class)));
         fields.done();
         return need;
     }
@@ -106,7 +97,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
             case "mean-rises" -> new StageRule.MeanRises(Figure.read(fields, "aboveC"), plusMinus(fields));
             default ->
                 new StageRule.LeafFall(
-                        monthDay(fields, "north"),
+                        FigureRecord.monthDay(fields, "north"),
                         Figure.read(fields, "atC"),
                         Figure.read(fields, "perC"),
                         plusMinus(fields),
@@ -116,10 +107,12 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
 
     private static StageRule heat(Fields fields) {
         Optional<Window> window = fields.has("notBefore")
-                ? Optional.of(new Window(monthDay(fields, "notBefore"), monthDay(fields, "notAfter")))
+                ? Optional.of(new Window(
+                        FigureRecord.monthDay(fields, "notBefore"), FigureRecord.monthDay(fields, "notAfter")))
                 : Optional.empty();
         Optional<WarmSummer> warm = fields.object("warmSummer")
-                .map(inner -> new WarmSummer(Figure.read(inner, "warmestMonthC"), monthDay(inner, "then")));
+                .map(inner ->
+                        new WarmSummer(Figure.read(inner, "warmestMonthC"), FigureRecord.monthDay(inner, "then")));
         return new StageRule.Heat(
                 fields.number("baseC", -20, 30),
                 fields.flag("dayLength", false),
@@ -146,15 +139,5 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
 
     private static Stage of(Fields fields) {
         return Stage.find(fields.oneOf("of", Stage.keys())).orElseThrow();
-    }
-
-    static MonthDay monthDay(Fields fields, String key) {
-        String text = fields.text(key);
-        try {
-            return IsoDate.monthDay(text);
-        } catch (DateTimeException e) {
-            fields.wrong(key, "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
-            return MonthDay.of(1, 1);
-        }
     }
 }

@@ -22,7 +22,7 @@ public final class FrostYear {
     public FrostYear(GardenClimate climate, Season season) {
         this.climate = climate;
         this.season = season;
-        this.spreadC = climate.methods().nightSpreadC().is();
+        this.spreadC = climate.methods().frost().nightSpread().is();
     }
 
     /** The middle last frost of spring; empty where there is none in most years, or all summer. */

@@ -181,7 +181,8 @@ public final class ModelledStages implements Stages {
         Set<Stage> doubted = EnumSet.noneOf(Stage.class);
         Map<Stage, LocalDate> seen = sightings.in(crop.id(), season);
         for (Stage stage : seen.keySet()) {
-            double far = methods.farthest().is() * modelled(crop, season, stage).plusMinus();
+            double far = methods.sightings().farthest().is()
+                    * modelled(crop, season, stage).plusMinus();
             if (off(crop, season, stage) > far) {
                 doubted.add(stage);
             }

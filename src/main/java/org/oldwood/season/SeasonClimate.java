@@ -52,8 +52,9 @@ final class SeasonClimate {
     double winterHours(ChillModels models) {
         Double known = winterHours;
         if (known == null) {
-            LocalDate last = days.on(methods.mild().before()).minusDays(1);
-            known = days.expectedHours(() -> models.get(methods.mild().model()).begin(), chillFrom(), last);
+            LocalDate last = days.on(methods.chill().heatBefore()).minusDays(1);
+            known = days.expectedHours(
+                    () -> models.get(methods.chill().heatModel()).begin(), chillFrom(), last);
             winterHours = known;
         }
         return known;
@@ -62,12 +63,12 @@ final class SeasonClimate {
     /** Whether the winter gives so little of what a crop wants that it will not suit. */
     boolean unsuited(ChillNeed need, ChillModels models) {
         return winterHours(models)
-                < methods.mild().unsuitedShare().is() * need.need().low();
+                < methods.chill().unsuitedShare().is() * need.need().low();
     }
 
     /** The ± of a spring date after a winter like this; 0 where chill was enough. */
     double mildPlusMinus(ChillNeed need, ChillModels models) {
-        SeasonMethods.Mild mild = methods.mild();
+        SeasonMethods.Chill mild = methods.chill();
         double hours = winterHours(models);
         if (hours < mild.unseenBelow().is()) {
             return mild.unseenPlusMinus().is();
@@ -79,7 +80,7 @@ final class SeasonClimate {
     }
 
     SeasonMethods.Autumn autumn() {
-        return methods.autumn();
+        return methods.leafFall();
     }
 
     boolean isSouth() {
@@ -88,12 +89,12 @@ final class SeasonClimate {
 
     /** The ± of a stage that heat brings, with so many of its days still to come. */
     double leadDays(int toCome, double ofClimate) {
-        return methods.lead().days(toCome, climate.meanC().least(), ofClimate);
+        return methods.leadError().days(toCome, climate.meanC().least(), ofClimate);
     }
 
     /** Standard error of a stage's day that comes from the place's climate, days. */
     public double placeDays(Stage stage) {
-        return methods.place().days(climate, stage);
+        return methods.placeError().days(climate, stage);
     }
 
     public LocalDate chillFrom() {

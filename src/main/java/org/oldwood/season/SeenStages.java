@@ -37,8 +37,8 @@ final class SeenStages {
         this.crop = crop;
         this.season = season;
         this.seen = stages.believed(crop, season);
-        this.shrink = stages.methods().shrink().is();
-        this.toAutumn = stages.methods().carriedToAutumn().is();
+        this.shrink = stages.methods().sightings().shrink().is();
+        this.toAutumn = stages.methods().sightings().carriedToAutumn().is();
     }
 
     /** The day of a stage other than {@link Stage#DORMANT}. */

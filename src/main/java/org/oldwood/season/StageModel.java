@@ -22,7 +22,7 @@ final class StageModel {
     StageModel(SeasonDays days, SeasonMethods methods, double heatFactor, double warmestMonthC) {
         this.days = days;
         this.methods = methods;
-        this.heatFrom = days.on(methods.heatFrom());
+        this.heatFrom = days.on(methods.heat().from());
         this.heatFactor = heatFactor;
         this.warmestMonthC = warmestMonthC;
     }
@@ -101,21 +101,23 @@ final class StageModel {
     /** Leaf fall: its day, slid by the mean of the autumn. */
     LocalDate leafFall(StageRule.LeafFall rule) {
         double autumnC = Math.max(
-                methods.autumn().leastC().is(),
-                Math.min(methods.autumn().mostC().is(), autumnC()));
+                methods.leafFall().least().is(),
+                Math.min(methods.leafFall().most().is(), autumnC()));
         return days.on(rule.north())
                 .plusDays(Math.round(rule.perC().is() * (autumnC - rule.atC().is())));
     }
 
     /** Mean of the autumn, °C, measured days in place of normal ones. */
     double autumnC() {
-        int last = days.index(days.on(methods.autumn().last()));
-        return days.meanC(last, last - days.index(days.on(methods.autumn().first())) + 1);
+        int last = days.index(days.on(methods.leafFall().to()));
+        return days.meanC(last, last - days.index(days.on(methods.leafFall().from())) + 1);
     }
 
     /** A measured day is smoothed by those before it; a normal day is smooth already. */
     private double coolMean(int day) {
-        return days.isMeasured(day) ? days.meanC(day, (int) methods.meanOver().is()) : days.meanC(day);
+        return days.isMeasured(day)
+                ? days.meanC(day, (int) methods.heat().meanOver().is())
+                : days.meanC(day);
     }
 
     private Optional<LocalDate> reaches(IntToDoubleFunction heat, LocalDate from, double need, int longest) {

@@ -55,7 +55,7 @@ class LeadTest {
         "5, 4, 9.6, 63", "15, 4, 9.4, 67", "25, 4, 10.0, 68", "40, 4, 10.2, 70", "50, 4, 10.3, 70"
     })
     void two_thirds_of_the_daily_hindcasts_lie_within(int toCome, double coldestC, double error, long percent) {
-        double days = SeasonMethods.read(DOCUMENTS).lead().days(toCome, coldestC, 28);
+        double days = SeasonMethods.read(DOCUMENTS).leadError().days(toCome, coldestC, 28);
 
         assertThat(Math.round(100 * Erf.value(days / error / Math.sqrt(2))))
                 .isEqualTo(percent)

@@ -113,7 +113,7 @@ class SeasonEdgesTest {
     @Test
     void a_mean_has_risen_when_it_is_reached() {
         StageModel model = model(Weather.none());
-        LocalDate first = even(Weather.none()).on(METHODS.heatFrom());
+        LocalDate first = even(Weather.none()).on(METHODS.heat().from());
 
         assertThat(model.meanRises(new StageRule.MeanRises(figure(10), figure(5))))
                 .contains(first);
@@ -263,7 +263,7 @@ class SeasonEdgesTest {
     private static LocalDate end(Stages stages, Crop crop, Stage stage) {
         LocalDate from = stages.date(crop, SEASON, stage).date();
         if (stage.ordinal() >= Stage.PETAL_FALL.ordinal()) {
-            return from.plusDays((long) METHODS.afterPetalFall().is());
+            return from.plusDays((long) METHODS.frost().afterPetalFall().is());
         }
         Stage next = Stage.values()[stage.ordinal() + 1];
         LocalDate before = stages.date(crop, SEASON, next).date().minusDays(1);

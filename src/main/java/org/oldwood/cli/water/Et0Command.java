@@ -145,7 +145,7 @@ public final class Et0Command extends GardenCommand {
                     temperatures.highest(),
                     Humidity.of(number(rhMin), number(rhMax)),
                     windAtTwoMetres(),
-                    Sunshine.of(number(sun), number(radiation), coast));
+                    new Sunshine(number(sun), number(radiation), coast));
             return place.day(date, weather);
         } catch (IllegalArgumentException e) {
             throw usage(String.valueOf(e.getMessage()));

@@ -173,7 +173,7 @@ public final class FrostFacts implements Advisor {
                     .climate()
                     .map(GardenClimate::methods)
                     .orElseGet(() -> SeasonMethods.read(world.documents()));
-            tenderDays = OptionalLong.of((long) methods.afterPetalFall().is());
+            tenderDays = OptionalLong.of((long) methods.frost().afterPetalFall().is());
         }
         return tenderDays.getAsLong();
     }

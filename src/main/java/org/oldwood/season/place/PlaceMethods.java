@@ -1,6 +1,7 @@
 package org.oldwood.season.place;
 
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.FigureRecord;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -32,21 +33,10 @@ record PlaceMethods(
         SpringError error) {
 
     /** How a temperature falls with height, °C/km, and with latitude, °C a degree. */
-    record Slope(Figure perKm, Figure perDegree) {
-        private static Slope read(Fields fields) {
-            return new Slope(Figure.read(fields, "perKm"), Figure.read(fields, "perDegree"));
-        }
-    }
+    record Slope(Figure perKm, Figure perDegree) {}
 
     /** Standard error of a spring mean: what is always there, by the stations' spread, by their distance. */
-    record SpringError(Figure always, Figure ofSpread, Figure perHundredKm) {
-        private static SpringError read(Fields fields) {
-            return new SpringError(
-                    Figure.read(fields, "always"),
-                    Figure.read(fields, "ofSpread"),
-                    Figure.read(fields, "perHundredKm"));
-        }
-    }
+    record SpringError(Figure always, Figure ofSpread, Figure perHundredKm) {}
 
     static PlaceMethods read(Documents documents) {
         return documents
@@ -56,24 +46,8 @@ record PlaceMethods(
 
     private static PlaceMethods read(Fields fields) {
         fields.count("format", 1, 1);
-        PlaceMethods methods = new PlaceMethods(
-                Figure.read(fields, "nearest"),
-                Figure.read(fields, "heightCounts"),
-                Figure.read(fields, "soften"),
-                Figure.read(fields, "farthest"),
-                Figure.read(fields, "farthestSun"),
-                Figure.read(fields, "least"),
-                Figure.read(fields, "mountains"),
-                Figure.read(fields, "highAround"),
-                Slope.read(part(fields, "maximum")),
-                Slope.read(part(fields, "minimum")),
-                Slope.read(part(fields, "dewPoint")),
-                SpringError.read(part(fields, "error")));
+        PlaceMethods methods = FigureRecord.read(fields, PlaceMethods.class);
         fields.done();
         return methods;
-    }
-
-    private static Fields part(Fields fields, String key) {
-        return fields.object(key).orElseThrow(() -> new IllegalStateException("season/places.json has no " + key));
     }
 }

@@ -31,7 +31,7 @@ public final class WeatherMeans {
     }
 
     public static WeatherMeans of(Weather weather, SeasonMethods methods) {
-        WeatherMeans means = new WeatherMeans(methods.means());
+        WeatherMeans means = new WeatherMeans(methods.weatherMeans());
         Map<YearMonth, Month> months = new TreeMap<>();
         for (WeatherDay day : weather.days()) {
             months.computeIfAbsent(YearMonth.from(day.date()), each -> new Month())

@@ -253,13 +253,13 @@ class WaterEdgesTest {
     @ParameterizedTest
     @CsvSource({"0, 100, true", "50, 50, true", "-0.1, 50, false", "50, 100.1, false", "51, 50, false"})
     void humidity_has_its_ends(double lowest, double highest, boolean fit) {
-        allowed(() -> new Humidity.Extremes(lowest, highest), fit);
+        allowed(() -> Humidity.of(OptionalDouble.of(lowest), OptionalDouble.of(highest)), fit);
     }
 
     @ParameterizedTest
     @CsvSource({"0, true", "24, true", "-0.1, false", "24.1, false"})
     void sunshine_has_its_ends(double hours, boolean fit) {
-        allowed(() -> new Sunshine.Hours(hours), fit);
+        allowed(() -> new Sunshine(OptionalDouble.of(hours), OptionalDouble.empty(), false), fit);
     }
 
     @ParameterizedTest

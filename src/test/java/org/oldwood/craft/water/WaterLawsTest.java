@@ -202,7 +202,11 @@ class WaterLawsTest {
 
     private static double brussels(double wind, double sun) {
         DayWeather day = new DayWeather(
-                12.3, 21.5, new Humidity.Extremes(63, 84), OptionalDouble.of(wind), new Sunshine.Hours(sun));
+                12.3,
+                21.5,
+                Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
+                OptionalDouble.of(wind),
+                new Sunshine(OptionalDouble.of(sun), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(50.8, 100, 187, day, 0).penmanMonteith();
     }
 }

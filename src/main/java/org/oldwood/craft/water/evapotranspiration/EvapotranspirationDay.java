@@ -56,10 +56,8 @@ public record EvapotranspirationDay(
         double ra = Math.max(0, DayLength.radiationMj(latitude, dayOfYear));
         double daylight = DayLength.hours(latitude, dayOfYear);
         double clear = Radiation.clearSky(heightM, ra);
-        day.sunshine().mustFit(daylight, ra);
-        double found = day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra);
-        double solar = day.sunshine().isGuess() ? Math.min(clear, found) : found;
-        double ea = day.humidity().vapourPressure(day.tmin(), day.tmax());
+        double solar = day.sunshine().solar(day.tmin(), day.tmax(), daylight, ra, clear);
+        double ea = day.humidity().vapour().applyAsDouble(day.tmin(), day.tmax());
         double es = Vapour.meanSaturation(day.tmin(), day.tmax());
         double lost = Radiation.netLongwave(day.tmin(), day.tmax(), ea, solar, clear);
         double slope = Vapour.slope(day.tmean());

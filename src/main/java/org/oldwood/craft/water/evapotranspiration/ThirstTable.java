@@ -133,7 +133,7 @@ public final class ThirstTable {
                 tmax.getAsDouble(),
                 Humidity.of(number(cells, "rhmin"), number(cells, "rhmax")),
                 number(cells, "wind"),
-                Sunshine.of(number(cells, "sun"), number(cells, "radiation"), coast));
+                new Sunshine(number(cells, "sun"), number(cells, "radiation"), coast));
     }
 
     private OptionalDouble number(String[] cells, String name) {

@@ -12,7 +12,11 @@ class EvapotranspirationDayTest {
     @Test
     void says_what_was_measured() {
         DayWeather full = new DayWeather(
-                12.3, 21.5, new Humidity.Extremes(63, 84), OptionalDouble.of(2.078), new Sunshine.Hours(9.25));
+                12.3,
+                21.5,
+                Humidity.of(OptionalDouble.of(63), OptionalDouble.of(84)),
+                OptionalDouble.of(2.078),
+                new Sunshine(OptionalDouble.of(9.25), OptionalDouble.empty(), false));
 
         assertThat(day(full).basis())
                 .containsExactly(
@@ -32,8 +36,12 @@ class EvapotranspirationDayTest {
 
     @Test
     void the_coast_is_sunnier_than_the_inland_for_the_same_range_of_temperature() {
-        DayWeather coast =
-                new DayWeather(12.3, 18, Humidity.unknown(), OptionalDouble.empty(), Sunshine.unknownAtTheCoast());
+        DayWeather coast = new DayWeather(
+                12.3,
+                18,
+                Humidity.unknown(),
+                OptionalDouble.empty(),
+                new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
 
         assertThat(day(coast).solar())
                 .isGreaterThan(day(DayWeather.ofTemperatures(12.3, 18)).solar());
@@ -51,10 +59,14 @@ class EvapotranspirationDayTest {
     void a_wrong_day_is_refused_in_words() {
         assertThatThrownBy(() -> DayWeather.ofTemperatures(20, 10))
                 .hasMessageContaining("the lowest not above the highest");
-        assertThatThrownBy(() -> new Humidity.Extremes(80, 60)).hasMessageContaining("is above the highest");
-        assertThatThrownBy(() -> new Humidity.Mean(101)).hasMessageContaining("0 to 100 %");
-        assertThatThrownBy(() -> new Sunshine.Hours(25)).hasMessageContaining("0 to 24");
-        assertThatThrownBy(() -> new Sunshine.Measured(-1)).hasMessageContaining("0 to 60");
+        assertThatThrownBy(() -> Humidity.of(OptionalDouble.of(80), OptionalDouble.of(60)))
+                .hasMessageContaining("is above the highest");
+        assertThatThrownBy(() -> Humidity.of(OptionalDouble.empty(), OptionalDouble.of(101)))
+                .hasMessageContaining("0 to 100 %");
+        assertThatThrownBy(() -> new Sunshine(OptionalDouble.of(25), OptionalDouble.empty(), false))
+                .hasMessageContaining("0 to 24");
+        assertThatThrownBy(() -> new Sunshine(OptionalDouble.empty(), OptionalDouble.of(-1), false))
+                .hasMessageContaining("0 to 60");
     }
 
     private static EvapotranspirationDay day(DayWeather weather) {

@@ -99,7 +99,11 @@ class PublishedWeatherTest {
 
     private static EvapotranspirationDay coastAtBangkok(double[] in) {
         DayWeather weather = new DayWeather(
-                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.empty(), Sunshine.unknownAtTheCoast());
+                in[3],
+                in[4],
+                new Humidity((tmin, tmax) -> in[5], "as given"),
+                OptionalDouble.empty(),
+                new Sunshine(OptionalDouble.empty(), OptionalDouble.empty(), true));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 
@@ -111,13 +115,21 @@ class PublishedWeatherTest {
 
     private static EvapotranspirationDay monthInBangkok(double[] in) {
         DayWeather weather = new DayWeather(
-                in[3], in[4], new Humidity.Pressure(in[5]), OptionalDouble.of(in[6]), new Sunshine.Hours(in[7]));
+                in[3],
+                in[4],
+                new Humidity((tmin, tmax) -> in[5], "as given"),
+                OptionalDouble.of(in[6]),
+                new Sunshine(OptionalDouble.of(in[7]), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, in[8]);
     }
 
     private static EvapotranspirationDay dayInBrussels(double[] in) {
         DayWeather weather = new DayWeather(
-                in[3], in[4], new Humidity.Extremes(in[5], in[6]), OptionalDouble.of(in[7]), new Sunshine.Hours(in[8]));
+                in[3],
+                in[4],
+                Humidity.of(OptionalDouble.of(in[5]), OptionalDouble.of(in[6])),
+                OptionalDouble.of(in[7]),
+                new Sunshine(OptionalDouble.of(in[8]), OptionalDouble.empty(), false));
         return EvapotranspirationDay.of(in[0], in[1], (int) in[2], weather, 0);
     }
 }
