@@ -62,30 +62,20 @@ export function marks() {
   }));
 }
 
-/** The tasks that the page lists, with their dates as times and as the words that are seen. */
-export function listed() {
-  return [...document.querySelectorAll('[data-task]')].map((it) => ({
-    id: it.dataset.task,
-    times: [...it.closest('li').querySelectorAll('time')].map((time) => ({ date: time.dateTime, words: time.textContent })),
-    state: it.closest('li').className || 'open',
-    text: it.closest('.jobs > li').innerText,
-  }));
-}
-
 /** The bars of kilograms: where they lie in their pictures, and what their row says. */
 export function bars() {
   return [...document.querySelectorAll('svg.kg')].map((svg) => {
     const whole = svg.getBoundingClientRect();
     const rect = svg.querySelector('rect').getBoundingClientRect();
     const dot = svg.querySelector('circle').getBoundingClientRect();
-    return { fromZero: svg.classList.contains('picked'), words: svg.parentElement.innerText, most: Number(svg.dataset.most), width: whole.width, low: rect.left - whole.left, high: rect.right - whole.left, dot: (dot.left + dot.right) / 2 - whole.left };
+    return { words: svg.parentElement.innerText, most: Number(svg.dataset.most), width: whole.width, low: rect.left - whole.left, high: rect.right - whole.left, dot: (dot.left + dot.right) / 2 - whole.left };
   });
 }
 
 /** The strokes of each bush. */
 export function bushes() {
-  return [...document.querySelectorAll('[data-plants]')].map((card) => ({
-    plants: card.dataset.plants.split(' '),
+  return [...document.querySelectorAll('.card.cut:has(.wood)')].map((card) => ({
+    plants: card.dataset.tasks.split(' ').map((task) => task.split('@')[1]),
     pictures: ['.now', '.then'].map((picture) =>
       Object.fromEntries([...card.querySelectorAll('[data-age]')].map((age) => [age.dataset.age, {
         strokes: age.querySelectorAll(`${picture} use`).length,

@@ -33,3 +33,7 @@ if [ ! -d node_modules/puppeteer-core ]; then
 fi
 [ $only = no ] || exit 0
 OLDWOOD_HOME=$home OLDWOOD=$program node --test --test-reporter=spec sheet.test.mjs || exit 1
+if [ "${OLDWOOD_PICTURE:-no}" = yes ]; then
+  "$program" sheet --garden "$home/demo-data/terrace-school" --today 2026-11-25 --out "$place/picture.html" --replace --quiet
+  node picture.mjs "$place/picture.html" "$home/docs/sheet.png"
+fi

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.oldwood.craft.pruning.Bush;
-import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.crop.Crop;
@@ -23,9 +22,8 @@ import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
-import org.oldwood.sheet.round.Wood;
 
-/** Draws the plants' wood and looks six seasons ahead. Plants that look alike share a card. */
+/** Looks six seasons ahead for each plant whose stems are known. Plants that are alike share a card. */
 final class BushCards {
     private static final int SEASONS = 6;
     private static final double PERCENT = 100;
@@ -43,7 +41,10 @@ final class BushCards {
         for (PlantState plant : plants) {
             alike.computeIfAbsent(key(plant), key -> new ArrayList<>()).add(plant);
         }
-        return alike.values().stream().map(this::card).toList();
+        return alike.values().stream()
+                .map(this::card)
+                .filter(card -> card.outlook().size() > 1)
+                .toList();
     }
 
     private static String key(PlantState state) {
@@ -73,41 +74,23 @@ final class BushCards {
         PlantState first = alike.get(0);
         Crop crop = ground.world().crops().get(first.plant().crop());
         Optional<PruningCase> found = PruningCase.of(first, crop, season, ground.state());
-        Optional<Cut> cut = found.flatMap(it -> it.bush().map(it.school()::winter));
-        List<BushCard.Season> outlook = found.map(this::outlook).orElse(List.of());
         return new BushCard(
                 title(crop.name()),
                 alike.stream().map(BushCards::who).toList(),
-                facts(first, cut, found),
-                cut.map(Wood::of),
-                cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted())))
-                        .map(BushCards::title)
-                        .orElse(uncounted(crop, found)),
-                cut.map(CutWords::remarks).orElse(List.of()),
-                outlook);
-    }
-
-    private static String uncounted(Crop crop, Optional<PruningCase> found) {
-        if (found.isEmpty()) {
-            return "No figures of pruning are known for this form.";
-        }
-        return crop.inRows()
-                ? "Its canes were not counted since last summer. Note canes, and it is drawn here."
-                : "Its stems were never counted. Note counted with the stems by age, and it is drawn" + " here.";
+                facts(first, found),
+                found.map(this::outlook).orElse(List.of()));
     }
 
     private static String title(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static BushCard.Who who(PlantState state) {
+    private static String who(PlantState state) {
         Plant plant = state.plant();
-        return new BushCard.Who(
-                plant.id(),
-                plant.id() + plant.cultivar().map(name -> ", " + name).orElse(""));
+        return plant.id() + plant.cultivar().map(name -> ", " + name).orElse("");
     }
 
-    private List<String> facts(PlantState state, Optional<Cut> cut, Optional<PruningCase> found) {
+    private List<String> facts(PlantState state, Optional<PruningCase> found) {
         Plant plant = state.plant();
         List<String> facts = new ArrayList<>();
         facts.add(ground.bedName(Optional.of(plant.bed())));
@@ -123,7 +106,6 @@ final class BushCards {
         if (plant.bushes() > 1) {
             facts.add(plant.bushes() + " alike");
         }
-        cut.ifPresent(it -> facts.add(it.life().words().replace('-', ' ')));
         found.filter(it -> it.form().schools().size() > 1)
                 .ifPresent(it -> facts.add("way: " + it.school().id()));
         return facts;
@@ -141,24 +123,21 @@ final class BushCards {
         List<BushCard.Season> seasons = new ArrayList<>();
         for (int i = 0; i < SEASONS; i++) {
             Outlook.Winter winter = plan.winters().get(i);
-            seasons.add(new BushCard.Season(
-                    season.plus(i).label(),
-                    stems(winter.cut()),
+            String label = season.plus(i).label();
+            BushCard.Season next = new BushCard.Season(
+                    label,
+                    CutWords.byAge(winter.cut().after()),
                     Math.round(PERCENT * winter.bearingShare()),
                     winter.kg().map(kg -> KgBar.of(kg, most)),
-                    none.winters().get(i).kg().map(kg -> KgBar.of(kg, most))));
-        }
-        return seasons;
-    }
-
-    private static String stems(Cut cut) {
-        List<String> classes = new ArrayList<>();
-        for (int age = 1; age <= cut.after().oldest(); age++) {
-            if (cut.after().at(age) > 0) {
-                classes.add(cut.after().label(age) + "=" + cut.after().at(age));
+                    none.winters().get(i).kg().map(kg -> KgBar.of(kg, most)));
+            int last = seasons.size() - 1;
+            if (last >= 0 && seasons.get(last).sameAs(next)) {
+                seasons.set(last, seasons.get(last).until(label));
+            } else {
+                seasons.add(next);
             }
         }
-        return classes.isEmpty() ? "none" : String.join(" ", classes);
+        return seasons;
     }
 
     private static double most(Outlook outlook) {

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subjects;
-import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.facts.water.GardenWater;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
@@ -16,12 +15,10 @@ import org.oldwood.season.Stages;
  * @param world the garden on the day, its stage dates, its crops and the data
  * @param plan the year's tasks
  * @param subjects what tasks are done to
- * @param lots the lots of cuttings
  * @param water the beds' water
  * @param sources the publications
  */
-public record Ground(
-        Situation.World world, Plan plan, Subjects subjects, LotBook lots, GardenWater water, Sources sources) {
+public record Ground(Situation.World world, Plan plan, Subjects subjects, GardenWater water, Sources sources) {
 
     GardenState state() {
         return world.state();

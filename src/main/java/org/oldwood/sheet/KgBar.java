@@ -42,10 +42,4 @@ record KgBar(double low, double is, double high, double most) {
     String inShort() {
         return low == high ? Numbers.kg(is) : Numbers.kg(is) + " (" + Numbers.kg(low) + "–" + Numbers.kg(high) + ")";
     }
-
-    String inWords() {
-        return low == high
-                ? Numbers.kg(is) + " kg"
-                : Numbers.kg(is) + " kg (" + Numbers.kg(low) + " to " + Numbers.kg(high) + ")";
-    }
 }

@@ -28,8 +28,4 @@ final class Numbers {
     static String kg(double value) {
         return String.format(Locale.ROOT, value < 1 ? "%.2f" : "%.1f", value);
     }
-
-    static String count(long number, String one, String several) {
-        return number + " " + (number == 1 ? one : several);
-    }
 }

@@ -1,7 +1,6 @@
 package org.oldwood.sheet;
 
 import java.util.Optional;
-import org.oldwood.garden.LotState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
@@ -51,11 +50,6 @@ public record Scope(Optional<String> bed, Optional<String> plant) {
     boolean holds(PlantState state) {
         return bed.map(state.plant().bed()::equals).orElse(true)
                 && plant.map(state.plant().id()::equals).orElse(true);
-    }
-
-    boolean holds(LotState lot) {
-        return plant.isEmpty()
-                && (bed.isEmpty() || lot.bed().map(bed.get()::equals).orElse(false));
     }
 
     /** Whether beds are told of one by one. */

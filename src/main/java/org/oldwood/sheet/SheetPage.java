@@ -9,9 +9,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.oldwood.garden.Garden;
 import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.words.Safe;
@@ -23,25 +23,22 @@ public final class SheetPage {
 
     private SheetPage() {}
 
-    /** The whole report. The same ground and scope give the same text. */
-    public static String of(Ground ground, Scope scope) {
-        return render(ground, "sheet.jte", Map.of("sheet", new SheetMaker(ground, scope).make()));
-    }
-
-    /** Rounds to pin up, a page for each of {@code pages}. */
-    public static String of(Ground ground, List<RoundPage> pages, String title) {
-        String garden = ground.state().garden().name();
-        return render(ground, "pages.jte", Map.of("pages", pages, "garden", garden, "title", title));
-    }
-
-    private static String render(Ground ground, String template, Map<String, Object> said) {
+    /**
+     * Rounds to pin up, a page for each of {@code pages}; then, for the scope of a full sheet, the year's charts, outlooks,
+     * ledgers and sources. The same ground, pages and scope give the same text.
+     */
+    public static String of(Ground ground, List<RoundPage> pages, String title, Optional<Scope> full) {
         TemplateEngine engine = TemplateEngine.createPrecompiled(
                 null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName());
-        Map<String, Object> all = new HashMap<>(said);
-        all.put("style", style());
-        all.put("maker", mark(ground.state().garden()));
+        Map<String, Object> said = Map.of(
+                "pages", pages,
+                "garden", ground.state().garden().name(),
+                "title", title,
+                "more", full.map(scope -> new SheetMaker(ground, scope).make()),
+                "style", style(),
+                "maker", mark(ground.state().garden()));
         StringOutput page = new StringOutput();
-        engine.render(template, all, page);
+        engine.render("pages.jte", said, page);
         return withoutEmptyLines(Safe.text(page.toString()));
     }
 

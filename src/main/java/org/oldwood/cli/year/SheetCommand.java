@@ -12,7 +12,6 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.Replacing;
 import org.oldwood.crop.Sources;
 import org.oldwood.facts.Situation;
-import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -59,9 +58,7 @@ public final class SheetCommand extends GardenCommand {
             description = "one page for a month: 2027-02, 2 for the next February, or year for all twelve")
     Optional<String> month = Optional.empty();
 
-    @Option(
-            names = "--full",
-            description = "the whole report: charts, every job, outlooks, beds, picks, sources; so with --plant")
+    @Option(names = "--full", description = "also the year's charts, outlooks, beds and sources; so with --plant")
     boolean full;
 
     private static final String YEAR = "year";
@@ -91,17 +88,16 @@ public final class SheetCommand extends GardenCommand {
     }
 
     private String page(Ground ground, Scope scope, Optional<String> asked) {
-        if (full || (plant.isPresent() && asked.isEmpty())) {
-            return SheetPage.of(ground, scope);
-        }
         RoundPages pages = new RoundPages(ground.world(), scope.part(ground.plan()));
         List<RoundPage> chosen = asked.isEmpty()
                 ? List.of(pages.now())
                 : asked.get().equals(YEAR) ? pages.year() : List.of(pages.month(YearMonth.parse(asked.get())));
+        boolean all = full || (plant.isPresent() && asked.isEmpty());
         return SheetPage.of(
                 ground,
                 chosen,
-                chosen.size() > 1 ? "The year ahead" : chosen.get(0).title());
+                chosen.size() > 1 ? "The year ahead" : chosen.get(0).title(),
+                all ? Optional.of(scope) : Optional.empty());
     }
 
     private Ground ground(GardenFolder folder, GardenState state) {
@@ -113,7 +109,6 @@ public final class SheetCommand extends GardenCommand {
                 new Situation.World(state, stages, folder.crops(), folder.documents()),
                 plan,
                 planner.subjects(),
-                new LotBook(state, folder.crops(), stages),
                 Planning.water(folder, state),
                 Sources.read(folder.documents()));
     }

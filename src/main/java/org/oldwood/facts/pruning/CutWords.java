@@ -66,8 +66,8 @@ public final class CutWords {
         return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
     }
 
-    /** {@code 5 of age 1, 2 of age 2}. */
-    static String byAge(Stems stems) {
+    /** {@code 5 of age 1, 2 of age 2}; empty for no stems. */
+    public static String byAge(Stems stems) {
         return IntStream.rangeClosed(1, stems.oldest())
                 .filter(age -> stems.at(age) > 0)
                 .mapToObj(age -> "%s of age %s".formatted(stems.at(age), stems.label(age)))

@@ -47,7 +47,12 @@ class SheetCommandTest {
         assertThat(result.err()).contains("sheet.html");
         assertThat(page("sheet.html"))
                 .startsWith("<!DOCTYPE html>")
-                .contains("Terrace School", "winter-cut@bc-1@2027", "Six seasons ahead")
+                .contains(
+                        "Terrace School",
+                        "winter-cut@bc-1@2027",
+                        "Six seasons ahead",
+                        "Food due this season",
+                        "Sources")
                 .doesNotContain("<script", "<link", "http://", "url(", "@import");
     }
 
@@ -91,7 +96,7 @@ class SheetCommandTest {
         run("--full", "--bed", "acid-bed");
 
         assertThat(page("sheet-acid-bed.html"))
-                .contains("<bdi>acid bed</bdi>", "winter-cut-blueberry@bl-1@2027")
+                .contains("<bdi>acid bed</bdi>", "winter-cut-blueberry@bl-1@2027", "<h4>Soil tests</h4>")
                 .doesNotContain("winter-cut@bc-1@2027", "clean-tools@garden");
         assertThat(folder.resolve("sheet.html")).doesNotExist();
     }
