@@ -1,6 +1,7 @@
 package org.oldwood.calendar;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -98,11 +99,14 @@ public final class Memory {
         return notices;
     }
 
-    /** Remembers the plan as written. */
+    /** Remembers the plan as written; call it under the journal's lock. What another run adopted meanwhile stays. */
     public void keep() throws IOException {
         Map<String, Remembered> all = new HashMap<>(history);
         written.stream().filter(out -> !out.isPast()).forEach(out -> all.put(out.identity(), out.remembered(layout)));
-        new CalendarState(all, adopted).write(garden.folder().resolve(CalendarState.FILE));
+        Path folder = garden.folder();
+        Map<String, String> kept = new HashMap<>(adopted);
+        kept.putAll(CalendarState.of(folder, new Problems()).adopted());
+        new CalendarState(all, kept).write(folder.resolve(CalendarState.FILE));
     }
 
     private static Problem emptyPlan(Export.Garden garden) {

@@ -16,7 +16,9 @@ import org.oldwood.calendar.SeenReader;
 import org.oldwood.calendar.Uids;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.server.Collection.Stored;
+import org.oldwood.store.Journal;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 
 /** One run of {@link Publish}. */
 final class PublishRun {
@@ -68,12 +70,13 @@ final class PublishRun {
             String at = asked.isEmpty() ? "" : " at " + asked + ", which may be written or not";
             e.problems().forEach(problem -> refused.add("Broken off%s: %s".formatted(at, problem.inWords())));
         }
-        try {
-            if (!options.isTrial) {
-                memory.keep();
-                known.keep();
-            }
-        } catch (IOException e) {
+        if (options.isTrial) {
+            return;
+        }
+        try (Journal.Writing held = new Journal(options.garden.folder().resolve("journal.jsonl")).begin()) {
+            memory.keep();
+            known.keep();
+        } catch (IOException | RecordException e) {
             refused.add(
                     "Published as said, but not remembered: %s. Make room or let the folder be written, and run it again."
                             .formatted(e.getMessage()));
@@ -83,10 +86,9 @@ final class PublishRun {
     Publish.Result result() {
         if (newlyDeleted > 0) {
             notices.add(
-                    "%s %s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
+                    "%s deleted on the server and will stay away: %s. To put back all that were deleted there, add --restore."
                             .formatted(
-                                    newlyDeleted,
-                                    newlyDeleted == 1 ? "entry was" : "entries were",
+                                    Words.count(newlyDeleted, "entry was", "entries were"),
                                     String.join("; ", deleted)));
         }
         notices.addAll(memory.notices());
@@ -275,11 +277,9 @@ final class PublishRun {
 
     /** Deleting an entry on the server says: not this one. It is put back only when the person asks for that. */
     private boolean isDeletedThere(Ours ours) {
-        if (!known.wasThere(ours.uid()) || options.restores) {
-            return false;
-        }
-        newlyDeleted += known.deleted(ours.uid()) ? 1 : 0;
-        return true;
+        boolean isDeleted = known.wasThere(ours.uid()) && !options.restores;
+        newlyDeleted += isDeleted && known.deleted(ours.uid()) ? 1 : 0;
+        return isDeleted;
     }
 
     private void noticeCompletion(Ours ours, Stored old) {

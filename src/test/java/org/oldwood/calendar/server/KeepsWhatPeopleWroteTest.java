@@ -3,6 +3,7 @@ package org.oldwood.calendar.server;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -270,6 +271,17 @@ class KeepsWhatPeopleWroteTest {
         assertThat(grubbed.removed()).isEmpty();
         assertThat(there(LoopbackServer.COLLECTION + UIDS.todo("feed") + ".ics"))
                 .contains("STATUS:COMPLETED");
+    }
+
+    @Test
+    void a_memory_that_is_lost_is_told_once() throws IOException {
+        Files.delete(folder.resolve("calendar-state.jsonl"));
+
+        assertThat(publish(1, CUT).notices())
+                .singleElement()
+                .asString()
+                .contains("calendar-state.jsonl, is not there", "may still stand on the server");
+        assertThat(publish(2, CUT).notices()).isEmpty();
     }
 
     private static Item item(String title, String text, String first, String last) {

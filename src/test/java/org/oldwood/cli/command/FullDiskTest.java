@@ -8,12 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.cli.Main;
 import org.oldwood.cli.record.NotingChild;
 import org.oldwood.garden.Entry;
@@ -56,26 +58,48 @@ class FullDiskTest {
         Path folder = NotingChild.garden(scratch);
         calendar(folder, "2026-11-25");
         List<String> before = files(folder);
-        Process child = new ProcessBuilder(
-                        "/bin/bash",
-                        "-c",
-                        "ulimit -f 2; exec \"$@\"",
-                        "limited",
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Main.class.getName(),
-                        "calendar",
-                        "--garden=" + folder,
-                        "--today=2027-02-01",
-                        "--out=" + folder)
-                .redirectErrorStream(true)
-                .start();
+        Process child = limited("calendar", "--garden=" + folder, "--today=2027-02-01", "--out=" + folder);
         String said = text(child.getInputStream().readAllBytes());
 
         assertThat(child.waitFor()).as(said).isEqualTo(Failures.UNEXPECTED);
         assertThat(files(folder)).isEqualTo(before);
-        assertThat(calendar(folder, "2027-02-01").exit()).isZero();
+        Cli.Result again = calendar(folder, "2027-02-01");
+        assertThat(again.exit()).as(again.err()).isZero();
+    }
+
+    @Test
+    void what_was_published_and_does_not_fit_to_be_remembered_is_told() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/bin/bash")), "a shell sets the limit");
+        Path folder = NotingChild.garden(scratch);
+        try (LoopbackServer server = new LoopbackServer()) {
+            String address = server.address().toString();
+            Process child = limited("calendar", "publish", address, "--garden=" + folder, "--today=2026-11-25");
+            String said = text(child.getInputStream().readAllBytes()).replaceAll("\\s+", " ");
+
+            assertThat(child.waitFor()).as(said).isEqualTo(1);
+            assertThat(said)
+                    .contains("Published as said, but not remembered: ", "calendar-state.jsonl", "run it again")
+                    .doesNotContain("fault of the program");
+            int there = server.objects.size();
+            assertThat(there).isPositive();
+            Cli.Result again = Cli.in(folder).run("calendar", "publish", address, "--today=2026-11-25");
+            assertThat(again.exit()).as(again.err()).isZero();
+            assertThat(server.objects).hasSize(there);
+        }
+    }
+
+    private static Process limited(String... command) throws IOException {
+        List<String> all = new ArrayList<>(List.of(
+                "/bin/bash",
+                "-c",
+                "ulimit -f 2; exec \"$@\"",
+                "limited",
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName()));
+        all.addAll(List.of(command));
+        return new ProcessBuilder(all).redirectErrorStream(true).start();
     }
 
     @Test
