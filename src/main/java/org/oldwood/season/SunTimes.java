@@ -46,19 +46,4 @@ public final class SunTimes {
         }
         return halves;
     }
-
-    /** Sunrise, h of solar time. */
-    public static double rise(double latitude, int dayOfYear) {
-        return 12 - halfDay(latitude, dayOfYear);
-    }
-
-    /** Sunset, h of solar time. */
-    public static double set(double latitude, int dayOfYear) {
-        return 12 + halfDay(latitude, dayOfYear);
-    }
-
-    /** From sunrise to sunset, h. */
-    public static double hours(double latitude, int dayOfYear) {
-        return 2 * halfDay(latitude, dayOfYear);
-    }
 }

@@ -1,23 +1,26 @@
 package org.oldwood.cli.water;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
-import org.oldwood.craft.water.evapotranspiration.ThirstTable;
 import org.oldwood.craft.water.evapotranspiration.WindSpeed;
+import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
-import org.oldwood.garden.Site;
+import org.oldwood.season.GardenClimate;
+import org.oldwood.season.SeasonDays;
+import org.oldwood.season.place.Spot;
+import org.oldwood.season.weather.WeatherDay;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine.Command;
@@ -92,86 +95,84 @@ public final class Et0Command extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        Et0Place place = place();
+        Spot spot = spot();
         if (file.isPresent()) {
-            return table(place);
+            return table(spot, file.get().toString());
         }
         LocalDate date = on.orElseGet(this::today);
-        EvapotranspirationDay day = day(place, date);
+        EvapotranspirationDay day = day(spot, date);
         if (json) {
-            out().json(writer -> Et0Words.json(writer, date, day, alsoTaken));
+            out().json(Et0Words.Terms.of(date, day, alsoTaken));
         } else {
             Et0Words.print(out(), date, day, alsoTaken);
         }
         return 0;
     }
 
-    private Et0Place place() throws IOException {
+    private Spot spot() throws IOException {
         if (altitude.isPresent() && !(altitude.get() >= -430 && altitude.get() <= 9000)) {
             throw usage("--altitude must be from -430 to 9000 m but is " + altitude.get());
         }
         if (at.isPresent()) {
-            if (altitude.isEmpty()) {
+            Spot spot = AnyPlace.spot(at.get(), this);
+            if (altitude.isEmpty() && spot.heightM() == 0) {
                 alsoTaken.add("height not given: sea level; give --altitude M");
             }
-            return new Et0Place(latitude(at.get()), altitude.orElse(0.0));
+            return new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM()));
         }
-        Optional<Site> site = folderIfAny().map(GardenFolder::garden).map(garden -> garden.site());
-        return site.map(place -> new Et0Place(place.latitude(), altitude.orElse(place.heightM())))
+        return folderIfAny()
+                .map(folder -> GardenStages.spot(folder.garden().site()))
+                .map(spot -> new Spot(spot.latitude(), spot.longitude(), altitude.orElse(spot.heightM())))
                 .orElseThrow(() -> usage(
-                        "the place is not known: give --at LAT,LON, for example" + " --at 50.8,4.35, or --garden DIR"));
+                        "the place is not known: give --at LAT,LON, for example --at 50.8,4.35, or --garden DIR"));
     }
 
-    private double latitude(String text) {
-        String[] parts = text.split(",", -1);
-        try {
-            double latitude = Double.parseDouble(parts[0].strip());
-            double longitude = parts.length < 2 ? 0 : Double.parseDouble(parts[1].strip());
-            if (parts.length <= 2 && Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
-                return latitude;
-            }
-        } catch (NumberFormatException e) {
-            // told below
-        }
-        throw usage("--at must be a latitude from -90 to 90 and a longitude, for example 50.8,4.35, but is \"%s\""
-                .formatted(text));
-    }
-
-    private EvapotranspirationDay day(Et0Place place, LocalDate date) throws IOException {
-        Et0Temperatures temperatures = temperatures(date);
+    private EvapotranspirationDay day(Spot spot, LocalDate date) throws IOException {
+        WeatherDay temperatures = temperatures(date);
         try {
             DayWeather weather = new DayWeather(
-                    temperatures.lowest(),
-                    temperatures.highest(),
+                    temperatures.minC().orElseThrow(),
+                    temperatures.maxC().orElseThrow(),
                     Humidity.of(number(rhMin), number(rhMax)),
                     windAtTwoMetres(),
                     new Sunshine(number(sun), number(radiation), coast));
-            return place.day(date, weather);
+            return EvapotranspirationDay.of(spot.latitude(), spot.heightM(), date.getDayOfYear(), weather, 0);
         } catch (IllegalArgumentException e) {
             throw usage(String.valueOf(e.getMessage()));
         }
     }
 
-    private Et0Temperatures temperatures(LocalDate date) throws IOException {
-        if (tmin.isPresent() && tmax.isPresent()) {
-            return new Et0Temperatures(tmin.get(), tmax.get(), "");
-        }
-        if (tmin.isPresent() || tmax.isPresent()) {
+    /** As given, else the garden's as measured that day, else its climate's means of that day of the year. */
+    private WeatherDay temperatures(LocalDate date) throws IOException {
+        if (tmin.isPresent() != tmax.isPresent()) {
             throw usage("give both --tmin and --tmax, the day's lowest and highest temperature");
         }
-        Optional<GardenFolder> folder = at.isPresent() ? Optional.empty() : folderIfAny();
-        Optional<Et0Temperatures> found = Optional.empty();
-        if (folder.isPresent()) {
-            found = Et0Temperatures.of(folder.get(), today(), date);
-            stopOnProblems(folder.get());
+        if (tmin.isPresent()) {
+            return new WeatherDay(date, number(tmin), number(tmax), OptionalDouble.empty());
         }
-        found.ifPresent(known -> alsoTaken.add(known.words()));
-        return found.orElseThrow(
-                () -> usage("give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days%s"
-                        .formatted(
-                                folder.isEmpty()
-                                        ? ""
-                                        : "; the garden has neither this day in weather.csv" + " nor a climate")));
+        Optional<GardenFolder> folder = at.isPresent() ? Optional.empty() : folderIfAny();
+        if (folder.isEmpty()) {
+            throw usage("give --tmin and --tmax, the day's lowest and highest temperature, or a FILE of days");
+        }
+        Optional<WeatherDay> measured = Planning.weather(folder.get(), today())
+                .on(date)
+                .filter(each -> each.minC().isPresent() && each.maxC().isPresent());
+        if (measured.isPresent()) {
+            alsoTaken.add("temperatures from weather.csv");
+            return measured.get();
+        }
+        Optional<GardenClimate> climate = Planning.climate(folder.get(), state());
+        stopOnProblems(folder.get());
+        GardenClimate means = climate.orElseThrow(() -> usage("give --tmin and --tmax, the day's lowest and highest"
+                + " temperature, or a FILE of days; the garden has neither this day in weather.csv nor a climate"));
+        alsoTaken.add("temperatures not given and not in weather.csv: the mean ones of that day of the year, "
+                + means.climate().name());
+        int day = SeasonDays.normalDay(date);
+        return new WeatherDay(
+                date,
+                OptionalDouble.of(means.normalMinC(day)),
+                OptionalDouble.of(means.normalMaxC(day)),
+                OptionalDouble.empty());
     }
 
     private OptionalDouble windAtTwoMetres() {
@@ -188,19 +189,15 @@ public final class Et0Command extends GardenCommand {
         return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
-    private int table(Et0Place place) throws IOException {
-        String name = file.orElseThrow().toString();
+    private int table(Spot spot, String name) throws IOException {
         Problems problems = new Problems();
-        List<String> lines = new String(Files.readAllBytes(readable(name)), StandardCharsets.UTF_8)
-                .lines()
-                .toList();
-        ThirstTable.Days read = ThirstTable.read(lines, name, coast, problems);
-        Et0Table table = Et0Table.of(read, place, name, alsoTaken, problems);
+        List<String> lines = text(name).lines().toList();
+        Et0Table table = Et0Table.read(lines, name, spot, coast, alsoTaken, problems);
         if (!problems.isEmpty()) {
             throw new RecordException(problems.list());
         }
         if (json) {
-            out().json(table::json);
+            out().json(table);
         } else {
             table.print(out());
         }

@@ -1,85 +1,131 @@
 package org.oldwood.cli.water;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.Out;
+import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
-import org.oldwood.craft.water.evapotranspiration.ThirstTable;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.craft.water.evapotranspiration.Humidity;
+import org.oldwood.craft.water.evapotranspiration.Sunshine;
+import org.oldwood.season.place.Spot;
+import org.oldwood.store.Nearest;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
+import org.oldwood.words.Words;
 
 /**
- * The days of a file, worked out.
- *
- * @param days the days
- * @param passedOver lines without temperatures
- * @param alsoTaken what was taken where the arguments leave something open
+ * The days of a file with the columns {@code date,tmin,tmax} and any of {@code rhmin,rhmax,wind,sun,radiation}, in °C,
+ * %, m/s at 2 m, hours and MJ/m², worked out. Empty cells are values that were not measured; days without temperatures
+ * are passed over.
  */
-record Et0Table(List<Day> days, int passedOver, List<String> alsoTaken) {
+record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatures, List<String> basis) {
+    private static final List<String> NEEDED = List.of("date", "tmin", "tmax");
+    private static final List<String> COLUMNS =
+            List.of("date", "tmin", "tmax", "rhmin", "rhmax", "wind", "sun", "radiation", "rain");
 
-    /** A day with its terms. */
-    record Day(LocalDate date, EvapotranspirationDay terms) {}
-
-    /** Works the days out; one that cannot have been is a problem with its line. */
-    static Et0Table of(ThirstTable.Days read, Et0Place place, String file, List<String> alsoTaken, Problems problems) {
-        List<Day> days = new ArrayList<>();
-        for (ThirstTable.Row row : read.rows()) {
+    /**
+     * Reads the lines; every problem is added with its line.
+     *
+     * @param coast whether radiation that was not measured is that of a coast
+     * @param alsoTaken what was taken where the arguments leave something open
+     */
+    static Et0Table read(
+            List<String> lines, String file, Spot spot, boolean coast, List<String> alsoTaken, Problems problems) {
+        List<String> names = lines.isEmpty()
+                ? List.of()
+                : cells(lines.get(0).replace("\uFEFF", "").toLowerCase(Locale.ROOT));
+        names.stream()
+                .filter(name -> !COLUMNS.contains(name))
+                .forEach(name -> problems.add(
+                        "unknown-column",
+                        Place.of(file, 1),
+                        "has an unknown column \"" + name + "\"",
+                        Nearest.hint(name, COLUMNS)));
+        if (!names.containsAll(NEEDED)) {
+            problems.add(
+                    "missing-column",
+                    Place.of(file, 1),
+                    "lacks one of the columns " + String.join(", ", NEEDED),
+                    "The first line must name the columns, for example: " + String.join(",", COLUMNS));
+            return new Et0Table(List.of(), 0, 0, List.of());
+        }
+        List<Et0Words.Day> days = new ArrayList<>();
+        TreeSet<String> basis = new TreeSet<>();
+        int passedOver = 0;
+        double sum = 0;
+        for (int i = 1; i < lines.size(); i++) {
+            Map<String, String> row = row(names, cells(lines.get(i)));
+            if (row.getOrDefault("tmin", "").isEmpty()
+                    && row.getOrDefault("tmax", "").isEmpty()) {
+                passedOver += lines.get(i).isBlank() ? 0 : 1;
+                continue;
+            }
             try {
-                days.add(new Day(row.date(), place.day(row.date(), row.weather())));
-            } catch (IllegalArgumentException e) {
+                LocalDate date = LocalDate.parse(row.getOrDefault("date", ""));
+                EvapotranspirationDay day = EvapotranspirationDay.of(
+                        spot.latitude(), spot.heightM(), date.getDayOfYear(), weather(row, coast), 0);
+                days.add(Et0Words.Day.of(date, day));
+                basis.addAll(day.basis());
+                sum += day.penmanMonteith();
+            } catch (DateTimeException | IllegalArgumentException e) {
                 problems.add(
                         "impossible-weather",
-                        Place.of(file, row.line()),
-                        String.valueOf(e.getMessage()),
-                        "Look whether columns are swapped, or their units others than °C, %, m/s, h" + " and MJ/m².");
+                        Place.of(file, i + 1),
+                        "cannot be worked out: " + e.getMessage(),
+                        "Look whether columns are swapped, or their units others than °C, %, m/s, h and MJ/m².");
             }
         }
-        return new Et0Table(days, read.passedOver(), alsoTaken);
+        return new Et0Table(
+                days,
+                Math.rint(sum * 100) / 100,
+                passedOver,
+                Stream.concat(alsoTaken.stream(), basis.stream()).toList());
+    }
+
+    private static Map<String, String> row(List<String> names, List<String> cells) {
+        Map<String, String> row = new HashMap<>();
+        for (int i = 0; i < Math.min(names.size(), cells.size()); i++) {
+            row.put(names.get(i), cells.get(i));
+        }
+        return row;
+    }
+
+    private static DayWeather weather(Map<String, String> row, boolean coast) {
+        return new DayWeather(
+                number(row, "tmin").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
+                number(row, "tmax").orElseThrow(() -> new IllegalArgumentException("tmin and tmax must both be given")),
+                Humidity.of(number(row, "rhmin"), number(row, "rhmax")),
+                number(row, "wind"),
+                new Sunshine(number(row, "sun"), number(row, "radiation"), coast));
+    }
+
+    private static OptionalDouble number(Map<String, String> row, String name) {
+        String text = row.getOrDefault(name, "");
+        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+    }
+
+    private static List<String> cells(String line) {
+        return Arrays.stream(line.split(",", -1)).map(String::strip).toList();
     }
 
     void print(Out out) {
         out.line("date        mm/day  Hargreaves");
-        double sum = 0;
-        for (Day day : days) {
-            sum += day.terms.penmanMonteith();
-            out.line(String.format(
-                    Locale.ROOT, "%s  %6.2f  %10.2f", day.date, day.terms.penmanMonteith(), day.terms.hargreaves()));
-        }
+        days.forEach(day ->
+                out.line(String.format(Locale.ROOT, "%s  %6.2f  %10.2f", day.date(), day.et0Mm(), day.hargreavesMm())));
         out.line(String.format(
-                Locale.ROOT, "together    %6.1f mm in %s %s", sum, days.size(), days.size() == 1 ? "day" : "days"));
-        if (passedOver > 0) {
-            out.paragraph(0, passedOver + (passedOver == 1 ? " day" : " days") + " without temperatures left out.");
+                Locale.ROOT, "together    %6.1f mm in %s", togetherMm, Words.count(days.size(), "day", "days")));
+        if (withoutTemperatures > 0) {
+            out.paragraph(0, Words.count(withoutTemperatures, "day", "days") + " without temperatures left out.");
         }
-        basis().forEach(words -> out.hanging("  - ", 4, words));
-    }
-
-    private List<String> basis() {
-        Set<String> basis = new TreeSet<>();
-        days.forEach(day -> basis.addAll(day.terms.basis()));
-        List<String> all = new ArrayList<>(alsoTaken);
-        all.addAll(basis);
-        return all;
-    }
-
-    void json(JsonWriter json) {
-        json.object();
-        json.array("days");
-        double sum = 0;
-        for (Day day : days) {
-            json.object();
-            Et0Words.members(json, day.date, day.terms);
-            json.endObject();
-            sum += day.terms.penmanMonteith();
-        }
-        json.endArray();
-        json.put("togetherMm", Math.rint(sum * 100) / 100)
-                .put("withoutTemperatures", passedOver)
-                .put("basis", basis());
-        json.endObject();
+        basis.forEach(words -> out.hanging("  - ", 4, words));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
-import org.oldwood.store.JsonWriter;
 
 /** Words a day's reference evapotranspiration, with its terms as FAO-56 names them. */
 final class Et0Words {
@@ -61,31 +60,54 @@ final class Et0Words {
         return String.format(Locale.ROOT, "%." + digits + "f", value);
     }
 
-    static void json(JsonWriter json, LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
-        json.object();
-        members(json, date, day);
-        json.put("raMj", round(day.extraterrestrial()))
-                .put("daylightHours", round(day.daylightHours()))
-                .put("rsMj", round(day.solar()))
-                .put("rsoMj", round(day.clearSky()))
-                .put("rnsMj", round(day.netSolar()))
-                .put("rnlMj", round(day.netLongwave()))
-                .put("rnMj", round(day.netRadiation()))
-                .put("esKpa", round(day.saturation()))
-                .put("eaKpa", round(day.vapour()))
-                .put("slopeKpaPerC", round(day.slope()))
-                .put("gammaKpaPerC", round(day.gamma()))
-                .put("windMs", round(day.wind()))
-                .put("fromRadiationMm", round(day.fromRadiation()))
-                .put("fromAirMm", round(day.fromAir()))
-                .put("basis", basis(day, alsoTaken));
-        json.endObject();
+    /** The two answers for a day. */
+    record Day(LocalDate date, double et0Mm, double hargreavesMm) {
+        static Day of(LocalDate date, EvapotranspirationDay day) {
+            return new Day(date, round(day.penmanMonteith()), round(day.hargreaves()));
+        }
     }
 
-    static void members(JsonWriter json, LocalDate date, EvapotranspirationDay day) {
-        json.put("date", date.toString())
-                .put("et0Mm", round(day.penmanMonteith()))
-                .put("hargreavesMm", round(day.hargreaves()));
+    /** The same with all terms. */
+    record Terms(
+            LocalDate date,
+            double et0Mm,
+            double hargreavesMm,
+            double raMj,
+            double daylightHours,
+            double rsMj,
+            double rsoMj,
+            double rnsMj,
+            double rnlMj,
+            double rnMj,
+            double esKpa,
+            double eaKpa,
+            double slopeKpaPerC,
+            double gammaKpaPerC,
+            double windMs,
+            double fromRadiationMm,
+            double fromAirMm,
+            List<String> basis) {
+        static Terms of(LocalDate date, EvapotranspirationDay day, List<String> alsoTaken) {
+            return new Terms(
+                    date,
+                    round(day.penmanMonteith()),
+                    round(day.hargreaves()),
+                    round(day.extraterrestrial()),
+                    round(day.daylightHours()),
+                    round(day.solar()),
+                    round(day.clearSky()),
+                    round(day.netSolar()),
+                    round(day.netLongwave()),
+                    round(day.netRadiation()),
+                    round(day.saturation()),
+                    round(day.vapour()),
+                    round(day.slope()),
+                    round(day.gamma()),
+                    round(day.wind()),
+                    round(day.fromRadiation()),
+                    round(day.fromAir()),
+                    Et0Words.basis(day, alsoTaken));
+        }
     }
 
     private static double round(double value) {

@@ -145,15 +145,6 @@ public record BedAccount(
         return count;
     }
 
-    /** Mean share held from {@code from} to {@code to}, both included. */
-    public double meanHeld(LocalDate from, LocalDate to) {
-        double sum = 0;
-        for (int day = index(from); day <= index(to); day++) {
-            sum += days.heldShare(day);
-        }
-        return sum / (index(to) - index(from) + 1);
-    }
-
     /** What refills the bed on a day. */
     public Dose refill(LocalDate day) {
         return Dose.toRefill(days.depletion(index(day)), soil.groundM2(), soil.plants());

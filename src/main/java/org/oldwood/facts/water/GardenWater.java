@@ -37,39 +37,22 @@ public final class GardenWater {
     private @Nullable CropCurves sheltered;
     private @Nullable CropCurves windy;
 
-    /** Prepares a garden with the climate and the weather that its stage dates rest on. */
-    public static GardenWater of(GardenState state, Stages stages, Crops crops, Documents documents) {
-        return new GardenWater(
-                state,
-                stages.climate().map(GardenClimate::climate),
-                stages.climate().map(GardenClimate::weather).orElse(Weather.none()),
-                stages,
-                crops,
-                documents);
-    }
-
-    /**
-     * Prepares a garden.
-     *
-     * @param climate its climate, if it is known
-     * @param measured measured days; may be none
-     */
-    public GardenWater(
-            GardenState state,
-            Optional<Climate> climate,
-            Weather measured,
-            Stages stages,
-            Crops crops,
-            Documents documents) {
+    private GardenWater(GardenState state, Stages stages, Crops crops, Documents documents) {
         this.state = state;
         this.stages = stages;
-        this.measured = measured;
+        measured = stages.climate().map(GardenClimate::weather).orElse(Weather.none());
         data = WaterData.read(crops, documents);
+        Optional<Climate> climate = stages.climate().map(GardenClimate::climate);
         Optional<Months> rain = climate.flatMap(Climate::rainMm);
         lacking = lacking(climate, rain);
         weather = lacking.isEmpty()
                 ? Optional.of(new MeanWeather(state.garden().site(), climate.orElseThrow(), rain.orElseThrow()))
                 : Optional.empty();
+    }
+
+    /** Prepares a garden with the climate and the weather that its stage dates rest on. */
+    public static GardenWater of(GardenState state, Stages stages, Crops crops, Documents documents) {
+        return new GardenWater(state, stages, crops, documents);
     }
 
     private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
@@ -176,13 +159,5 @@ public final class GardenWater {
                 .map(soil -> BedAccount.of(bed, soil, curves(bed.bed().windy()), data, measured, state.date()));
         made.ifPresent(account -> accounts.put(bed.bed().id(), account));
         return made;
-    }
-
-    /** All beds' accounts, in the order of the record. */
-    public List<BedAccount> accounts() {
-        return state.beds().values().stream()
-                .map(this::account)
-                .flatMap(Optional::stream)
-                .toList();
     }
 }

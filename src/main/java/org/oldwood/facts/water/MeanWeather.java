@@ -7,11 +7,12 @@ import org.oldwood.craft.water.WeatherSeries;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
-import org.oldwood.craft.water.evapotranspiration.MeanTemperatures;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.garden.Site;
 import org.oldwood.season.Climate;
+import org.oldwood.season.MeanCurve;
 import org.oldwood.season.Months;
+import org.oldwood.season.SeasonDays;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.season.weather.WeatherDay;
 
@@ -21,7 +22,8 @@ import org.oldwood.season.weather.WeatherDay;
  */
 public final class MeanWeather {
     private final Site site;
-    private final MeanTemperatures means;
+    private final MeanCurve lowest;
+    private final MeanCurve highest;
     private final Months rain;
 
     /**
@@ -31,7 +33,8 @@ public final class MeanWeather {
      */
     public MeanWeather(Site site, Climate climate, Months rain) {
         this.site = site;
-        this.means = new MeanTemperatures(climate);
+        this.lowest = MeanCurve.through(climate.meanMinC());
+        this.highest = MeanCurve.through(climate.meanMaxC());
         this.rain = rain;
     }
 
@@ -47,8 +50,8 @@ public final class MeanWeather {
         for (int i = 0; i < count; i++) {
             int month = date.getMonthValue();
             double length = date.lengthOfMonth();
-            days.tmin[i] = means.lowest(date);
-            days.tmax[i] = means.highest(date);
+            days.tmin[i] = lowest.on(SeasonDays.normalDay(date));
+            days.tmax[i] = highest.on(SeasonDays.normalDay(date));
             days.rain[i] = rain.in(month) / length;
             days.soaked[i] = EffectiveRain.monthly(rain.in(month)) / length;
             date = date.plusDays(1);

@@ -9,9 +9,6 @@ import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
-import org.oldwood.season.Climate;
-import org.oldwood.season.GardenClimate;
-import org.oldwood.season.weather.Weather;
 
 /** What the water craft tells the rules of a bed. Built anew for each plan. */
 public final class WaterFacts implements Advisor {
@@ -100,25 +97,10 @@ public final class WaterFacts implements Advisor {
     private GardenWater water(Situation.World world) {
         GardenWater made = known;
         if (made == null) {
-            Optional<GardenClimate> place = world.stages().climate();
-            made = new GardenWater(
-                    world.state(),
-                    place.map(GardenClimate::climate).or(() -> declared(world)),
-                    place.map(GardenClimate::weather).orElse(Weather.none()),
-                    world.stages(),
-                    world.crops(),
-                    world.documents());
+            made = GardenWater.of(world.state(), world.stages(), world.crops(), world.documents());
             known = made;
         }
         return made;
-    }
-
-    private static Optional<Climate> declared(Situation.World world) {
-        return world.state()
-                .garden()
-                .climate()
-                .flatMap(json ->
-                        Climate.of(json, world.documents(), world.documents().problems()));
     }
 
     private static Fact held(BedAccount account, LocalDate day) {

@@ -38,9 +38,4 @@ public final class Vapour {
     public static double fromHighest(double tmin, double rhMax) {
         return saturation(tmin) * rhMax / 100;
     }
-
-    /** Actual vapour pressure from the mean humidity (equation 19). */
-    public static double fromMean(double tmin, double tmax, double rhMean) {
-        return rhMean / 100 * meanSaturation(tmin, tmax);
-    }
 }

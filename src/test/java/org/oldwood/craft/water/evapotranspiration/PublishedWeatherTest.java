@@ -35,7 +35,7 @@ class PublishedWeatherTest {
                         "mean-saturation", in -> Vapour.meanSaturation(in[0], in[1]),
                         "extremes", in -> Vapour.fromExtremes(in[0], in[1], in[2], in[3]),
                         "highest", in -> Vapour.fromHighest(in[0], in[1]),
-                        "mean", in -> Vapour.fromMean(in[0], in[1], in[2]),
+                        "mean", in -> in[2] / 100 * Vapour.meanSaturation(in[0], in[1]),
                         "dew-point", in -> Vapour.fromDewPoint(in[0]),
                         "slope", in -> Vapour.slope(in[0])));
     }
