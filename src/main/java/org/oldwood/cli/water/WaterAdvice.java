@@ -13,13 +13,12 @@ import org.oldwood.craft.water.Drift;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.WaterDays;
 import org.oldwood.craft.water.WaterFigures;
-import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
 import org.oldwood.facts.water.BedAccount;
 import org.oldwood.facts.water.GardenWater;
+import org.oldwood.facts.water.WaterDoses;
 import org.oldwood.garden.GardenState;
-import org.oldwood.season.Stages;
 
 /** Words what to do about a bed's water, and what its notes say. */
 final class WaterAdvice {
@@ -97,12 +96,8 @@ final class WaterAdvice {
                         WaterWords.whole(dose.mm()),
                         WaterWords.one(account.soil().groundM2()),
                         tap(dose)));
-        Figure intake = account.soil().soil().intake();
-        if (dose.hours(intake.low()) >= figures.figure("slowIntake").is()) {
-            say("This soil takes it in over about %s h or more (%s): give it in turns."
-                    .formatted(WaterWords.whole(dose.hours(intake.low())), mark(intake)));
-        }
-        splits();
+        WaterDoses.hours(account.soil(), dose, figures).ifPresent(this::say);
+        WaterDoses.splits(account.soil(), figures, this::isNow).ifPresent(this::say);
     }
 
     private String tap(Dose dose) {
@@ -119,23 +114,10 @@ final class WaterAdvice {
                 : figure.seen().words();
     }
 
-    private void splits() {
-        for (BedDemand.Planting one : account.soil().plantings()) {
-            if (one.water().splits().isPresent() && during(one.water().splits().get(), one.crop())) {
-                say("%s Give at most %s of it at once, the rest %s days later (our assumption)."
-                        .formatted(
-                                one.water().splits().get().why(),
-                                WaterWords.percent(figures.figure("ripeDose").is()),
-                                WaterWords.whole(figures.figure("ripeWait").is())));
-                return;
-            }
-        }
-    }
-
     private void critical() {
         for (BedDemand.Planting planting : account.soil().plantings()) {
             for (CropWater.Period period : planting.water().critical()) {
-                if (during(period, planting.crop())) {
+                if (isNow(new WaterDoses.InCrop(period, planting.crop()))) {
                     say("Do not let it run short now, %s: %s. %s"
                             .formatted(planting.crop().name(), period.name(), period.why()));
                     return;
@@ -144,11 +126,8 @@ final class WaterAdvice {
         }
     }
 
-    private boolean during(CropWater.Period period, Crop crop) {
-        Stages stages = water.stages();
-        LocalDate from = period.from().in(state.season(), crop, stages);
-        LocalDate to = period.to().in(state.season(), crop, stages);
-        return !state.date().isBefore(from) && !state.date().isAfter(to);
+    private boolean isNow(WaterDoses.InCrop each) {
+        return each.holds(state.date(), state.season(), water.stages());
     }
 
     private void notes() {

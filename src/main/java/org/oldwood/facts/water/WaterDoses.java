@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.Dose;
 import org.oldwood.craft.water.RootZone;
+import org.oldwood.craft.water.WaterFigures;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Amount;
@@ -15,10 +17,12 @@ import org.oldwood.facts.Noted;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.season.Season;
+import org.oldwood.season.Stages;
 import org.oldwood.words.Words;
 
 /** Words how much to water: what refills a bed, and what new plants want in a dry week. */
-final class WaterDoses {
+public final class WaterDoses {
     private WaterDoses() {}
 
     public static Amount refill(BedState bed, BedSoil soil, GardenWater water, Situation situation) {
@@ -33,8 +37,10 @@ final class WaterDoses {
         lines.add("%s l per %s; more than %s l at once runs through below the roots."
                 .formatted(litres(dose.litresEach()), soil.each(), litres(dose.litres())));
         minutes(bed, dose, lines);
-        hours(soil, dose, water, lines);
-        splits(soil, situation, water, lines);
+        WaterFigures figures = water.data().figures();
+        hours(soil, dose, figures).ifPresent(lines::add);
+        splits(soil, figures, each -> each.holds(situation.day(), situation.season(), water.stages()))
+                .ifPresent(lines::add);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
         return Amount.of(
                         Math.rint(dose.litres()),
@@ -70,38 +76,38 @@ final class WaterDoses {
                         .formatted(Math.round(dose.minutes(tap)), one(tap))));
     }
 
-    private static void hours(BedSoil soil, Dose dose, GardenWater water, List<String> lines) {
+    /** How long soil takes that is slow to take it in. */
+    public static Optional<String> hours(BedSoil soil, Dose dose, WaterFigures figures) {
         Figure intake = soil.soil().intake();
         double hours = dose.hours(intake.low());
-        if (hours >= water.data().figures().figure("slowIntake").is()) {
-            lines.add("This soil takes it in over %s h or more (%s); give it in turns if it stands."
-                    .formatted(Math.round(hours), intake.seen().words()));
-        }
+        return hours < figures.figure("slowIntake").is()
+                ? Optional.empty()
+                : Optional.of("This soil takes it in over %s h or more (%s); give it in turns if it stands."
+                        .formatted(Math.round(hours), intake.seen().words()));
     }
 
-    private static void splits(BedSoil soil, Situation situation, GardenWater water, List<String> lines) {
-        Figure share = water.data().figures().figure("ripeDose");
-        Figure wait = water.data().figures().figure("ripeWait");
-        for (var planting : soil.plantings()) {
-            Optional<CropWater.Period> splits = planting.water().splits();
-            if (splits.isPresent() && within(splits.get(), planting.crop(), situation)) {
-                lines.add("%s Give at most %s %% at once, the rest %s days later (%s)."
+    /** What to beware of while fruit would split. */
+    public static Optional<String> splits(BedSoil soil, WaterFigures figures, Predicate<InCrop> isNow) {
+        Figure share = figures.figure("ripeDose");
+        Figure wait = figures.figure("ripeWait");
+        return soil.plantings().stream()
+                .flatMap(planting -> planting.water().splits().stream()
+                        .filter(period -> isNow.test(new InCrop(period, planting.crop()))))
+                .findFirst()
+                .map(period -> "%s Give at most %s %% at once, the rest %s days later (%s)."
                         .formatted(
-                                splits.get().why(),
+                                period.why(),
                                 Math.round(100 * share.is()),
                                 Math.round(wait.is()),
                                 share.seen().words()));
-                return;
-            }
-        }
     }
 
-    private static boolean within(CropWater.Period period, Crop crop, Situation situation) {
-        LocalDate from =
-                period.from().in(situation.season(), crop, situation.world().stages());
-        LocalDate to =
-                period.to().in(situation.season(), crop, situation.world().stages());
-        return !situation.day().isBefore(from) && !situation.day().isAfter(to);
+    /** A period of a crop's year. */
+    public record InCrop(CropWater.Period period, Crop crop) {
+        public boolean holds(LocalDate day, Season season, Stages stages) {
+            return !day.isBefore(period.from().in(season, crop, stages))
+                    && !day.isAfter(period.to().in(season, crop, stages));
+        }
     }
 
     public static Amount newPlants(GardenWater water, Situation situation) {

@@ -6,10 +6,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.oldwood.season.Climate;
 import org.oldwood.season.Months;
@@ -32,25 +33,32 @@ public final class WeatherMeans {
 
     public static WeatherMeans of(Weather weather, SeasonMethods methods) {
         WeatherMeans means = new WeatherMeans(methods.weatherMeans());
-        Map<YearMonth, Month> months = new TreeMap<>();
-        for (WeatherDay day : weather.days()) {
-            months.computeIfAbsent(YearMonth.from(day.date()), each -> new Month())
-                    .add(day);
-        }
-        months.forEach(means::count);
+        weather.days().stream()
+                .collect(Collectors.groupingBy(day -> YearMonth.from(day.date()), TreeMap::new, Collectors.toList()))
+                .forEach(means::count);
         return means;
     }
 
-    private void count(YearMonth of, Month month) {
+    private void count(YearMonth of, List<WeatherDay> days) {
         int least = of.lengthOfMonth() - (int) rules.mostMissingDays().is();
         int at = of.getMonthValue() - 1;
-        if (month.temperatures >= least) {
-            max.add(at, month.max / month.temperatures);
-            min.add(at, month.min / month.temperatures);
+        List<WeatherDay> warmth = days.stream()
+                .filter(day -> day.minC().isPresent() && day.maxC().isPresent())
+                .toList();
+        if (warmth.size() >= least) {
+            max.add(at, mean(warmth, WeatherDay::maxC));
+            min.add(at, mean(warmth, WeatherDay::minC));
         }
-        if (month.rains >= least) {
-            rain.add(at, month.rain / month.rains * of.lengthOfMonth());
+        if (days.stream().filter(day -> day.rainMm().isPresent()).count() >= least) {
+            rain.add(at, mean(days, WeatherDay::rainMm) * of.lengthOfMonth());
         }
+    }
+
+    private static double mean(List<WeatherDay> days, Function<WeatherDay, OptionalDouble> value) {
+        return days.stream()
+                .flatMapToDouble(day -> value.apply(day).stream())
+                .average()
+                .orElseThrow();
     }
 
     /** How many years every month of the year was measured in, temperatures only. */
@@ -87,28 +95,6 @@ public final class WeatherMeans {
         int trusted = (int) rules.trustedYears().is();
         return "means of %s years%s"
                 .formatted(years(), years() < trusted ? "; from " + trusted + " years on they can be trusted" : "");
-    }
-
-    /** One month of one year. */
-    private static final class Month {
-        private double max;
-        private double min;
-        private double rain;
-        private int temperatures;
-        private int rains;
-
-        void add(WeatherDay day) {
-            if (day.minC().isPresent() && day.maxC().isPresent()) {
-                max += day.maxC().getAsDouble();
-                min += day.minC().getAsDouble();
-                temperatures++;
-            }
-            OptionalDouble fell = day.rainMm();
-            if (fell.isPresent()) {
-                rain += fell.getAsDouble();
-                rains++;
-            }
-        }
     }
 
     /** Twelve months, each over the years in which it counts. */
