@@ -25,10 +25,17 @@ public final class SmallGarden {
     private final List<Entry> journal = new ArrayList<>();
 
     private SmallGarden(double latitude, String more) {
+        this(latitude, "{'id':'a','name':'Bed A','areaM2':12,'texture':'sandy-loam'}", more);
+    }
+
+    /** A garden of the beds given, as they stand in {@code garden.json}. */
+    public SmallGarden(double latitude, String beds, String more) {
         Problems problems = new Problems();
         String json = "{'format':1,'name':'Small','id':'6f1c1c58-3d0a-4b0e-9a49-0d7f4e6a2b11','site':{'latitude':"
                 + latitude
-                + ",'longitude':0},'beds':[{'id':'a','name':'Bed A','areaM2':12,'texture':'sandy-loam'}]"
+                + ",'longitude':0},'beds':["
+                + beds
+                + "]"
                 + more
                 + "}";
         garden = JsonReader.readLine(json.replace('\'', '"'), "garden.json", 1, problems)

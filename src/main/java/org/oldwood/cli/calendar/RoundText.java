@@ -72,9 +72,7 @@ final class RoundText {
 
     private static String first(Round round) {
         List<String> all = new ArrayList<>(round.kind().tools());
-        round.materials()
-                .forEach(material -> all.add(
-                        "%s of %s".formatted(Purchase.measured(material.amount(), material.unit()), material.name())));
+        all.addAll(materials(round.materials()));
         String along = all.isEmpty() ? "" : "Take along: %s.".formatted(Words.list(all));
         if (round.minutes() == 0) {
             return along;
@@ -122,11 +120,23 @@ final class RoundText {
             } else if (jobs.size() == 1) {
                 lines.add("%s: %s".formatted(bed, jobs.get(0)));
             } else {
-                lines.add("%s:".formatted(bed));
+                lines.add("%s%s:".formatted(bed, weighed(its)));
                 jobs.forEach(job -> lines.add(job.startsWith(" ") ? job : "- " + job));
             }
         });
         return lines;
+    }
+
+    /** What the jobs of a bed take together, so that each material is weighed once and shared out there. */
+    private static String weighed(List<Task> tasks) {
+        List<String> all = materials(Round.materials(tasks));
+        return all.isEmpty() ? "" : ", in all %s".formatted(Words.list(all));
+    }
+
+    private static List<String> materials(List<Purchase> all) {
+        return all.stream()
+                .map(each -> "%s of %s".formatted(Purchase.measured(each.amount(), each.unit()), each.name()))
+                .toList();
     }
 
     private static List<String> jobs(Round round, List<Task> tasks) {

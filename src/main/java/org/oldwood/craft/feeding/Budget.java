@@ -68,7 +68,8 @@ public record Budget(
                 limits.worthGiving(due),
                 choice.allowed(),
                 limits,
-                tables.limits().nitrogenWeight());
+                tables.limits().nitrogenWeight(),
+                tables.limits().smallest().p2o5());
         List<FeedPlan> dressings = new Dressings(tables, timing, sand, choice)
                 .of(recipe, need.gPerM2().n(), counting.all().n(), from, ground);
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());

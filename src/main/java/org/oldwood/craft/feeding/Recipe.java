@@ -8,14 +8,16 @@ import java.util.function.ToDoubleFunction;
  * Which of the materials at hand meet what is due, and how much of each. Of all ways to meet one, two or three
  * nutrients exactly with as many materials, or to take the most of one and to meet the rest with the others, the one is
  * taken that leaves the least undone and overdone in all; nitrogen is never overdone, and being short of it weighs
- * more. Fewer materials win a tie, then the order in which they are kept.
+ * more. Fewer materials win a tie, then the order in which they are kept. A fourth material is weighed only where the
+ * others leave more than a dressing undone or overdone.
  *
  * @param parts the materials and their amounts
  * @param gives what they give in the first year, in the unit of what was due
  */
 public record Recipe(List<Part> parts, Nutrients gives) {
     private static final double HAIR = 1e-9;
-    private static final int MOST_MATERIALS = 3;
+    private static final int MOST_MATERIALS = 4;
+    private static final int FEW = 3;
 
     /** An amount of a material, in the unit of what was due: g/m² or g. */
     public record Part(Feed feed, double amount) {}
@@ -38,9 +40,10 @@ public record Recipe(List<Part> parts, Nutrients gives) {
      * @param kept the materials at hand, the favourite first
      * @param most the most of a material, in the unit of {@code due}; infinite where nothing limits it
      * @param weight what being short of a gram of nitrogen weighs
+     * @param fourth what a fourth material must save, undone and overdone together
      */
-    static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most, double weight) {
-        return new Search(due, weight)
+    static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most, double weight, double fourth) {
+        return new Search(due, weight, fourth)
                 .best(kept.stream()
                         .map(feed -> new Kept(feed, feed.gives(1), most.applyAsDouble(feed)))
                         .filter(each -> each.ofOne.sum() > 0 && each.most > HAIR)
@@ -50,19 +53,21 @@ public record Recipe(List<Part> parts, Nutrients gives) {
     private static final class Search {
         private final Nutrients due;
         private final double weight;
+        private final double fourth;
         private Recipe best = of(List.of());
         private double least;
 
-        Search(Nutrients due, double weight) {
+        Search(Nutrients due, double weight, double fourth) {
             this.due = due;
             this.weight = weight;
+            this.fourth = fourth;
             this.least = penalty(Nutrients.NONE);
         }
 
         Recipe best(List<Kept> kept) {
             List<Nutrient> wanted = new ArrayList<>(List.of(Nutrient.values()));
             wanted.removeIf(nutrient -> due.of(nutrient) <= HAIR);
-            for (int size = 1; size <= MOST_MATERIALS; size++) {
+            for (int size = 1; size <= (least > fourth ? MOST_MATERIALS : FEW); size++) {
                 for (List<Kept> materials : choices(kept, size)) {
                     choices(wanted, size).forEach(exactly -> tryOut(materials, List.of(), exactly));
                     for (Kept full : materials) {
@@ -101,7 +106,7 @@ public record Recipe(List<Part> parts, Nutrients gives) {
                     gives = gives.plus(materials.get(i).ofOne.times(amounts[i]));
                 }
             }
-            double penalty = penalty(gives);
+            double penalty = penalty(gives) + (parts.size() > FEW ? fourth : 0);
             if (gives.n() <= due.n() + HAIR && penalty < least - HAIR) {
                 best = new Recipe(List.copyOf(parts), gives);
                 least = penalty;

@@ -127,6 +127,11 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** The materials of what is left, each summed. */
     public List<Purchase> materials() {
+        return materials(tasks);
+    }
+
+    /** The materials of some of its tasks, each summed. */
+    public static List<Purchase> materials(List<Task> tasks) {
         Map<String, Purchase> totals = new LinkedHashMap<>();
         for (Task task : tasks) {
             for (Purchase each : task.amount().map(Amount::buys).orElse(List.of())) {

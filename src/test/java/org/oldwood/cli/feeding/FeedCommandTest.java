@@ -94,7 +94,7 @@ class FeedCommandTest {
                         "--material",
                         "ammonium-sulphate,sulphate-of-potash")
                 .out());
-        assertThat(out).contains("240 g of ammonium sulphate, granular and 240 g of sulphate");
+        assertThat(out).contains("240 g of ammonium sulphate and 240 g of sulphate");
 
         assertThat(flat(feed("--crop", "redcurrant", "--area", "10", "--analysis", "10-10-10")
                         .out()))

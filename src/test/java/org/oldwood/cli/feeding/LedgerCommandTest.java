@@ -81,7 +81,7 @@ class LedgerCommandTest {
         assertThat(result.out())
                 .contains("ground limestone: 3.5 kg, 1 pack of 5 kg (our assumption)")
                 .contains("not among your materials")
-                .contains("ammonium sulphate, granular: ")
+                .contains("ammonium sulphate: ")
                 .contains("- North bed")
                 .contains("Take care: Keep feeds");
         assertThat(result.out().replaceAll("\\s+", " "))

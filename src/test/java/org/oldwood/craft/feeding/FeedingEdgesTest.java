@@ -228,9 +228,25 @@ class FeedingEdgesTest {
     @Test
     void of_two_feeds_that_do_as_well_the_first_is_taken() {
         Recipe recipe = Recipe.best(
-                new Nutrients(10, 0, 0, 0), List.of(NITROGEN, Data.plain("twin", 10, 0, 0)), feed -> 1000, 5);
+                new Nutrients(10, 0, 0, 0), List.of(NITROGEN, Data.plain("twin", 10, 0, 0)), feed -> 1000, 5, 1);
 
         assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
+    }
+
+    /** Four feeds of one nutrient each: the fourth is weighed for more than a gram, not for less. */
+    @ParameterizedTest
+    @CsvSource({"0.9, 3", "1.1, 4"})
+    void a_fourth_material_is_weighed_for_more_than_a_gram(double magnesia, int materials) {
+        Feed kieserite = Data.feed("kieserite");
+        Recipe recipe = Recipe.best(
+                new Nutrients(10, 5, 12, magnesia),
+                List.of(NITROGEN, Data.plain("p", 0, 10, 0), Data.plain("k", 0, 0, 10), kieserite),
+                feed -> 1000,
+                5,
+                1);
+
+        assertThat(recipe.parts()).hasSize(materials);
+        assertThat(recipe.gives().n()).isCloseTo(10, within(1e-9));
     }
 
     /** 19.8 g a bush (as the data has it): two bushes on 4 m² make 9.9 g/m². */

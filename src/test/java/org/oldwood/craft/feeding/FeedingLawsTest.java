@@ -72,7 +72,7 @@ class FeedingLawsTest {
     @Property(tries = 200)
     void a_recipe_has_no_negative_part_and_never_too_much_nitrogen(
             @ForAll("nutrients") Nutrients due, @ForAll("kept") List<Feed> kept) {
-        Recipe recipe = Recipe.best(due, kept, feed -> feed.bulky() ? 3000 : 200, 5);
+        Recipe recipe = Recipe.best(due, kept, feed -> feed.bulky() ? 3000 : 200, 5, 1);
 
         assertThat(recipe.parts()).allMatch(part -> part.amount() > 0);
         assertThat(recipe.parts())
@@ -83,7 +83,7 @@ class FeedingLawsTest {
     @Property(tries = 200)
     void a_recipe_is_never_worse_than_nothing(@ForAll("nutrients") Nutrients due, @ForAll("kept") List<Feed> kept) {
         Nutrients gives =
-                Recipe.best(due, kept, feed -> Double.POSITIVE_INFINITY, 2).gives();
+                Recipe.best(due, kept, feed -> Double.POSITIVE_INFINITY, 2, 1).gives();
         Nutrients undone = due.minus(gives).atLeastZero();
 
         assertThat(undone.sum() + undone.n() + gives.minus(due).atLeastZero().sum())
