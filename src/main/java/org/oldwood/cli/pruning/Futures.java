@@ -82,7 +82,12 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                                 k.note().isEmpty() ? "" : ", " + k.note())));
         all.add("A cut costs a part of the next crop and wins few kilograms within six seasons, except on a tired bush"
                 + " that renews well. What it wins is larger berries, quicker picking, light and health.");
-        Yield.read(crop).flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
+        Optional<Yield> yield = Yield.read(crop);
+        yield.flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
+        all.add(yield.flatMap(Yield::picking)
+                .map(it -> "Picking by hand: %s, %s; %s."
+                        .formatted(it.inWords(), it.seen().words(), it.note()))
+                .orElse("How long the picking by hand takes was found in no source: time one of yours."));
         return all;
     }
 

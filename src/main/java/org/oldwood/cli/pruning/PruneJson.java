@@ -8,6 +8,7 @@ import org.oldwood.craft.pruning.StagedRenovation;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.craft.pruning.Taken;
 import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.report.LedgerJson;
 import org.oldwood.store.JsonWriter;
 
 /** Plants' cut lists and outlooks for programs. */
@@ -60,7 +61,7 @@ final class PruneJson {
             json.object()
                     .put("age", cut.before().label(taken.age()))
                     .put("number", (long) taken.number())
-                    .put("why", taken.why().words())
+                    .put("why", CutWords.why(taken.why()))
                     .endObject();
         }
         json.endArray().put("remarks", CutWords.remarks(cut));
@@ -95,11 +96,13 @@ final class PruneJson {
             json.object()
                     .put("after", winter.cut().after().toString())
                     .put("bearing", (long) winter.bearing())
-                    .put("bearingShare", winter.bearingShare());
-            winter.share().ifPresent(it -> json.put("shareLow", it.low()).put("shareHigh", it.high()));
+                    .put("bearingShare", LedgerJson.rounded(winter.bearingShare()));
+            winter.share().ifPresent(it -> json.put("shareLow", LedgerJson.rounded(it.low()))
+                    .put("shareHigh", LedgerJson.rounded(it.high())));
             winter.berry()
                     .ifPresent(it -> json.put("berryWeight", it.weight().is()).put("pickingSpeed", it.speed()));
-            winter.kg().ifPresent(kg -> json.put("kgLow", kg.low()).put("kgHigh", kg.high()));
+            winter.kg().ifPresent(kg -> json.put("kgLow", LedgerJson.rounded(kg.low()))
+                    .put("kgHigh", LedgerJson.rounded(kg.high())));
             json.endObject();
         }
         json.endArray().endObject();

@@ -134,7 +134,7 @@ record PruneSheet(
             return;
         }
         futures.of(bush, form, school, crop).forEach((name, outlook) -> {
-            out.line("  " + name + ":");
+            out.line("  " + name + ", stems left by age:");
             print(out, outlook, Yield.read(crop).flatMap(Yield::picking));
         });
         futures.notes(crop).forEach(note -> out.paragraph(2, note));
@@ -177,7 +177,13 @@ record PruneSheet(
                                 ", berries %.0f %%",
                                 100 * it.weight().is()))
                         .orElse("")
-                + picking.map(it -> String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (it.is() * speed)))
-                        .orElse("");
+                + picking.map(it -> picking(it, speed)).orElse("");
+    }
+
+    /** Print has kilograms an hour, or minutes a bush. */
+    private static String picking(Figure figure, double speed) {
+        return figure.unit().equals("kg/h")
+                ? String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (figure.is() * speed))
+                : String.format(Locale.ROOT, ", picking %.0f %s", figure.is() / speed, figure.unit());
     }
 }

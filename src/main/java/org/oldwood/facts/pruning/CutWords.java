@@ -4,19 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.oldwood.craft.pruning.Bush;
+import org.oldwood.craft.pruning.CaneSchool;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Stems;
-import org.oldwood.craft.pruning.Taken;
 import org.oldwood.craft.pruning.Why;
+import org.oldwood.words.Texts;
+import org.oldwood.words.Words;
 
 /** A cut in words. */
 public final class CutWords {
+    private static final Texts TEXTS = Texts.of("pruning");
+
     private CutWords() {}
 
     /**
@@ -26,17 +29,36 @@ public final class CutWords {
      */
     public static String taken(Cut cut, String what) {
         if (cut.taken().isEmpty()) {
-            return "take none of the " + cut.before().total() + " " + what + " out";
+            return TEXTS.get("taken.none", cut.before().total(), what);
         }
+        String parts = cut.taken().stream()
+                .map(one -> TEXTS.get("taken.part", one.number(), cut.before().label(one.age()), why(one.why())))
+                .collect(Collectors.joining(", "));
+        return TEXTS.get("taken", cut.number(), cut.before().total(), what, parts);
+    }
+
+    /** Why a stem comes out. */
+    public static String why(Why why) {
+        return TEXTS.get("why." + why);
+    }
+
+    /** {@code 5 of last summer's, 3 of each age from 2 to 3}: a balance of ages in words. */
+    public static String byAge(Stems stems) {
         List<String> parts = new ArrayList<>();
-        for (Taken one : cut.taken()) {
-            parts.add("%s of age %s (%s)"
-                    .formatted(
-                            one.number(),
-                            cut.before().label(one.age()),
-                            one.why().words()));
+        for (int age = 1; age <= stems.oldest(); age++) {
+            int from = age;
+            int number = stems.at(age);
+            while (age < stems.oldest() && stems.at(age + 1) == number) {
+                age++;
+            }
+            if (number > 0) {
+                parts.add(
+                        age > from
+                                ? TEXTS.get("age.run", number, from, stems.label(age))
+                                : from == 1 ? TEXTS.get("age.first", number) : TEXTS.get("age.one", number, stems.label(from)));
+            }
         }
-        return "take out %s of %s %s: %s".formatted(cut.number(), cut.before().total(), what, String.join(", ", parts));
+        return Words.list(parts);
     }
 
     /**
@@ -47,12 +69,12 @@ public final class CutWords {
     public static List<String> others(FormPruning form, School chosen, Bush bush) {
         return form.schools().stream()
                 .filter(other -> !other.id().equals(chosen.id()))
-                .map(other -> "%s would take %s (%s: %s)"
-                        .formatted(
-                                other.id(),
-                                inShort(other.winter(bush)),
-                                other.teaching().seen().words(),
-                                String.join(", ", other.teaching().sources())))
+                .map(other -> TEXTS.get(
+                        "others",
+                        other.id(),
+                        inShort(other.winter(bush)),
+                        other.teaching().seen().words(),
+                        String.join(", ", other.teaching().sources())))
                 .toList();
     }
 
@@ -66,12 +88,20 @@ public final class CutWords {
         return parts.isEmpty() ? "none" : cut.number() + ": " + String.join(", ", parts);
     }
 
-    /** {@code 5 of age 1, 2 of age 2}; empty for no stems. */
-    public static String byAge(Stems stems) {
-        return IntStream.rangeClosed(1, stems.oldest())
-                .filter(age -> stems.at(age) > 0)
-                .mapToObj(age -> "%s of age %s".formatted(stems.at(age), stems.label(age)))
-                .collect(Collectors.joining(", "));
+    /** What to do with a plant whose stems or canes were not counted, and of which so many are to stay. */
+    static String uncounted(FormPruning form, School school, Stems target) {
+        int stay = target.total();
+        if (school instanceof CaneSchool canes && canes.all()) {
+            return TEXTS.get("todo.canes.all");
+        }
+        return switch (form.craft()) {
+            case "canes" -> TEXTS.get("todo.canes", stay);
+            case "spur" -> stay == 1 ? TEXTS.get("todo.spur.one") : TEXTS.get("todo.spur", stay);
+            default ->
+                stay == 0
+                        ? TEXTS.get("todo.renewal.none", form.counted())
+                        : TEXTS.get("todo.renewal", stay, byAge(target));
+        };
     }
 
     /** What stands before and after: {@code 1=9,4+=3 → 1=5,4+=0}. */
@@ -90,32 +120,15 @@ public final class CutWords {
     }
 
     private static String remark(Cut.Remark remark, Cut cut) {
+        String key = "remark." + remark;
         return switch (remark) {
-            case LIMITED ->
-                cut.heldBack() > 0
-                        ? "%s more are spent but wait for a later winter: too much at once costs the next crop."
-                                .formatted(cut.heldBack())
-                        : "More could go, but not in one winter.";
-            case NONE_SOUND ->
-                "No stem is sound: find out what ails it before you build it anew. Sound shoots may come from below;"
-                        + " virus and reversion have no cure.";
-            case NO_MORE_THAN_CAME_UP ->
-                "More could go, but no more bearing stems go than young ones came up in the last seasons.";
-            case LAST_BEARING_WOOD ->
-                "Old wood stays because it is the last that bears; it goes when young stems" + " have grown.";
-            case FILLED_UP -> "The bush is short of stems, so more new shoots than usual stay.";
+            case LIMITED -> cut.heldBack() > 0 ? TEXTS.get(key + ".later", cut.heldBack()) : TEXTS.get(key);
             case NOT_ALL_COUNTED ->
-                "Not every age was counted; what was not counted is taken as none.%s"
-                        .formatted(
-                                cut.before().knows(1) || cut.youngToLeave() == 0
-                                        ? ""
-                                        : " Of last summer's growth leave the " + cut.youngToLeave() + " strongest.");
-            case OPEN_CLASS ->
-                "Stems of %s are of several ages: take the thickest and darkest of them."
-                        .formatted(cut.before().label(cut.before().oldest()));
-            case TOO_YOUNG -> "Too young for pruning: only dead, damaged and diseased wood goes.";
-            case HARD -> "This is a hard cut: expect little or no crop next summer.";
-            case NO_SUCCESSOR -> "An old branch stays until a young low shoot can follow it; leave one to grow.";
+                cut.before().knows(1) || cut.youngToLeave() == 0
+                        ? TEXTS.get(key)
+                        : TEXTS.get(key + ".young", cut.youngToLeave());
+            case OPEN_CLASS -> TEXTS.get(key, cut.before().label(cut.before().oldest()));
+            default -> TEXTS.get(key);
         };
     }
 

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.oldwood.craft.pruning.Bush;
-import org.oldwood.craft.pruning.CaneSchool;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
@@ -230,21 +229,7 @@ public record PruningCase(
 
     /** What to do with a plant whose stems or canes were not counted. */
     public String toDo() {
-        if (school instanceof CaneSchool canes && canes.all()) {
-            return "cut all canes to the ground";
-        }
-        String what = form.counted();
-        return switch (form.craft()) {
-            case "canes" -> "leave the " + toLeave() + " strongest new canes, take the fruited ones";
-            case "spur" ->
-                toLeave() == 1
-                        ? "keep its one stem; cut the side shoots"
-                        : "keep about " + toLeave() + " main branches; cut their side shoots";
-            default ->
-                toLeave() == 0
-                        ? "see how many " + what + " are spent"
-                        : "leave %s (%s), oldest out first".formatted(toLeave(), CutWords.byAge(school.target(blank)));
-        };
+        return CutWords.uncounted(form, school, school.target(blank));
     }
 
     /** What an outlook rests on; empty where no figure of new shoots is known. */

@@ -59,7 +59,7 @@ class PruneCommandTest {
 
         assertThat(result.exit()).isZero();
         assertThat(result.out())
-                .contains("With the plan:")
+                .contains("With the plan, stems left by age:")
                 .contains("Without pruning:")
                 .contains("As you did:");
         assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6")))
@@ -118,7 +118,8 @@ class PruneCommandTest {
 
         assertThat(result.exit()).isZero();
         assertThat(result.out()).contains("blackcurrant bc-1").contains("3 of age 4 (spent)");
-        assertThat(result.out()).contains("Leave 11 (5 of age 1, 3 of age 2, 3 of age 3), oldest out first.");
+        assertThat(result.out())
+                .contains("Leave 11 (5 of last summer's and 3 of each age from 2 to 3), oldest out first.");
         assertThat(result.err()).contains("Question:").contains("bc-1 has 4");
         assertThat(prune("--today", "2026-11-25", "south").exit()).isEqualTo(2);
     }

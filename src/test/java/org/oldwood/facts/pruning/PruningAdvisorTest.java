@@ -187,7 +187,7 @@ class PruningAdvisorTest {
         assertThat(fact("life-stage", s).known()).isFalse();
         Amount cut = amount("winter-cut", s);
         assertThat(cut.value()).isEqualTo(11);
-        assertThat(cut.words()).contains("leave 11").contains("1=5,2=3,3=3");
+        assertThat(cut.words()).contains("leave 11").contains("5 of last summer's and 3 of each age from 2 to 3");
     }
 
     @Test
