@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 
 /**
  * How much mulch a bed needs now.
@@ -77,24 +78,26 @@ public record MulchPlan(
         lines.add(coveredLine(asked, covered));
         lines.add("%s cm wanted − %s cm there now = %s cm%s"
                 .formatted(
-                        number(asked.depthWantedCm),
-                        number(asked.depthNowCm),
-                        number(missing),
-                        mulch.layFactor().is() > 1 ? ", laid " + number(lay) + " cm deep because it settles" : ""));
-        lines.add(number(covered) + " m² × " + number(lay) + " cm = " + number(volume) + " m³");
+                        Words.amount(asked.depthWantedCm),
+                        Words.amount(asked.depthNowCm),
+                        Words.amount(missing),
+                        mulch.layFactor().is() > 1
+                                ? ", laid " + Words.amount(lay) + " cm deep because it settles"
+                                : ""));
+        lines.add(Words.amount(covered) + " m² × " + Words.amount(lay) + " cm = " + Words.amount(volume) + " m³");
         return new MulchPlan(mulch, covered, asked.depthNowCm, asked.depthWantedCm, lay, volume, List.copyOf(lines));
     }
 
     private static String coveredLine(Asked asked, double covered) {
         return asked.bushes == 0 || asked.gapCm == 0
-                ? number(asked.areaM2) + " m² to cover"
+                ? Words.amount(asked.areaM2) + " m² to cover"
                 : "%s m² − %s%s%s cm round the stems = %s m² to cover"
                         .formatted(
-                                number(asked.areaM2),
+                                Words.amount(asked.areaM2),
                                 asked.bushes,
                                 asked.bushes == 1 ? " collar of " : " collars of ",
-                                number(asked.gapCm),
-                                number(covered));
+                                Words.amount(asked.gapCm),
+                                Words.amount(covered));
     }
 
     /** Its weight as laid, kg. */
@@ -117,7 +120,7 @@ public record MulchPlan(
     public String volumeWords() {
         return litres() < LITRES_PER_M3
                 ? Math.round(litres() / STEP) * STEP + " l"
-                : number(Math.round(cubicMetres * 10) / 10.0) + " m³";
+                : Words.amount(Math.round(cubicMetres * 10) / 10.0) + " m³";
     }
 
     /** Barrows or bags of so many litres, not rounded. */
@@ -147,12 +150,5 @@ public record MulchPlan(
     /** Sheets of paper or card under it, rounded up. */
     public long sheets(Underlay underlay) {
         return (long) Math.ceil(coveredM2 * underlay.sheetsPerM2() - 1e-9);
-    }
-
-    private static String number(double value) {
-        double size = Math.abs(value);
-        double scale = size >= 100 ? 1 : size >= 10 ? 10 : 100;
-        double rounded = Math.round(value * scale) / scale;
-        return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
     }
 }

@@ -60,7 +60,7 @@ class PruneCommandTest {
         assertThat(result.exit()).isZero();
         assertThat(result.out())
                 .contains("With the plan, stems left by age:")
-                .contains("Without pruning:")
+                .contains("Without pruning, stems left by age:")
                 .contains("As you did:");
         assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6")))
                 .hasSize(3);

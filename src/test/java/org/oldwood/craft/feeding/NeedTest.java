@@ -36,9 +36,7 @@ class NeedTest {
                 ? Need.beforePlanting(Data.TABLES, profile, asked)
                 : Need.of(Data.TABLES, profile, profile.school("rb209").orElseThrow(), asked);
 
-        assertThat(need.gPerM2().of(symbol(nutrient)))
-                .as(source)
-                .isCloseTo(FieldUnits.gPerM2FromKgPerHectare(kgPerHectare), within(1e-9));
+        assertThat(need.gPerM2().of(symbol(nutrient))).as(source).isCloseTo(kgPerHectare / 10, within(1e-9));
     }
 
     @ParameterizedTest(name = "{0}")

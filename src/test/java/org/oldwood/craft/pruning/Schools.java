@@ -43,6 +43,15 @@ public final class Schools {
                 .toList();
     }
 
+    /** Every form of every crop, by crop and form. */
+    static Map<String, FormPruning> forms() {
+        Map<String, FormPruning> all = new TreeMap<>();
+        for (String id : CROPS.ids()) {
+            Pruning.read(CROPS.get(id)).orElseThrow().forms().forEach((form, one) -> all.put(id + ", " + form, one));
+        }
+        return all;
+    }
+
     /** Every way of every crop, by crop, form and name. */
     static Map<String, School> named() {
         Map<String, School> all = new TreeMap<>();

@@ -2,7 +2,6 @@ package org.oldwood.craft.feeding.liming;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 import org.oldwood.words.Words;
@@ -93,10 +92,5 @@ public record Lime(
                                         Words.amount(value().percentCaO()),
                                         Words.amount(value().percentCaCO3())))
                 : Optional.empty();
-    }
-
-    /** Grams in a litre, where the density was read. */
-    public OptionalDouble gramsPerLitre() {
-        return density.isPresent() ? OptionalDouble.of(density.get().is() * 1000) : OptionalDouble.empty();
     }
 }

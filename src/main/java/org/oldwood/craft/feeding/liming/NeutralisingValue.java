@@ -55,12 +55,4 @@ public record NeutralisingValue(double percentCaCO3) {
     public double inPlaceOf(double grams, NeutralisingValue other) {
         return grams * other.percentCaCO3 / percentCaCO3;
     }
-
-    /**
-     * What one percent of CaO costs in a tonne, in the money of the price: the way to compare limes of different
-     * strength.
-     */
-    public double pricePerUnit(double pricePerTonne) {
-        return pricePerTonne / percentCaO();
-    }
 }

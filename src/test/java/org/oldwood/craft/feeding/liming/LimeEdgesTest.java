@@ -175,14 +175,6 @@ class LimeEdgesTest {
         return usual.withValue(value).doubtAgainst(usual);
     }
 
-    @Test
-    void a_litre_weighs_a_thousand_times_its_density() {
-        Lime lime = Data.lime("ground-limestone");
-
-        assertThat(lime.gramsPerLitre().orElseThrow())
-                .isCloseTo(1000 * lime.density().orElseThrow().is(), within(1e-9));
-    }
-
     /** 1030 lb/acre on loam from 5.5 are 115.4 g/m² (1 lb/acre is 0.112085 g/m²). */
     @Test
     void sulphur_given_since_the_test_counts() {

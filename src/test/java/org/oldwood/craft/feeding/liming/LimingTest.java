@@ -11,7 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.craft.feeding.Data;
 import org.oldwood.craft.feeding.FeedingProfile;
-import org.oldwood.craft.feeding.FieldUnits;
 import org.oldwood.store.RecordException;
 
 public class LimingTest {
@@ -40,8 +39,7 @@ public class LimingTest {
         LimeCase asked = new LimeCase(
                 Optional.of(texture), OptionalDouble.of(ph), target, new LimeCase.Layer(depthCm, stones), 10, false, 0);
 
-        double tonnes = FieldUnits.tonnesPerHectareFromGPerM2(
-                plan(asked, "ground-limestone").gPerM2());
+        double tonnes = plan(asked, "ground-limestone").gPerM2() / 100;
 
         assertThat(tonnes).as(source).isCloseTo(expected, within(printedTo / 2 + 1e-9));
     }
