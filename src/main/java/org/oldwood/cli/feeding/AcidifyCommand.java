@@ -1,18 +1,13 @@
 package org.oldwood.cli.feeding;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.oldwood.cli.command.BedsAsked;
-import org.oldwood.cli.year.NextTask;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.SulphurPlan;
 import org.oldwood.facts.feeding.BedSoil;
 import org.oldwood.facts.feeding.FeedingBooks;
-import org.oldwood.garden.Bed;
-import org.oldwood.words.Words;
+import org.oldwood.facts.feeding.SoilStuff;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -51,35 +46,15 @@ public final class AcidifyCommand extends SoilCommand {
         List<String> known =
                 books.materials().acidifiers().stream().map(Acidifier::id).toList();
         Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
-        return new SoilSheet(
-                "%s m², from pH %s to %s"
-                        .formatted(
-                                Words.amount(asked.areaM2()),
-                                Words.amount(asked.measuredPh().orElse(0)),
-                                Words.amount(asked.targetPh())),
-                Optional.empty(),
+        return told(
+                asked,
                 List.of(),
-                SoilSheet.Stuff.of(acidifier),
-                SulphurPlan.of(books.sulphur(), books.tables().soils(), asked, acidifier, freeLime),
-                asked.areaM2(),
-                0,
-                Optional.empty());
+                SoilStuff.of(acidifier),
+                SulphurPlan.of(books.sulphur(), books.tables().soils(), asked, acidifier, freeLime));
     }
 
     @Override
-    SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
-        List<String> all = new ArrayList<>(facts);
-        if (soil.acidified() > 0) {
-            all.add("Given since the test, as sulphur: " + Words.amount(soil.acidified()) + " g/m².");
-        }
-        return new SoilSheet(
-                BedsAsked.heading(bed),
-                Optional.of(bed.id()),
-                all,
-                SoilSheet.Stuff.of(soil.acidifier()),
-                soil.sulphur(),
-                bed.areaM2(),
-                soil.acidified(),
-                Optional.of(next.words()));
+    Given given(BedSoil soil) {
+        return new Given(soil.acidifier(), soil.sulphur(), soil.acidified(), "sulphur");
     }
 }

@@ -3,16 +3,13 @@ package org.oldwood.cli.feeding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.command.BedsAsked;
-import org.oldwood.cli.year.NextTask;
 import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.LimePlan;
 import org.oldwood.craft.feeding.liming.NeutralisingValue;
 import org.oldwood.facts.feeding.BedSoil;
 import org.oldwood.facts.feeding.FeedingBooks;
-import org.oldwood.garden.Bed;
-import org.oldwood.words.Words;
+import org.oldwood.facts.feeding.SoilStuff;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -64,19 +61,11 @@ public final class LimeCommand extends SoilCommand {
     @Override
     SoilSheet told(FeedingBooks books, LimeCase asked) {
         Lime lime = lime(books);
-        return new SoilSheet(
-                "%s m², from pH %s to %s"
-                        .formatted(
-                                Words.amount(asked.areaM2()),
-                                Words.amount(asked.measuredPh().orElse(0)),
-                                Words.amount(asked.targetPh())),
-                Optional.empty(),
+        return told(
+                asked,
                 questions(lime, books),
-                SoilSheet.Stuff.of(lime),
-                LimePlan.of(books.liming(), books.tables().soils(), asked, lime),
-                asked.areaM2(),
-                0,
-                Optional.empty());
+                SoilStuff.of(lime),
+                LimePlan.of(books.liming(), books.tables().soils(), asked, lime));
     }
 
     private Lime lime(FeedingBooks books) {
@@ -104,20 +93,7 @@ public final class LimeCommand extends SoilCommand {
     }
 
     @Override
-    SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next) {
-        List<String> all = new ArrayList<>(facts);
-        double given = soil.asked().givenSinceTest();
-        if (given > 0) {
-            all.add("Given since the test, as ground limestone: " + Words.amount(given) + " g/m².");
-        }
-        return new SoilSheet(
-                BedsAsked.heading(bed),
-                Optional.of(bed.id()),
-                all,
-                SoilSheet.Stuff.of(soil.material()),
-                soil.lime(),
-                bed.areaM2(),
-                given,
-                Optional.of(next.words()));
+    Given given(BedSoil soil) {
+        return new Given(soil.material(), soil.lime(), soil.asked().givenSinceTest(), "ground limestone");
     }
 }

@@ -10,9 +10,11 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.year.NextTask;
 import org.oldwood.craft.feeding.liming.LimeCase;
+import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.BedSoil;
 import org.oldwood.facts.feeding.FeedingBooks;
+import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Documents;
@@ -46,8 +48,38 @@ abstract class SoilCommand extends GardenCommand {
     /** The sheet of a piece of ground told on the command line. */
     abstract SoilSheet told(FeedingBooks books, LimeCase asked);
 
-    /** The sheet of a bed. */
-    abstract SoilSheet ofBed(Bed bed, BedSoil soil, List<String> facts, NextTask next);
+    /** What a bed is to get, and got since its test, g/m² of what that is told as. */
+    abstract Given given(BedSoil soil);
+
+    /** What differs between lime and acidifiers. */
+    record Given(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
+
+    /** The sheet of ground told on the command line, of its material and plan. */
+    static SoilSheet told(LimeCase asked, List<String> facts, SoilStuff stuff, PhPlan plan) {
+        String title = "%s m², from pH %s to %s"
+                .formatted(
+                        Words.amount(asked.areaM2()),
+                        Words.amount(asked.measuredPh().orElse(0)),
+                        Words.amount(asked.targetPh()));
+        return new SoilSheet(title, Optional.empty(), facts, stuff, plan, asked.areaM2(), 0, Optional.empty());
+    }
+
+    private SoilSheet ofBed(Bed bed, BedSoil soil, NextTask next) {
+        Given given = given(soil);
+        List<String> facts = facts(soil);
+        if (given.sinceTest > 0) {
+            facts.add("Given since the test, as %s: %s g/m².".formatted(given.as, Words.amount(given.sinceTest)));
+        }
+        return new SoilSheet(
+                BedsAsked.heading(bed),
+                Optional.of(bed.id()),
+                facts,
+                given.stuff,
+                given.plan,
+                bed.areaM2(),
+                given.sinceTest,
+                Optional.of(next.words()));
+    }
 
     /** Whether a bed is shown where none was named. */
     abstract boolean concerns(BedSoil soil);
@@ -100,11 +132,8 @@ abstract class SoilCommand extends GardenCommand {
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
             BedSoil found = BedSoil.of(books, garden.situation(subject));
             if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
-                sheets.add(ofBed(
-                        subject.bed().orElseThrow().bed(),
-                        found,
-                        facts(found),
-                        garden.next(subject, List.of(amount()))));
+                NextTask next = garden.next(subject, List.of(amount()));
+                sheets.add(ofBed(subject.bed().orElseThrow().bed(), found, next));
             }
         }
         if (sheets.isEmpty()) {

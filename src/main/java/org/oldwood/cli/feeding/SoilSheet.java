@@ -6,10 +6,8 @@ import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.Portion;
-import org.oldwood.craft.feeding.liming.Acidifier;
-import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.PhPlan;
-import org.oldwood.crop.Figure;
+import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
 import org.oldwood.store.JsonWriter;
@@ -31,30 +29,12 @@ record SoilSheet(
         String title,
         Optional<String> bed,
         List<String> facts,
-        Stuff stuff,
+        SoilStuff stuff,
         PhPlan plan,
         double areaM2,
         double given,
         Optional<String> next)
         implements GroundSheet {
-    /** What is told of a lime and of an acidifier alike. */
-    record Stuff(
-            String work, String id, String name, Optional<Figure> density, List<String> tags, List<String> cautions) {
-        static Stuff of(Lime lime) {
-            return new Stuff("lime", lime.id(), lime.name(), lime.density(), lime.tags(), lime.cautions());
-        }
-
-        static Stuff of(Acidifier acidifier) {
-            return new Stuff(
-                    "acidify",
-                    acidifier.id(),
-                    acidifier.name(),
-                    acidifier.density(),
-                    acidifier.tags(),
-                    acidifier.cautions());
-        }
-    }
-
     @Override
     public void print(Out out) {
         out.hanging("", 2, title);
@@ -76,7 +56,7 @@ record SoilSheet(
                 : "%s of %s in all, in %s."
                         .formatted(
                                 Words.weight(plan.totalGrams()),
-                                stuff.name,
+                                stuff.name(),
                                 Words.count(plan.dosesGrams().size(), "dose", "doses"));
     }
 
@@ -104,14 +84,14 @@ record SoilSheet(
                 .formatted(
                         Words.weight(grams),
                         Words.amount(grams / areaM2),
-                        Household.inWords(grams, stuff.density)
+                        Household.inWords(grams, stuff.density())
                                 .map(it -> ", " + it)
                                 .orElse(""));
     }
 
     @Override
     public List<Cautions.Caution> cautions(Cautions all) {
-        return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work, stuff.tags, stuff.cautions));
+        return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
     }
 
     @Override
@@ -119,8 +99,8 @@ record SoilSheet(
         json.object();
         bed.ifPresent(id -> json.put("bed", id));
         json.put("title", title)
-                .put("material", stuff.id)
-                .put("name", stuff.name)
+                .put("material", stuff.id())
+                .put("name", stuff.name())
                 .put("refused", plan.refused().orElse(""))
                 .put("givenSinceTestGPerM2", LedgerJson.rounded(given))
                 .put("gPerM2", LedgerJson.rounded(plan.gPerM2()))

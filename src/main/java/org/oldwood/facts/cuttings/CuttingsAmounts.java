@@ -23,6 +23,7 @@ import org.oldwood.facts.pruning.PruningCases;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.Plant;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /** How many cuttings to take, to expect, to lift; and how much water a lot needs. */
 final class CuttingsAmounts {
@@ -142,8 +143,8 @@ final class CuttingsAmounts {
         lines.add("%s alive, of whom %s should root and %s become plants"
                 .formatted(
                         forecast.alive(),
-                        CuttingsFacts.one(forecast.rooted().mean()),
-                        CuttingsFacts.one(forecast.plants().mean())));
+                        Words.one(forecast.rooted().mean()),
+                        Words.one(forecast.plants().mean())));
         return lines;
     }
 
@@ -157,7 +158,7 @@ final class CuttingsAmounts {
                                         book.counts(lot).wasCounted()
                                                 ? forecast.alive() + " alive at the last count"
                                                 : "none counted yet",
-                                        CuttingsFacts.one(forecast.rooted().mean())),
+                                        Words.one(forecast.rooted().mean())),
                         chain(lot, forecast),
                         List.of(CuttingsFacts.sources(forecast.course())))
                 .withLines(outlook(forecast));
@@ -199,9 +200,9 @@ final class CuttingsAmounts {
                 List.of("%s cuttings on %s m² × %s = %s l a week"
                         .formatted(
                                 forecast.alive(),
-                                CuttingsFacts.one(area.get()),
+                                Words.one(area.get()),
                                 week.get().inWords(),
-                                CuttingsFacts.one(litres))),
+                                Words.one(litres))),
                 week.get().sources());
     }
 
@@ -209,7 +210,7 @@ final class CuttingsAmounts {
         return List.of(
                 "Expected in the end: %s plants (nine times in ten %s or more); first pick in season %s, full crop in %s, if %s."
                         .formatted(
-                                CuttingsFacts.one(forecast.plants().mean()),
+                                Words.one(forecast.plants().mean()),
                                 forecast.plants().quantile(1 - SURE),
                                 forecast.line().firstPick().label(),
                                 forecast.line().fullCrop().label(),

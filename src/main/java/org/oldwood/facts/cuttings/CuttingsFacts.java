@@ -1,7 +1,6 @@
 package org.oldwood.facts.cuttings;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -87,7 +86,7 @@ final class CuttingsFacts {
                 Fact.number(
                         name,
                         forecast.plants().mean(),
-                        one(forecast.plants().mean()) + " plants are expected of these cuttings",
+                        Words.one(forecast.plants().mean()) + " plants are expected of these cuttings",
                         sources(forecast.course()));
         };
     }
@@ -119,62 +118,33 @@ final class CuttingsFacts {
     }
 
     private Fact parentFit(Situation s) {
-        boolean any = s.subject().plants().isEmpty() || isAnyFit(s.subject().plants());
+        boolean any = s.subject().plants().isEmpty() || !fitParents(s).isEmpty();
         return Fact.yes("parent-fit", any, any ? "a bush is fit to take cuttings from" : whyNone(s));
     }
 
     private String whyNone(Situation s) {
-        return "no bush here is fit to take cuttings from; " + firstWarning(s);
-    }
-
-    private String firstWarning(Situation s) {
-        for (PlantState plant : s.subject().plants()) {
-            Optional<ParentHealth> health = book.health(plant);
-            if (health.isPresent() && !health.get().warnings().isEmpty()) {
-                String words = health.get().warnings().get(0).words();
-                return withoutStop(plant.plant().id() + ": " + words);
-            }
-        }
-        return "buy certified stock";
-    }
-
-    private static String withoutStop(String words) {
-        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+        String first = warnings(s).stream()
+                .findFirst()
+                .map(words -> words.endsWith(".") ? words.substring(0, words.length() - 1) : words)
+                .orElse("buy certified stock");
+        return "no bush here is fit to take cuttings from; " + first;
     }
 
     List<PlantState> fitParents(Situation s) {
-        List<PlantState> fit = new ArrayList<>();
-        for (PlantState plant : s.subject().plants()) {
-            if (isFit(plant)) {
-                fit.add(plant);
-            }
-        }
-        return fit;
+        return s.subject().plants().stream().filter(this::isFit).toList();
     }
 
     private boolean isFit(PlantState plant) {
-        Optional<ParentHealth> health = book.health(plant);
-        return health.isEmpty() || health.get().fit();
-    }
-
-    private boolean isAnyFit(List<PlantState> plants) {
-        for (PlantState plant : plants) {
-            if (isFit(plant)) {
-                return true;
-            }
-        }
-        return false;
+        return book.health(plant).map(ParentHealth::fit).orElse(true);
     }
 
     List<String> warnings(Situation s) {
-        List<String> all = new ArrayList<>();
-        for (PlantState plant : s.subject().plants()) {
-            book.health(plant)
-                    .map(ParentHealth::warnings)
-                    .orElse(List.of())
-                    .forEach(it -> all.add(plant.plant().id() + ": " + it.words()));
-        }
-        return all.stream().distinct().limit(3).toList();
+        return s.subject().plants().stream()
+                .flatMap(plant -> book.health(plant).map(ParentHealth::warnings).orElse(List.of()).stream()
+                        .map(it -> plant.plant().id() + ": " + it.words()))
+                .distinct()
+                .limit(3)
+                .toList();
     }
 
     /** The course on which a plant was planted: that of its lot, or the default of its form. */
@@ -205,17 +175,8 @@ final class CuttingsFacts {
             return Fact.unknown("flowers-off", "nothing is known of the first flowers");
         }
         int age = s.subject().plants().get(0).plant().seasonsOld(s.season());
-        Map<Integer, Fact> byAge = flowers.get(course.get());
-        if (byAge == null) {
-            byAge = new HashMap<>();
-            flowers.put(course.get(), byAge);
-        }
-        Fact known = byAge.get(age);
-        if (known == null) {
-            known = flowersOff(course.get().cut(), age);
-            byAge.put(age, known);
-        }
-        return known;
+        return flowers.computeIfAbsent(course.get(), any -> new HashMap<>())
+                .computeIfAbsent(age, seasons -> flowersOff(course.get().cut(), seasons));
     }
 
     private static Fact flowersOff(PlantingOut.Cut cut, int age) {
@@ -230,9 +191,5 @@ final class CuttingsFacts {
                                 seasons.map(it -> "the first " + it.inWords()).orElse("none"),
                                 cut.words()),
                 seasons.map(Figure::sources).orElse(List.of()).toArray(String[]::new));
-    }
-
-    static String one(double value) {
-        return Words.one(value);
     }
 }

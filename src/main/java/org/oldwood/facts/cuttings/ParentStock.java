@@ -144,15 +144,10 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
 
     /** The last count of shoots that still tells of the season. */
     private static Optional<Entry> shootsNoted(PlantState plant, Season season) {
-        for (int at = plant.entries().size() - 1; at >= 0; at--) {
-            Entry entry = plant.entries().get(at);
-            if (entry.kind() == EntryKind.COUNTED
-                    && entry.count("shoots").isPresent()
-                    && entry.date().isAfter(season.start().minusDays(SINCE))) {
-                return Optional.of(entry);
-            }
-        }
-        return Optional.empty();
+        return Entries.all(plant.entries(), EntryKind.COUNTED).stream()
+                .filter(entry -> entry.count("shoots").isPresent()
+                        && entry.date().isAfter(season.start().minusDays(SINCE)))
+                .reduce((first, last) -> last);
     }
 
     private static Wood tips(PlantState plant, Season season) {
@@ -169,23 +164,19 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     private static Wood unknown(boolean wantsCount) {
         return new Wood(
                 OptionalInt.empty(),
-                "not known: %s"
-                        .formatted(
-                                wantsCount
-                                        ? "the one-year shoots of that winter are not counted; note"
-                                                + " counted when the leaves are off, --stems"
-                                                + " 1=…,2=…,3=…,4+=…"
-                                        : "stems by age do not tell the one-year shoots of this form;"
-                                                + " count those that pruning takes off anyway, and note"
-                                                + " them with note counted … --shoots"));
+                wantsCount
+                        ? "not known: the one-year shoots of that winter are not counted; note counted when the leaves"
+                                + " are off, --stems 1=…,2=…,3=…,4+=…"
+                        : "not known: stems by age do not tell the one-year shoots of this form; count those that"
+                                + " pruning takes off anyway, and note them with note counted … --shoots");
     }
 
     private static Wood fromCut(PlantState plant, PruningCase one, Season season) {
         Cut cut = one.cut();
-        int each = 0;
-        for (Taken taken : cut.taken()) {
-            each += taken.age() == 1 && taken.why() == Why.CROWDED ? taken.number() : 0;
-        }
+        int each = cut.taken().stream()
+                .filter(taken -> taken.age() == 1 && taken.why() == Why.CROWDED)
+                .mapToInt(Taken::number)
+                .sum();
         int number = each * plant.plant().bushes();
         String pruned = Entries.last(plant.entries(), EntryKind.PRUNED)
                 .filter(entry -> season.contains(entry.date()))
@@ -194,11 +185,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 .orElse("");
         return Wood.of(
                 number,
-                number
-                        + " of "
-                        + cut.before().at(1) * plant.plant().bushes()
-                        + " one-year shoots come out in this winter's cut; the others are its next"
-                        + " stems"
-                        + pruned);
+                "%s of %s one-year shoots come out in this winter's cut; the others are its next stems%s"
+                        .formatted(number, cut.before().at(1) * plant.plant().bushes(), pruned));
     }
 }

@@ -10,6 +10,7 @@ import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Supply;
 import org.oldwood.craft.feeding.Winter;
+import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.garden.BedState;
@@ -107,14 +108,16 @@ public final class Applications {
         double grams = entry.number("grams").orElse(0);
         return switch (entry.kind()) {
             case FED -> Optional.of(fed(entry, material.get(), grams, areaM2, bed));
-            case LIMED -> Optional.of(limed(entry, material.get(), grams, areaM2));
-            case ACIDIFIED ->
-                Optional.of(plain(
-                        entry,
-                        material.get(),
-                        books.materials().acidifier(material.get()).map(each -> each.name()),
-                        grams,
-                        areaM2));
+            case LIMED -> {
+                Optional<Lime> lime = books.materials().lime(material.get());
+                double mgo = lime.map(each -> each.mgoIn(grams / areaM2)).orElse(0.0);
+                yield Optional.of(plain(entry, lime.map(Lime::name), new Nutrients(0, 0, 0, mgo), grams, areaM2));
+            }
+            case ACIDIFIED -> {
+                Optional<String> name =
+                        books.materials().acidifier(material.get()).map(each -> each.name());
+                yield Optional.of(plain(entry, name, Nutrients.NONE, grams, areaM2));
+            }
             case MULCHED -> Optional.of(mulched(entry, material.get(), bed));
             default -> Optional.empty();
         };
@@ -153,32 +156,13 @@ public final class Applications {
                 feed.map(Feed::notRead).orElse(List.of()));
     }
 
-    private Given limed(Entry entry, String material, double grams, double areaM2) {
-        var lime = books.materials().lime(material);
-        Nutrients magnesia = lime.map(each -> new Nutrients(0, 0, 0, each.mgoIn(grams / areaM2)))
-                .orElse(Nutrients.NONE);
-        Given plain = plain(entry, material, lime.map(each -> each.name()), grams, areaM2);
-        return new Given(
-                plain.date,
-                plain.season,
-                plain.kind,
-                material,
-                plain.name,
-                plain.amount,
-                plain.gPerM2,
-                areaM2,
-                plain.plant,
-                magnesia,
-                Nutrients.NONE,
-                plain.known,
-                List.of());
-    }
-
     private Season season(Entry entry) {
         return books.tables().winter().feeds(entry.date(), hemisphere);
     }
 
-    private Given plain(Entry entry, String material, Optional<String> name, double grams, double areaM2) {
+    /** Lime or an acidifier, with what it brings of nutrients. */
+    private Given plain(Entry entry, Optional<String> name, Nutrients brings, double grams, double areaM2) {
+        String material = entry.needed("material");
         return new Given(
                 entry.date(),
                 season(entry),
@@ -189,7 +173,7 @@ public final class Applications {
                 grams / areaM2,
                 areaM2,
                 Optional.empty(),
-                Nutrients.NONE,
+                brings,
                 Nutrients.NONE,
                 name.isPresent(),
                 List.of());

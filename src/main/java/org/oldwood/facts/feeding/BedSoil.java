@@ -36,8 +36,8 @@ public record BedSoil(
         Optional<String> testAge,
         LimeCase asked,
         double acidified,
-        Lime material,
-        Acidifier acidifier,
+        SoilStuff material,
+        SoilStuff acidifier,
         PhPlan lime,
         PhPlan sulphur) {
     private static final double NEUTRAL_ENOUGH = 6.5;
@@ -80,8 +80,8 @@ public record BedSoil(
                 ph.map(test -> SoilRecord.age(test.date(), s.day())),
                 forLime,
                 forSulphur.givenSinceTest(),
-                lime,
-                acidifier,
+                SoilStuff.of(lime),
+                SoilStuff.of(acidifier),
                 unless(not, limePlan, lime.id()),
                 unless(not, sulphurPlan, acidifier.id()));
     }

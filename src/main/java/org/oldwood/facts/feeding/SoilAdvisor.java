@@ -2,23 +2,17 @@ package org.oldwood.facts.feeding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.Portion;
-import org.oldwood.craft.feeding.liming.Acidifier;
-import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
-import org.oldwood.facts.Noted;
-import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
-import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
 /**
@@ -94,51 +88,17 @@ public final class SoilAdvisor implements Advisor {
         FeedingBooks read = books(s);
         BedSoil soil = BedSoil.of(read, s);
         return name.equals("lime")
-                ? amount(s, soil.lime(), Stuff.of(soil.material()))
-                : amount(s, soil.sulphur(), Stuff.of(soil.acidifier()));
+                ? amount(s, soil.lime(), soil.material())
+                : amount(s, soil.sulphur(), soil.acidifier());
     }
 
-    /** What is told of a lime and of an acidifier alike. */
-    private record Stuff(
-            EntryKind kind,
-            String id,
-            String name,
-            Optional<Figure> density,
-            Optional<Figure> pack,
-            List<String> tags,
-            List<String> cautions) {
-        static Stuff of(Lime lime) {
-            return new Stuff(
-                    EntryKind.LIMED, lime.id(), lime.name(), lime.density(), lime.pack(), lime.tags(), lime.cautions());
-        }
-
-        static Stuff of(Acidifier acidifier) {
-            return new Stuff(
-                    EntryKind.ACIDIFIED,
-                    acidifier.id(),
-                    acidifier.name(),
-                    acidifier.density(),
-                    acidifier.pack(),
-                    acidifier.tags(),
-                    acidifier.cautions());
-        }
-
-        Noted noted(double grams) {
-            return new Noted(kind, Map.of("material", id, "grams", Words.amount(grams)));
-        }
-
-        Purchase purchase(double grams) {
-            return new Purchase(id, name, grams, "g", pack.map(Purchase.Pack::ofKilograms), List.of());
-        }
-    }
-
-    private Optional<Amount> amount(Situation s, PhPlan plan, Stuff stuff) {
+    private Optional<Amount> amount(Situation s, PhPlan plan, SoilStuff stuff) {
         if (plan.nothingToDo()) {
             return Optional.empty();
         }
         double grams = Portion.roundedDown(plan.dosesGrams().get(0));
         List<String> lines = new ArrayList<>();
-        Household.inWords(grams, stuff.density).ifPresent(lines::add);
+        Household.inWords(grams, stuff.density()).ifPresent(lines::add);
         if (plan.dosesGrams().size() > 1) {
             lines.add("The first of %s doses, %s months apart or more; %s in all."
                     .formatted(
@@ -147,11 +107,11 @@ public final class SoilAdvisor implements Advisor {
                             Words.weight(plan.totalGrams())));
         }
         lines.addAll(plan.notes());
-        String words = Words.weight(grams) + " of " + stuff.name + " (" + Words.amount(grams / area(s)) + " g/m²)";
+        String words = Words.weight(grams) + " of " + stuff.name() + " (" + Words.amount(grams / area(s)) + " g/m²)";
         return Optional.of(Amount.of(grams, "g", words, plan.lines(), plan.sources())
                 .withLines(lines)
-                .withCautions(stuff.cautions)
-                .withTags(stuff.tags)
+                .withCautions(stuff.cautions())
+                .withTags(stuff.tags())
                 .withBuys(List.of(stuff.purchase(grams)))
                 .withNoted(List.of(stuff.noted(grams))));
     }

@@ -55,7 +55,9 @@ public final class CutWords {
                 parts.add(
                         age > from
                                 ? TEXTS.get("age.run", number, from, stems.label(age))
-                                : from == 1 ? TEXTS.get("age.first", number) : TEXTS.get("age.one", number, stems.label(from)));
+                                : from == 1
+                                        ? TEXTS.get("age.first", number)
+                                        : TEXTS.get("age.one", number, stems.label(from)));
             }
         }
         return Words.list(parts);

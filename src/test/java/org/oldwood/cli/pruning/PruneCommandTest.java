@@ -61,7 +61,7 @@ class PruneCommandTest {
         assertThat(result.out())
                 .contains("With the plan, stems left by age:")
                 .contains("Without pruning, stems left by age:")
-                .contains("As you did:");
+                .contains("As you did, stems left by age:");
         assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6")))
                 .hasSize(3);
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
