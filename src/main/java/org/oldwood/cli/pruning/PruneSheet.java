@@ -163,7 +163,6 @@ record PruneSheet(
         }
         Range kg = winter.kg().get();
         Range share = winter.share().get();
-        double speed = winter.berry().map(Unpruned.Berry::speed).orElse(1.0);
         return String.format(
                         Locale.ROOT,
                         "crop %.0f to %.0f %%, %.1f to %.1f kg",
@@ -171,19 +170,14 @@ record PruneSheet(
                         100 * share.high(),
                         kg.low(),
                         kg.high())
-                + winter.berry()
-                        .map(it -> String.format(
-                                Locale.ROOT,
-                                ", berries %.0f %%",
-                                100 * it.weight().is()))
-                        .orElse("")
-                + picking.map(it -> picking(it, speed)).orElse("");
+                + winter.berry().map(it -> berry(it, picking)).orElse("");
     }
 
-    /** Print has kilograms an hour, or minutes a bush. */
-    private static String picking(Figure figure, double speed) {
-        return figure.unit().equals("kg/h")
-                ? String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (figure.is() * speed))
-                : String.format(Locale.ROOT, ", picking %.0f %s", figure.is() / speed, figure.unit());
+    /** Where pruning tells on it, how large a berry is and how long picking takes. */
+    private static String berry(Unpruned.Berry berry, Optional<Figure> picking) {
+        return String.format(
+                        Locale.ROOT, ", berries %.0f %%", 100 * berry.weight().is())
+                + picking.map(it -> String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (it.is() * berry.speed())))
+                        .orElse("");
     }
 }
