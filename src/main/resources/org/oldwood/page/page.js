@@ -127,6 +127,7 @@ function job(line) {
       cut ? button('Done, other numbers', () => count(bush, line.planned, 'Cut out', (stems) => tick({ entry: 'pruned', plant: bush.id, stems }, 'cut'))) : null,
       bush && !bush.row ? button('Count first', () => counted(bush)) : null,
       button('Half', () => tick({ entry: 'begun', task: line.task, percent: '50' }, 'half done')),
+      button('Later', () => tick({ entry: 'later', task: line.task }, 'put off')),
       button('Not this year', () => tick({ entry: 'skipped', task: line.task }, 'not this year'))));
 }
 
@@ -173,6 +174,8 @@ function bushes() {
     .filter((bush) => `${bush.id} ${bush.name} ${bush.bedName}`.toLowerCase().includes(find.value.trim().toLowerCase()))
     .map((bush) => button(`${bush.id}: ${bush.name}, ${bush.bedName}`, () => of(bush.id))));
   find.addEventListener('input', draw);
+  // a label's code holds the bush's id: pasted or typed in full it opens the bush
+  find.addEventListener('change', () => { if (garden.bushes.some((it) => it.id === find.value.trim())) of(find.value.trim()); });
   page('Bushes, as one walks', make('p', {}, make('label', { for: 'find' }, 'Find, by name or label: '), find), list);
   draw();
 }

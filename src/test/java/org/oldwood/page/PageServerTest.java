@@ -97,14 +97,29 @@ class PageServerTest {
         assertThat(send(to("garden").header(Guard.TOKEN, token())).body()).isEqualTo("{\"garden\":\"Slope\"}");
     }
 
+    /** A thousand; with {@code -DwrongRequests=10000} as many as that. */
     @Test
-    void many_wrong_tokens_do_not_keep_the_grower_out() throws Exception {
+    void many_wrong_requests_change_nothing_and_do_not_keep_the_grower_out() throws Exception {
+        int all = Integer.getInteger("wrongRequests", 1000);
+        String row = "{\"key\":\"k\",\"rows\":[{\"entry\":\"picked\"}]}";
         int last = 0;
-        for (int i = 0; i < 200; i++) {
-            last = send(to("garden").header(Guard.TOKEN, "guess" + i)).statusCode();
+        for (int i = 0; i < all; i++) {
+            HttpRequest.Builder wrong =
+                    switch (i % 5) {
+                        case 0 -> to("garden").header(Guard.TOKEN, "guess" + i);
+                        case 1 -> to("notes").POST(HttpRequest.BodyPublishers.ofString(row));
+                        case 2 ->
+                            to("notes").header(Guard.TOKEN, "x" + i).POST(HttpRequest.BodyPublishers.ofString(row));
+                        case 3 -> post("notes", row).header("Origin", "http://evil.example");
+                        default -> post("notes", row.substring(i % row.length() + 1));
+                    };
+            int status = send(wrong).statusCode();
+            assertThat(status).as("request %s", i).isBetween(400, 499);
+            last = i % 5 == 0 ? status : last;
         }
 
         assertThat(last).isEqualTo(429);
+        assertThat(noted).isEmpty();
         assertThat(send(to("garden").header(Guard.TOKEN, token())).statusCode()).isEqualTo(200);
     }
 

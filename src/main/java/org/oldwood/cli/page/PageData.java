@@ -55,9 +55,7 @@ final class PageData {
     PageView view() {
         Map<String, Cut> cuts = new LinkedHashMap<>();
         List<PageView.Bush> bushes = new ArrayList<>();
-        for (PlantState plant : state.plants().values()) {
-            bushes.add(bush(plant, cuts));
-        }
+        walked(state).forEach(plant -> bushes.add(bush(plant, cuts)));
         return new PageView(
                 state.garden().name(),
                 state.date(),
@@ -68,6 +66,19 @@ final class PageData {
                 stages(),
                 words(EntryKind.INSPECTED, "finding"),
                 noted());
+    }
+
+    /** What stands, bed by bed as the garden lists them, in a bed as planted. */
+    static List<PlantState> walked(GardenState state) {
+        List<String> beds = List.copyOf(state.beds().keySet());
+        return state.standing().stream()
+                .sorted(Comparator.comparingInt(
+                        plant -> beds.indexOf(plant.plant().bed())))
+                .toList();
+    }
+
+    static String name(Crop crop, PlantState plant) {
+        return crop.name() + plant.plant().cultivar().map(name -> " " + name).orElse("");
     }
 
     /** What is due within the next days, the most urgent first; optional work is not pressed on anybody. */
@@ -122,7 +133,7 @@ final class PageData {
         String bed = plant.plant().bed();
         return new PageView.Bush(
                 plant.plant().id(),
-                crop.name() + plant.plant().cultivar().map(name -> " " + name).orElse(""),
+                name(crop, plant),
                 bed,
                 state.bed(bed).map(it -> it.bed().name()).orElse(bed),
                 crop.inRows(),

@@ -6,14 +6,22 @@ import java.net.Inet4Address;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.UnknownHostException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Replacing;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.GardenState;
+import org.oldwood.garden.RecordFiles;
 import org.oldwood.page.PageServer;
+import org.oldwood.page.WalkPage;
+import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Opens the garden's page for the phone, until it is stopped. */
@@ -46,9 +54,25 @@ public final class WalkCommand extends GardenCommand {
     @Option(names = "--port", paramLabel = "PORT", description = "the port; " + PORT + " otherwise")
     int port = PORT;
 
+    @Option(
+            names = "--labels",
+            paramLabel = "FILE",
+            description = "write a page of labels, a QR code for each bush, to print and laminate; opens nothing")
+    Optional<Path> labels = Optional.empty();
+
+    @Mixin
+    Replacing replacing = new Replacing();
+
     @Override
     public int run() throws IOException {
-        state();
+        GardenState state = state();
+        if (labels.isPresent()) {
+            Path out = path(labels.get());
+            RecordFiles.mayReplace(gardenPath(), out, replacing.replace);
+            Output.write(out, labels(state));
+            tell("Wrote " + out);
+            return 0;
+        }
         if (port < 0 || port > 65_535) {
             throw usage("--port must be from 0 to 65535 but is " + port);
         }
@@ -70,6 +94,17 @@ public final class WalkCommand extends GardenCommand {
             untilStopped();
         }
         return 0;
+    }
+
+    private String labels(GardenState state) throws IOException {
+        Crops crops = folder().crops();
+        return WalkPage.labels(
+                state.garden().name(),
+                PageData.walked(state).stream()
+                        .map(plant -> QrText.label(
+                                plant.plant().id(),
+                                PageData.name(crops.get(plant.plant().crop()), plant)))
+                        .toList());
     }
 
     private PageServer open(InetAddress address) throws IOException {

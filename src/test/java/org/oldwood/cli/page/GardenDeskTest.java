@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.Main;
+import org.oldwood.cli.command.Cli;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
@@ -103,6 +104,32 @@ class GardenDeskTest {
 
         assertThat(back.accepted()).as(back.said().toString()).isTrue();
         assertThat(((PageView) desk.view()).bushes().get(0).wood()).isEmpty();
+    }
+
+    @Test
+    void what_is_put_off_is_not_among_the_next_days_work() throws IOException {
+        String task = ((PageView) desk.view()).rounds().get(0).lines().get(0).task();
+
+        Desk.Reply later = desk.note("k1", List.of(Map.of("date", "2026-12-05", "entry", "later", "task", task)));
+
+        assertThat(later.accepted()).as(later.said().toString()).isTrue();
+        assertThat(((PageView) desk.view()).rounds())
+                .flatExtracting(PageView.Round::lines)
+                .extracting(PageView.Line::task)
+                .doesNotContain(task);
+    }
+
+    @Test
+    void each_bush_has_a_label_with_its_id() throws IOException {
+        Cli.Result result = Cli.in(folder).run("walk", "--labels", "labels.html", "--today=2026-12-05");
+
+        assertThat(result.exit()).as(result.err()).isZero();
+        assertThat(Files.readString(folder.resolve("labels.html")))
+                .contains(
+                        "code of blackcurrant-1",
+                        "code of blackcurrant-2",
+                        QrText.label("blackcurrant-2", "").code())
+                .doesNotContain("http://", "<script");
     }
 
     @Test
