@@ -62,6 +62,12 @@ public final class StateBuilder {
         return References.withdrawn(journal);
     }
 
+    /** The entries that were not taken back. */
+    public static List<Entry> counting(List<Entry> journal) {
+        Set<String> withdrawn = withdrawn(journal);
+        return journal.stream().filter(entry -> !withdrawn.contains(entry.id())).toList();
+    }
+
     /** The garden on the day: all entries dated up to it, included, less those taken back. */
     public GardenState on(LocalDate day, List<Entry> journal) {
         references.check(journal);

@@ -15,7 +15,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * Writes records as JSON, by Jackson: a record's components in their order under their own names, days as ISO dates,
@@ -31,7 +30,7 @@ public final class JsonText {
                     .addSerializer(new Plain<>(Double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(Enum.class, (value, out) -> out.writeString(word(value))))
-                    .addSerializer(new Plain<>(Json.class, JsonText::write)))
+                    .addSerializer(new Plain<>(Json.class, (value, out) -> new JsonWriter(out).json(value))))
             .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, null))
             .build();
 
@@ -58,25 +57,6 @@ public final class JsonText {
 
     private static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static void write(Json value, JsonGenerator out) throws IOException {
-        if (value instanceof Json.Obj object) {
-            out.writeStartObject();
-            for (Map.Entry<String, Json> member : object.members().entrySet()) {
-                out.writeFieldName(member.getKey());
-                write(member.getValue(), out);
-            }
-            out.writeEndObject();
-        } else if (value instanceof Json.Arr array) {
-            out.writeStartArray();
-            for (Json item : array.items()) {
-                write(item, out);
-            }
-            out.writeEndArray();
-        } else {
-            out.writeRawValue(JsonWriter.line(value));
-        }
     }
 
     /** Indented by two spaces, with {@code \n} and without one at the end. */

@@ -18,7 +18,7 @@ public final class JsonWriter {
             Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
     private final JsonGenerator out;
 
-    private JsonWriter(JsonGenerator out) {
+    JsonWriter(JsonGenerator out) {
         this.out = out;
     }
 

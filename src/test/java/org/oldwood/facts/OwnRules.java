@@ -29,7 +29,7 @@ public final class OwnRules implements Advisor {
     private final Path folder;
     private final List<String> rules = new ArrayList<>();
     private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts = new HashMap<>();
-    private final Map<String, Optional<Amount>> amounts = new HashMap<>();
+    private final Map<String, Function<Situation, Optional<Amount>>> amounts = new HashMap<>();
 
     public OwnRules(Path folder) {
         this.folder = folder;
@@ -73,7 +73,13 @@ public final class OwnRules implements Advisor {
     }
 
     public OwnRules amount(String name, Optional<Amount> amount) {
-        amounts.put(name, amount);
+        amounts.put(name, any -> amount);
+        return this;
+    }
+
+    /** An amount that hangs on the record. */
+    public OwnRules amount(String name, Function<Situation, Amount> amount) {
+        amounts.put(name, situation -> Optional.of(amount.apply(situation)));
         return this;
     }
 
@@ -120,6 +126,6 @@ public final class OwnRules implements Advisor {
 
     @Override
     public Optional<Amount> amount(String name, Situation situation) {
-        return amounts.getOrDefault(name, Optional.empty());
+        return amounts.getOrDefault(name, any -> Optional.empty()).apply(situation);
     }
 }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.OwnRules;
 import org.oldwood.facts.Situation;
@@ -218,5 +220,80 @@ class SettlerTest {
         assertThat(rules.plan(garden().note("2027-05-02", FED), "2027-05-10").tasks())
                 .extracting(Task::state)
                 .containsExactly(Task.State.DONE);
+    }
+
+    /** Two jobs that the same kind of entry does: it did the one whose time lies nearest. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"2027-03-10, early", "2027-04-14, early", "2027-04-16, late", "2027-05-20, late"})
+    void of_two_jobs_that_an_entry_may_have_done_it_did_the_nearer(String day, String which) {
+        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']")
+                .rule("late", "plant", OwnRules.span("05-01", "05-31") + ",'doneBy':['pruned']");
+
+        Plan plan = rules.plan(garden().note(day, "'pruned','plant':'bc-1','tips':2"), day);
+
+        assertThat(plan.tasks())
+                .filteredOn(task -> task.state() == Task.State.DONE)
+                .extracting(Task::id)
+                .containsExactly(which + "@bc-1@2027");
+    }
+
+    /** An entry that says which work it was did that one, however far its time lies. */
+    @Test
+    void an_entry_that_says_which_it_was_did_no_other() {
+        rules.rule(
+                        "winter",
+                        "plant",
+                        OwnRules.span("01-01", "02-28") + ",'doneBy':['pruned'],'doneFields':{'cut':'winter'}")
+                .rule(
+                        "summer",
+                        "plant",
+                        OwnRules.span("05-01", "05-31") + ",'doneBy':['pruned'],'doneFields':{'cut':'summer'}");
+        SmallGarden garden = garden().note("2027-04-25", "'pruned','plant':'bc-1','cut':'winter','tips':2");
+
+        assertThat(state(garden, "2027-04-26", "summer@bc-1@2027")).contains(Task.State.OPEN);
+        assertThat(state(garden, "2027-04-26", "winter@bc-1@2027")).contains(Task.State.DONE);
+    }
+
+    /** Rules of other crops, of beds, or that other kinds of entry do, are no rivals. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "plant | ,'doneBy':['pruned'],'crops':['gooseberry']",
+                "plant | ,'doneBy':['pruned'],'forms':['cordon']",
+                "plant | ,'doneBy':['picked']",
+                "plant | ",
+                "garden | ,'doneBy':['pruned']"
+            })
+    void what_cannot_have_been_meant_takes_no_entry_away(String subject, String other) {
+        rules.rule("early", "plant", OwnRules.span("03-01", "03-31") + ",'doneBy':['pruned']")
+                .rule("other", subject, OwnRules.span("05-01", "05-31") + (other == null ? "" : other));
+
+        assertThat(state(
+                        garden().note("2027-04-25", "'pruned','plant':'bc-1','tips':2"),
+                        "2027-04-26",
+                        "early@bc-1@2027"))
+                .contains(Task.State.DONE);
+    }
+
+    /** The craft reckons what is left: 10 before, so many once fed. */
+    @ParameterizedTest(name = "{0} left: {1}")
+    @CsvSource({"10, OPEN", "4, OPEN", "1, DONE"})
+    void the_craft_is_asked_before_and_now(int left, Task.State state) {
+        rules.amount(
+                        "some",
+                        situation -> Amount.of(given(situation) == 0 ? 10 : left, "g", "so much", List.of(), List.of()))
+                .rule(
+                        "feed",
+                        "bed",
+                        OwnRules.span("03-01", "03-31")
+                                + ",'amount':'some','doneBy':['fed'],'doneWhen':{'percent':90}");
+        SmallGarden garden = garden().note("2027-03-04", FED);
+
+        Task task = rules.plan(garden, "2027-03-10").find("feed@a@2027").orElseThrow();
+
+        assertThat(task.state()).isEqualTo(state);
+        assertThat(task.title().contains("% done")).isEqualTo(state == Task.State.OPEN);
     }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
@@ -48,10 +47,8 @@ public final class CorrectCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
-        List<Entry> journal = folder().journal();
-        Set<String> withdrawn = StateBuilder.withdrawn(journal);
-        List<Entry> counting = journal.stream()
-                .filter(entry -> !withdrawn.contains(entry.id()) && entry.kind() != EntryKind.WITHDRAWN)
+        List<Entry> counting = StateBuilder.counting(folder().journal()).stream()
+                .filter(entry -> entry.kind() != EntryKind.WITHDRAWN)
                 .toList();
         Entry wrong = counting.stream()
                 .filter(entry -> entry.id().equals(id))

@@ -46,7 +46,7 @@ final class MaterialNames {
         for (Entry entry : entries) {
             for (EntryField field : entry.kind().fields()) {
                 if (field.type() == EntryField.Holds.MATERIAL) {
-                    check(entry, field.key(), problems);
+                    Optional.ofNullable(entry.values().get(field.key())).ifPresent(id -> check(id, problems));
                 }
             }
         }
@@ -56,26 +56,18 @@ final class MaterialNames {
     void checkKept(Json garden, Problems problems) {
         if (garden instanceof Json.Obj object && object.members().get("materials") instanceof Json.Arr kept) {
             for (Json item : kept.items()) {
-                if (item instanceof Json.Text id && !ids.contains(id.value())) {
-                    problems.add(
-                            "unknown-material",
-                            id.place(),
-                            "names no material that is known: \"" + id.value() + "\"",
-                            Nearest.hint(id.value(), ids));
-                }
+                check(item, problems);
             }
         }
     }
 
-    private void check(Entry entry, String key, Problems problems) {
-        Optional<String> name = entry.text(key).filter(id -> !ids.contains(id));
-        Json value = entry.values().get(key);
-        if (name.isPresent() && value != null) {
+    private void check(Json name, Problems problems) {
+        if (name instanceof Json.Text id && !ids.contains(id.value())) {
             problems.add(
                     "unknown-material",
-                    value.place(),
-                    "names no material that is known: \"" + name.get() + "\"",
-                    Nearest.hint(name.get(), ids));
+                    id.place(),
+                    "names no material that is known: \"" + id.value() + "\"",
+                    Nearest.hint(id.value(), ids));
         }
     }
 }

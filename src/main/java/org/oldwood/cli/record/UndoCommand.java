@@ -10,7 +10,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
@@ -44,8 +43,7 @@ public final class UndoCommand extends GardenCommand {
         if (last.isPresent() && (last.get() < 1 || !ids.isEmpty())) {
             throw usage("--last says how many, 1 or more, and goes with no ID");
         }
-        GardenFolder folder = folder();
-        List<Entry> counting = counting(folder.journal());
+        List<Entry> counting = StateBuilder.counting(folder().journal());
         for (String id : ids) {
             if (counting.stream().noneMatch(entry -> entry.id().equals(id))) {
                 throw noSuch(
@@ -62,11 +60,6 @@ public final class UndoCommand extends GardenCommand {
                 .map(id -> Draft.withdrawal(today(), id, PLACE))
                 .toList());
         return 0;
-    }
-
-    private static List<Entry> counting(List<Entry> journal) {
-        Set<String> withdrawn = StateBuilder.withdrawn(journal);
-        return journal.stream().filter(entry -> !withdrawn.contains(entry.id())).toList();
     }
 
     /** The last ones; of those that a tick booked, the tick. */

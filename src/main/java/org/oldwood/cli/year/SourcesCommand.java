@@ -1,7 +1,6 @@
 package org.oldwood.cli.year;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
@@ -9,7 +8,6 @@ import org.oldwood.crop.Source;
 import org.oldwood.crop.Sources;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -30,7 +28,7 @@ public final class SourcesCommand extends GardenCommand {
         folder.ifPresent(this::stopOnProblems);
         List<Source> chosen = key.map(wanted -> List.of(one(sources, wanted))).orElse(sources.all());
         if (json) {
-            out().json(writer -> write(writer, chosen));
+            out().json(new Answer(chosen));
         } else if (key.isPresent()) {
             tellOf(chosen.get(0));
         } else {
@@ -40,25 +38,26 @@ public final class SourcesCommand extends GardenCommand {
     }
 
     private Source one(Sources sources, String wanted) {
-        return sources.find(wanted)
-                .orElseThrow(() -> usage("there is no source \""
-                        + wanted
-                        + "\". "
-                        + Nearest.to(wanted, keys(sources))
-                                .map(near -> "Did you mean \"" + near + "\"?")
-                                .orElse("oldwood sources lists them all.")));
-    }
-
-    private static List<String> keys(Sources sources) {
-        return sources.all().stream().map(Source::key).toList();
+        return sources.find(wanted).orElseThrow(() -> {
+            List<String> keys = sources.all().stream().map(Source::key).toList();
+            String hint = Nearest.to(wanted, keys)
+                    .map("Did you mean \"%s\"?"::formatted)
+                    .orElse("oldwood sources lists them all.");
+            return usage("there is no source \"%s\". %s".formatted(wanted, hint));
+        });
     }
 
     private void list(List<Source> sources) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Source source : sources) {
-            rows.add(List.of(source.key(), source.title() + " (" + source.seen().words() + ")"));
-        }
-        out().columns(0, rows);
+        out().columns(
+                        0,
+                        sources.stream()
+                                .map(source -> List.of(
+                                        source.key(),
+                                        "%s (%s)"
+                                                .formatted(
+                                                        source.title(),
+                                                        source.seen().words())))
+                                .toList());
     }
 
     private void tellOf(Source source) {
@@ -79,20 +78,6 @@ public final class SourcesCommand extends GardenCommand {
         };
     }
 
-    private static void write(JsonWriter json, List<Source> sources) {
-        json.object().array("sources");
-        for (Source source : sources) {
-            json.object()
-                    .put("key", source.key())
-                    .put("by", source.by())
-                    .put("title", source.title())
-                    .put("year", source.year())
-                    .put("address", source.address())
-                    .put("grade", source.grade())
-                    .put("seen", source.seen().key())
-                    .put("note", source.note())
-                    .endObject();
-        }
-        json.endArray().endObject();
-    }
+    /** The answer to {@code --json}. */
+    private record Answer(List<Source> sources) {}
 }
