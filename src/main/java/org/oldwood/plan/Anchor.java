@@ -12,6 +12,7 @@ import org.oldwood.facts.Advisors;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.season.StageDate;
@@ -118,13 +119,7 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
 
     /** The last entry of the kind. */
     private Optional<Entry> entry(Subject subject) {
-        List<Entry> entries = subject.entries();
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            if (entries.get(i).kind().key().equals(name)) {
-                return Optional.of(entries.get(i));
-            }
-        }
-        return Optional.empty();
+        return EntryKind.find(name).flatMap(kind -> Entries.last(subject.entries(), kind));
     }
 
     /** The day of the entry that it hangs on, where it hangs on one. */

@@ -1,6 +1,6 @@
 package org.oldwood.plan;
 
-import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -87,17 +87,11 @@ public final class Cautions {
         }
 
         private boolean holdsBetween(Window window, Hemisphere hemisphere) {
-            if (months.isEmpty()) {
-                return true;
-            }
-            LocalDate month = window.first().withDayOfMonth(1);
-            while (!month.isAfter(window.last())) {
-                if (isIn(month.getMonthValue(), hemisphere)) {
-                    return true;
-                }
-                month = month.plusMonths(1);
-            }
-            return false;
+            return months.isEmpty()
+                    || window.first()
+                            .withDayOfMonth(1)
+                            .datesUntil(window.last().plusDays(1), Period.ofMonths(1))
+                            .anyMatch(month -> isIn(month.getMonthValue(), hemisphere));
         }
 
         private boolean isIn(int month, Hemisphere hemisphere) {

@@ -1,6 +1,7 @@
 package org.oldwood.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
@@ -22,15 +23,9 @@ public record IfMissed(Then then, int harm, Optional<Anchor> until, Optional<Str
 
     /** What becomes of it. */
     public enum Then {
-        STILL_GOOD("still-good"),
-        INSTEAD("instead"),
-        LAPSED("lapsed");
-
-        private final String key;
-
-        Then(String key) {
-            this.key = key;
-        }
+        STILL_GOOD,
+        INSTEAD,
+        LAPSED
     }
 
     static IfMissed read(Fields rule) {
@@ -40,10 +35,7 @@ public record IfMissed(Then then, int harm, Optional<Anchor> until, Optional<Str
         }
         Fields fields = found.get();
         String key = fields.oneOf("then", List.of("still-good", "instead", "lapsed"));
-        Then then = List.of(Then.values()).stream()
-                .filter(each -> each.key.equals(key))
-                .findFirst()
-                .orElse(Then.LAPSED);
+        Then then = Then.valueOf(key.toUpperCase(Locale.ROOT).replace('-', '_'));
         IfMissed missed = new IfMissed(
                 then,
                 fields.count("harm", 0, 3),

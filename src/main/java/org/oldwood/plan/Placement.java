@@ -84,15 +84,11 @@ final class Placement {
         return new Plan(world.today(), until, done, notices, missed);
     }
 
-    private static final Comparator<Task> BY_WINDOW = (a, b) -> {
-        int byFirst = a.window().first().compareTo(b.window().first());
-        return byFirst != 0 ? byFirst : a.id().compareTo(b.id());
-    };
+    private static final Comparator<Task> BY_WINDOW =
+            Comparator.comparing((Task task) -> task.window().first()).thenComparing(Task::id);
 
-    private static final Comparator<Task> BY_DAY = (a, b) -> {
-        int byDay = a.day().compareTo(b.day());
-        return byDay != 0 ? byDay : a.id().compareTo(b.id());
-    };
+    private static final Comparator<Task> BY_DAY =
+            Comparator.comparing(Task::day).thenComparing(Task::id);
 
     /** Tasks of rules that come after none, after one of these, and so on. */
     private Collection<List<Task>> byDepth(List<Task> tasks) {
@@ -105,13 +101,8 @@ final class Placement {
         Map<String, Integer> depth = depths(rules);
         SortedMap<Integer, List<Task>> all = new TreeMap<>();
         for (Task task : tasks) {
-            int deep = depth.getOrDefault(task.rule().id(), 0);
-            List<Task> together = all.get(deep);
-            if (together == null) {
-                together = new ArrayList<>();
-                all.put(deep, together);
-            }
-            together.add(task);
+            all.computeIfAbsent(depth.getOrDefault(task.rule().id(), 0), deep -> new ArrayList<>())
+                    .add(task);
         }
         return all.values();
     }

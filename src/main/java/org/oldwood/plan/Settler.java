@@ -1,7 +1,7 @@
 package org.oldwood.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +11,6 @@ import org.oldwood.facts.Advisors;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.Entry;
-import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.settle.DoneBy;
 import org.oldwood.plan.settle.Settled;
 import org.oldwood.plan.settle.Settling;
@@ -134,26 +133,12 @@ final class Settler {
                 rule.id(),
                 subject.crop().map(Crop::id).orElse(""),
                 subject.plants().get(0).plant().form());
-        List<Rule> found = rivals.get(alike);
-        if (found == null) {
-            found = new ArrayList<>();
-            for (Rule other : rules) {
-                if (other.concernsPlantsOf(subject) && !other.id().equals(rule.id()) && sharesKind(other, rule)) {
-                    found.add(other);
-                }
-            }
-            rivals.put(alike, found);
-        }
-        return found;
-    }
-
-    private static boolean sharesKind(Rule other, Rule rule) {
-        for (EntryKind kind : rule.doneBy().kinds()) {
-            if (other.doneBy().kinds().contains(kind)) {
-                return true;
-            }
-        }
-        return false;
+        return rivals.computeIfAbsent(alike, any -> rules.stream()
+                .filter(other -> other.concernsPlantsOf(subject)
+                        && !other.id().equals(rule.id())
+                        && !Collections.disjoint(
+                                rule.doneBy().kinds(), other.doneBy().kinds()))
+                .toList());
     }
 
     /** Asks the craft how much of the rule's work a part wants, now or before an entry. */

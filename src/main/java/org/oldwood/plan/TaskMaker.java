@@ -84,12 +84,7 @@ final class TaskMaker {
     }
 
     private Reason ownReason(Rule rule) {
-        Reason known = ownReasons.get(rule);
-        if (known == null) {
-            known = new Reason(true, rule.reason(), rule.sources());
-            ownReasons.put(rule, known);
-        }
-        return known;
+        return ownReasons.computeIfAbsent(rule, any -> new Reason(true, rule.reason(), rule.sources()));
     }
 
     /** Each key once: the rule's own, those of the reasons, those of the amount. */
@@ -102,12 +97,7 @@ final class TaskMaker {
         if (amount.isPresent()) {
             addNew(amount.get().sources(), keys);
         }
-        List<String> known = sources.get(keys);
-        if (known == null) {
-            known = List.copyOf(keys);
-            sources.put(known, known);
-        }
-        return known;
+        return sources.computeIfAbsent(List.copyOf(keys), known -> known);
     }
 
     private static void addNew(List<String> more, List<String> keys) {

@@ -13,7 +13,6 @@ import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.PlantState;
 
 /** Decides what the journal's entries settle of a task: the one place where that is decided. */
 public final class Settling {
@@ -214,11 +213,9 @@ public final class Settling {
     }
 
     private static int bushes(Subject part) {
-        int bushes = 0;
-        for (PlantState plant : part.plants()) {
-            bushes += plant.plant().bushes();
-        }
-        return Math.max(1, bushes);
+        return Math.max(
+                1,
+                part.plants().stream().mapToInt(plant -> plant.plant().bushes()).sum());
     }
 
     /** The parts that are done each for itself: the plants of a stand, else the whole. */
