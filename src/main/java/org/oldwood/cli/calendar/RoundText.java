@@ -127,10 +127,12 @@ final class RoundText {
         return lines;
     }
 
-    /** What the jobs of a bed take together, so that each material is weighed once and shared out there. */
+    /** What several jobs of a bed take together, so that each material is weighed once and shared out there. */
     private static String weighed(List<Task> tasks) {
-        List<String> all = materials(Round.materials(tasks));
-        return all.isEmpty() ? "" : ", in all %s".formatted(Words.list(all));
+        List<Task> taking = tasks.stream()
+                .filter(task -> task.amount().filter(it -> !it.buys().isEmpty()).isPresent())
+                .toList();
+        return taking.size() < 2 ? "" : ", in all %s".formatted(Words.list(materials(Round.materials(taking))));
     }
 
     private static List<String> materials(List<Purchase> all) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
@@ -119,35 +120,27 @@ final class LotList {
     }
 
     private static List<String> lost(LotState lot) {
-        List<String> lines = new ArrayList<>();
-        for (Entry entry : lot.entries()) {
-            if (entry.kind() == EntryKind.LOST) {
-                String number = entry.count("number").isPresent()
-                        ? Integer.toString(entry.count("number").getAsInt())
-                        : "some";
-                lines.add("Lost %s, %s: %s."
+        return lot.entries().stream()
+                .filter(entry -> entry.kind() == EntryKind.LOST)
+                .map(entry -> "Lost %s, %s: %s."
                         .formatted(
-                                number,
+                                number(entry),
                                 Dates.shortDay(entry.date()),
-                                entry.text("cause").orElse("cause not noted")));
-            }
-        }
-        return lines;
+                                entry.text("cause").orElse("cause not noted")))
+                .toList();
     }
 
     /** The plants that it became, and those of them that are gone. */
     private static Optional<String> plants(LotState lot, GardenState state) {
-        List<String> plants = new ArrayList<>();
-        for (Entry entry : lot.entries()) {
-            for (String id : entry.ids("plants")) {
-                plants.add(id
+        String plants = lot.entries().stream()
+                .flatMap(entry -> entry.ids("plants").stream())
+                .map(id -> id
                         + state.plant(id)
                                 .flatMap(PlantState::gone)
-                                .map(gone -> " (gone " + gone.date() + ")")
-                                .orElse(""));
-            }
-        }
-        return plants.isEmpty() ? Optional.empty() : Optional.of("Its plants: " + String.join(", ", plants) + ".");
+                                .map(gone -> " (gone %s)".formatted(gone.date()))
+                                .orElse(""))
+                .collect(Collectors.joining(", "));
+        return plants.isEmpty() ? Optional.empty() : Optional.of("Its plants: %s.".formatted(plants));
     }
 
     private void parent(LotState lot) {
@@ -155,5 +148,11 @@ final class LotList {
                 .map(ParentHealth::warnings)
                 .orElse(List.of())
                 .forEach(it -> out.hanging("  ! ", 4, "Parent " + lot.parent().orElse("") + ": " + it.words()));
+    }
+
+    private static String number(Entry entry) {
+        return entry.count("number").isPresent()
+                ? Integer.toString(entry.count("number").getAsInt())
+                : "some";
     }
 }

@@ -23,19 +23,14 @@ final class StrikeWords {
             return "No number of cuttings up to %s gives that with a chance of %s: ask for less, be content with less sureness, choose another method, or buy plants."
                     .formatted(StrikePlan.MOST, sure);
         }
-        return "Strike "
-                + plan.number().getAsInt()
-                + ", from "
-                + LotWords.around(plan.strikeFrom())
-                + " to "
-                + LotWords.around(plan.strikeBy())
-                + ": the chance is "
-                + Math.round(plan.chance() * 1000) / 10.0
-                + " %. Latest of all for season "
-                + season.label()
-                + ": "
-                + plan.latest().map(LotWords::around).orElse("none")
-                + ".";
+        return "Strike %s, from %s to %s: the chance is %s %%. Latest of all for season %s: %s."
+                .formatted(
+                        plan.number().getAsInt(),
+                        LotWords.around(plan.strikeFrom()),
+                        LotWords.around(plan.strikeBy()),
+                        Math.round(plan.chance() * 1000) / 10.0,
+                        season.label(),
+                        plan.latest().map(LotWords::around).orElse("none"));
     }
 
     static List<String> why(StrikePlan plan, Course course) {

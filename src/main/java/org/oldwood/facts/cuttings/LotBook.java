@@ -60,12 +60,7 @@ public final class LotBook {
 
     /** How a crop is raised; empty where it has no section for it. */
     public Optional<Propagation> propagation(String crop) {
-        Optional<Propagation> known = sections.get(crop);
-        if (known == null) {
-            known = Propagation.of(crops.get(crop));
-            sections.put(crop, known);
-        }
-        return known;
+        return sections.computeIfAbsent(crop, id -> Propagation.of(crops.get(id)));
     }
 
     /** The stage dates of a crop here, and the day. */
@@ -104,13 +99,8 @@ public final class LotBook {
      * @param cut the cut's id; empty for the default of the form
      */
     public Optional<Course> course(String crop, String form, Optional<String> method, Optional<String> cut) {
-        CourseOf key = new CourseOf(crop, form, method, cut);
-        Optional<Course> known = courses.get(key);
-        if (known == null) {
-            known = Course.of(crops.get(crop), form, method, cut);
-            courses.put(key, known);
-        }
-        return known;
+        return courses.computeIfAbsent(
+                new CourseOf(crop, form, method, cut), key -> Course.of(crops.get(crop), form, method, cut));
     }
 
     /** The course that a lot is on. A cut that its form does not know leaves the default. */
@@ -143,16 +133,8 @@ public final class LotBook {
 
     /** What will become of a lot; empty where nothing is known of its crop and method. */
     public Optional<Forecast> forecast(LotState lot) {
-        Optional<Forecast> found = forecasts.get(lot);
-        if (found == null) {
-            found = course(lot).map(course -> forecast(lot, course));
-            forecasts.put(lot, found);
-        }
-        return found;
-    }
-
-    private Forecast forecast(LotState lot, Course course) {
-        return Forecast.of(counts(lot), course, survival(lot.crop(), course), setting(lot.crop()));
+        return forecasts.computeIfAbsent(lot, of -> course(of)
+                .map(course -> Forecast.of(counts(of), course, survival(of.crop(), course), setting(of.crop()))));
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.FeedingTables;
@@ -22,57 +21,51 @@ import org.oldwood.store.Documents;
  * grower keeps.
  */
 public final class FeedingBooks {
-    private final Documents documents;
     private final Map<String, Optional<FeedingProfile>> profiles = new HashMap<>();
-    private @Nullable FeedingTables tables;
-    private @Nullable Materials materials;
-    private @Nullable Liming liming;
-    private @Nullable SulphurTable sulphur;
-    private @Nullable MulchTables mulches;
-    private @Nullable List<Together> together;
+    private final Supplier<FeedingTables> tables;
+    private final Supplier<Materials> materials;
+    private final Supplier<Liming> liming;
+    private final Supplier<SulphurTable> sulphur;
+    private final Supplier<MulchTables> mulches;
+    private final Supplier<List<Together>> together;
 
     public FeedingBooks(Documents documents) {
-        this.documents = documents;
+        this.tables = once(() -> FeedingTables.read(documents));
+        this.materials = once(() -> Materials.read(documents));
+        this.liming = once(() -> Liming.read(documents));
+        this.sulphur = once(() -> SulphurTable.read(documents));
+        this.mulches = once(() -> MulchTables.read(documents));
+        this.together = once(() -> Together.read(documents));
     }
 
-    private static <T> T once(@Nullable T known, Supplier<T> read) {
-        return known == null ? read.get() : known;
+    /** Reads when first asked for, and once. */
+    private static <T> Supplier<T> once(Supplier<T> read) {
+        Map<String, T> known = new HashMap<>();
+        return () -> known.computeIfAbsent("", any -> read.get());
     }
 
     public FeedingTables tables() {
-        FeedingTables read = once(tables, () -> FeedingTables.read(documents));
-        tables = read;
-        return read;
+        return tables.get();
     }
 
     public Materials materials() {
-        Materials read = once(materials, () -> Materials.read(documents));
-        materials = read;
-        return read;
+        return materials.get();
     }
 
     public Liming liming() {
-        Liming read = once(liming, () -> Liming.read(documents));
-        liming = read;
-        return read;
+        return liming.get();
     }
 
     public SulphurTable sulphur() {
-        SulphurTable read = once(sulphur, () -> SulphurTable.read(documents));
-        sulphur = read;
-        return read;
+        return sulphur.get();
     }
 
     public MulchTables mulches() {
-        MulchTables read = once(mulches, () -> MulchTables.read(documents));
-        mulches = read;
-        return read;
+        return mulches.get();
     }
 
     public List<Together> together() {
-        List<Together> read = once(together, () -> Together.read(documents));
-        together = read;
-        return read;
+        return together.get();
     }
 
     /** So much of a lime as ground limestone of the table's strength; an unknown one as such. */

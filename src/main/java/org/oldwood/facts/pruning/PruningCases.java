@@ -20,21 +20,8 @@ public final class PruningCases {
 
     /** The case of a plant; empty where the crop has no pruning figures for its form. */
     public Optional<PruningCase> of(PlantState plant, Crop crop, Season season, GardenState garden) {
-        Map<Season, Optional<PruningCase>> seasons = known.get(plant, any -> new HashMap<>(4));
-        Optional<PruningCase> one = seasons.get(season);
-        if (one == null) {
-            one = pruning(crop).flatMap(it -> PruningCase.of(plant, crop, it, season, garden));
-            seasons.put(season, one);
-        }
-        return one;
-    }
-
-    private Optional<Pruning> pruning(Crop crop) {
-        Optional<Pruning> read = crops.get(crop.id());
-        if (read == null) {
-            read = Pruning.read(crop);
-            crops.put(crop.id(), read);
-        }
-        return read;
+        return known.get(plant, any -> new HashMap<>(4))
+                .computeIfAbsent(season, in -> crops.computeIfAbsent(crop.id(), id -> Pruning.read(crop))
+                        .flatMap(it -> PruningCase.of(plant, crop, it, in, garden)));
     }
 }
