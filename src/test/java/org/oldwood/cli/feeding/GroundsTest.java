@@ -118,4 +118,28 @@ class GroundsTest {
                 .contains("black: ")
                 .contains("cannot thrive there");
     }
+
+    @Test
+    void start_tells_at_once_what_cannot_share_a_bed() throws IOException {
+        Files.writeString(
+                folder.resolve("stock.csv"),
+                "crop,number,bed,cultivar,form\nredcurrant,2,wall,,\nblueberry,3,wall,,\ngooseberry,1,fence,,\n");
+
+        String said = run(
+                "2026-01-10",
+                "start",
+                "new",
+                "--name",
+                "New",
+                "--at",
+                "52,-2",
+                "--stock",
+                "stock.csv",
+                "--planted",
+                "2020",
+                "--bed-area",
+                "6");
+
+        assertThat(said).contains("wall: ").contains("no pH suits both").contains("to tubs");
+    }
 }
