@@ -34,6 +34,11 @@ public enum Seen {
         return words;
     }
 
+    /** Beside a figure: nothing where it was read in print, else {@code  (our assumption)} and the like. */
+    public String beside() {
+        return this == READ ? "" : " (%s)".formatted(words);
+    }
+
     /** As it stands in the data: {@code read}, {@code memory}, {@code common-practice}. */
     public String key() {
         return key;

@@ -3,7 +3,6 @@ package org.oldwood.facts;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.Seen;
 import org.oldwood.words.Words;
 
 /**
@@ -76,9 +75,7 @@ public record Purchase(
                         .formatted(
                                 Words.count(packs(), each.one(), each.many()),
                                 each.size().inWords(),
-                                each.size().seen() == Seen.READ
-                                        ? ""
-                                        : " (%s)".formatted(each.size().seen().words())))
+                                each.size().seen().beside()))
                 .orElse("");
     }
 }

@@ -65,7 +65,12 @@ public final class TaskWords {
 
     /** How many minutes, where it is known. */
     public static Optional<String> minutes(Task task) {
-        return task.minutes().map(minutes -> "about " + Math.round(minutes) + " min");
+        return task.minutes().map(TaskWords::minutes);
+    }
+
+    /** {@code about 45 min}, and how that is known: no figure of work was read in print. */
+    public static String minutes(double minutes) {
+        return "about %d min (by your notes, else assumed)".formatted(Math.round(minutes));
     }
 
     /** The lines of a calendar's description. */

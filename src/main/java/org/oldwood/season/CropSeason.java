@@ -107,17 +107,21 @@ final class CropSeason {
             return dated(
                     stage,
                     rises,
-                    "the daily mean rises above " + number(rises.aboveC().is()) + " °C",
+                    "the daily mean rises above %s °C%s"
+                            .formatted(
+                                    number(rises.aboveC().is()),
+                                    rises.aboveC().seen().beside()),
                     rises.aboveC());
         }
         return byLeafFall(stage, (StageRule.LeafFall) java.util.Objects.requireNonNull(rule));
     }
 
     private String heatWords(StageRule.Heat heat) {
-        return "warmth above %s °C adds up to %s °C·d%s%s"
+        return "warmth above %s °C adds up to %s °C·d%s%s%s"
                 .formatted(
                         number(heat.baseC()),
                         number(heat.sum().is()),
+                        heat.sum().seen().beside(),
                         heat.dayLength() ? ", long days counting more" : "",
                         model.progress(heat).map(far -> " (" + far + ")").orElse(""));
     }
@@ -125,8 +129,12 @@ final class CropSeason {
     private Modelled byDays(Stage stage, StageRule.Days rule) {
         Modelled of = atPlace(rule.of());
         long days = (long) rule.days().is();
-        String words = Math.abs(days) + " days " + (days < 0 ? "before " : "after ")
-                + rule.of().words();
+        String words = "%d days %s %s%s"
+                .formatted(
+                        Math.abs(days),
+                        days < 0 ? "before" : "after",
+                        rule.of().words(),
+                        rule.days().seen().beside());
         return follows(stage, of, rule.plusMinus().is(), words, rule.days());
     }
 
@@ -138,11 +146,12 @@ final class CropSeason {
             LocalDate late = model.heatAfter(rule, rule.late().get(), of.date());
             kinds = (late.toEpochDay() - early.toEpochDay()) / 2.0;
         }
-        String words = "warmth above %s °C from %s adds up to %s °C·d%s"
+        String words = "warmth above %s °C from %s adds up to %s °C·d%s%s"
                 .formatted(
                         number(rule.baseC()),
                         rule.of().words(),
                         number(rule.sum().is()),
+                        rule.sum().seen().beside(),
                         kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
     }

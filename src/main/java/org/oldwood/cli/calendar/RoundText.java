@@ -78,7 +78,7 @@ final class RoundText {
             return along;
         }
         String bushes = round.bushesInWords();
-        return "%sAbout %s min. %s"
+        return "%sAbout %s min (by your notes, else assumed). %s"
                 .formatted(bushes.isEmpty() ? "" : bushes + ". ", Math.round(round.minutes()), along)
                 .strip();
     }

@@ -20,6 +20,7 @@ import org.oldwood.crop.Range;
 import org.oldwood.crop.Unpruned;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.pruning.CutWords;
+import org.oldwood.report.TaskWords;
 
 /**
  * One plant's cut list, the work in words, and its outlook.
@@ -95,7 +96,7 @@ record PruneSheet(
         }
         notes.forEach(note -> out.paragraph(2, note));
         for (Look look : pruning.looks()) {
-            out.hanging("  " + sentence(look.of()) + " wood: ", 4, look.words());
+            out.hanging("  " + sentence(look.of()) + " wood: ", 4, look.words() + look.seen().beside());
         }
         for (List<String> time : TIMES) {
             List<Step> steps = steps(time.get(0), cut);
@@ -104,7 +105,7 @@ record PruneSheet(
                 steps.forEach(step -> out.hanging("  - ", 4, step.inWords()));
             }
         }
-        minutes.ifPresent(all -> out.line("  Time: about " + Math.round(all) + " min"));
+        minutes.ifPresent(all -> out.line("  Time: " + TaskWords.minutes(all)));
         out.paragraph(2, "Sources: " + String.join(", ", sources(cut)) + ".");
         if (withOutlook) {
             printOutlooks(out);

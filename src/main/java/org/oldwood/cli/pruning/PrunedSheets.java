@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.plan.Cautions;
+import org.oldwood.report.TaskWords;
 
 /**
  * What is kept of the cut lists that were told, for what is told after them. The sheets themselves are let go one by
@@ -26,8 +27,8 @@ final class PrunedSheets {
     Optional<String> total() {
         return sheets < 2 || minutes == 0
                 ? Optional.empty()
-                : Optional.of("The winter's work on all %s takes about %s min; tasks spreads it over the days you work."
-                        .formatted(sheets, Math.round(minutes)));
+                : Optional.of("The winter's work on all %s takes %s; tasks spreads it over the days you work."
+                        .formatted(sheets, TaskWords.minutes(minutes)));
     }
 
     /** The cautions of the cut that concern any of their crops. */

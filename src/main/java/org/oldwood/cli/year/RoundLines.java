@@ -75,6 +75,9 @@ final class RoundLines {
     /** Prints all of it, in columns alike, and remembers the numbers. */
     void print() {
         command.out().columns(0, rows);
+        if (shown.stream().anyMatch(round -> round.minutes() > 0)) {
+            command.out().line("Minutes: by your notes, else assumed.");
+        }
         ShownList.remember(command, shown);
     }
 }

@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -17,6 +19,8 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
+import org.oldwood.cli.command.TableOptions;
+import org.oldwood.facts.Purchase;
 import org.oldwood.garden.Wishes;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
@@ -29,6 +33,7 @@ import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -65,6 +70,9 @@ public final class TasksCommand extends GardenCommand {
     @Option(names = "--finished", description = "list what is done or skipped too")
     boolean finished;
 
+    @Mixin
+    TableOptions table = new TableOptions();
+
     @Override
     public int run() throws IOException {
         BedsAsked.check(this, bed, state());
@@ -99,17 +107,20 @@ public final class TasksCommand extends GardenCommand {
 
     private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
         Optional<Round> one = which.isEmpty() ? Optional.empty() : ShownList.find(this, rounds, which.get());
-        if (one.isPresent()) {
+        if (one.isPresent() && !table.asked()) {
             tell(one.get());
             return;
         }
-        Predicate<Round> asked = asked(kinds);
         boolean oneKind = which.filter(kinds::contains).isPresent();
         List<Round> listed = rounds.stream()
                 .filter(round -> finished || round.open())
                 .filter(round -> oneKind || round.wanted(wishes))
-                .filter(asked)
+                .filter(one.isPresent() ? one.get()::equals : asked(kinds))
                 .toList();
+        if (table.asked()) {
+            table.print(this, listed.stream().map(TasksCommand::cells).toList());
+            return;
+        }
         RoundLines lines = new RoundLines(this);
         if (listed.isEmpty()) {
             lines.say("Nothing is due.");
@@ -128,6 +139,25 @@ public final class TasksCommand extends GardenCommand {
                         .formatted(Words.count(plan.missed().size(), "job", "jobs")));
             }
         }
+    }
+
+    /** A round as a line of a table. */
+    private static Map<String, String> cells(Round round) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        cells.put("round", round.id());
+        cells.put("day", round.day().toString());
+        cells.put("from", round.firstGoodDay().toString());
+        cells.put("to", round.lastGoodDay().toString());
+        cells.put("title", round.title());
+        cells.put("beds", String.join(", ", round.beds()));
+        cells.put("bushes", round.bushes() == 0 ? "" : Integer.toString(round.bushes()));
+        cells.put("minutes", round.minutes() == 0 ? "" : Long.toString(Math.round(round.minutes())));
+        cells.put("materials", round.materials().stream()
+                .map(all -> "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
+                .collect(Collectors.joining(", ")));
+        cells.put("state", round.open() ? "open" : "done");
+        cells.put("tasks", round.all().stream().map(Task::id).collect(Collectors.joining(" ")));
+        return cells;
     }
 
     /** Whether a round lies in the time, or is of the kind, that was asked for. */
@@ -170,7 +200,7 @@ public final class TasksCommand extends GardenCommand {
     private void tell(Round round) {
         out().paragraph(0, "%s (%s)".formatted(round.title(), round.id()));
         if (round.open()) {
-            String time = round.minutes() == 0 ? "" : ", about %s min".formatted(Math.round(round.minutes()));
+            String time = round.minutes() == 0 ? "" : ", %s".formatted(TaskWords.minutes(round.minutes()));
             out().paragraph(
                             2,
                             "On %s; good from %s to %s%s."

@@ -9,7 +9,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.Seen;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
@@ -137,7 +136,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
                             table.unit().equals("g/m2")
                                     ? ""
                                     : ", " + Words.amount(looked.value) + " " + table.unit() + " in print",
-                            table.seen() == Seen.READ ? "" : " (" + table.seen().words() + ")"));
+                            table.seen().beside()));
             return gPerM2;
         }
 

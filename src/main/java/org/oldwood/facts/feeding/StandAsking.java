@@ -16,7 +16,6 @@ import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.Seen;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -162,10 +161,10 @@ final class StandAsking {
     }
 
     private String remembered(boolean acid) {
-        Seen seen = books.mulches()
+        return books.mulches()
                 .figure(acid ? "extraNitrogenBlueberry" : "extraNitrogen")
-                .seen();
-        return seen == Seen.READ ? "" : " (" + seen.words() + ")";
+                .seen()
+                .beside();
     }
 
     private double extraN(NeedCase.Ground ground, boolean acid) {

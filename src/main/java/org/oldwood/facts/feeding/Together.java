@@ -29,7 +29,7 @@ record Together(String with, String reason, Seen seen) {
     public static List<String> about(List<Together> all, Set<String> tags) {
         return all.stream()
                 .filter(each -> tags.contains(each.with))
-                .map(each -> each.reason + (each.seen == Seen.READ ? "" : " (" + each.seen.words() + ")"))
+                .map(each -> each.reason + each.seen.beside())
                 .toList();
     }
 }

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Habit;
-import org.oldwood.craft.pruning.Look;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
@@ -110,11 +109,9 @@ final class PruningAmounts {
     }
 
     private List<String> looks() {
-        List<String> all = new ArrayList<>();
-        for (Look look : one.pruning().looks("spent")) {
-            all.add("Spent wood: " + look.words());
-        }
-        return all;
+        return one.pruning().looks("spent").stream()
+                .map(look -> "Spent wood: " + look.words() + look.seen().beside())
+                .toList();
     }
 
     private List<String> lines(List<String> first, Cut cut, String time) {
