@@ -57,6 +57,7 @@ if command -v dpkg-deb >/dev/null; then
   cp -r "$tree/licences" "$deb/usr/share/doc/oldwood/licences"
   gzip -9nc docs/changes.md >"$deb/usr/share/doc/oldwood/changelog.gz"
   cp src/package/oldwood.desktop "$deb/usr/share/applications/"
+  cp src/package/open-page "$deb/usr/lib/oldwood/"
   cp src/package/postinst src/package/prerm "$deb/DEBIAN/"
   chmod 755 "$deb/DEBIAN/postinst" "$deb/DEBIAN/prerm"
   sed -e "s/@VERSION@/$version/; s/@ARCH@/$arch/; s/@SIZE@/$(du -sk --apparent-size "$deb/usr" | cut -f1)/" src/package/control >"$deb/DEBIAN/control"
