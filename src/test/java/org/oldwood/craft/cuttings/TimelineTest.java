@@ -32,6 +32,7 @@ class TimelineTest {
             int lowMonths,
             int highMonths,
             String firstSeason,
+            String seen,
             String source) {
         Course course = Crafted.course(crop, form, method, cut);
 
@@ -39,7 +40,7 @@ class TimelineTest {
 
         long months = Math.round(
                 ChronoUnit.DAYS.between(line.struckOn(), line.liftFrom().date()) / 30.44);
-        assertThat(months).as(source).isBetween((long) lowMonths, (long) highMonths);
+        assertThat(months).as("%s (%s)", source, seen).isBetween((long) lowMonths, (long) highMonths);
         assertThat(line.firstPick().label()).as(source).isEqualTo(firstSeason);
         assertThat(line.daysOutside()).isZero();
     }

@@ -67,7 +67,7 @@ class SurvivalTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/strike-rates.csv", useHeadersInDisplayName = true)
     void every_published_strike_rate_is_within_what_the_rates_expect(
-            String id, String crop, String method, int outOf, int rooted, double tail, String why, String source) {
+            String id, String crop, String method, int outOf, int rooted, String printed, double tail, String why, String source) {
         Survival survival = Crafted.propagation(crop)
                 .method(method, Crafted.CROPS.get(crop).form())
                 .orElseThrow()
@@ -77,6 +77,8 @@ class SurvivalTest {
         Spread spread = new Spread(BetaBinomial.chances(outOf, survival.rate(Phase.ROOTING)));
 
         assertThat(spread.atLeast(rooted)).as(source).isGreaterThan(tail);
-        assertThat(1 - spread.atLeast(rooted + 1)).as(source).isGreaterThan(tail);
+        if (!printed.equals("words")) {
+            assertThat(1 - spread.atLeast(rooted + 1)).as(source).isGreaterThan(tail);
+        }
     }
 }
