@@ -56,7 +56,10 @@ class ValidationDocTest {
             int column = -1;
             for (String line : Files.readAllLines(page)) {
                 String[] cells = line.split(" ?\\| ?", -1);
-                int rows = List.of(cells).stream().map(cell -> cell.toLowerCase(Locale.ROOT)).toList().indexOf("rows");
+                int rows = List.of(cells).stream()
+                        .map(cell -> cell.toLowerCase(Locale.ROOT))
+                        .toList()
+                        .indexOf("rows");
                 column = rows > 0 ? rows : column;
                 Matcher file = FILE.matcher(line);
                 if (line.startsWith("|") && file.find() && column > 0) {

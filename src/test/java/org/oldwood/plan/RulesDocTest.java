@@ -34,8 +34,16 @@ class RulesDocTest {
     private static final Map<String, String> READERS =
             Map.of("rule", "Rule", "window end", "Anchor", "condition", "Condition", "missed", "IfMissed");
     private static final Map<String, String> HEADS = Map.of(
-            "rule", "A rule", "window end", "A window end", "condition", "A condition", "missed", "If missed",
-            "doneWhen", "Done when");
+            "rule",
+            "A rule",
+            "window end",
+            "A window end",
+            "condition",
+            "A condition",
+            "missed",
+            "If missed",
+            "doneWhen",
+            "Done when");
     private static final Pattern CALL = Pattern.compile("(fields|enough)\\s*\\.(\\w+)\\(\"(\\w+)\"(?:, ([^;]*?))?\\)");
     private static final Pattern OTHER =
             Pattern.compile("(Anchor\\.read|IfMissed\\.read|word)\\((?:fields|rule)(?:, \"(\\w+)\")?\\)");
@@ -67,7 +75,8 @@ class RulesDocTest {
     @MethodSource("keys")
     void every_example_is_read_without_a_problem(Key key) {
         Problems problems = new Problems();
-        Rule.read(Fields.of(JsonReader.readLine(example(key), "rule.json", 1, problems).orElseThrow(), problems));
+        Rule.read(Fields.of(
+                JsonReader.readLine(example(key), "rule.json", 1, problems).orElseThrow(), problems));
         assertThat(problems.list()).isEmpty();
     }
 
@@ -142,8 +151,7 @@ class RulesDocTest {
             calls.add(new Call(place, key, found.group(1), ""));
         }
         if (place.equals("window end")) {
-            List.of("stage", "day", "fact", "entry")
-                    .forEach(by -> calls.add(new Call(place, by, "optionalText", "")));
+            List.of("stage", "day", "fact", "entry").forEach(by -> calls.add(new Call(place, by, "optionalText", "")));
         }
         return calls;
     }
@@ -161,7 +169,8 @@ class RulesDocTest {
             for (Key key : keys()) {
                 if (key.place().equals(place)) {
                     Call call = calls(place.equals("doneWhen") ? "rule" : place).stream()
-                            .filter(one -> one.place().equals(place) && one.key().equals(key.name()))
+                            .filter(one ->
+                                    one.place().equals(place) && one.key().equals(key.name()))
                             .findFirst()
                             .orElseThrow();
                     text.append("| `%s` | %s | %s | %s | `%s` |\n"
@@ -174,25 +183,53 @@ class RulesDocTest {
     }
 
     private static String named(Iterable<String> names) {
-        return "`" + String.join("`, `", Stream.of(String.join(" ", names).split(" ", -1)).sorted().toList()) + "`\n";
+        return "`"
+                + String.join(
+                        "`, `",
+                        Stream.of(String.join(" ", names).split(" ", -1))
+                                .sorted()
+                                .toList()) + "`\n";
     }
 
     /** A whole rule that says the key. */
     private static String example(Key key) {
         String says = "\"%s\": %s".formatted(key.name(), key.example());
         Map<String, String> parts = new LinkedHashMap<>(Map.of(
-                "id", "\"own\"", "craft", "\"pruning\"", "title", "\"Prune {subject}\"", "subject", "\"plant\"",
-                "opens", "{\"day\": \"01-05\"}", "closes", "{\"day\": \"02-05\"}", "reason", "\"Why.\"",
-                "source", "[\"common-practice\"]", "seen", "\"read\""));
+                "id",
+                "\"own\"",
+                "craft",
+                "\"pruning\"",
+                "title",
+                "\"Prune {subject}\"",
+                "subject",
+                "\"plant\"",
+                "opens",
+                "{\"day\": \"01-05\"}",
+                "closes",
+                "{\"day\": \"02-05\"}",
+                "reason",
+                "\"Why.\"",
+                "source",
+                "[\"common-practice\"]",
+                "seen",
+                "\"read\""));
         switch (key.place()) {
             case "rule" -> parts.put(key.name(), key.example());
-            case "window end" -> parts.put("opens", "{%s}".formatted(
-                    key.name().matches("of|plusDays") ? "\"fact\": \"strike-by-date\", " + says : says));
-            case "condition" -> parts.put("when", "[{%s}]".formatted(
-                    key.name().equals("fact") ? says : "\"fact\": \"method\", " + says));
+            case "window end" ->
+                parts.put(
+                        "opens",
+                        "{%s}"
+                                .formatted(
+                                        key.name().matches("of|plusDays")
+                                                ? "\"fact\": \"strike-by-date\", " + says
+                                                : says));
+            case "condition" ->
+                parts.put(
+                        "when", "[{%s}]".formatted(key.name().equals("fact") ? says : "\"fact\": \"method\", " + says));
             case "missed" -> parts.put("missed", "{%s}".formatted(missed(key, says)));
-            default -> parts.put("doneWhen", "{%s}".formatted(
-                    key.name().equals("percent") ? says : "\"percent\": 80, " + says));
+            default ->
+                parts.put(
+                        "doneWhen", "{%s}".formatted(key.name().equals("percent") ? says : "\"percent\": 80, " + says));
         }
         List<String> members = new ArrayList<>();
         parts.forEach((name, value) -> members.add("\"%s\": %s".formatted(name, value)));
@@ -200,8 +237,8 @@ class RulesDocTest {
     }
 
     private static String missed(Key key, String says) {
-        Map<String, String> parts = new LinkedHashMap<>(
-                Map.of("then", "\"lapsed\"", "harm", "1", "seen", "\"assumed\""));
+        Map<String, String> parts =
+                new LinkedHashMap<>(Map.of("then", "\"lapsed\"", "harm", "1", "seen", "\"assumed\""));
         if (key.name().equals("until")) {
             parts.put("then", "\"still-good\"");
         } else if (key.name().equals("instead")) {

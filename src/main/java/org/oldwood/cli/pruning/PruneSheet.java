@@ -96,7 +96,10 @@ record PruneSheet(
         }
         notes.forEach(note -> out.paragraph(2, note));
         for (Look look : pruning.looks()) {
-            out.hanging("  " + sentence(look.of()) + " wood: ", 4, look.words() + look.seen().beside());
+            out.hanging(
+                    "  " + sentence(look.of()) + " wood: ",
+                    4,
+                    look.words() + look.seen().beside());
         }
         for (List<String> time : TIMES) {
             List<Step> steps = steps(time.get(0), cut);

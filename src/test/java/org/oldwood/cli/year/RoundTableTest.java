@@ -38,12 +38,14 @@ class RoundTableTest {
         assertThat(text).startsWith("\ufeff");
         assertThat(table.semicolons()).isEqualTo(comma);
         List<String> told = StreamSupport.stream(json.get("rounds").spliterator(), false)
-                .map(round -> "%s %s".formatted(round.get("id").asText(), round.get("day").asText()))
+                .map(round -> "%s %s"
+                        .formatted(round.get("id").asText(), round.get("day").asText()))
                 .toList();
         assertThat(table.rows()).hasSizeGreaterThan(40);
         assertThat(table.rows())
                 .extracting(row -> "%s %s"
-                        .formatted(row.cell("round").orElseThrow(), row.cell("day").orElseThrow()))
+                        .formatted(
+                                row.cell("round").orElseThrow(), row.cell("day").orElseThrow()))
                 .doesNotHaveDuplicates()
                 .isSubsetOf(told);
     }
@@ -53,9 +55,12 @@ class RoundTableTest {
     void minutes_say_how_they_are_known() {
         Cli cli = Cli.in(Path.of("demo-data", "terrace-school"));
         for (List<String> asked : List.of(List.of("tasks"), List.of("now"), List.of("tasks", "cut"))) {
-            String out = cli.run(Stream.concat(asked.stream(), Stream.of(
-                            "--today=2027-01-05")).toArray(String[]::new)).out();
-            assertThat(out.split("by your notes, else assumed", -1)).as(asked.toString()).hasSize(2);
+            String out = cli.run(Stream.concat(asked.stream(), Stream.of("--today=2027-01-05"))
+                            .toArray(String[]::new))
+                    .out();
+            assertThat(out.split("by your notes, else assumed", -1))
+                    .as(asked.toString())
+                    .hasSize(2);
         }
         String prune = cli.run("prune", "--today=2027-01-05").out();
         assertThat(prune.lines().filter(line -> line.contains("Time: about")))

@@ -67,7 +67,15 @@ class SurvivalTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/strike-rates.csv", useHeadersInDisplayName = true)
     void every_published_strike_rate_is_within_what_the_rates_expect(
-            String id, String crop, String method, int outOf, int rooted, String printed, double tail, String why, String source) {
+            String id,
+            String crop,
+            String method,
+            int outOf,
+            int rooted,
+            String printed,
+            double tail,
+            String why,
+            String source) {
         Survival survival = Crafted.propagation(crop)
                 .method(method, Crafted.CROPS.get(crop).form())
                 .orElseThrow()
