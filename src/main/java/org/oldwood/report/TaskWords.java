@@ -70,7 +70,7 @@ public final class TaskWords {
 
     /** {@code about 45 min}, and how that is known: no figure of work was read in print. */
     public static String minutes(double minutes) {
-        return "about %d min (by your notes, else assumed)".formatted(Math.round(minutes));
+        return "about %s min (by your notes, else assumed)".formatted(Math.round(minutes));
     }
 
     /** The lines of a calendar's description. */

@@ -129,7 +129,7 @@ final class CropSeason {
     private Modelled byDays(Stage stage, StageRule.Days rule) {
         Modelled of = atPlace(rule.of());
         long days = (long) rule.days().is();
-        String words = "%d days %s %s%s"
+        String words = "%s days %s %s%s"
                 .formatted(
                         Math.abs(days),
                         days < 0 ? "before" : "after",
