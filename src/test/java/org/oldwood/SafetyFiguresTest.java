@@ -3,6 +3,7 @@ package org.oldwood;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Json;
 
-/** Each figure that keeps from harm is the one that its source prints, and none is without a row. */
+/** Each figure that keeps from harm, and some that do not, is the one that its source prints; of the first none is without a row. */
 class SafetyFiguresTest {
     private static final Documents DATA = Documents.bundled();
 
@@ -31,12 +32,22 @@ class SafetyFiguresTest {
         }
     }
 
-    static List<Row> rows() throws IOException {
-        return Files.readAllLines(Path.of("src/test/resources/reference/safety.txt")).stream()
+    static List<Row> rows() {
+        Path reference = Path.of("src/test/resources/reference");
+        return Stream.of("safety.txt", "printed.txt")
+                .flatMap(file -> lines(reference.resolve(file)))
                 .filter(line -> !line.startsWith("#"))
                 .map(line -> line.split("\\|", -1))
                 .map(cell -> new Row(cell[0], cell[1], cell[2], cell[3]))
                 .toList();
+    }
+
+    private static Stream<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file).stream();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @ParameterizedTest

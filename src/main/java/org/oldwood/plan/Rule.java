@@ -18,7 +18,7 @@ import org.oldwood.store.Nearest;
 
 /**
  * One rule: which task, for which subject, in which window, under which conditions, how much, and why. Data; the format
- * is described in {@code docs/record.md}.
+ * is described in {@code docs/rules.md}.
  */
 public record Rule(
         String id,
