@@ -22,7 +22,6 @@ public final class AllCrafts {
         SharedBooks books = new SharedBooks();
         return new Advisors(List.of(
                 new RecordFacts(),
-                new StemFacts(),
                 new FrostFacts(),
                 new PruningAdvisor(cases),
                 new CropAdvisor(cases),

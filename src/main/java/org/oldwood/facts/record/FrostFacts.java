@@ -17,15 +17,12 @@ import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Situation;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.CropStages;
-import org.oldwood.season.FrostYear;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.StageDate;
 
 /** What the season engine knows of frost: its mean dates, and how often it harms a crop in flower. */
 public final class FrostFacts implements Advisor {
-    private static final String LAST = "last-frost-date";
-    private static final String FIRST = "first-frost-date";
     private static final String BLOOM = "bloom-frost";
     private static final String ENDS = "bloom-frost-ends-date";
 
@@ -34,7 +31,7 @@ public final class FrostFacts implements Advisor {
 
     @Override
     public List<String> facts() {
-        return List.of(LAST, FIRST, BLOOM, ENDS);
+        return List.of(BLOOM, ENDS);
     }
 
     @Override
@@ -44,39 +41,12 @@ public final class FrostFacts implements Advisor {
 
     @Override
     public Fact fact(String name, Optional<String> of, Situation situation) {
-        return switch (name) {
-            case BLOOM -> bloom(situation);
-            case ENDS -> ends(situation);
-            default -> mean(name, situation);
-        };
+        return name.equals(BLOOM) ? bloom(situation) : ends(situation);
     }
 
     @Override
     public Optional<Amount> amount(String name, Situation situation) {
         return Optional.empty();
-    }
-
-    private static Fact mean(String name, Situation situation) {
-        boolean last = name.equals(LAST);
-        Optional<GardenClimate> climate = situation.world().stages().climate();
-        if (climate.isEmpty()) {
-            return Fact.unknown(
-                    name,
-                    "the time of the "
-                            + (last ? "last" : "first")
-                            + " frost is not known: "
-                            + GardenStages.lackingClimate());
-        }
-        FrostYear year = new FrostYear(climate.get(), situation.season());
-        Optional<LocalDate> day = last ? year.last() : year.first();
-        return day.map(date -> Fact.day(name, date, half(last, date)))
-                .orElseGet(() -> Fact.unknown(name, "by the climate's means frost is rare here, or comes all summer"));
-    }
-
-    private static String half(boolean last, LocalDate day) {
-        return last
-                ? "half the years have their last frost of spring after " + day
-                : "half the years have their first frost of autumn before " + day;
     }
 
     /** In how many years of 100 a night harms the flowers. */
@@ -89,31 +59,25 @@ public final class FrostFacts implements Advisor {
         if (frost.isEmpty()) {
             return Fact.unknown(
                     BLOOM,
-                    "how often frost harms "
-                            + crop.get().plural()
-                            + " in flower here is not known: "
-                            + GardenStages.lackingClimate()
-                            + harm(crop.get()));
+                    "how often frost harms %s in flower here is not known: %s%s"
+                            .formatted(crop.get().plural(), GardenStages.lackingClimate(), harm(crop.get())));
         }
         return frost.get()
                 .bloomRisk()
                 .map(risk -> Fact.number(BLOOM, 100 * risk, words(crop.get(), frost.get(), risk), sources(frost.get())))
                 .orElseGet(() -> Fact.unknown(
                         BLOOM,
-                        "what cold the flowers of "
-                                + crop.get().plural()
-                                + " stand is not known; note the least temperature of a night"
-                                + " that harmed them"));
+                        "what cold the flowers of %s stand is not known; note the least temperature of a night that harmed them"
+                                .formatted(crop.get().plural())));
     }
 
     private static String words(Crop crop, CropFrost frost, double risk) {
-        return "a night that harms "
-                + crop.plural()
-                + " in flower comes in "
-                + (100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk))
-                + " of 100 years by the climate's means"
-                + harm(crop)
-                + frost.year().last().map(day -> "; " + half(true, day)).orElse("");
+        return "a night that harms %s in flower comes in %s of 100 years by the climate's means%s%s"
+                .formatted(
+                        crop.plural(),
+                        100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk),
+                        harm(crop),
+                        frost.year().last().map("; half the years have their last frost of spring after %s"::formatted).orElse(""));
     }
 
     /** From how many degrees on, at which stage; stages that stand the same are told together. */

@@ -32,13 +32,9 @@ public final class RecordFacts implements Advisor {
         facts.put("days-since", RecordFacts::daysSince);
         facts.put("ever", RecordFacts::ever);
         facts.put("this-season", RecordFacts::thisSeason);
-        facts.put("last", RecordFacts::last);
         facts.put("crops-in-bed", (of, s) -> cropsInBed(s));
-        facts.put("texture-known", (of, s) -> textureKnown(s));
         facts.put("ph", (of, s) -> lastField(s, EntryKind.SOIL_TEST, "ph", "ph"));
         facts.put("soil-test-age", (of, s) -> since("soil-test-age", EntryKind.SOIL_TEST, s));
-        facts.put("form", (of, s) -> form(s));
-        facts.put("counted", (of, s) -> counted(s));
         facts.put("moisture", (of, s) -> lastField(s, EntryKind.MOISTURE, "feel", "moisture"));
         facts.put("origin-own-cutting", (of, s) -> origin(s));
         facts.put("finding", (of, s) -> lastField(s, EntryKind.INSPECTED, "finding", "finding"));
@@ -184,14 +180,6 @@ public final class RecordFacts implements Advisor {
                                 .formatted(of.orElse(""), s.season().label())));
     }
 
-    private static Fact last(Optional<String> of, Situation s) {
-        String[] parts = of.orElse(".").split("\\.", 2);
-        Optional<EntryKind> kind = EntryKind.find(parts[0]);
-        return kind.isEmpty() || parts.length < 2
-                ? Fact.unknown("last", "no such entry kind")
-                : lastField(s, kind.get(), parts[1], "last");
-    }
-
     private static Fact lastField(Situation s, EntryKind kind, String key, String name) {
         Optional<Entry> last = later(s, entries -> lastWith(entries, kind, key));
         if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
@@ -228,33 +216,6 @@ public final class RecordFacts implements Advisor {
                 .distinct()
                 .count();
         return Fact.number("crops-in-bed", (double) crops, crops + " crops");
-    }
-
-    private static Fact textureKnown(Situation s) {
-        boolean known = s.subject().bed().flatMap(bed -> bed.bed().texture()).isPresent();
-        return Fact.yes(
-                "texture-known",
-                known,
-                known
-                        ? "the soil's texture is known"
-                        : "the soil's texture is not in garden.json; add \"texture\" to the bed");
-    }
-
-    private static Fact form(Situation s) {
-        return s.subject().plants().stream()
-                .findFirst()
-                .map(plant -> Fact.text(
-                        "form",
-                        plant.plant().form(),
-                        "grown as " + plant.plant().form()))
-                .orElseGet(() -> Fact.unknown("form", "no plant stands here"));
-    }
-
-    private static Fact counted(Situation s) {
-        return s.subject()
-                .crop()
-                .map(crop -> Fact.text("counted", crop.counted(), "counted by " + crop.counted()))
-                .orElseGet(() -> Fact.unknown("counted", "no crop stands here"));
     }
 
     private static Fact origin(Situation s) {
