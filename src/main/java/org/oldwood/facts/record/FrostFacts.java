@@ -77,7 +77,10 @@ public final class FrostFacts implements Advisor {
                         crop.plural(),
                         100 * risk < 1 ? "fewer than 1" : "about " + Math.round(100 * risk),
                         harm(crop),
-                        frost.year().last().map("; half the years have their last frost of spring after %s"::formatted).orElse(""));
+                        frost.year()
+                                .last()
+                                .map("; half the years have their last frost of spring after %s"::formatted)
+                                .orElse(""));
     }
 
     /** From how many degrees on, at which stage; stages that stand the same are told together. */
