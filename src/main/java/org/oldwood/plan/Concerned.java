@@ -1,6 +1,5 @@
 package org.oldwood.plan;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,21 +30,10 @@ final class Concerned {
                 subject.kind(),
                 subject.crop().map(Crop::id).orElse(""),
                 subject.plants().get(0).plant().form());
-        List<Rule> found = known.get(alike);
-        if (found == null) {
-            found = concerning(subject);
-            known.put(alike, found);
-        }
-        return found;
+        return known.computeIfAbsent(alike, any -> concerning(subject));
     }
 
     private List<Rule> concerning(Subject subject) {
-        List<Rule> all = new ArrayList<>();
-        for (Rule rule : rules) {
-            if (rule.concerns(subject)) {
-                all.add(rule);
-            }
-        }
-        return all;
+        return rules.stream().filter(rule -> rule.concerns(subject)).toList();
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
-import org.oldwood.garden.PlantState;
 
 /** Fills a rule's title with its subject's names. */
 final class Titles {
@@ -44,11 +43,9 @@ final class Titles {
     }
 
     private static int bushes(Subject subject) {
-        int bushes = 0;
-        for (PlantState plant : subject.plants()) {
-            bushes += plant.plant().bushes();
-        }
-        return bushes;
+        return subject.plants().stream()
+                .mapToInt(plant -> plant.plant().bushes())
+                .sum();
     }
 
     private static String crops(Rule rule, Subject subject) {
