@@ -277,7 +277,8 @@ for (const [name, make] of Object.entries(roundGardens)) {
         }
         const months = await sizes(sheet(folder, `${name}-year-${day}`, '--month', 'year', '--today', day));
         assert.equal(months.length, 12);
-        months.forEach((it, i) => assert.ok(it <= (large ? 2 : 1), `${it} sheets for month ${i + 1} from ${day}`));
+        // two hundred bushes, or names of sixty letters and more, may take a second sheet
+        months.forEach((it, i) => assert.ok(it <= (large || name === 'hostile-words' ? 2 : 1), `${it} sheets for month ${i + 1} from ${day}`));
       }
     });
 
