@@ -46,7 +46,13 @@ public final class TubFeed {
         for (; left > each / 2; left -= each) {
             Recipe.Part part =
                     new Recipe.Part(feed, Math.min(left, each) / feed.gives(1).n());
-            plans.add(FeedPlan.of(plans.size(), "for %s weeks".formatted(Words.amount(weeks)), List.of(part), ground));
+            plans.add(FeedPlan.of(
+                    plans.size(),
+                    "weeks %s to %s"
+                            .formatted(
+                                    Words.amount(plans.size() * weeks + 1), Words.amount((plans.size() + 1) * weeks)),
+                    List.of(part),
+                    ground));
         }
         if (!plans.isEmpty()) {
             notes.add("A week's part of it: %s g a plant, dissolved in the water."

@@ -55,6 +55,7 @@ class TubFeedTest {
     void the_part_of_a_week_is_a_quarter_of_four_and_for_one_plant() {
         Budget budget = pot(38, 0, "ammonium-sulphate");
 
+        assertThat(budget.dressings()).extracting(FeedPlan::when).startsWith("weeks 1 to 4", "weeks 5 to 8");
         // 38 l × 0.3 g N over 16 weeks at 21 % N is 3.4 g a week; four weeks are weighed as 14 g
         assertThat(budget.dressings().get(0).totalGrams()).isEqualTo(14);
         assertThat(budget.notes().get(0)).contains(": 3.5 g a plant");
