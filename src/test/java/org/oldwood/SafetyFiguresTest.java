@@ -20,7 +20,10 @@ import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Json;
 
-/** Each figure that keeps from harm, and some that do not, is the one that its source prints; of the first none is without a row. */
+/**
+ * Each figure that keeps from harm, and some that do not, is the one that its source prints; of the first none is
+ * without a row.
+ */
 class SafetyFiguresTest {
     private static final Documents DATA = Documents.bundled();
 

@@ -48,7 +48,9 @@ class ValidationDocTest {
         return files(Path.of("docs"), "validation.*\\.md");
     }
 
-    /** A row of a page that names a file of published values gives the number of its rows, and says what is computed. */
+    /**
+     * A row of a page that names a file of published values gives the number of its rows, and says what is computed.
+     */
     @Test
     void every_file_of_published_values_is_named_with_its_number_of_rows() throws IOException {
         Map<String, String> told = new HashMap<>();

@@ -34,7 +34,7 @@ public enum Seen {
         return words;
     }
 
-    /** Beside a figure: nothing where it was read in print, else {@code  (our assumption)} and the like. */
+    /** Beside a figure: nothing where it was read in print, else {@code (our assumption)} and the like. */
     public String beside() {
         return this == READ ? "" : " (%s)".formatted(words);
     }

@@ -24,8 +24,8 @@ public final class SheetPage {
     private SheetPage() {}
 
     /**
-     * Rounds to pin up, a page for each of {@code pages}; then, for the scope of a full sheet, the year's charts, outlooks,
-     * ledgers and sources. The same ground, pages and scope give the same text.
+     * Rounds to pin up, a page for each of {@code pages}; then, for the scope of a full sheet, the year's charts,
+     * outlooks, ledgers and sources. The same ground, pages and scope give the same text.
      */
     public static String of(Ground ground, List<RoundPage> pages, String title, Optional<Scope> full) {
         TemplateEngine engine = TemplateEngine.createPrecompiled(

@@ -33,7 +33,9 @@ final class QrText {
         return new Label(id, words, code.size + 2 * MARGIN, path.toString());
     }
 
-    /** For a terminal, two rows of modules to a line: light modules are drawn, so that it reads on a dark ground too. */
+    /**
+     * For a terminal, two rows of modules to a line: light modules are drawn, so that it reads on a dark ground too.
+     */
     static List<String> lines(String text) {
         QrCode code = QrCode.encodeText(text, QrCode.Ecc.LOW);
         List<String> lines = new ArrayList<>();

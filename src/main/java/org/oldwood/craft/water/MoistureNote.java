@@ -2,8 +2,8 @@ package org.oldwood.craft.water;
 
 /**
  * A moisture note as the account takes it: hand or probe found the share of the available water, 0 (wilting point) to 1
- * (field capacity), between {@code low} and {@code high}. A class of the hand is wide, so an account that lies within it
- * agrees with it.
+ * (field capacity), between {@code low} and {@code high}. A class of the hand is wide, so an account that lies within
+ * it agrees with it.
  *
  * @param weight how far the account moves towards it, 0 (not at all) to 1 (wholly)
  */

@@ -31,7 +31,8 @@ import org.oldwood.words.Words;
 /**
  * Tells the rules what food is due to a stand, and how much of which material each dressing takes. Facts:
  * {@code feed-due}, the nutrients due in g/m² together; {@code nitrogen-due}, g/m²; {@code latest-feed}, the last good
- * day for the nitrogen of the next dressing. Amounts: {@code feed-first}, {@code feed-second} and, for tubs, {@code feed-tub}.
+ * day for the nitrogen of the next dressing. Amounts: {@code feed-first}, {@code feed-second} and, for tubs,
+ * {@code feed-tub}.
  */
 public final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");

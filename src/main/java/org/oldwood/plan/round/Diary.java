@@ -17,8 +17,8 @@ import org.oldwood.plan.Task;
 
 /**
  * Gives rounds their days among those on which one works: three a day and four a week where their time allows, no more
- * minutes than a day has, none before what it comes after, and materials as far apart as they must be. The one whose time
- * ends first chooses first.
+ * minutes than a day has, none before what it comes after, and materials as far apart as they must be. The one whose
+ * time ends first chooses first.
  */
 final class Diary {
     private static final int MOST_A_DAY = 3;

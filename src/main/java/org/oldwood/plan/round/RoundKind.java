@@ -38,7 +38,8 @@ public record RoundKind(
     /**
      * A step of the work.
      *
-     * @param title its verb for the title, where {@code {crop}} stands for the plural of the one crop; empty where the title need not say it
+     * @param title its verb for the title, where {@code {crop}} stands for the plural of the one crop; empty where the
+     *     title need not say it
      * @param everyOtherWeek whether once in two weeks is enough
      * @param opens what is known once it is done, and waits for it; empty for nothing
      */

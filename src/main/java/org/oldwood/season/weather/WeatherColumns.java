@@ -65,7 +65,7 @@ record WeatherColumns(Map<String, Integer> at, List<String> names, Map<String, I
 
     private boolean hasValues() {
         return List.of("tmin", "tmax", "rain").stream().anyMatch(at::containsKey)
-                || at.containsKey("temperature") && (at.containsKey("time") || at.containsKey("date"));
+                || (at.containsKey("temperature") && (at.containsKey("time") || at.containsKey("date")));
     }
 
     /** The cell of our column in a row; empty where the file has none. */

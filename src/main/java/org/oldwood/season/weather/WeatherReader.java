@@ -12,9 +12,9 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
- * Reads daily weather from a table whose columns are named as we or the weather services name them ({@code
- * season/weather-columns.json}), hours with time stamps, which are folded to days, or NOAA GHCN-Daily by value, with
- * commas or in fixed columns. All or nothing: a file with any problem gives no day at all.
+ * Reads daily weather from a table whose columns are named as we or the weather services name them
+ * ({@code season/weather-columns.json}), hours with time stamps, which are folded to days, or NOAA GHCN-Daily by value,
+ * with commas or in fixed columns. All or nothing: a file with any problem gives no day at all.
  *
  * <p>Values that stand for "not measured" are read as absent and counted, and so are GHCN-Daily values that failed its
  * quality check.
@@ -137,7 +137,7 @@ public final class WeatherReader {
         }
         rows.units(units.get(), rainUnits(columns, units.get()));
         rows.decimalCommas(table.separator() != ',');
-        boolean hours = isHourly(columns, style.get(), texts);
+        boolean hours = isHourly(style.get(), texts);
         int last = table.rows().size() - 1;
         for (int i = 0; i <= last; i++) {
             Row row = table.rows().get(i);
@@ -203,7 +203,7 @@ public final class WeatherReader {
         return (day + " " + columns.cell(row.cells(), "time")).strip();
     }
 
-    private static boolean isHourly(WeatherColumns columns, WeatherDates style, List<String> texts) {
+    private static boolean isHourly(WeatherDates style, List<String> texts) {
         List<Moment> first = texts.stream()
                 .limit(3)
                 .flatMap(text -> style.read(text).stream())

@@ -169,8 +169,8 @@ final class WeatherRows {
         boolean ofRain = name.equals("rain");
         WeatherUnits units = ofRain ? rains : temperatures;
         if (NOT_MEASURED.contains(plain)
-                || units == WeatherUnits.C && NOT_MEASURED_IN_C.contains(plain)
-                || ofRain && plain.equals("99.99")) {
+                || (units == WeatherUnits.C && NOT_MEASURED_IN_C.contains(plain))
+                || (ofRain && plain.equals("99.99"))) {
             return OptionalDouble.empty();
         }
         if (ofRain && TRACE.contains(plain)) {

@@ -63,7 +63,7 @@ public enum WeatherUnits {
         double most =
                 days.stream().mapToDouble(day -> day.maxC().orElse(-99)).max().orElse(0);
         double meanMax = mean(days, true);
-        if (days.isEmpty() || odd.size() * 10 < all && mayBeCelsius(mean(days, false), meanMax)) {
+        if (days.isEmpty() || (odd.size() * 10 < all && mayBeCelsius(mean(days, false), meanMax))) {
             return Optional.empty();
         }
         WeatherUnits units = meanMax > KELVIN_FROM && most <= KELVIN_TO ? K : most <= FAHRENHEIT_TO ? F : TENTHS;

@@ -20,8 +20,8 @@ import org.oldwood.sheet.round.RoundPage.Job;
 import org.oldwood.words.Words;
 
 /**
- * The jobs of a round as the page lists them, one for each rule: in full with a box for each plant or bed, in brief with
- * one box.
+ * The jobs of a round as the page lists them, one for each rule: in full with a box for each plant or bed, in brief
+ * with one box.
  *
  * @param drawn the tasks that have a card on the page
  * @param said the jobs that the page has told of so far; it grows

@@ -10,9 +10,8 @@ import java.util.function.DoubleBinaryOperator;
  * @param inWords how it is found, as the end of a sentence; says so where it is a guess
  */
 public record Humidity(DoubleBinaryOperator vapour, String inWords) {
-    private static final DoubleBinaryOperator AS_THE_NIGHT = (tmin, tmax) -> Vapour.fromDewPoint(tmin);
     private static final Humidity UNKNOWN =
-            new Humidity(AS_THE_NIGHT, "humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
+            asTheNight("humidity not given: dew point taken as the lowest temperature (FAO-56 eq. 48)");
 
     /** Nothing was measured: the air is taken to reach its dew point at the night's minimum. */
     public static Humidity unknown() {
@@ -33,10 +32,8 @@ public record Humidity(DoubleBinaryOperator vapour, String inWords) {
         if (highest.isEmpty()) {
             return lowest.isEmpty()
                     ? UNKNOWN
-                    : new Humidity(
-                            AS_THE_NIGHT,
-                            "highest humidity not given: the lowest alone is not enough, so dew point taken"
-                                    + " as the lowest temperature (FAO-56 eq. 48)");
+                    : asTheNight("highest humidity not given: the lowest alone is not enough, so dew point taken"
+                            + " as the lowest temperature (FAO-56 eq. 48)");
         }
         return lowest.isEmpty()
                 ? new Humidity(
@@ -45,6 +42,10 @@ public record Humidity(DoubleBinaryOperator vapour, String inWords) {
                 : new Humidity(
                         (tmin, tmax) -> Vapour.fromExtremes(tmin, tmax, least, most),
                         "humidity from its lowest and highest value (FAO-56 eq. 17)");
+    }
+
+    private static Humidity asTheNight(String inWords) {
+        return new Humidity((tmin, tmax) -> Vapour.fromDewPoint(tmin), inWords);
     }
 
     private static double checked(double percent) {
