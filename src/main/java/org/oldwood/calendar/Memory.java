@@ -46,7 +46,7 @@ public final class Memory {
         Map<String, Remembered> vanished = new LinkedHashMap<>(state.items());
         plan.forEach(item -> vanished.remove(item.identity()));
         vanished.values().forEach(old -> vanished(old, garden.done(), revision));
-        new Spread(layout, today).over(written);
+        new EventDays(layout, today).over(written);
         written.sort(
                 Comparator.comparing((Outgoing out) -> out.item.days().best()).thenComparing(Outgoing::identity));
         written.forEach(out -> stamp(out, revision));

@@ -89,6 +89,10 @@ final class RoundText {
         for (String text : texts) {
             int end = text.indexOf(". ");
             String sentence = end < 0 ? text : text.substring(0, end + 1);
+            int half = sentence.indexOf("; ");
+            if (sentence.length() > MOST_HOW && half > 0) {
+                sentence = sentence.substring(0, half) + ".";
+            }
             if (how.isEmpty() || how.length() + sentence.length() < MOST_HOW) {
                 how.append(how.isEmpty() ? "" : " ").append(sentence);
             }

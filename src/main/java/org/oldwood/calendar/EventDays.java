@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * it can; the others take the nearest work day in their window with room, and those that find none are told in the
  * event of another round. Unchanged items find the same days again.
  */
-final class Spread {
+final class EventDays {
     /** A window is not searched farther than this from the day planned. */
     private static final int FARTHEST_DAYS = 42;
 
@@ -28,7 +28,7 @@ final class Spread {
     private final Map<LocalDate, Integer> onDay = new HashMap<>();
     private final Map<LocalDate, Integer> inWeek = new HashMap<>();
 
-    Spread(Layout layout, LocalDate today) {
+    EventDays(Layout layout, LocalDate today) {
         this.layout = layout;
         this.today = today;
     }
