@@ -31,7 +31,7 @@ class PackTest {
     @BeforeEach
     void begin() throws IOException {
         garden = NotingChild.garden(Files.createDirectory(scratch.resolve("garden")));
-        Files.writeString(garden.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-01-01,1,6,0\n");
+        Files.writeString(garden.resolve("weather.csv"), "date,tmin,tmax,rain\n2026-11-24,1,6,0\n");
         Files.createDirectories(garden.resolve("rules"));
         Files.writeString(garden.resolve("rules/ours.json"), "{\"rules\": []}");
         Files.writeString(garden.resolve("README.txt"), "grün");
