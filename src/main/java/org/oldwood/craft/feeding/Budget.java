@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -64,14 +66,12 @@ public record Budget(
             NeedCase.Ground ground) {
         FeedLimits limits = new FeedLimits(tables, need);
         Nutrients due = need.gPerM2().minus(counting.all()).atLeastZero();
-        Recipe recipe = Recipe.best(
-                limits.worthGiving(due),
-                choice.allowed(),
-                limits,
-                tables.limits().nitrogenWeight(),
-                tables.limits().smallest().p2o5());
-        List<FeedPlan> dressings = new Dressings(tables, timing, sand, choice)
-                .of(recipe, need.gPerM2().n(), counting.all().n(), from, ground);
+        Recipe recipe = recipe(tables, limits, due, choice.allowed());
+        if (from > 0) {
+            recipe = quicker(tables, limits, due, choice.allowed(), recipe);
+        }
+        List<FeedPlan> dressings = new Dressings(tables, timing, sand, recipe)
+                .of(need.gPerM2().n(), counting.all().n(), from, ground);
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
         return new Budget(
                 need,
@@ -85,6 +85,32 @@ public record Budget(
                                 limits.notes(year.undone(), year.comesWithIt(), choice).stream(),
                                 choice.refused().stream())
                         .toList());
+    }
+
+    private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
+        return Recipe.best(
+                limits.worthGiving(due),
+                kept,
+                limits,
+                tables.limits().nitrogenWeight(),
+                tables.limits().smallest().p2o5());
+    }
+
+    /** After the first dressing slow nitrogen comes too late for the wood to ripen: quick feeds bring it, if kept. */
+    private static Recipe quicker(
+            FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept, Recipe recipe) {
+        Set<Feed> late = recipe.parts().stream()
+                .filter(part -> part.slowly(tables.limits().smallest().n()))
+                .map(Recipe.Part::feed)
+                .collect(Collectors.toSet());
+        if (late.isEmpty() || kept.stream().noneMatch(feed -> feed.givesNitrogen() && !feed.slow())) {
+            return recipe;
+        }
+        return recipe(
+                tables,
+                limits,
+                due,
+                kept.stream().filter(feed -> !late.contains(feed)).toList());
     }
 
     /** What is due of each nutrient, g/m². */
@@ -118,17 +144,13 @@ public record Budget(
     }
 
     /**
-     * The last northern day for a dressing, by the slowest nitrogen in it; empty for one without nitrogen, whose time
-     * does not matter.
+     * The last northern day for a dressing, by the slowest nitrogen in it that is worth a weighing; empty for one
+     * without nitrogen, whose time does not matter.
      */
     public Optional<MonthDay> latest(FeedPlan dressing) {
-        List<Feed> withN = dressing.parts().stream()
-                .map(Recipe.Part::feed)
-                .filter(Feed::givesNitrogen)
-                .toList();
-        return withN.isEmpty()
+        return dressing.parts().stream().noneMatch(part -> part.feed().givesNitrogen())
                 ? Optional.empty()
-                : Optional.of(withN.stream().anyMatch(Feed::slow) ? timing.latestSlow() : timing.latestQuick());
+                : Optional.of(dressing.slow() ? timing.latestSlow() : timing.latestQuick());
     }
 
     /** The sum in one line: {@code needs N 14; left N 0.6; given N 7; to give N 6.3, K2O 12; undone P2O5 4 g/m²}. */

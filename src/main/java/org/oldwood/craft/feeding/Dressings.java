@@ -7,24 +7,37 @@ import java.util.List;
  * Splits a year's recipe into its dressings. Nitrogen goes by the shares of the timing: after the first dressing its
  * share should have been given, after the last all of it, no single one passes its ceiling, and what the ceiling cuts
  * off goes with the next. What brings little or no nitrogen goes with the first, for the time of phosphate, potash and
- * magnesia does not matter on plants that stand (RB209 section 7). Slow feeds go in one, since they last the season.
+ * magnesia does not matter on plants that stand (RB209 section 7). Slow feeds go in one, since they last the season and
+ * do not burn.
  */
 final class Dressings {
     private static final double HAIR = 1e-9;
 
     private final FeedingTables tables;
+    private final Recipe recipe;
     private final List<Timing.Dressing> times;
+    private final double most;
 
-    Dressings(FeedingTables tables, Timing timing, boolean sand, Choice choice) {
+    Dressings(FeedingTables tables, Timing timing, boolean sand, Recipe recipe) {
         this.tables = tables;
-        List<Feed> withN = choice.allowed().stream().filter(Feed::givesNitrogen).toList();
-        this.times = !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"))
-                ? List.of(new Timing.Dressing("first", "in one dressing", 1))
-                : timing.on(sand);
+        this.recipe = recipe;
+        boolean slow = slow(recipe);
+        this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : timing.on(sand);
+        this.most = slow
+                ? Double.POSITIVE_INFINITY
+                : tables.limits().dressingMostN().is();
+    }
+
+    private static boolean slow(Recipe recipe) {
+        List<Feed> withN = recipe.parts().stream()
+                .map(Recipe.Part::feed)
+                .filter(Feed::givesNitrogen)
+                .toList();
+        return !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"));
     }
 
     /** The dressings from number {@code from} on; without those that would bring nothing. */
-    List<FeedPlan> of(Recipe recipe, double needN, double givenN, int from, NeedCase.Ground ground) {
+    List<FeedPlan> of(double needN, double givenN, int from, NeedCase.Ground ground) {
         List<Double> nitrogen = nitrogen(recipe.gives().n(), needN, givenN, from);
         double all = nitrogen.stream().mapToDouble(Double::doubleValue).sum();
         List<FeedPlan> dressings = new ArrayList<>();
@@ -36,7 +49,7 @@ final class Dressings {
                         : nitrogen.get(i) / recipe.gives().n();
                 parts.add(new Recipe.Part(part.feed(), part.amount() * share));
             }
-            FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, ground);
+            FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, smallest(), ground);
             if (!plan.parts().isEmpty()) {
                 dressings.add(plan);
             }
@@ -60,7 +73,6 @@ final class Dressings {
 
     /** Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². */
     private List<Double> nitrogen(double brings, double needN, double givenN, int from) {
-        double most = tables.limits().dressingMostN().is();
         List<Double> all = new ArrayList<>();
         double given = givenN;
         double left = brings;

@@ -14,13 +14,15 @@ import org.oldwood.words.Words;
  * @param when when it is given, in words
  * @param parts the materials with grams for the whole ground, rounded
  * @param gives what the rounded amounts give in the first year, g/m²
+ * @param slow whether slow nitrogen worth a weighing is in it
  * @param ground the ground
  */
-public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrients gives, NeedCase.Ground ground) {
+public record FeedPlan(
+        int number, String when, List<Recipe.Part> parts, Nutrients gives, boolean slow, NeedCase.Ground ground) {
     private static final double SHOWN_FROM = 0.05;
 
     /** A dressing of materials in g/m²; less than a gram of one is left out. */
-    static FeedPlan of(int number, String when, List<Recipe.Part> gPerM2, NeedCase.Ground ground) {
+    static FeedPlan of(int number, String when, List<Recipe.Part> gPerM2, double smallestN, NeedCase.Ground ground) {
         List<Recipe.Part> parts = new ArrayList<>();
         for (Recipe.Part part : gPerM2) {
             double grams = Portion.rounded(part.amount() * ground.areaM2());
@@ -29,7 +31,12 @@ public record FeedPlan(int number, String when, List<Recipe.Part> parts, Nutrien
             }
         }
         return new FeedPlan(
-                number, when, List.copyOf(parts), Recipe.of(parts).gives().times(1 / ground.areaM2()), ground);
+                number,
+                when,
+                List.copyOf(parts),
+                Recipe.of(parts).gives().times(1 / ground.areaM2()),
+                gPerM2.stream().anyMatch(part -> part.slowly(smallestN)),
+                ground);
     }
 
     /** The arithmetic, a line for each material. */

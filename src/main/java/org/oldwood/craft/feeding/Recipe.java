@@ -20,7 +20,12 @@ public record Recipe(List<Part> parts, Nutrients gives) {
     private static final int FEW = 3;
 
     /** An amount of a material, in the unit of what was due: g/m² or g. */
-    public record Part(Feed feed, double amount) {}
+    public record Part(Feed feed, double amount) {
+        /** Slow nitrogen worth a weighing; what a phosphate like bone meal brings beside is not. */
+        boolean slowly(double smallest) {
+            return feed.slow() && feed.gives(amount).n() >= smallest;
+        }
+    }
 
     /** A material at hand, what a gram of it gives, and the most of it. */
     private record Kept(Feed feed, Nutrients ofOne, double most) {}

@@ -52,6 +52,7 @@ public final class TubFeed {
                             .formatted(
                                     Words.amount(plans.size() * weeks + 1), Words.amount((plans.size() + 1) * weeks)),
                     List.of(part),
+                    tables.limits().smallest().n(),
                     ground));
         }
         if (!plans.isEmpty()) {

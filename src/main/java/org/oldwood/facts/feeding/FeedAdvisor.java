@@ -157,7 +157,7 @@ public final class FeedAdvisor implements Advisor {
         if (budget.dressings().isEmpty() && missing.isEmpty()) {
             return Optional.empty();
         }
-        FeedPlan plan = budget.next().orElse(new FeedPlan(0, "", List.of(), Nutrients.NONE, budget.ground()));
+        FeedPlan plan = budget.next().orElse(new FeedPlan(0, "", List.of(), Nutrients.NONE, false, budget.ground()));
         List<String> lines = new ArrayList<>(plan.measures());
         lines.addAll(missing);
         lines.addAll(budget.notes());
