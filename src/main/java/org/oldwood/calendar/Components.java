@@ -76,9 +76,7 @@ record Components(Layout layout, Uids uids, Zone zone) {
         Item item = out.item;
         VToDo todo = new VToDo(false);
         head(todo, uids.todo(item.identity()), stamp);
-        if (layout.todoHasStart(item.days())) {
-            todo.add(new DtStart<>(item.days().best()));
-        }
+        todo.add(new DtStart<>(layout.start(item.days())));
         todo.add(new Due<>(layout.due(item.days())));
         words(todo, out, Title.ofTodo(item.progress().state(), item.words().title()));
         if (!item.parent().isEmpty()) {

@@ -40,13 +40,17 @@ public record Layout(Due due, Optional<LocalTime> alarm, Set<DayOfWeek> workDays
         return due == Due.LAST_DAY ? days.last() : days.last().plusDays(1);
     }
 
-    /** DUE must be later than DTSTART (3.8.2.3), so a to-do of one day has no DTSTART. */
-    boolean todoHasStart(Item.Days days) {
-        return due(days).isAfter(days.best());
+    /**
+     * DUE must be later than DTSTART (3.8.2.3), so a to-do of one day opens the day before: without a start, programs
+     * show it as due all the months before.
+     */
+    LocalDate start(Item.Days days) {
+        LocalDate dayBefore = due(days).minusDays(1);
+        return days.best().isAfter(dayBefore) ? dayBefore : days.best();
     }
 
     /** The dates as they stand in event and to-do; when they change, SEQUENCE does. */
     String shown(Item.Days days) {
-        return "%s/%s %s/%s".formatted(days.best(), days.best().plusDays(1), days.best(), due(days));
+        return "%s/%s %s/%s".formatted(days.best(), days.best().plusDays(1), start(days), due(days));
     }
 }

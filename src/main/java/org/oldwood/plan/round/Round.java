@@ -187,8 +187,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         List<String> verbs = verbs();
         String brief = kind.title().replace("{crop}", crop());
         boolean oneCrop = (kind.by() == RoundKind.By.CROP && !verbs.isEmpty()) || kind.by() == RoundKind.By.GROUP;
-        String crop =
-                oneCrop && all().stream().allMatch(task -> crop(task).equals(crop())) ? " %s".formatted(crop()) : "";
+        String crop = oneCrop && all().stream().map(Round::crop).distinct().count() == 1 ? " %s".formatted(crop()) : "";
         List<String> names = new ArrayList<>();
         names.add((verbs.isEmpty() ? brief : Words.list(verbs)) + crop);
         if (kind.by() == RoundKind.By.WEEK && verbs.size() > 2) {
