@@ -56,9 +56,15 @@ record Components(Layout layout, Uids uids, Zone zone) {
     }
 
     RawComponent event(Outgoing out, Stamp stamp) {
+        return event(
+                out,
+                stamp,
+                out.event == Outgoing.Event.OWN ? out.item.progress().state() : Item.State.WITHDRAWN);
+    }
+
+    RawComponent event(Outgoing out, Stamp stamp, Item.State state) {
         Item item = out.item;
         VEvent event = new VEvent(false);
-        Item.State state = out.event == Outgoing.Event.OWN ? item.progress().state() : Item.State.WITHDRAWN;
         head(event, uids.event(item.identity()), stamp);
         event.add(new DtStart<>(item.days().best()));
         event.add(new DtEnd<>(item.days().best().plusDays(1)));

@@ -91,6 +91,11 @@ public final class Memory {
         return component.equals("VEVENT") ? components.event(out, out.stamp()) : components.todo(out, out.stamp());
     }
 
+    /** The event of work that is to be done still, though another one tells of it now: for whoever wrote in it. */
+    public RawComponent ownEvent(Outgoing out) {
+        return components.event(out, out.stamp(), out.item.progress().state());
+    }
+
     public Uids uids() {
         return uids;
     }

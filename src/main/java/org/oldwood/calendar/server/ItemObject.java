@@ -5,7 +5,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.oldwood.calendar.Export;
-import org.oldwood.calendar.Memory;
 import org.oldwood.calendar.Outgoing;
 import org.oldwood.calendar.format.ContentLines;
 import org.oldwood.calendar.format.RawComponent;
@@ -15,8 +14,7 @@ import org.oldwood.calendar.format.RawProperty;
 final class ItemObject {
     private ItemObject() {}
 
-    static Ours ours(Memory memory, Outgoing out, String component) {
-        RawComponent item = memory.component(out, component);
+    static Ours ours(RawComponent item, Outgoing out) {
         item.properties().add(RawProperty.of("%s:%s".formatted(Merge.CONTENT, out.hash())));
         return new Ours(item, out.title());
     }

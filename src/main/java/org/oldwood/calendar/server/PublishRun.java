@@ -142,13 +142,11 @@ final class PublishRun {
     }
 
     private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
-        Ours ours = ItemObject.ours(memory, task, component);
-        if (old.isPresent()) {
-            task.isThere();
-        }
+        Ours ours = ItemObject.ours(memory.component(task, component), task);
+        old.ifPresent(there -> task.isThere());
         if (task.isCancelled(component)) {
             if (old.isPresent()) {
-                cancel(collection, ours, old.get());
+                cancel(collection, task, ours, old.get());
             }
         } else if (old.isPresent()) {
             change(collection, ours, old.get(), Merge.of(old.get().object(), ours.item()), TRIES);
@@ -247,12 +245,15 @@ final class PublishRun {
     }
 
     /** What was done is never taken away, nor what a person wrote. */
-    private void cancel(Collection collection, Ours ours, Stored old) throws IOException {
+    private void cancel(Collection collection, Outgoing task, Ours ours, Stored old) throws IOException {
         RawComponent there = Merge.itemOf(old.object(), ours.uid()).orElseThrow();
         if (SeenReader.plain(there).isDone()) {
             known.isThere(ours.uid());
             noticeCompletion(ours, old);
             unchanged++;
+        } else if (Merge.isTouched(there) && !task.isCancelled("VTODO")) {
+            Ours own = ItemObject.ours(memory.ownEvent(task), task);
+            change(collection, own, old, Merge.of(old.object(), own.item()), TRIES);
         } else if (Merge.isTouched(there)) {
             change(collection, ours, old, Merge.withdrawn(old.object(), ours.item()), 1);
         } else if (old.etag().isEmpty()) {

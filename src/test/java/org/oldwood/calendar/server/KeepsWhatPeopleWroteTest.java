@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -239,6 +240,22 @@ class KeepsWhatPeopleWroteTest {
         assertThat(withdrawn.notices()).singleElement().asString().contains("does not need it any more");
         assertThat(again.notices()).isEmpty();
         assertThat(there(TODO)).contains("SUMMARY:Cut with Ada").doesNotContain("The plan says");
+    }
+
+    @Test
+    void an_event_a_person_wrote_in_stays_one_of_its_own_where_another_would_tell_of_the_work() throws IOException {
+        Item[] full = Stream.of("net", "feed", "mulch")
+                .map(name -> Plans.item(name, "2027-03-01", "2027-03-01"))
+                .toArray(Item[]::new);
+        edit(EVENT, "DESCRIPTION:", "DESCRIPTION:With Ada. ");
+        Item moved = item("Cut late", "Take out 3 stems.", "2027-03-01", "2027-03-01");
+        publish(1, CUT, full[0], full[1], full[2]);
+
+        publish(2, moved, full[0], full[1], full[2]);
+
+        assertThat(there(EVENT))
+                .contains("SUMMARY:Cut late", "With Ada.", "DTSTART;VALUE=DATE:20270301", "STATUS:CONFIRMED")
+                .doesNotContain("not needed");
     }
 
     @Test

@@ -37,6 +37,9 @@ class WhatWinsDocTest {
                 "wrote in it, moved or began it | withdrawn or skipped",
                 "what_a_person_wrote_in_stays_when_its_task_is_withdrawn_and_is_planned_again_as_theirs");
         row(
+                "wrote in an event, or moved it | now tells of it in another event",
+                "an_event_a_person_wrote_in_stays_one_of_its_own_where_another_would_tell_of_the_work");
+        row(
                 "ticked it off | withdrawn, or its plant grubbed",
                 "done_work_stays_when_its_plant_is_grubbed_later_and_days_within_their_surety_change_nothing");
         row("properties and entries of others | anything", "strangers_are_neither_read_nor_touched");
