@@ -14,9 +14,9 @@ import org.oldwood.calendar.format.RawProperty;
 final class ItemObject {
     private ItemObject() {}
 
-    static Ours ours(RawComponent item, Outgoing out) {
+    static Ours ours(RawComponent item, Outgoing out, boolean isNeeded) {
         item.properties().add(RawProperty.of("%s:%s".formatted(Merge.CONTENT, out.hash())));
-        return new Ours(item, out.title());
+        return new Ours(item, out.title(), isNeeded);
     }
 
     static RawComponent alone(RawComponent item) {

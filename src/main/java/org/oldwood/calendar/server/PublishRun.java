@@ -142,14 +142,14 @@ final class PublishRun {
     }
 
     private void one(Collection collection, Outgoing task, String component, Optional<Stored> old) throws IOException {
-        Ours ours = ItemObject.ours(memory.component(task, component), task);
+        Ours ours = ItemObject.ours(memory.component(task, component), task, !task.isCancelled(component));
         old.ifPresent(there -> task.isThere());
         if (task.isCancelled(component)) {
             if (old.isPresent()) {
                 cancel(collection, task, ours, old.get());
             }
         } else if (old.isPresent()) {
-            change(collection, ours, old.get(), Merge.of(old.get().object(), ours.item()), TRIES);
+            change(collection, ours, old.get(), TRIES);
         } else if (task.isPast()) {
             unchanged++;
         } else if (isDeletedThere(ours)) {
@@ -180,17 +180,16 @@ final class PublishRun {
             refuse(ours, reply);
             return;
         }
-        Merge.Result merged = Merge.of(other.get().object(), ours.item());
-        if (merged.object().isEmpty() && !known.wasThere(ours.uid())) {
+        if (ours.into(other.get().object()).object().isEmpty() && !known.wasThere(ours.uid())) {
             created.add(ours.title());
             known.isThere(ours.uid());
         } else {
-            change(collection, ours, other.get(), merged, tries - 1);
+            change(collection, ours, other.get(), tries - 1);
         }
     }
 
-    private void change(Collection collection, Ours ours, Stored old, Merge.Result merged, int tries)
-            throws IOException {
+    private void change(Collection collection, Ours ours, Stored old, int tries) throws IOException {
+        Merge.Result merged = ours.into(old.object());
         known.isThere(ours.uid());
         noticeCompletion(ours, old);
         if (merged.object().isEmpty()) {
@@ -230,7 +229,9 @@ final class PublishRun {
         Optional<Stored> now = collection.again(old.address()).filter(there -> Merge.itemOf(there.object(), ours.uid())
                 .isPresent());
         if (now.isPresent()) {
-            change(collection, ours, now.get(), Merge.of(now.get().object(), ours.item()), tries);
+            change(collection, ours, now.get(), tries);
+        } else if (!ours.isNeeded()) {
+            known.isGone(ours.uid());
         } else if (isDeletedThere(ours)) {
             deleted.add(ours.title());
         } else {
@@ -251,11 +252,9 @@ final class PublishRun {
             known.isThere(ours.uid());
             noticeCompletion(ours, old);
             unchanged++;
-        } else if (Merge.isTouched(there) && !task.isCancelled("VTODO")) {
-            Ours own = ItemObject.ours(memory.ownEvent(task), task);
-            change(collection, own, old, Merge.of(old.object(), own.item()), TRIES);
         } else if (Merge.isTouched(there)) {
-            change(collection, ours, old, Merge.withdrawn(old.object(), ours.item()), 1);
+            boolean isToDo = !task.isCancelled("VTODO");
+            change(collection, isToDo ? ItemObject.ours(memory.ownEvent(task), task, true) : ours, old, TRIES);
         } else if (old.etag().isEmpty()) {
             refused.add(ours.title() + ": was not removed, since the server names no version (ETag) of it.");
         } else if (options.isTrial) {

@@ -74,6 +74,9 @@ final class ModelSequence {
             if (random.nextInt(3) == 0) {
                 cutOff();
                 kept();
+            } else if (random.nextInt(6) == 0) {
+                atOnce();
+                kept();
             }
             if (random.nextInt(4) == 0) {
                 readBack();
@@ -145,6 +148,21 @@ final class ModelSequence {
         wasCutOff = true;
         objects.forEach(
                 object -> object.isRemembered &= !object.isDeleted || object.isRecorded || !plan.isAway(object.task));
+    }
+
+    /** Another run goes through, whole, at any request of the first. */
+    private void atOnce() throws IOException {
+        int[] before = {random.nextInt(14)};
+        log.add(step + " two at once");
+        wire.atEach = () -> {
+            if (before[0]-- == 0) {
+                said.addAll(publish(new ModelWire(store), false).notices());
+            }
+        };
+        Publish.Result first = publish(false);
+        wire.atEach = () -> {};
+        assertThat(first.refused()).as(at()).isEmpty();
+        said.addAll(first.notices());
     }
 
     private byte @Nullable [] state(String file) throws IOException {
@@ -261,12 +279,17 @@ final class ModelSequence {
     }
 
     private Publish.Result publish(boolean isTrial) throws IOException {
-        return new Publish(garden(), Layout.usual(), today, isTrial, false).to(session(), ADDRESS, ADDRESS, plan.all());
+        return publish(wire, isTrial);
     }
 
-    private Session session() {
+    private Publish.Result publish(ModelWire through, boolean isTrial) throws IOException {
+        return new Publish(garden(), Layout.usual(), today, isTrial, false)
+                .to(session(through), ADDRESS, ADDRESS, plan.all());
+    }
+
+    private static Session session(ModelWire through) {
         Session.Limits limits = new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(9), 200);
-        return new Session(Optional.empty(), false, new Progress(text -> {}), limits, wire);
+        return new Session(Optional.empty(), false, new Progress(text -> {}), limits, through);
     }
 
     private Export.Garden garden() {
@@ -277,7 +300,7 @@ final class ModelSequence {
     /** Every tick is heard once, with its day; what was heard goes into the journal, and so into the plan. */
     private void readBack() throws IOException {
         ReadBack back = new ReadBack(Plans.garden(folder), plan.all(), Layout.usual(), today.plusDays(1));
-        for (String object : session().fetch(ADDRESS, Plans.garden(folder), plan.all())) {
+        for (String object : session(wire).fetch(ADDRESS, Plans.garden(folder), plan.all())) {
             back.read(object, "server");
         }
         Map<String, LocalDate> heard = new TreeMap<>();

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Plans that change, people who tick, move, word, delete and import, state that is lost, and runs that die or lose the
- * connection at any request, in random order: nothing that a person wrote vanishes unsaid, nothing stands twice, a tick
+ * Plans that change, people who tick, move, word, delete and import, state that is lost, and runs that die, lose the
+ * connection or meet another one at any request, in random order: nothing that a person wrote vanishes unsaid, nothing stands twice, a tick
  * is read back once with its day, strangers are untouched, a trial says what the run does. With {@code -Dsequences=N}
  * as many sequences as one likes, from {@code -Dfirst=N} on.
  */
