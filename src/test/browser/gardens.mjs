@@ -29,6 +29,17 @@ function oneBush() {
   return folder;
 }
 
+/** Six bushes that were counted and cut a year ago, as the record still expects them. */
+export function sixBushes(name) {
+  const folder = join(work, name);
+  oldwood('start', folder, '--name', 'Six bushes', '--at', '52,-2', '--plants', 'blackcurrant=6', '--planted', '2019', '--quiet');
+  const notes = [1, 2, 3, 4, 5, 6].flatMap((it) => [
+    `2025-11-20,counted,blackcurrant-${it},"1=5,2=4,3=3,4=2"`, `2025-11-20,pruned,blackcurrant-${it},"1=1,3=1,4=2"`]);
+  writeFileSync(join(work, `${name}.csv`), ['date,entry,plant,stems', ...notes].join('\n'));
+  oldwood('note', '--csv', join(work, `${name}.csv`), '--garden', folder, '--quiet');
+  return folder;
+}
+
 const crops = ['blackcurrant', 'redcurrant', 'gooseberry', 'jostaberry', 'blueberry'];
 
 /** A garden of so many bushes, most of them counted and picked, in beds of fifteen. */

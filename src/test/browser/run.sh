@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Opens year sheets in a real browser and holds them against the program's own JSON.
+# Opens sheets and the page for the phone in a real browser and holds them against the program's own JSON and the journal.
 # usage: run.sh [--install | --fetch] [LAUNCHER]
 # --install fetches the browser (Debian, as root) and the packages first, --fetch fetches them alone. Exit 0: all holds; 1: it does not; 2: the
 # browser or the packages are not on this machine and could not be fetched, so nothing was looked at.
@@ -7,7 +7,7 @@ set -euo pipefail
 here=$(cd "$(dirname "$0")" && pwd)
 home=$(cd "$here/../../.." && pwd)
 place=$home/target/sheet-browser
-missing() { echo "year sheet not looked at in a browser: $1" >&2; exit 2; }
+missing() { echo "sheets and page not looked at in a browser: $1" >&2; exit 2; }
 
 install=no
 only=no
@@ -23,7 +23,6 @@ command -v chromium >/dev/null || missing "there is no chromium"
 command -v node >/dev/null || missing "there is no node"
 [ "$(node -p 'process.versions.node.split(".")[0]')" -ge 18 ] || missing "node is older than 18"
 
-program=$(realpath "${1:-$home/target/oldwood/bin/oldwood}")
 mkdir -p "$place"
 cp "$here"/*.mjs "$here"/package.json "$here"/package-lock.json "$place"
 cd "$place"
@@ -32,7 +31,8 @@ if [ ! -d node_modules/puppeteer-core ]; then
   npm ci --ignore-scripts --no-audit --no-fund --silent >&2 || missing "its packages could not be fetched"
 fi
 [ $only = no ] || exit 0
-OLDWOOD_HOME=$home OLDWOOD=$program node --test --test-reporter=spec sheet.test.mjs || exit 1
+program=$(realpath "${1:-$home/target/oldwood/bin/oldwood}")
+OLDWOOD_HOME=$home OLDWOOD=$program node --test --test-reporter=spec sheet.test.mjs phone.test.mjs || exit 1
 if [ "${OLDWOOD_PICTURE:-no}" = yes ]; then
   "$program" sheet --garden "$home/demo-data/terrace-school" --today 2026-11-25 --out "$place/picture.html" --replace --quiet
   node picture.mjs "$place/picture.html" "$home/docs/sheet.png"

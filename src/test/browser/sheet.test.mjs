@@ -7,14 +7,13 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { pathToFileURL } from 'node:url';
-import puppeteer from 'puppeteer-core';
+import { browse } from './browse.mjs';
 import { gardens, hostile, json, roundGardens, sheet, work } from './gardens.mjs';
 import { bars, bushes, marks, textFaults } from './page-checks.mjs';
 
 const require = createRequire(import.meta.url);
 const axeSource = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
 const validator = join(dirname(require.resolve('vnu-jar/package.json')), 'build/dist/vnu.jar');
-const chromium = process.env.CHROMIUM ?? ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find(existsSync);
 const DAY = 86_400_000;
 // What A4 and Letter leave between the margins of the print style, in pixels of 1/96 inch.
 const papers = { A4: 695, Letter: 718 };
@@ -30,7 +29,7 @@ const looks = {
 
 let browser;
 before(async () => {
-  browser = await puppeteer.launch({ executablePath: chromium, args: process.getuid() === 0 ? ['--no-sandbox'] : [], protocolTimeout: 300_000 });
+  browser = await browse();
 });
 after(async () => {
   await browser?.close();

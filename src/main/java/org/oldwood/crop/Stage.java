@@ -12,15 +12,15 @@ import java.util.Optional;
  */
 public enum Stage {
     /** Leaves are off, buds at rest: the season's beginning. */
-    DORMANT("00", "dormant"),
-    BUD_SWELL("03", "bud swell"),
-    BUD_BURST("07", "bud burst"),
-    FIRST_FLOWER("60", "first flower"),
-    FULL_FLOWER("65", "full flower"),
-    PETAL_FALL("69", "petal fall"),
-    RIPE("87", "ripe for picking"),
-    LEAF_FALL_BEGINS("93", "leaf fall begins"),
-    LEAF_FALL_DONE("97", "leaf fall done");
+    DORMANT("00", "dormant", "all leaves off, buds shut under dark scales"),
+    BUD_SWELL("03", "bud swell", "buds fat, the edges of their scales pale"),
+    BUD_BURST("07", "bud burst", "the first green or red tips just show"),
+    FIRST_FLOWER("60", "first flower", "the first flowers are open"),
+    FULL_FLOWER("65", "full flower", "half of the flowers are open, the first petals drop"),
+    PETAL_FALL("69", "petal fall", "all petals are down"),
+    RIPE("87", "ripe for picking", "most berries have the colour of the variety"),
+    LEAF_FALL_BEGINS("93", "leaf fall begins", "the first leaves drop"),
+    LEAF_FALL_DONE("97", "leaf fall done", "all leaves are down");
 
     private static final List<Stage> ALL = List.of(values());
     private static final List<String> KEYS = ALL.stream().map(Stage::key).toList();
@@ -28,11 +28,13 @@ public enum Stage {
     private final String key;
     private final String bbch;
     private final String words;
+    private final String look;
 
-    Stage(String bbch, String words) {
+    Stage(String bbch, String words, String look) {
         this.key = name().toLowerCase(Locale.ROOT).replace('_', '-');
         this.bbch = bbch;
         this.words = words;
+        this.look = look;
     }
 
     /** The two digits of the BBCH scale. */
@@ -42,6 +44,11 @@ public enum Stage {
 
     public String words() {
         return words;
+    }
+
+    /** How a bush looks then; said to be so once half of the plants show it. */
+    public String look() {
+        return look;
     }
 
     /** As it stands in the data and on the command line: {@code bud-swell}. */

@@ -9,6 +9,9 @@ public interface Desk {
     /** What the page shows, as a record that becomes JSON. */
     Object view() throws IOException;
 
+    /** Changes whenever what the page shows may have changed; quickly told. */
+    String stamp() throws IOException;
+
     /** The year sheet as one HTML page. */
     String sheet() throws IOException;
 

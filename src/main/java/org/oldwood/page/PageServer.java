@@ -112,7 +112,7 @@ public final class PageServer implements AutoCloseable {
         on("/", "GET", false, this::page);
         on("/page.js", "GET", false, exchange -> file(exchange, "page.js", "text/javascript; charset=utf-8"));
         on("/page.css", "GET", false, exchange -> file(exchange, "page.css", "text/css; charset=utf-8"));
-        on("/garden", "GET", true, exchange -> send(exchange, 200, JSON, JsonText.line(asked(desk::view))));
+        on("/garden", "GET", true, this::garden);
         on("/notes", "POST", true, this::notes);
         on("/back", "POST", true, this::back);
         on("/sheet", "POST", true, this::ticket);
@@ -151,6 +151,17 @@ public final class PageServer implements AutoCloseable {
 
     private synchronized <T> T asked(Asking<T> asking) throws IOException {
         return asking.ask();
+    }
+
+    /** The garden, unless the phone has it as it is. */
+    private void garden(HttpExchange exchange) throws IOException {
+        String stamp = '"' + asked(desk::stamp) + '"';
+        if (stamp.equals(exchange.getRequestHeaders().getFirst("If-None-Match"))) {
+            exchange.sendResponseHeaders(304, -1);
+            return;
+        }
+        exchange.getResponseHeaders().set("ETag", stamp);
+        send(exchange, 200, JSON, JsonText.line(asked(desk::view)));
     }
 
     private void page(HttpExchange exchange) throws IOException {

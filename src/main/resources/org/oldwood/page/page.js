@@ -7,6 +7,10 @@ const state = document.getElementById('state');
 let garden = null;
 let show = () => rounds();
 let sending = false;
+let editing = false; // numbers are being chosen: nothing is drawn over them
+let stamp = ''; // what the program calls the garden as it is shown here
+let barred = false;
+let silent = false;
 
 /* ---- making elements: text is always text ---- */
 function make(kind, options = {}, ...inside) {
@@ -22,73 +26,90 @@ function make(kind, options = {}, ...inside) {
 const button = (words, tap, options = {}) => make('button', { type: 'button', tap, ...options }, words);
 const day = (iso) => new Date(`${iso}T12:00:00`).toLocaleDateString('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
 
+/** Shows a part. Drawn anew it stays where it was read, and the keyboard where it was; another part begins at its head. */
 function page(title, ...inside) {
+  const again = main.dataset.title === title;
+  const at = [...main.querySelectorAll('button, input')].indexOf(document.activeElement);
   main.replaceChildren(make('h2', {}, title), ...inside.filter((it) => it !== null));
-  scrollTo(0, 0);
+  main.dataset.title = title;
+  editing = false;
+  if (!again) { main.focus({ preventScroll: true }); scrollTo(0, 0); } else if (at >= 0) main.querySelectorAll('button, input')[at]?.focus({ preventScroll: true });
 }
+function edit(title, ...inside) { page(title, ...inside); editing = true; }
 
 /* ---- what is kept on this phone until the program answers ---- */
+let inHand = []; // where the phone stores nothing, as long as the page is open
 function kept() {
-  try { return JSON.parse(localStorage.getItem(KEPT)) ?? []; } catch { return []; }
+  try { return JSON.parse(localStorage.getItem(KEPT)) ?? inHand; } catch { return inHand; }
 }
-function keep(list) { localStorage.setItem(KEPT, JSON.stringify(list)); }
+function keep(list) {
+  inHand = list;
+  try { localStorage.setItem(KEPT, JSON.stringify(list)); } catch { say('This phone stores nothing: do not close the page before all is sent.'); }
+}
+const unsent = () => kept().filter((it) => !it.refused);
 function key() { return [...crypto.getRandomValues(new Uint8Array(16))].map((it) => it.toString(16).padStart(2, '0')).join(''); }
 
 async function ask(path, body) {
   const answer = await fetch(path, {
-    method: body === undefined ? 'GET' : 'POST', cache: 'no-store', headers: { 'X-Oldwood-Token': token },
+    method: body === undefined ? 'GET' : 'POST', cache: 'no-store', headers: { 'X-Oldwood-Token': token, ...(path === 'garden' ? { 'If-None-Match': stamp } : {}) },
     body: body === undefined ? undefined : JSON.stringify(body),
   });
-  return { status: answer.status, body: await answer.json() };
+  barred = [401, 403, 429].includes(answer.status);
+  silent = false;
+  return { status: answer.status, tag: answer.headers.get('ETag'), body: answer.status === 304 ? {} : await answer.json() };
 }
 
 function say(words) { state.textContent = words; }
 function tellKept(more = '') {
-  const number = kept().length;
-  say([more, number === 0 ? '' : `${number} kept on this phone; they are sent when the program answers.`].filter(Boolean).join(' '));
+  const number = unsent().length;
+  const refused = kept().length - number;
+  say([more, number === 0 ? '' : `${number} kept on this phone, sent when the program answers.`, refused === 0 ? '' : `${refused} not accepted: see Noted.`].filter(Boolean).join(' '));
 }
 
-/** Notes at once, or keeps the note: what was tapped is never lost. */
-async function note(rows, words) {
-  const dated = rows.map((row) => ({ date: garden.today, ...row }));
-  keep([...kept(), { key: key(), words, rows: dated }]);
+/** Notes at once, or keeps the note: what was tapped is never lost. `job` is the task that it is about, if any. */
+async function note(rows, words, job) {
+  keep([...kept(), { key: key(), words, job, rows: rows.map((row) => ({ date: garden.today, ...row })) }]);
+  editing = false;
+  show();
   await send();
 }
 
 async function send() {
   if (sending) return;
   sending = true;
+  const said = [];
   try {
-    let said = '';
-    let noted = false;
-    while (kept().length > 0) {
-      const first = kept()[0];
+    while (unsent().length > 0) {
+      const first = unsent()[0];
       const answer = await ask('notes', { key: first.key, rows: first.rows });
-      if (answer.status === 401 || answer.status === 403 || answer.status === 429) {
-        tellKept('The program was started anew: open the page by its new link.');
-        return;
-      }
-      if (answer.status >= 500) break;
-      // what the program refused is told in its own words and not sent again
-      keep(kept().filter((it) => it.key !== first.key));
-      noted ||= answer.status === 200;
-      said = answer.status === 200 ? `Noted: ${first.words}.` : `Not noted (${first.words}): ${answer.body.said.join(' ')}`;
+      if (barred) { said.push('The program was started anew: open the page by its new link.'); break; }
+      if (answer.status >= 500) { said.push(answer.body.said.join(' ')); break; }
+      // what the program refused stays here with its words, and is not sent again
+      const good = answer.status === 200;
+      keep(kept().flatMap((it) => (it.key !== first.key ? [it] : good ? [] : [{ ...it, refused: answer.body.said.join(' ') }])));
+      said.push(good ? `Noted: ${first.words}.` : `Not noted (${first.words}): ${answer.body.said.join(' ')}`);
     }
-    tellKept(said);
-    if (noted) await look();
+    if (said.length > 0) await look();
   } catch {
-    tellKept('The program does not answer.');
+    silent = true;
+    said.push('The program does not answer.');
   } finally {
     sending = false;
   }
+  if (said.length > 0) tellKept(said.slice(-3).join(' '));
 }
 
+/** Shows the garden as it is now, what others noted too. */
 async function look() {
+  const before = silent;
   const answer = await ask('garden');
+  if (before) tellKept();
+  if (answer.status === 304) return;
   if (answer.status !== 200) { say(answer.body.said.join(' ')); return; }
   garden = answer.body;
+  stamp = answer.tag;
   document.getElementById('garden').textContent = `${garden.garden}, ${day(garden.today)}`;
-  show();
+  if (!editing) show();
 }
 
 /* ---- parts ---- */
@@ -117,18 +138,20 @@ function open(at) {
 
 function job(line) {
   const bush = garden.bushes.find((it) => it.id === line.plant);
-  const tick = (row, words) => note([row], `${words}: ${line.title}`);
+  const tick = (words, entry, values = {}) => button(words, () => note([{ entry, task: line.task, ...values }], `${words.toLowerCase()}: ${line.title}`, line.task), entry === 'done' && !own ? { class: 'main' } : {});
+  const way = bush ? ways(bush, line.task) : {};
   const cut = Object.keys(line.planned).length > 0;
+  const own = !cut && way[line.kind];
+  const waits = kept().find((it) => it.job === line.task);
   return make('section', { class: 'card', 'aria-label': line.title },
     make('h2', {}, line.title), line.amount ? make('p', {}, line.amount) : null,
-    bush ? drawing(bush) : null, ...line.how.map((words) => make('p', { class: 'soft' }, words)),
-    make('div', { class: 'row' },
-      button('Done as planned', () => tick({ entry: 'done', task: line.task }, 'done'), { class: 'main' }),
-      cut ? button('Done, other numbers', () => count(bush, line.planned, 'Cut out', (stems) => tick({ entry: 'pruned', plant: bush.id, stems }, 'cut'))) : null,
-      bush && !bush.row ? button('Count first', () => counted(bush)) : null,
-      button('Half', () => tick({ entry: 'begun', task: line.task, percent: '50' }, 'half done')),
-      button('Later', () => tick({ entry: 'later', task: line.task }, 'put off')),
-      button('Not this year', () => tick({ entry: 'skipped', task: line.task }, 'not this year'))));
+    bush && (cut || line.kind === 'pruned') ? drawing(bush) : null, ...line.how.map((words) => make('p', { class: 'soft' }, words)),
+    waits ? make('p', {}, `Kept on this phone: ${waits.words}. ${waits.refused ?? ''}`) : make('div', { class: 'row' },
+      own ? button(own[0], () => own[1](), { class: 'main' }) : null,
+      ['counted', 'canes', 'moisture'].includes(line.kind) && own ? null : tick('Done as planned', 'done'),
+      cut && bush ? button('Done, other numbers', () => way.pruned[1](line.planned)) : null,
+      cut && bush ? button('Count first', () => way.counted[1]()) : null,
+      tick('Half', 'begun', { percent: '50' }), tick('Later', 'later'), tick('Not this year', 'skipped')));
 }
 
 function drawing(bush) {
@@ -150,22 +173,28 @@ function drawing(bush) {
     `age ${age.label}: ${age.total}${age.out > 0 ? `, ${age.out} out` : ''}`)));
 }
 
-/** Steppers by age; a tap on the number opens all numbers, so that any is two taps away. */
-function count(bush, start, title, done) {
-  const numbers = { ...start };
-  const draw = () => page(`${title}: ${bush.name}, ${bush.id}`, ...Object.keys(numbers).map((age) => make('div', { class: 'step' },
-    make('b', {}, `age ${age}`),
-    button('−', () => { numbers[age] = Math.max(0, numbers[age] - 1); draw(); }, { 'aria-label': `one less of age ${age}` }),
-    button(String(numbers[age]), () => pick(age), { class: 'many', 'aria-label': `${numbers[age]} of age ${age}; choose a number` }),
-    button('+', () => { numbers[age] += 1; draw(); }, { 'aria-label': `one more of age ${age}` }))),
+/** Numbers by age: one tap each up to nine; the number itself opens all that are more. */
+function numbers(bush, start, title, done) {
+  const them = { ...start };
+  const of = (age) => (bush.row ? ['canes of this summer', 'canes that fruited'][age - 1] : `age ${age}`);
+  const draw = () => edit(`${title}: ${bush.name}, ${bush.id}`, ...Object.keys(them).map((age) => {
+    const set = (many) => { them[age] = Math.max(0, many); draw(); };
+    return make('div', { role: 'group', 'aria-label': of(age) },
+      make('div', { class: 'step' }, make('b', {}, `${of(age)}: ${them[age]}`),
+        button('−', () => set(them[age] - 1), { 'aria-label': `one less, ${of(age)}` }),
+        button('+', () => set(them[age] + 1), { 'aria-label': `one more, ${of(age)}` }),
+        button('…', () => pick(age), { 'aria-label': `more numbers, ${of(age)}` })),
+      make('div', { class: 'grid' }, ...Array.from({ length: 10 }, (none, many) => button(String(many), () => set(many),
+        { 'aria-pressed': String(many === them[age]), 'aria-label': `${many}, ${of(age)}` }))));
+  }),
   make('div', { class: 'row' },
-    button('Note it', () => done(Object.entries(numbers).map(([age, many]) => `${age}=${many}`).join(',')), { class: 'main' }),
+    button('Note it', () => done(them), { class: 'main' }),
     button('Back', () => show())));
-  const pick = (age) => page(`How many of age ${age}?`, make('div', { class: 'grid' },
-    ...Array.from({ length: 31 }, (none, many) => button(String(many), () => { numbers[age] = many; draw(); }))));
+  const pick = (age) => edit(`How many, ${of(age)}?`, make('div', { class: 'grid' },
+    ...Array.from({ length: 41 }, (none, at) => (at < 31 ? at : 30 + 10 * (at - 30))).map((many) => button(String(many), () => { them[age] = many; draw(); }))));
   draw();
 }
-const counted = (bush) => count(bush, bush.expected, 'Counted', (stems) => note([{ entry: 'counted', plant: bush.id, stems }], `counted ${bush.id}`));
+const stems = (them) => Object.entries(them).map(([age, many]) => `${age}=${many}`).join(',');
 
 function bushes() {
   const find = make('input', { id: 'find', type: 'search', autocomplete: 'off' });
@@ -180,35 +209,50 @@ function bushes() {
   draw();
 }
 
-function of(id) {
-  show = () => of(id);
-  const bush = garden.bushes.find((it) => it.id === id);
-  if (!bush) { turn('to-bushes', bushes); return; }
-  const choose = (title, choices, done) => page(title, make('div', { class: 'list' }, ...choices.map((it) => button(it.words, () => done(it)))), button('Back', () => show()));
+/** What can be noted of a bush, by kind of entry; `job` is the task that it is noted for, if any. */
+function ways(bush, job) {
+  const choose = (title, choices, done) => edit(title, make('div', { class: 'list' }, ...choices.map((it) => button(it.words, () => done(it)))), button('Back', () => show()));
   const amount = (title, unit, sizes, done) => {
     let sum = 0;
-    const draw = () => page(`${title}: ${bush.name}, ${bush.id}`, make('p', { role: 'status' }, `${Number(sum.toFixed(1))} ${unit}`),
+    const draw = () => edit(`${title}: ${bush.name}, ${bush.id}`, make('p', { role: 'status' }, `${Number(sum.toFixed(1))} ${unit}`),
       make('div', { class: 'row' }, ...sizes.map((size) => button(`+ ${size}`, () => { sum += size; draw(); })), button('0', () => { sum = 0; draw(); })),
       make('div', { class: 'row' }, button('Note it', () => (sum > 0 ? done(String(Number(sum.toFixed(1)))) : say('Tap an amount first.')), { class: 'main' }), button('Back', () => show())));
     draw();
   };
+  const plant = bush.id;
+  const tell = (entry, values, words) => note([{ entry, ...values }], words, job);
+  const count = () => numbers(bush, bush.expected, 'Counted', (them) => (bush.row
+    ? tell('canes', { plant, fresh: String(them[1]), fruited: String(them[2]) }, `counted ${plant}`)
+    : tell('counted', { plant, stems: stems(them) }, `counted ${plant}`)));
+  return {
+    counted: ['Counted', count],
+    canes: ['Counted', count],
+    pruned: ['Cut', (start) => numbers(bush, start ?? Object.fromEntries(Object.keys(bush.expected).map((age) => [age, 0])), 'Cut out',
+      (them) => tell('pruned', { plant, stems: stems(them) }, `cut ${plant}`))],
+    picked: ['Picked', () => amount('Picked', 'kg', [0.1, 0.5, 1], (kg) => tell('picked', { plant, kg }, `picked ${kg} kg of ${plant}`))],
+    moisture: ['Soil felt', () => choose('How does the soil feel, a hand deep?', garden.feels[bush.bed], (it) => tell('moisture', { bed: bush.bed, feel: it.key }, `soil of ${bush.bedName}, ${it.key}`))],
+    watered: ['Watered', () => amount('Watered', 'litres', [1, 5, 10], (litres) => tell('watered', { plant, litres }, `watered ${plant}`))],
+    seen: ['Seen', () => choose('Which stage?', garden.stages, (it) => tell('seen', { plant, stage: it.key }, `${it.key} on ${plant}`))],
+    inspected: ['Looks ill', () => choose('What was found?', garden.findings, (it) => tell('inspected', { plant, finding: it.key }, `${plant}: ${it.words}`))],
+    fed: ['Fed', () => choose('What was given?', garden.materials.fed, (it) => amount(it.words, 'g', [10, 50, 100], (grams) => tell('fed', { plant, material: it.key, grams }, `fed ${plant}`)))],
+    mulched: ['Bed mulched', () => choose('With what?', garden.materials.mulched, (it) => amount(it.words, 'cm deep', [1, 5], (depthCm) => tell('mulched', { bed: bush.bed, material: it.key, depthCm }, `mulched ${bush.bedName}`)))],
+  };
+}
+
+function of(id) {
+  show = () => of(id);
+  const bush = garden.bushes.find((it) => it.id === id);
+  if (!bush) { turn('to-bushes', bushes); return; }
+  const { canes, ...all } = ways(bush);
   page(`${bush.name}, ${bush.id}`, make('p', {}, bush.bedName), drawing(bush), bush.taken ? make('p', {}, `To take out: ${bush.taken}.`) : null,
-    make('div', { class: 'row' },
-      bush.row ? null : button('Counted', () => counted(bush)),
-      bush.row ? null : button('Cut', () => count(bush, Object.fromEntries(Object.keys(bush.expected).map((age) => [age, 0])), 'Cut out', (stems) => note([{ entry: 'pruned', plant: id, stems }], `cut ${id}`))),
-      button('Picked', () => amount('Picked', 'kg', [0.1, 0.5, 1], (kg) => note([{ entry: 'picked', plant: id, kg }], `picked ${kg} kg of ${id}`))),
-      button('Soil felt', () => choose('How does the soil feel, a hand deep?', garden.feels, (it) => note([{ entry: 'moisture', bed: bush.bed, feel: it.key }], `${bush.bedName} is ${it.words}`))),
-      button('Watered', () => amount('Watered', 'litres', [1, 5, 10], (litres) => note([{ entry: 'watered', plant: id, litres }], `watered ${id}`))),
-      button('Seen', () => choose('Which stage?', garden.stages, (it) => note([{ entry: 'seen', plant: id, stage: it.key }], `${id}: ${it.words}`))),
-      button('Looks ill', () => choose('What was found?', garden.findings, (it) => note([{ entry: 'inspected', plant: id, finding: it.key }], `${id}: ${it.words}`))),
-      button('Fed', () => choose('What was given?', garden.materials.fed, (it) => amount(it.words, 'g', [10, 50, 100], (grams) => note([{ entry: 'fed', plant: id, material: it.key, grams }], `fed ${id}`)))),
-      button('Bed mulched', () => choose('With what?', garden.materials.mulched, (it) => amount(it.words, 'cm deep', [1, 5], (depthCm) => note([{ entry: 'mulched', bed: bush.bed, material: it.key, depthCm }], `mulched ${bush.bedName}`))))),
+    make('div', { class: 'row' }, ...Object.values(all).map(([words, way]) => button(words, () => way()))),
     button('Back', () => turn('to-bushes', bushes)));
 }
 
 function noted() {
   page('Noted today',
-    ...kept().map((it) => make('p', {}, `Kept on this phone: ${it.words}`)),
+    ...kept().map((it) => make('div', { class: 'card' }, make('p', {}, it.refused ? `Not accepted: ${it.words}. ${it.refused}` : `Kept on this phone: ${it.words}`),
+      it.refused ? button('Forget it', () => { keep(kept().filter((one) => one.key !== it.key)); tellKept(); noted(); }) : null)),
     garden.noted.length === 0 ? make('p', {}, 'Nothing yet.') : null,
     ...garden.noted.map((it) => make('div', { class: 'card' }, make('p', {}, `${it.kind}: ${it.words}`), button('Take back', async () => {
       try {
@@ -230,16 +274,27 @@ document.getElementById('sheet').addEventListener('click', async () => {
   } catch { say('The program does not answer.'); }
 });
 document.getElementById('copy').addEventListener('click', () => {
-  const rows = kept().flatMap((it) => it.rows);
+  const rows = kept().flatMap((it) => it.rows.map((row) => ({ once: it.key, ...row })));
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
   const table = [columns, ...rows.map((row) => columns.map((name) => row[name] ?? ''))]
     .map((line) => line.map((cell) => `"${String(cell).replaceAll('"', '""')}"`).join(',')).join('\n');
-  page('Unsent notes', rows.length === 0 ? make('p', {}, 'There are none.') : make('p', {}, 'Copy this table and give it to: oldwood note --csv FILE'),
-    make('pre', {}, rows.length === 0 ? '' : table), button('Back', () => show()));
+  if (rows.length === 0) { edit('Unsent notes', make('p', {}, 'There are none.'), button('Back', () => show())); return; }
+  const text = make('textarea', { readonly: '', rows: '8', 'aria-label': 'the notes as a table' }, table);
+  edit('Unsent notes', make('p', {}, 'Copy this table, or save it as a file, and give it on the computer to: oldwood note --csv FILE. What was sent in the meantime is not noted twice.'),
+    text, make('div', { class: 'row' },
+      button('Copy', () => { text.select(); say(document.execCommand('copy') ? 'Copied.' : 'Mark the table and copy it by hand.'); }, { class: 'main' }),
+      make('a', { class: 'button', download: 'notes.csv', href: URL.createObjectURL(new Blob([table], { type: 'text/csv' })) }, 'Save as a file'),
+      button('Back', () => show())));
 });
 addEventListener('online', send);
-setInterval(() => { if (kept().length > 0) send(); }, 5000);
-addEventListener('focus', () => { if (garden && kept().length === 0 && show === rounds) look().catch(() => {}); });
+/** Sends what is kept; where nothing is, sees what others noted. Not while numbers are chosen, nor where the key is no good. */
+async function again() {
+  if (unsent().length > 0) { await send(); return; }
+  if (document.hidden || editing || barred) return;
+  try { await look(); } catch { silent = true; tellKept('The program does not answer.'); }
+}
+setInterval(again, 5000);
+addEventListener('focus', again);
 (async () => {
   if (token === '') { say('Open this page by the link that the program printed: it holds a key.'); return; }
   try { await look(); await send(); } catch { tellKept('The program does not answer.'); }

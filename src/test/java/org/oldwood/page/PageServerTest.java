@@ -32,6 +32,11 @@ class PageServerTest {
             }
 
             @Override
+            public String stamp() {
+                return "now " + noted.size();
+            }
+
+            @Override
             public String sheet() {
                 return "<!DOCTYPE html><title>sheet</title>";
             }
@@ -95,6 +100,17 @@ class PageServerTest {
         assertThat(send(to("garden")).statusCode()).isEqualTo(401);
         assertThat(send(to("garden").header(Guard.TOKEN, "wrong")).statusCode()).isEqualTo(401);
         assertThat(send(to("garden").header(Guard.TOKEN, token())).body()).isEqualTo("{\"garden\":\"Slope\"}");
+    }
+
+    @Test
+    void what_the_phone_has_as_it_is_is_not_sent_again() throws Exception {
+        HttpRequest.Builder look = to("garden").header(Guard.TOKEN, token());
+        String stamp = send(look).headers().firstValue("ETag").orElseThrow();
+        look.header("If-None-Match", stamp);
+
+        assertThat(send(look).statusCode()).isEqualTo(304);
+        send(post("notes", "{\"key\":\"k1\",\"rows\":[{\"entry\":\"picked\"}]}"));
+        assertThat(send(look).statusCode()).isEqualTo(200);
     }
 
     /** A thousand; with {@code -DwrongRequests=10000} as many as that. */

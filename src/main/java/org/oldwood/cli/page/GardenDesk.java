@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import org.oldwood.cli.Main;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
+import org.oldwood.store.Csv;
 
 /**
  * Answers the page by running the program's own commands, so that a note from the phone is checked, worded and written
@@ -24,6 +26,8 @@ import org.oldwood.page.Desk;
 final class GardenDesk implements Desk {
     private final GardenCommand command;
     private final List<String> common;
+    private Object shown = "";
+    private String shownAt = "";
 
     GardenDesk(GardenCommand command) {
         this.command = command;
@@ -35,9 +39,30 @@ final class GardenDesk implements Desk {
 
     @Override
     public Object view() throws IOException {
+        String now = stamp();
+        if (!now.equals(shownAt)) {
+            PageViewer viewer = new PageViewer();
+            viewer.takeFrom(command);
+            shown = viewer.view();
+            shownAt = now;
+        }
+        return shown;
+    }
+
+    @Override
+    public String stamp() throws IOException {
         PageViewer viewer = new PageViewer();
         viewer.takeFrom(command);
-        return viewer.view();
+        StringBuilder stamp = new StringBuilder(viewer.today().toString());
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(command.gardenPath(), "*.{json,jsonl,csv}")) {
+            for (Path file : files) {
+                stamp.append(' ')
+                        .append(Files.getLastModifiedTime(file).toMillis())
+                        .append('+')
+                        .append(Files.size(file));
+            }
+        }
+        return stamp.toString();
     }
 
     @Override
@@ -64,23 +89,18 @@ final class GardenDesk implements Desk {
         return new Reply(ran.code == 0, ran.said);
     }
 
-    /** Rows as a table of comma-separated values (RFC 4180), which is what many notes at once are read from. */
-    static String table(List<Map<String, String>> rows) {
+    /** Rows as the table that many notes at once are read from. */
+    private static String table(List<Map<String, String>> rows) {
         Set<String> columns = new LinkedHashSet<>();
         rows.forEach(row -> columns.addAll(row.keySet()));
-        StringBuilder table = new StringBuilder();
-        List<String> names = List.copyOf(columns);
-        line(table, names);
-        rows.forEach(row -> line(
-                table, names.stream().map(name -> row.getOrDefault(name, "")).toList()));
-        return table.toString();
-    }
-
-    private static void line(StringBuilder table, List<String> cells) {
-        List<String> quoted = cells.stream()
-                .map(cell -> '"' + cell.replace("\"", "\"\"") + '"')
-                .toList();
-        table.append(String.join(",", quoted)).append('\n');
+        return Csv.text(
+                List.copyOf(columns),
+                rows.stream()
+                        .map(row -> columns.stream()
+                                .map(name -> row.getOrDefault(name, ""))
+                                .toList())
+                        .toList(),
+                false);
     }
 
     private record Ran(int code, List<String> said) {}

@@ -14,11 +14,13 @@ import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Stems;
+import org.oldwood.craft.water.WaterData;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.facts.pruning.PruningCase;
+import org.oldwood.facts.water.BedGround;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
@@ -44,25 +46,27 @@ final class PageData {
     private final GardenPlan plan;
     private final GardenState state;
     private final Season season;
+    private final List<PlantState> walked;
 
     PageData(GardenFolder folder, GardenPlan plan) {
         this.folder = folder;
         this.plan = plan;
         this.state = plan.state();
         this.season = state.season();
+        this.walked = walked(state);
     }
 
     PageView view() {
         Map<String, Cut> cuts = new LinkedHashMap<>();
         List<PageView.Bush> bushes = new ArrayList<>();
-        walked(state).forEach(plant -> bushes.add(bush(plant, cuts)));
+        walked.forEach(plant -> bushes.add(bush(plant, cuts)));
         return new PageView(
                 state.garden().name(),
                 state.date(),
                 rounds(cuts),
                 bushes,
                 materials(),
-                words(EntryKind.MOISTURE, "feel"),
+                feels(),
                 stages(),
                 words(EntryKind.INSPECTED, "finding"),
                 noted());
@@ -93,8 +97,19 @@ final class PageData {
                         round.lastGoodDay(),
                         round.minutes() > 0 ? Optional.of((int) Math.ceil(round.minutes())) : Optional.empty(),
                         round.cautions().stream().findFirst().map(Cautions.Caution::line),
-                        round.tasks().stream().map(task -> line(task, cuts)).toList()))
+                        round.tasks().stream()
+                                .sorted(Comparator.comparingInt(this::place))
+                                .map(task -> line(task, cuts))
+                                .toList()))
                 .toList();
+    }
+
+    /** Where a task is met as one walks; what is of no one place comes first. */
+    private int place(Task task) {
+        return task.subject().plants().stream()
+                .mapToInt(plant -> walked.indexOf(plant))
+                .min()
+                .orElse(-1);
     }
 
     private static PageView.Line line(Task task, Map<String, Cut> cuts) {
@@ -109,6 +124,7 @@ final class PageData {
                 task.id(),
                 task.title(),
                 plant,
+                task.rule().doneBy().kinds().stream().findFirst().map(EntryKind::key),
                 task.amount().map(Amount::words).filter(words -> !words.isEmpty()),
                 task.amount().map(Amount::lines).orElse(List.of()),
                 planned);
@@ -138,7 +154,9 @@ final class PageData {
                 state.bed(bed).map(it -> it.bed().name()).orElse(bed),
                 crop.inRows(),
                 cut.map(it -> ages(Wood.of(it))).orElse(List.of()),
-                cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
+                crop.inRows()
+                        ? canes(cut)
+                        : cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
                 cut.flatMap(it -> found.map(one -> CutWords.taken(it, one.form().counted()))));
     }
 
@@ -146,6 +164,15 @@ final class PageData {
         Map<String, Integer> none = new LinkedHashMap<>();
         AGES.forEach(age -> none.put(age, 0));
         return none;
+    }
+
+    private static Map<String, Integer> canes(Optional<Cut> cut) {
+        Map<String, Integer> canes = new LinkedHashMap<>();
+        for (int age = 1; age <= 2; age++) {
+            int of = age;
+            canes.put(Integer.toString(age), cut.map(it -> it.before().at(of)).orElse(0));
+        }
+        return canes;
     }
 
     private static Map<String, Integer> expected(Stems stems) {
@@ -183,6 +210,20 @@ final class PageData {
         return Map.of("fed", feeds, "mulched", mulches);
     }
 
+    /** How moist soil feels, in the words for each bed's own ground. */
+    private Map<String, List<PageView.Choice>> feels() {
+        WaterData data = WaterData.read(folder.crops(), folder.documents());
+        Map<String, List<PageView.Choice>> feels = new LinkedHashMap<>();
+        state.beds()
+                .forEach((id, bed) -> feels.put(
+                        id,
+                        data.soils().guide(BedGround.of(bed.bed(), data).soil()).classes().stream()
+                                .map(one -> new PageView.Choice(
+                                        one.word(), one.word().replace('-', ' ') + ": " + one.text()))
+                                .toList()));
+        return feels;
+    }
+
     private static List<PageView.Choice> words(EntryKind kind, String key) {
         return kind.field(key).map(EntryField::words).orElse(List.of()).stream()
                 .map(word -> new PageView.Choice(word, word.replace('-', ' ')))
@@ -192,7 +233,7 @@ final class PageData {
     private static List<PageView.Choice> stages() {
         List<PageView.Choice> all = new ArrayList<>();
         for (Stage stage : Stage.values()) {
-            all.add(new PageView.Choice(stage.key(), stage.key().replace('-', ' ')));
+            all.add(new PageView.Choice(stage.key(), stage.words() + ": " + stage.look()));
         }
         return all;
     }

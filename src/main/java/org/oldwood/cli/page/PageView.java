@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param rounds what is to be done now, the most urgent first
  * @param bushes all plants in walking order
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
- * @param feels the classes of soil moisture by the hand
+ * @param feels the classes of soil moisture by the hand, by bed
  * @param stages the stages that can be seen
  * @param findings what can be found on an ill bush
  * @param noted today's entries, the newest first
@@ -22,7 +22,7 @@ record PageView(
         List<Round> rounds,
         List<Bush> bushes,
         Map<String, List<Choice>> materials,
-        List<Choice> feels,
+        Map<String, List<Choice>> feels,
         List<Choice> stages,
         List<Choice> findings,
         List<Noted> noted) {
@@ -41,6 +41,7 @@ record PageView(
      *
      * @param task its id
      * @param plant the bush, where it is about one
+     * @param kind the kind of entry that usually tells it
      * @param how what to do, line by line
      * @param planned stems to take out, by age class, where that is the work
      */
@@ -48,6 +49,7 @@ record PageView(
             String task,
             String title,
             Optional<String> plant,
+            Optional<String> kind,
             Optional<String> amount,
             List<String> how,
             Map<String, Integer> planned) {}
@@ -57,7 +59,8 @@ record PageView(
      *
      * @param row whether it is a row of canes
      * @param wood its stems drawn by age; empty where they were not counted
-     * @param expected stems by age class as the record has them, to begin a count with
+     * @param expected stems by age class as the record has them, to begin a count with; of a row the canes of this
+     *     summer as 1, those that fruited as 2
      */
     record Bush(
             String id,

@@ -65,6 +65,9 @@ public final class WalkCommand extends GardenCommand {
 
     @Override
     public int run() throws IOException {
+        if (json) {
+            throw usage("the page is for people and has no --json; oldwood now --json tells the rounds");
+        }
         GardenState state = state();
         if (labels.isPresent()) {
             Path out = path(labels.get());
@@ -109,7 +112,9 @@ public final class WalkCommand extends GardenCommand {
 
     private PageServer open(InetAddress address) throws IOException {
         try {
-            return PageServer.open(address, port, new GardenDesk(this));
+            GardenDesk desk = new GardenDesk(this);
+            desk.view(); // what is wrong with the record is told here, and the first look need not wait
+            return PageServer.open(address, port, desk);
         } catch (BindException e) {
             throw usage(
                     "nothing can be opened at %s, port %s: it is in use, or not an address of this machine. Another port: --port 0"

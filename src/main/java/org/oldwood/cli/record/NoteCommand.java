@@ -72,15 +72,26 @@ public final class NoteCommand extends GardenCommand {
         Problems problems = new Problems();
         Csv table = Csv.read(text(csv.get()), file, problems);
         checkColumns(table, file, problems);
-        new Noting(this, problems).once(once).note(() -> drafts(table, problems));
+        // rows that a phone kept go by keys of their own: those that it sent meanwhile are not noted twice
+        Map<Optional<String>, List<Csv.Row>> sent = new LinkedHashMap<>();
+        table.rows().forEach(row -> sent.computeIfAbsent(row.cell("once").or(() -> once), key -> new ArrayList<>())
+                .add(row));
+        if (sent.isEmpty()) {
+            sent.put(once, List.of());
+        }
+        for (Map.Entry<Optional<String>, List<Csv.Row>> each : sent.entrySet()) {
+            new Noting(this, problems)
+                    .once(each.getKey())
+                    .note(() -> drafts(each.getValue(), table.semicolons(), problems));
+        }
         return 0;
     }
 
-    private List<Draft> drafts(Csv table, Problems problems) {
+    private List<Draft> drafts(List<Csv.Row> rows, boolean semicolons, Problems problems) {
         List<Draft> drafts = new ArrayList<>();
         Ticking ticking = new Ticking(this);
-        for (Csv.Row row : table.rows()) {
-            draft(row, table.semicolons(), problems)
+        for (Csv.Row row : rows) {
+            draft(row, semicolons, problems)
                     .ifPresent(draft ->
                             drafts.addAll(draft.id().isPresent() ? List.of(draft) : ticking.booked(draft, List.of())));
         }
@@ -88,7 +99,7 @@ public final class NoteCommand extends GardenCommand {
     }
 
     private static void checkColumns(Csv table, String file, Problems problems) {
-        Set<String> known = new TreeSet<>(List.of("id", "date", "entry", "note"));
+        Set<String> known = new TreeSet<>(List.of("id", "once", "date", "entry", "note"));
         for (EntryKind kind : EntryKind.values()) {
             kind.fields().stream().map(EntryField::key).forEach(known::add);
         }
@@ -128,6 +139,7 @@ public final class NoteCommand extends GardenCommand {
         values.remove("date");
         values.remove("entry");
         values.remove("id");
+        values.remove("once");
         return date.map(day -> new Draft(day, kind.get(), values, row.place(), false, id(row, problems)));
     }
 

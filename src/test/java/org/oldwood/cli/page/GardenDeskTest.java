@@ -133,7 +133,38 @@ class GardenDeskTest {
     }
 
     @Test
-    void words_with_commas_and_quotes_stay_whole() {
-        assertThat(GardenDesk.table(List.of(Map.of("note", "a \"b\", c")))).isEqualTo("\"note\"\n\"a \"\"b\"\", c\"\n");
+    void words_with_commas_and_quotes_stay_whole_and_change_the_stamp() throws IOException {
+        String before = desk.stamp();
+        desk.note("k1", List.of(Map.of("entry", "picked", "plant", "blackcurrant-1", "kg", "1", "note", "a \"b\", c")));
+
+        assertThat(Files.readString(folder.resolve("journal.jsonl"))).contains("a \\\"b\\\", c");
+        assertThat(desk.stamp()).isNotEqualTo(before);
+    }
+
+    @Test
+    void a_saved_table_of_kept_notes_adds_what_did_not_arrive_and_nothing_else() throws IOException {
+        desk.note("k1", List.of(Map.of("entry", "picked", "date", "2026-12-01", "plant", "blackcurrant-1", "kg", "1")));
+        long before = lines();
+        Files.writeString(
+                folder.resolve("notes.csv"),
+                """
+                "once","entry","date","plant","kg","stems"
+                "k1","picked","2026-12-01","blackcurrant-1","1",""
+                "k2","counted","2026-12-01","blackcurrant-2","","1=5,2=4"
+                """);
+
+        for (int time = 0; time < 2; time++) {
+            Cli.Result result = Cli.in(folder).run("note", "--csv", "notes.csv", "--today=2026-12-05");
+            assertThat(result.exit()).as(result.err()).isZero();
+        }
+        assertThat(lines()).isEqualTo(before + 1);
+    }
+
+    @Test
+    void the_page_is_no_json() {
+        Cli.Result result = Cli.in(folder).run("walk", "--json", "--today=2026-12-05");
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err()).contains("oldwood now --json");
     }
 }
