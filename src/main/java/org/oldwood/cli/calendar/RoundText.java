@@ -38,7 +38,7 @@ final class RoundText {
         // what is seen to on a walk is many small things, which their titles tell
         boolean isWalk = round.kind().by() == RoundKind.By.WEEK && how.size() > 1;
         lines.add(isWalk ? "" : how(how));
-        Cautions.lines(round.cautions()).stream().limit(1).forEach(line -> lines.add("Take care: " + line));
+        round.cautions().stream().limit(1).forEach(caution -> lines.add("Take care: " + caution.line()));
         List<String> parts = parts(round, due);
         parts.stream().limit(MOST_LINES).forEach(lines::add);
         if (parts.size() > MOST_LINES) {
@@ -93,7 +93,8 @@ final class RoundText {
             if (sentence.length() > MOST_HOW && half > 0) {
                 sentence = sentence.substring(0, half) + ".";
             }
-            if (how.isEmpty() || how.length() + sentence.length() < MOST_HOW) {
+            boolean isNew = how.indexOf(sentence) < 0;
+            if (how.isEmpty() || (isNew && how.length() + sentence.length() < MOST_HOW)) {
                 how.append(how.isEmpty() ? "" : " ").append(sentence);
             }
         }

@@ -22,6 +22,7 @@ import org.oldwood.cli.command.ShownList;
 import org.oldwood.cli.command.TableOptions;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.Wishes;
+import org.oldwood.plan.Cautions;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Rule;
@@ -53,6 +54,7 @@ import picocli.CommandLine.Parameters;
 public final class TasksCommand extends GardenCommand {
     private static final int MOST = 20;
     private static final int MOST_MISSED = 10;
+    private static final int MOST_CAUTIONS = 2;
     private static final String MISSED = "missed";
 
     @Parameters(arity = "0..1", paramLabel = "WHICH", description = "which rounds, see below; those that come next")
@@ -215,8 +217,23 @@ public final class TasksCommand extends GardenCommand {
         if (!round.takeAlong().isEmpty()) {
             out().hanging("  Take along: ", 4, String.join(", ", round.takeAlong()) + ".");
         }
-        round.cautions().forEach(caution -> out().hanging("  Take care: ", 4, caution.line()));
-        out().columns(2, rows(round.all()));
+        List<Cautions.Caution> cautions = round.cautions();
+        cautions.stream().limit(MOST_CAUTIONS).forEach(caution -> out().hanging("  Take care: ", 4, caution.line()));
+        if (cautions.size() > MOST_CAUTIONS) {
+            out().paragraph(
+                            4,
+                            "%s more on the sheet, and by oldwood why with a task's id."
+                                    .formatted(cautions.size() - MOST_CAUTIONS));
+        }
+        List<Task> later = round.later();
+        round.tasks().stream().filter(task -> !later.contains(task)).forEach(task -> tell(task, ""));
+        later.forEach(task -> tell(task, "later: "));
+        round.finished().forEach(task -> tell(task, state(task)));
+    }
+
+    private void tell(Task task, String state) {
+        out().hanging("  - ", 4, state + TaskWords.headline(task));
+        out().paragraph(4, "%s  %s".formatted(TaskWords.window(task), task.id()));
     }
 
     /** What was not done in its time, in a block of its own. */

@@ -119,10 +119,15 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return beds;
     }
 
-    /** The cautions of all tasks, the gravest first, each once. */
+    /** The gravest caution of each task, as they are done, then those of all that are left, the gravest first. */
     public List<Cautions.Caution> cautions() {
-        return Cautions.ranked(
-                all().stream().flatMap(task -> task.cautions().stream()).toList());
+        Map<String, Cautions.Caution> byLine = new LinkedHashMap<>();
+        all().stream()
+                .flatMap(task -> Cautions.ranked(task.cautions()).stream().limit(1))
+                .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
+        Cautions.ranked(all().stream().flatMap(task -> task.cautions().stream()).toList())
+                .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
+        return List.copyOf(byLine.values());
     }
 
     /** The materials of what is left, each summed. */

@@ -75,6 +75,7 @@ public final class Rounds {
         RoundKind kind = kind(all.get(0).rule());
         List<Task> walked = new ArrayList<>(all);
         walked.sort(Comparator.comparing(Rounds::bed)
+                .thenComparing(task -> aroundThePlants(kind, task))
                 .thenComparing(task -> task.subject().id())
                 .thenComparingInt(task -> kind.order(task.rule()))
                 .thenComparing(Task::id));
@@ -114,6 +115,11 @@ public final class Rounds {
         LocalDate middle = days.get((days.size() - 1) / 2);
         LocalDate inTime = middle.isBefore(first) ? first : middle;
         return inTime.isAfter(end) ? end : inTime;
+    }
+
+    /** What is done to a whole bed, but for a first look, is done after what is done to its plants: clearing up. */
+    private static boolean aroundThePlants(RoundKind kind, Task task) {
+        return task.subject().kind().equals("bed") && kind.order(task.rule()) > 0;
     }
 
     private static String bed(Task task) {
