@@ -62,11 +62,13 @@ class DependenciesDocTest {
     }
 
     private static void table(StringBuilder text, List<Library> libraries) throws Exception {
-        text.append("| library | version | licence |\n|---|---|---|\n");
+        Map<String, List<String>> byLicence = new TreeMap<>();
         for (Library one : libraries) {
-            text.append("| ").append(one.name()).append(" | ").append(one.version());
-            text.append(" | ").append(licence(one)).append(" |\n");
+            byLicence.computeIfAbsent(licence(one), key -> new ArrayList<>()).add(one.name() + " " + one.version());
         }
+        text.append("| licence, as the library names it | libraries |\n|---|---|\n");
+        byLicence.forEach(
+                (licence, names) -> text.append("| %s | %s |\n".formatted(licence, String.join(", ", names))));
     }
 
     /** Every library on the class path, by name. */
