@@ -60,10 +60,12 @@ public final class Soils {
         String soils = fields.text("soils");
         List<Soil.FeelClass> classes = new ArrayList<>();
         for (Fields one : fields.objects("classes")) {
+            String word = one.text("word");
+            double low = one.number("low", 0, 1);
             classes.add(new Soil.FeelClass(
-                    one.text("word"),
-                    one.number("low", 0, 1),
-                    one.number("high", 0, 1),
+                    word,
+                    low,
+                    one.number("high", low, 1),
                     one.text("text"),
                     one.text("source"),
                     one.oneOf("seen", Seen.keys())));
