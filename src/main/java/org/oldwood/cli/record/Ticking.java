@@ -7,14 +7,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Noted;
+import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -78,11 +81,16 @@ public final class Ticking {
         }
         Optional<Round> round = round(task.value(), draft.date());
         if (round.isPresent()) {
+            List<String> only = only(draft);
             List<Draft> all = new ArrayList<>();
-            for (Task each : part(round.get(), draft, except)) {
+            for (Task each : part(round.get(), draft, only, except)) {
                 Map<String, Json> values = new LinkedHashMap<>(draft.values());
                 values.put("task", new Json.Text(draft.place().at("task"), each.id()));
                 List<String> here = Booking.plants(each);
+                values.remove("only");
+                if (!only.isEmpty() && !only.containsAll(here)) {
+                    values.put("only", list(only.stream().filter(here::contains).toList(), draft.place()));
+                }
                 all.addAll(booked(
                         new Draft(draft.date(), draft.kind(), values, draft.place()),
                         except.stream().filter(here::contains).toList()));
@@ -99,11 +107,8 @@ public final class Ticking {
         }
         Optional<Double> amount =
                 draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
-        List<String> only = draft.values().get("only") instanceof Json.Arr ids
-                ? ids.items().stream().map(id -> ((Json.Text) id).value()).toList()
-                : List.of();
         String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
-        return drafts(new Tick(task.value(), draft.date(), only, except, amount, note), draft.place());
+        return drafts(new Tick(task.value(), draft.date(), only(draft), except, amount, note), draft.place());
     }
 
     private Optional<Round> round(String text, LocalDate day) {
@@ -114,24 +119,41 @@ public final class Ticking {
         }
     }
 
-    /** The tasks of a round that an entry speaks of, less those of plants that it was not done to. */
-    private List<Task> part(Round round, Draft draft, List<String> except) {
+    private static List<String> only(Draft draft) {
+        return draft.values().get("only") instanceof Json.Arr ids
+                ? ids.items().stream().map(id -> ((Json.Text) id).value()).toList()
+                : List.of();
+    }
+
+    /** The tasks of a round that an entry speaks of: of all its plants, of some, or of all but some. */
+    private List<Task> part(Round round, Draft draft, List<String> only, List<String> except) {
         command.tell("%s: %s".formatted(round.id(), round.title()));
         List<Task> due = round.due().isEmpty() ? round.tasks() : round.due();
-        if (due.size() > 1
-                && (draft.values().containsKey("amount") || draft.values().containsKey("only"))) {
-            throw command.usage(
-                    "of a round of %s tasks say --only or --amount task by task; oldwood tasks %s shows them"
-                            .formatted(due.size(), round.id()));
+        if (due.size() > 1 && draft.values().containsKey("amount")) {
+            throw command.usage("of a round of %s tasks say --amount task by task; oldwood tasks %s shows them"
+                    .formatted(due.size(), round.id()));
+        }
+        Set<String> plants = new LinkedHashSet<>();
+        due.forEach(task -> plants.addAll(plants(task)));
+        for (String id : Stream.concat(only.stream(), except.stream()).toList()) {
+            if (!plants.contains(id)) {
+                throw command.noSuch("plant in %s".formatted(round.id()), id, List.copyOf(plants));
+            }
         }
         List<Task> part = due.stream()
-                .filter(task -> !except.contains(task.subject().id()))
+                .filter(task -> only.isEmpty() || plants(task).stream().anyMatch(only::contains))
+                .filter(task -> plants(task).isEmpty() || !except.containsAll(plants(task)))
                 .toList();
         if (part.isEmpty()) {
             throw command.usage("%s has nothing left to do".formatted(round.id()));
         }
         inTime(draft, round.lastGoodDay());
         return part;
+    }
+
+    /** The plants that a task goes to; none where it is a bed's, or the garden's. */
+    private static List<String> plants(Task task) {
+        return task.subject() instanceof Subject.OnePlant plant ? List.of(plant.id()) : Booking.plants(task);
     }
 
     /** Work may be put off past its time, but not unsaid. */
@@ -207,19 +229,18 @@ public final class Ticking {
         tick.amount.ifPresent(
                 amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
         if (!only.isEmpty()) {
-            Place here = place.at("only");
-            values.put(
-                    "only",
-                    new Json.Arr(
-                            here,
-                            only.stream()
-                                    .map(id -> (Json) new Json.Text(here, id))
-                                    .toList()));
+            values.put("only", list(only, place));
         }
         if (!tick.note.isEmpty()) {
             values.put("note", new Json.Text(place.at("note"), tick.note));
         }
         return new Draft(tick.day, EntryKind.DONE, values, place);
+    }
+
+    private static Json list(List<String> ids, Place place) {
+        Place here = place.at("only");
+        return new Json.Arr(
+                here, ids.stream().map(id -> (Json) new Json.Text(here, id)).toList());
     }
 
     private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {

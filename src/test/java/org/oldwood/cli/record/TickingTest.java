@@ -105,6 +105,27 @@ class TickingTest {
     }
 
     @Test
+    void of_a_round_some_plants_may_be_done() throws IOException {
+        String round = "cut@2027.blackcurrant";
+        ok("note", "done", round, "--only=blackcurrant-1,blackcurrant-3", "--today=2026-12-12");
+        assertThat(journal("pruned"))
+                .hasSize(2)
+                .allMatch(line -> line.contains("blackcurrant-1") || line.contains("blackcurrant-3"));
+        assertThat(ok("tasks", round, "--today=2026-12-13"))
+                .contains("- Cut", "blackcurrant-2", "blackcurrant-4")
+                .doesNotContain("- Cut the oldest stems out of blackcurrant-1", "- Count the stems of blackcurrant-3");
+
+        ok("note", "done", round, "--except=blackcurrant-4", "--today=2026-12-14");
+        assertThat(ok("tasks", round, "--today=2026-12-15"))
+                .contains("- Count the stems of blackcurrant-4")
+                .doesNotContain("- Count the stems of blackcurrant-2");
+
+        Cli.Result wrong = run("note", "done", round, "--only=blackcurrant-44", "--today=2026-12-15");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("blackcurrant-44", "blackcurrant-4");
+    }
+
+    @Test
     void the_tick_taken_back_takes_its_entries_back() throws IOException {
         String before = ok("tasks", "--each", MARCH) + ok("ledger", MARCH);
         ok("note", "done", FEED, MARCH);
