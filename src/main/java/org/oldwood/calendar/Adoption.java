@@ -102,7 +102,7 @@ public final class Adoption {
         Optional<RawComponent> event =
                 raws.stream().filter(RawComponent::isEvent).findFirst();
         LocalDate day = event.or(() -> raws.stream().findFirst())
-                .flatMap(raw -> SeenReader.dateOf(raw.value("DTSTART").orElse("")))
+                .flatMap(raw -> ItemReader.dateOf(raw.value("DTSTART").orElse("")))
                 .filter(item.days()::hold)
                 .orElse(item.days().best());
         Outgoing out = new Outgoing(item.on(item.days().at(day)), Optional.empty());
@@ -132,9 +132,9 @@ public final class Adoption {
 
     /** The one item of that title whose window meets the item's days; none where two do. */
     private Optional<Item> alike(RawComponent raw) {
-        String title = Title.bare(new SeenReader(garden.zone().id()).read(raw).title());
+        String title = Title.bare(new ItemReader(garden.zone().id()).read(raw).title());
         Optional<LocalDate> day =
-                SeenReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
+                ItemReader.dateOf(raw.value(raw.isEvent() ? "DTSTART" : "DUE").orElse(""));
         if (!isFit(raw.uid()) || day.isEmpty()) {
             return Optional.empty();
         }

@@ -119,7 +119,7 @@ public final class Export {
 
         /** No METHOD: the file is no message (RFC 5546). */
         void write(Path file, Head head, String component, List<Outgoing> written) throws IOException {
-            Standing standing = new Standing(garden, memory.uids().areAdopted(), replacing);
+            FileInPlace standing = new FileInPlace(garden, memory.uids().areAdopted(), replacing);
             // RFC 5545, 3.6: a calendar holds at least one component; a feed has its readers even so
             if (!head.isFeed && written.stream().noneMatch(out -> out.has(component))) {
                 if (standing.isOurs(head.uid, file)) {

@@ -56,7 +56,7 @@ public final class ReadBack {
     /** Reads one more file. */
     public ReadBack read(InputStream in, String name) throws IOException {
         RawComponent file = RawReader.read(in, name, problems);
-        SeenReader reader = new SeenReader(garden.zone().id());
+        ItemReader reader = new ItemReader(garden.zone().id());
         int strangers = 0;
         for (RawComponent raw : file.items()) {
             Item item = ours.get(raw.uid());
@@ -82,7 +82,7 @@ public final class ReadBack {
         return new Result(List.copyOf(answers.values()), List.copyOf(notices), problems);
     }
 
-    private void hear(Item item, RawComponent raw, Seen seen) {
+    private void hear(Item item, RawComponent raw, ReadItem seen) {
         noticeChanges(item, raw, seen);
         if (seen.isDone()) {
             done.add(item.identity());
@@ -97,7 +97,7 @@ public final class ReadBack {
      * Only a to-do that somebody changed in a calendar can say that a tick was taken back; an older copy of ours
      * cannot.
      */
-    private static boolean isUntouched(RawComponent raw, Seen seen) {
+    private static boolean isUntouched(RawComponent raw, ReadItem seen) {
         return raw.isEvent()
                 || seen.isDone()
                 || seen.status().equals("CANCELLED")
@@ -109,7 +109,7 @@ public final class ReadBack {
         answers.merge(identity, answer, (one, other) -> other.what().compareTo(one.what()) < 0 ? other : one);
     }
 
-    private Optional<Answer> answer(Item item, Seen seen) {
+    private Optional<Answer> answer(Item item, ReadItem seen) {
         Item.State known = item.progress().state();
         if (known == Item.State.DONE) {
             return Optional.empty();
@@ -130,11 +130,11 @@ public final class ReadBack {
                 : Optional.empty();
     }
 
-    private static boolean isKnown(Item.Progress known, Seen seen) {
+    private static boolean isKnown(Item.Progress known, ReadItem seen) {
         return known.state() == Item.State.BEGUN && (seen.percent() == 0 || seen.percent() == known.percent());
     }
 
-    private Answer said(Item item, Answer.What what, Seen seen) {
+    private Answer said(Item item, Answer.What what, ReadItem seen) {
         String basis = seen.isCompletedGiven()
                 ? "the day of reading, since the calendar's day of completion cannot be read"
                 : "the day of reading, since the calendar names none";
@@ -167,9 +167,9 @@ public final class ReadBack {
      * Held against what we last wrote, not against the plan, which may have moved since; an older copy of ours that
      * nobody touched is no news either.
      */
-    private void noticeChanges(Item item, RawComponent raw, Seen seen) {
+    private void noticeChanges(Item item, RawComponent raw, ReadItem seen) {
         Remembered last = written.get(item.identity());
-        if (last != null && SeenReader.isOurStamp(raw) && isOlder(raw, last)) {
+        if (last != null && ItemReader.isOurStamp(raw) && isOlder(raw, last)) {
             return;
         }
         String[] days = (last == null ? layout.shown(item.days()) : last.shown()).split("[/ ]", -1);

@@ -28,7 +28,7 @@ public record Yield(
         Optional<Figure> crowding,
         Optional<Figure> picking,
         Optional<Figure> frostYear,
-        Optional<Unpruned> unpruned) {
+        Optional<UnprunedBush> unpruned) {
 
     /** The yield section of a crop, if it has one. */
     public static Optional<Yield> read(Crop crop) {
@@ -60,7 +60,7 @@ public record Yield(
                 Figure.optional(fields, "crowding"),
                 Figure.optional(fields, "picking"),
                 Figure.optional(fields, "frostYear"),
-                fields.object("unpruned").map(Unpruned::read));
+                fields.object("unpruned").map(UnprunedBush::read));
         fields.count("format", 1, 1);
         fields.done();
         return yield;

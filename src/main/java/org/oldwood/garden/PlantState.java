@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param entries all that was noted of it alone, oldest first
  * @param gone the entry that ended it, if it is no more
  */
-public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional<Entry> gone) {
+public record PlantState(Plant plant, StemsBySeason stems, List<Entry> entries, Optional<Entry> gone) {
 
     /** The last entry of a kind. */
     public Optional<Entry> last(EntryKind kind) {
@@ -20,7 +20,7 @@ public record PlantState(Plant plant, Stems stems, List<Entry> entries, Optional
 
     /** The plant as it was when no more than some of its entries had been noted. */
     public PlantState with(List<Entry> earlier, LeafFalls falls) {
-        Stems then = Stems.UNKNOWN;
+        StemsBySeason then = StemsBySeason.UNKNOWN;
         for (Entry each : earlier) {
             then = then.after(each, falls.seasonYear(plant.crop(), each.date()));
         }

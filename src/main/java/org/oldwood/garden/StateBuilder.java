@@ -40,7 +40,7 @@ public final class StateBuilder {
     private static final class Open {
         final Plant plant;
         final List<Entry> entries = new ArrayList<>();
-        Stems stems = Stems.UNKNOWN;
+        StemsBySeason stems = StemsBySeason.UNKNOWN;
         Optional<Entry> gone = Optional.empty();
 
         Open(Plant plant) {

@@ -18,7 +18,7 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
-import org.oldwood.garden.Stems;
+import org.oldwood.garden.StemsBySeason;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
@@ -137,7 +137,7 @@ final class Ahead {
         if (more.isEmpty()) {
             return plant;
         }
-        Stems stems = plant.stems();
+        StemsBySeason stems = plant.stems();
         for (Entry entry : more) {
             stems = stems.after(entry, falls.seasonYear(plant.plant().crop(), entry.date()));
         }

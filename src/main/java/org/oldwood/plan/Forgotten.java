@@ -54,7 +54,7 @@ final class Forgotten {
         return rule.ifMissed()
                 .until()
                 .flatMap(until -> until.find(situation, advisors))
-                .map(Anchor.Found::day)
+                .map(WindowEnd.Found::day)
                 .filter(day -> day.isAfter(window.last()) && !day.isBefore(world.today()))
                 .filter(day -> wasThere(situation.subject(), window))
                 .map(day -> window.part(window.first(), day));
@@ -160,7 +160,7 @@ final class Forgotten {
 
     /** Whether the record asked for it in its time: what was found later asks for nothing before. */
     private boolean wasDue(Rule rule, Subject subject, Season season, Window window) {
-        Subject then = Earlier.on(subject, window.last(), world.state().leafFalls());
+        Subject then = SubjectHistory.on(subject, window.last(), world.state().leafFalls());
         return judge.judge(rule, then, season).due();
     }
 

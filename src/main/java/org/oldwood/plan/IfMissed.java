@@ -16,7 +16,8 @@ import org.oldwood.store.Fields;
  * @param words what missing it changes, and what to do; a sentence, may be empty
  * @param seen how that was seen
  */
-public record IfMissed(Then then, int harm, Optional<Anchor> until, Optional<String> instead, String words, Seen seen) {
+public record IfMissed(
+        Then then, int harm, Optional<WindowEnd> until, Optional<String> instead, String words, Seen seen) {
 
     /** A garden's own rule need not say: its work lapses, and that is told last. */
     static final IfMissed UNSAID = new IfMissed(Then.LAPSED, 1, Optional.empty(), Optional.empty(), "", Seen.ASSUMED);
@@ -39,7 +40,7 @@ public record IfMissed(Then then, int harm, Optional<Anchor> until, Optional<Str
         IfMissed missed = new IfMissed(
                 then,
                 fields.count("harm", 0, 3),
-                then == Then.STILL_GOOD ? Optional.of(Anchor.read(fields, "until")) : Optional.empty(),
+                then == Then.STILL_GOOD ? Optional.of(WindowEnd.read(fields, "until")) : Optional.empty(),
                 then == Then.INSTEAD ? Optional.of(fields.text("instead")) : Optional.empty(),
                 fields.text("words", ""),
                 Seen.parse(fields.oneOf("seen", Seen.keys())));

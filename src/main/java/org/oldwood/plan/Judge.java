@@ -57,8 +57,8 @@ public final class Judge {
     }
 
     /** A window, or the ends that were found where they do not make one. */
-    private record Span(Optional<Window> window, Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
-        static Span of(Optional<Anchor.Found> first, Optional<Anchor.Found> last) {
+    private record Span(Optional<Window> window, Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
+        static Span of(Optional<WindowEnd.Found> first, Optional<WindowEnd.Found> last) {
             boolean opens = first.isPresent()
                     && last.isPresent()
                     && !last.get().day().isBefore(first.get().day());
@@ -122,7 +122,7 @@ public final class Judge {
                     + ", before it opens on "
                     + span.first.get().day();
         }
-        Anchor lacking = span.first.isEmpty() ? rule.opens() : rule.closes();
+        WindowEnd lacking = span.first.isEmpty() ? rule.opens() : rule.closes();
         return "its window hangs on "
                 + lacking.by()
                 + " "
@@ -139,14 +139,14 @@ public final class Judge {
         if (rule.noLaterThan().isEmpty() || span.last.isEmpty()) {
             return span;
         }
-        Optional<Anchor.Found> latest = rule.noLaterThan().get().find(opening, advisors);
+        Optional<WindowEnd.Found> latest = rule.noLaterThan().get().find(opening, advisors);
         return latest.isPresent() && latest.get().day().isBefore(span.last.get().day())
                 ? Span.of(span.first, latest)
                 : span;
     }
 
     /** What a craft says of a day that it cannot tell. */
-    private String why(Anchor lacking, Situation opening) {
+    private String why(WindowEnd lacking, Situation opening) {
         return lacking.by().equals("fact")
                 ? ": " + advisors.fact(lacking.name(), lacking.of(), opening).words()
                 : "";
@@ -160,7 +160,7 @@ public final class Judge {
         return window.last().isBefore(world.today()) ? window.last() : world.today();
     }
 
-    private static Window between(Anchor.Found first, Anchor.Found last) {
+    private static Window between(WindowEnd.Found first, WindowEnd.Found last) {
         return new Window(
                 first.day(), last.day(), () -> how(first.how().get(), last.how().get()));
     }

@@ -36,7 +36,7 @@ public final class Planner {
     private final Settler settler;
     private final Forgotten forgotten;
     private final TaskMaker maker;
-    private final Concerned concerned;
+    private final RulesBySubject concerned;
     private final List<Season> thisAndNext;
     private final List<Season> lastToNext;
 
@@ -64,7 +64,7 @@ public final class Planner {
         this.judge = new Judge(world, advisors);
         this.settler = new Settler(world, judge, advisors, rules.all());
         this.forgotten = new Forgotten(world, judge, settler, advisors);
-        this.concerned = new Concerned(rules.all());
+        this.concerned = new RulesBySubject(rules.all());
         this.maker = new TaskMaker(world);
         Season now = state.season();
         this.thisAndNext = List.of(now, now.plus(1));
@@ -178,7 +178,7 @@ public final class Planner {
         Situation noted = with(subject, now.situation());
         return settler.first(rule, noted, now.window().get())
                 .map(done -> judge.judge(
-                        rule, Earlier.before(subject, done, world.state().leafFalls()), season))
+                        rule, SubjectHistory.before(subject, done, world.state().leafFalls()), season))
                 .filter(then -> then.due() && wasIn(then, rule, noted))
                 .map(then -> new Verdict(
                         rule,

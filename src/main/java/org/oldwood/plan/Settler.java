@@ -159,12 +159,12 @@ final class Settler {
 
         @Override
         public Settling.Wanted before(Subject part, Entry entry) {
-            return amount(Earlier.before(part, entry, world.state().leafFalls()));
+            return amount(SubjectHistory.before(part, entry, world.state().leafFalls()));
         }
 
         @Override
         public Settling.Wanted after(Subject part, List<Entry> work) {
-            return amount(Earlier.after(part, work, world.state().leafFalls()));
+            return amount(SubjectHistory.after(part, work, world.state().leafFalls()));
         }
 
         /** Where a craft cannot put a figure to it, it is one piece of work. */

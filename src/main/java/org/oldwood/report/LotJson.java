@@ -2,8 +2,8 @@ package org.oldwood.report;
 
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.craft.cuttings.Around;
 import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.Milestone;
 import org.oldwood.craft.cuttings.Milestones;
@@ -112,7 +112,7 @@ public final class LotJson {
         });
     }
 
-    private static void day(JsonWriter json, String key, Around day) {
+    private static void day(JsonWriter json, String key, LikelyDay day) {
         json.put(key, day.date().toString());
     }
 

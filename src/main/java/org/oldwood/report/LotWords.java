@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.oldwood.craft.cuttings.Around;
 import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
+import org.oldwood.craft.cuttings.LotStep;
 import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.Milestone;
 import org.oldwood.craft.cuttings.Milestones;
 import org.oldwood.craft.cuttings.SeasonCrop;
-import org.oldwood.craft.cuttings.Step;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.words.Dates;
 
@@ -42,7 +42,7 @@ public final class LotWords {
      */
     public static String next(Forecast forecast, LocalDate day) {
         return Milestones.of(forecast.line(), forecast.course()).stream()
-                .filter(it -> it.step() != Step.STRIKE && !it.to().date().isBefore(day))
+                .filter(it -> it.step() != LotStep.STRIKE && !it.to().date().isBefore(day))
                 .findFirst()
                 .map(it -> next(it, day))
                 .orElse("nothing more: it bears its full crop");
@@ -145,7 +145,7 @@ public final class LotWords {
     }
 
     /** {@code 10 Nov 2027 ± 21 days}. */
-    public static String around(Around day) {
+    public static String around(LikelyDay day) {
         return Dates.shortDay(day.date()) + (day.plusMinusDays() == 0 ? "" : " ± " + day.plusMinusDays() + " days");
     }
 

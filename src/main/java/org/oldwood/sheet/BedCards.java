@@ -62,8 +62,8 @@ final class BedCards {
                 food(state),
                 situation.map(this::mulch).orElse(""),
                 due(state),
-                BedWater.of(ground, state),
-                BedWater.inWords(ground, state));
+                WaterChart.of(ground, state),
+                WaterChart.inWords(ground, state));
     }
 
     private Situation situation(Subject subject) {

@@ -257,7 +257,7 @@ class JudgeTest {
     @Test
     void a_craft_is_asked_for_what_the_end_names() {
         Problems problems = new Problems();
-        Anchor end = read("{'opens':{'fact':'from','of':'hardwood'}}", problems);
+        WindowEnd end = read("{'opens':{'fact':'from','of':'hardwood'}}", problems);
 
         assertThat(problems.list()).isEmpty();
         assertThat(end.of()).contains("hardwood");
@@ -269,9 +269,9 @@ class JudgeTest {
         return problems;
     }
 
-    private static Anchor read(String rule, Problems problems) {
+    private static WindowEnd read(String rule, Problems problems) {
         String json = rule.replace('\'', '"');
-        return Anchor.read(
+        return WindowEnd.read(
                 Fields.of(JsonReader.readLine(json, "rule", 1, problems).orElseThrow(), problems), "opens");
     }
 }

@@ -108,7 +108,7 @@ class RuleSituationsTest {
     }
 
     /** A window's end that a craft works out gets a day. */
-    private static void tellDay(Map<String, String> told, Anchor end, LocalDate day) {
+    private static void tellDay(Map<String, String> told, WindowEnd end, LocalDate day) {
         if (end.by().equals("fact")) {
             told.put(end.of().map(of -> end.name() + ":" + of).orElse(end.name()), day.toString());
         }

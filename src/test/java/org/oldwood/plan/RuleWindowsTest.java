@@ -94,7 +94,7 @@ class RuleWindowsTest {
         assertThat(rule.noLaterThan().map(RuleWindowsTest::edge)).as(source).isEqualTo(Optional.ofNullable(latest));
     }
 
-    private static String edge(Anchor anchor) {
+    private static String edge(WindowEnd anchor) {
         String of = anchor.of().map(" of "::concat).orElse("");
         String days = anchor.plusDays() == 0 ? "" : " %+d".formatted(anchor.plusDays());
         return anchor.by() + " " + anchor.name() + of + days;

@@ -32,7 +32,7 @@ class RulesDocTest {
     private static final Path PAGE = Path.of("docs/rules.md");
     private static final String MARK = "<!-- made by RulesDocTest -->\n";
     private static final Map<String, String> READERS =
-            Map.of("rule", "Rule", "window end", "Anchor", "condition", "Condition", "missed", "IfMissed");
+            Map.of("rule", "Rule", "window end", "WindowEnd", "condition", "Condition", "missed", "IfMissed");
     private static final Map<String, String> HEADS = Map.of(
             "rule",
             "A rule",
@@ -46,7 +46,7 @@ class RulesDocTest {
             "Done when");
     private static final Pattern CALL = Pattern.compile("(fields|enough)\\s*\\.(\\w+)\\(\"(\\w+)\"(?:, ([^;]*?))?\\)");
     private static final Pattern OTHER =
-            Pattern.compile("(Anchor\\.read|IfMissed\\.read|word)\\((?:fields|rule)(?:, \"(\\w+)\")?\\)");
+            Pattern.compile("(WindowEnd\\.read|IfMissed\\.read|word)\\((?:fields|rule)(?:, \"(\\w+)\")?\\)");
 
     record Key(String place, String name, String example, String meaning) {
         @Override
@@ -101,7 +101,7 @@ class RulesDocTest {
                 case "count" -> "whole number" + range();
                 case "flag" -> "true or false";
                 case "objects" -> "list of conditions";
-                case "Anchor.read" -> "window end";
+                case "WindowEnd.read" -> "window end";
                 case "IfMissed.read" -> "missed";
                 case "word" -> "text or number";
                 default -> key.equals("doneFields") ? "fields of the entry" : key;
@@ -124,12 +124,12 @@ class RulesDocTest {
         private String otherwise() {
             String[] parts = bounds.split(", ", -1);
             return switch (method) {
-                case "text" -> key.equals("instead") ? "none" : bounds.isEmpty() ? "must be there" : "empty";
-                case "oneOf" -> "must be there";
-                case "count", "number" -> parts.length > 2 ? parts[2] : "must be there";
+                case "text" -> key.equals("instead") ? "none" : bounds.isEmpty() ? "required" : "empty";
+                case "oneOf" -> "required";
+                case "count", "number" -> parts.length > 2 ? parts[2] : "required";
                 case "flag" -> bounds;
-                case "texts" -> key.equals("source") ? "must be there" : "none";
-                case "Anchor.read" -> key.matches("opens|closes") ? "must be there" : "none";
+                case "texts" -> key.equals("source") ? "required" : "none";
+                case "WindowEnd.read" -> key.matches("opens|closes") ? "required" : "none";
                 default -> key.equals("unknown") ? "no" : "none";
             };
         }

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.oldwood.calendar.Seen;
-import org.oldwood.calendar.SeenReader;
+import org.oldwood.calendar.ItemReader;
+import org.oldwood.calendar.ReadItem;
 import org.oldwood.calendar.Title;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.format.RawProperty;
@@ -51,7 +51,7 @@ final class Merge {
 
     static Result of(RawComponent object, RawComponent ours) {
         RawComponent server = itemOf(object, ours.uid()).orElseThrow();
-        boolean isDone = !ours.isEvent() && SeenReader.plain(server).isDone();
+        boolean isDone = !ours.isEvent() && ItemReader.plain(server).isDone();
         if (isDone || server.value(CONTENT).equals(ours.value(CONTENT))) {
             return new Result(Optional.empty(), List.of());
         }
@@ -72,7 +72,7 @@ final class Merge {
                 || Written.GROUPS.keySet().stream()
                         .anyMatch(group -> !group.equals(DESCRIPTION) && before.isChanged(group, server));
         return isChanged
-                || SeenReader.plain(server).isUnderWay()
+                || ItemReader.plain(server).isUnderWay()
                 || server.properties().stream().anyMatch(one -> OF_PEOPLE.contains(one.name()));
     }
 
@@ -246,7 +246,7 @@ final class Merge {
         if (ours.isEvent()) {
             return !server.value("STATUS").orElse("CONFIRMED").equals("CONFIRMED");
         }
-        Seen there = SeenReader.plain(server);
+        ReadItem there = ItemReader.plain(server);
         boolean isOpenHere = here.equals("NEEDS-ACTION") || here.equals("IN-PROCESS");
         boolean isCancelledThere = there.status().equals("CANCELLED") && !Title.isOfCancelled(there.title());
         return isOpenHere && (there.isUnderWay() || isCancelledThere);

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.calendar.CalendarState;
+import org.oldwood.calendar.ItemReader;
 import org.oldwood.calendar.Memory;
 import org.oldwood.calendar.Outgoing;
-import org.oldwood.calendar.Seen;
-import org.oldwood.calendar.SeenReader;
+import org.oldwood.calendar.ReadItem;
 import org.oldwood.calendar.Uids;
 import org.oldwood.calendar.format.RawComponent;
 import org.oldwood.calendar.server.Collection.Stored;
@@ -248,7 +248,7 @@ final class PublishRun {
     /** What was done is never taken away, nor what a person wrote. */
     private void cancel(Collection collection, Outgoing task, Ours ours, Stored old) throws IOException {
         RawComponent there = Merge.itemOf(old.object(), ours.uid()).orElseThrow();
-        if (SeenReader.plain(there).isDone()) {
+        if (ItemReader.plain(there).isDone()) {
             known.isThere(ours.uid());
             noticeCompletion(ours, old);
             unchanged++;
@@ -286,8 +286,8 @@ final class PublishRun {
         if (!ours.item().isEvent()
                 && !ours.item().value("STATUS").orElse("").equals("COMPLETED")
                 && Merge.itemOf(old.object(), ours.uid()).stream()
-                        .map(SeenReader::plain)
-                        .anyMatch(Seen::isDone)) {
+                        .map(ItemReader::plain)
+                        .anyMatch(ReadItem::isDone)) {
             notices.add("%s: is ticked off on the server; take it into the journal with: oldwood calendar read"
                     .formatted(ours.title()));
         }

@@ -5,7 +5,7 @@ import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.SulphurPlan;
-import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.BedAcidity;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SoilStuff;
 import picocli.CommandLine.Command;
@@ -26,7 +26,7 @@ public final class AcidifyCommand extends SoilCommand {
     }
 
     @Override
-    boolean concerns(BedSoil soil) {
+    boolean concerns(BedAcidity soil) {
         return soil.profile().map(FeedingProfile::acidSoil).orElse(false);
     }
 
@@ -54,7 +54,7 @@ public final class AcidifyCommand extends SoilCommand {
     }
 
     @Override
-    Given given(BedSoil soil) {
+    Given given(BedAcidity soil) {
         return new Given(soil.acidifier(), soil.sulphur(), soil.acidified(), "sulphur");
     }
 }

@@ -7,7 +7,7 @@ import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.LimePlan;
 import org.oldwood.craft.feeding.liming.NeutralisingValue;
-import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.BedAcidity;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SoilStuff;
 import picocli.CommandLine.Command;
@@ -43,7 +43,7 @@ public final class LimeCommand extends SoilCommand {
     }
 
     @Override
-    boolean concerns(BedSoil soil) {
+    boolean concerns(BedAcidity soil) {
         return true;
     }
 
@@ -93,7 +93,7 @@ public final class LimeCommand extends SoilCommand {
     }
 
     @Override
-    Given given(BedSoil soil) {
+    Given given(BedAcidity soil) {
         return new Given(soil.material(), soil.lime(), soil.asked().givenSinceTest(), "ground limestone");
     }
 }

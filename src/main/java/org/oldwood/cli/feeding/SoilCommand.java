@@ -12,7 +12,7 @@ import org.oldwood.cli.year.NextTask;
 import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.facts.Subject;
-import org.oldwood.facts.feeding.BedSoil;
+import org.oldwood.facts.feeding.BedAcidity;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.garden.Bed;
@@ -49,7 +49,7 @@ abstract class SoilCommand extends GardenCommand {
     abstract SoilSheet told(FeedingBooks books, LimeCase asked);
 
     /** What a bed is to get, and got since its test, g/m² of what that is told as. */
-    abstract Given given(BedSoil soil);
+    abstract Given given(BedAcidity soil);
 
     /** What differs between lime and acidifiers. */
     record Given(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
@@ -64,7 +64,7 @@ abstract class SoilCommand extends GardenCommand {
         return new SoilSheet(title, Optional.empty(), facts, stuff, plan, asked.areaM2(), 0, Optional.empty());
     }
 
-    private SoilSheet ofBed(Bed bed, BedSoil soil, NextTask next) {
+    private SoilSheet ofBed(Bed bed, BedAcidity soil, NextTask next) {
         Given given = given(soil);
         List<String> facts = facts(soil);
         if (given.sinceTest > 0) {
@@ -82,7 +82,7 @@ abstract class SoilCommand extends GardenCommand {
     }
 
     /** Whether a bed is shown where none was named. */
-    abstract boolean concerns(BedSoil soil);
+    abstract boolean concerns(BedAcidity soil);
 
     /** The amount that rules ask for. */
     abstract String amount();
@@ -130,7 +130,7 @@ abstract class SoilCommand extends GardenCommand {
         GardenPlan garden = GardenPlan.of(this, folder);
         List<SoilSheet> sheets = new ArrayList<>();
         for (Subject subject : garden.planner().subjects().ofKind("bed")) {
-            BedSoil found = BedSoil.of(books, garden.situation(subject));
+            BedAcidity found = BedAcidity.of(books, garden.situation(subject));
             if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
                 NextTask next = garden.next(subject, List.of(amount()));
                 sheets.add(ofBed(subject.bed().orElseThrow().bed(), found, next));
@@ -142,7 +142,7 @@ abstract class SoilCommand extends GardenCommand {
         return sheets;
     }
 
-    private static List<String> facts(BedSoil soil) {
+    private static List<String> facts(BedAcidity soil) {
         List<String> facts = new ArrayList<>();
         String wanted = soil.profile().isEmpty()
                 ? ""

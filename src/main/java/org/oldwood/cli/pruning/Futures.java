@@ -17,7 +17,7 @@ import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.Stems;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.Unpruned;
+import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
@@ -91,7 +91,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         return all;
     }
 
-    private static void unpruned(Unpruned unpruned, List<String> all) {
+    private static void unpruned(UnprunedBush unpruned, List<String> all) {
         all.add(unpruned.words());
         String reckoned = "Without pruning the crop is reckoned down to %s %% in %s (%s to %s %%), and no further, of"
                 + " which nothing is known.";

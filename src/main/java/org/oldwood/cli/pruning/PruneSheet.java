@@ -8,16 +8,16 @@ import org.oldwood.cli.command.Out;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.FormPruning;
-import org.oldwood.craft.pruning.Look;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
+import org.oldwood.craft.pruning.WoodLook;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
-import org.oldwood.crop.Unpruned;
+import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.report.TaskWords;
@@ -95,7 +95,7 @@ record PruneSheet(
             CutWords.remarks(cut).forEach(remark -> out.paragraph(2, remark));
         }
         notes.forEach(note -> out.paragraph(2, note));
-        for (Look look : pruning.looks()) {
+        for (WoodLook look : pruning.looks()) {
             out.hanging(
                     "  " + sentence(look.of()) + " wood: ",
                     4,
@@ -178,7 +178,7 @@ record PruneSheet(
     }
 
     /** Where pruning tells on it, how large a berry is and how long picking takes. */
-    private static String berry(Unpruned.Berry berry, Optional<Figure> picking) {
+    private static String berry(UnprunedBush.Berry berry, Optional<Figure> picking) {
         return String.format(
                         Locale.ROOT, ", berries %.0f %%", 100 * berry.weight().is())
                 + picking.map(it -> String.format(Locale.ROOT, ", picking %.0f min/kg", 60 / (it.is() * berry.speed())))

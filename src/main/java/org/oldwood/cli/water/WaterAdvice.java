@@ -9,7 +9,7 @@ import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.Dose;
-import org.oldwood.craft.water.Drift;
+import org.oldwood.craft.water.MoistureTrend;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.WaterDays;
 import org.oldwood.craft.water.WaterFigures;
@@ -148,7 +148,7 @@ final class WaterAdvice {
         account.drift(figures).ifPresent(this::drift);
     }
 
-    private void drift(Drift drift) {
+    private void drift(MoistureTrend drift) {
         say("Your last %s notes all found it %s than the account: by about %s mm a week. %s"
                 .formatted(
                         drift.notes(),

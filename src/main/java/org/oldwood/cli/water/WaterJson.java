@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.craft.water.Dose;
-import org.oldwood.craft.water.Drift;
+import org.oldwood.craft.water.MoistureTrend;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.RootZone;
 import org.oldwood.facts.water.BedAccount;
@@ -104,7 +104,9 @@ record WaterJson(LocalDate date, Optional<String> lacking, List<String> weatherL
                     next.plusMinusDays(),
                     Given.of(account.refill(state.date()), account),
                     Given.of(account.refillWhenShort(), account),
-                    account.drift(water.data().figures()).map(Drift::mmPerWeek).map(WaterJson::round),
+                    account.drift(water.data().figures())
+                            .map(MoistureTrend::mmPerWeek)
+                            .map(WaterJson::round),
                     account.remarks(),
                     account.soil().sources());
         }

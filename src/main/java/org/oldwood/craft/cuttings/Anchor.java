@@ -30,8 +30,9 @@ record Anchor(Optional<Stage> stage, int season, int plusDays) {
     }
 
     /** The day, with its ±, for a lot struck on {@code struck} whose seasons are {@code growth}. */
-    Around day(LocalDate struck, Growth growth, int laterSeasons) {
-        return stage.map(s -> Around.of(growth.date(season + laterSeasons, s)).plusDays(plusDays))
-                .orElseGet(() -> new Around(struck.plusDays(plusDays), 0, "days after striking"));
+    LikelyDay day(LocalDate struck, Growth growth, int laterSeasons) {
+        return stage.map(
+                        s -> LikelyDay.of(growth.date(season + laterSeasons, s)).plusDays(plusDays))
+                .orElseGet(() -> new LikelyDay(struck.plusDays(plusDays), 0, "days after striking"));
     }
 }

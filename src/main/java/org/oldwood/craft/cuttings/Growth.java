@@ -10,7 +10,7 @@ import org.oldwood.season.StageDate;
  * @param first the season in which it first grows leaves of its own
  * @param stages the stage dates of its crop
  */
-record Growth(Season first, CropStages stages) {
+record Growth(Season first, StageDates stages) {
 
     StageDate date(int season, Stage stage) {
         return stages.date(first.plus(season), stage);

@@ -12,7 +12,7 @@ import org.oldwood.season.Season;
  * @param to the last day; the same as {@code from} for a single day
  * @param sources source keys of the timing
  */
-public record Milestone(Step step, Season season, Around from, Around to, List<String> sources) {
+public record Milestone(LotStep step, Season season, LikelyDay from, LikelyDay to, List<String> sources) {
     public Milestone {
         sources = List.copyOf(sources);
     }

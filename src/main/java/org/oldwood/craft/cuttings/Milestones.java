@@ -15,14 +15,15 @@ public final class Milestones {
         List<Milestone> steps = new ArrayList<>();
         Method.Times times = course.method().times();
         Season first = line.growth().first();
-        steps.add(day(Step.STRIKE, first, struck(line), times.window().sources()));
-        steps.add(new Milestone(Step.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
-        steps.add(day(Step.CHECK, first, line.rooted(), times.rooted().sources()));
+        steps.add(day(LotStep.STRIKE, first, struck(line), times.window().sources()));
+        steps.add(
+                new Milestone(LotStep.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
+        steps.add(day(LotStep.CHECK, first, line.rooted(), times.rooted().sources()));
         if (!course.method().inPlace()) {
             List<String> sources = times.lift().sources();
             Season lifting = line.inPlace();
-            steps.add(new Milestone(Step.LIFT, lifting, line.liftFrom(), line.liftBy(), sources));
-            steps.add(day(Step.PLANT_OUT, lifting, line.plantOut(), sources));
+            steps.add(new Milestone(LotStep.LIFT, lifting, line.liftFrom(), line.liftBy(), sources));
+            steps.add(day(LotStep.PLANT_OUT, lifting, line.plantOut(), sources));
         }
         steps.addAll(afterPlanting(line, course));
         return List.copyOf(steps);
@@ -33,20 +34,20 @@ public final class Milestones {
         PlantingOut.Cut cut = course.cut();
         Season inPlace = line.inPlace();
         if (!cut.id().equals("none")) {
-            steps.add(day(Step.CUT_BACK, inPlace, line.plantOut(), cut.sources()));
+            steps.add(day(LotStep.CUT_BACK, inPlace, line.plantOut(), cut.sources()));
         }
         for (int season = 0; season < flowersOff(cut); season++) {
             steps.add(new Milestone(
-                    Step.FLOWERS_OFF,
+                    LotStep.FLOWERS_OFF,
                     inPlace.plus(season),
                     stage(line, inPlace.plus(season), Stage.FIRST_FLOWER),
                     stage(line, inPlace.plus(season), Stage.PETAL_FALL),
                     cut.flowersOff().map(Figure::sources).orElse(List.of())));
         }
         List<String> sources = course.crop().sources();
-        steps.add(day(Step.FIRST_PICK, line.firstPick(), line.ripe(line.firstPick()), sources));
+        steps.add(day(LotStep.FIRST_PICK, line.firstPick(), line.ripe(line.firstPick()), sources));
         if (!line.fullCrop().equals(line.firstPick())) {
-            steps.add(day(Step.FULL_CROP, line.fullCrop(), line.ripe(line.fullCrop()), sources));
+            steps.add(day(LotStep.FULL_CROP, line.fullCrop(), line.ripe(line.fullCrop()), sources));
         }
         return steps;
     }
@@ -55,15 +56,15 @@ public final class Milestones {
         return cut.flowersOff().map(figure -> (int) Math.round(figure.is())).orElse(0);
     }
 
-    private static Around struck(Timeline line) {
-        return new Around(line.struckOn(), 0, "struck");
+    private static LikelyDay struck(Timeline line) {
+        return new LikelyDay(line.struckOn(), 0, "struck");
     }
 
-    private static Around stage(Timeline line, Season season, Stage stage) {
-        return Around.of(line.growth().stages().date(season, stage));
+    private static LikelyDay stage(Timeline line, Season season, Stage stage) {
+        return LikelyDay.of(line.growth().stages().date(season, stage));
     }
 
-    private static Milestone day(Step step, Season season, Around day, List<String> sources) {
+    private static Milestone day(LotStep step, Season season, LikelyDay day, List<String> sources) {
         return new Milestone(step, season, day, day, sources);
     }
 }

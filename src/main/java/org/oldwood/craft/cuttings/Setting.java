@@ -11,7 +11,7 @@ import org.oldwood.season.Season;
  * @param stages the crop's stage dates there
  * @param asOf the day of the forecast: what was not noted by then is still to come
  */
-public record Setting(Hemisphere hemisphere, CropStages stages, LocalDate asOf) {
+public record Setting(Hemisphere hemisphere, StageDates stages, LocalDate asOf) {
 
     Season season(LocalDate day) {
         return Season.containing(day, hemisphere);

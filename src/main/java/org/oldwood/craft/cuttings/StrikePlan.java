@@ -21,9 +21,9 @@ import org.oldwood.season.Season;
  * @param chance the chance that this number gives; 0 where there is none
  */
 public record StrikePlan(
-        Around strikeFrom,
-        Around strikeBy,
-        Optional<Around> latest,
+        LikelyDay strikeFrom,
+        LikelyDay strikeBy,
+        Optional<LikelyDay> latest,
         Timeline line,
         Season earliest,
         OptionalInt number,
@@ -41,10 +41,10 @@ public record StrikePlan(
     public static StrikePlan of(Want want, Course course, Survival survival, Setting setting) {
         Windows windows = new Windows(course, setting);
         Timeline now = windows.next(setting.asOf());
-        Around from = now.opens().date().isAfter(setting.asOf())
+        LikelyDay from = now.opens().date().isAfter(setting.asOf())
                 ? now.opens()
-                : new Around(setting.asOf(), 0, "at once: the window is open");
-        Optional<Around> latest = windows.last(now, want.by());
+                : new LikelyDay(setting.asOf(), 0, "at once: the window is open");
+        Optional<LikelyDay> latest = windows.last(now, want.by());
         OptionalInt number = latest.isEmpty() ? OptionalInt.empty() : fewest(want, course, survival, now);
         double chance = number.isPresent() ? chance(number.getAsInt(), want, course, survival, now) : 0;
         return new StrikePlan(from, now.closes(), latest, now, now.firstPick(), number, chance);
@@ -94,8 +94,8 @@ public record StrikePlan(
         }
 
         /** The last day that still bears by {@code by}, if there is one after {@code from}. */
-        Optional<Around> last(Timeline from, Season by) {
-            Optional<Around> last = Optional.empty();
+        Optional<LikelyDay> last(Timeline from, Season by) {
+            Optional<LikelyDay> last = Optional.empty();
             Season season = from.growth().first();
             for (int ahead = 0; ahead < WINDOWS_AHEAD; ahead++) {
                 Timeline line = at(season.plus(ahead));

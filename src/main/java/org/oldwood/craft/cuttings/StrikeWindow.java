@@ -12,7 +12,7 @@ import org.oldwood.season.Season;
  * @param closes the last day, included
  * @param sources source keys
  */
-public record StrikeWindow(Season first, Around opens, Around closes, List<String> sources) {
+public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List<String> sources) {
     public StrikeWindow {
         sources = List.copyOf(sources);
     }

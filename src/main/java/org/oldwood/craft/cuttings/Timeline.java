@@ -26,26 +26,26 @@ import org.oldwood.season.Season;
 public record Timeline(
         Growth growth,
         LocalDate struckOn,
-        Around opens,
-        Around closes,
-        Around tells,
-        Around rooted,
-        Around liftFrom,
-        Around liftBy,
-        Around plantOut,
+        LikelyDay opens,
+        LikelyDay closes,
+        LikelyDay tells,
+        LikelyDay rooted,
+        LikelyDay liftFrom,
+        LikelyDay liftBy,
+        LikelyDay plantOut,
         Season inPlace,
         Season firstPick,
         Season fullCrop) {
 
     public static Timeline of(LotCounts lot, Course course, Setting setting) {
-        CropStages stages = setting.stages();
+        StageDates stages = setting.stages();
         Growth growth = growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
         Method.Times times = course.method().times();
         Days days = new Days(lot.struckOn(), growth);
         int later = seasonsLater(lot, course, days, setting.asOf());
-        Around liftFrom = noted(lot.liftedOn(), "lifted")
+        LikelyDay liftFrom = noted(lot.liftedOn(), "lifted")
                 .orElseGet(() -> days.of(times.lift().value().from(), later));
-        Around plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
+        LikelyDay plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
         Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
         return new Timeline(
                 growth,
@@ -74,21 +74,21 @@ public record Timeline(
     }
 
     private record Days(LocalDate struck, Growth growth) {
-        Around of(Anchor anchor, int later) {
+        LikelyDay of(Anchor anchor, int later) {
             return anchor.day(struck, growth, later);
         }
     }
 
-    private static Optional<Around> noted(Optional<LocalDate> day, String what) {
-        return day.map(it -> new Around(it, 0, what));
+    private static Optional<LikelyDay> noted(Optional<LocalDate> day, String what) {
+        return day.map(it -> new LikelyDay(it, 0, what));
     }
 
     /** The season whose window lies nearest to the strike, among those in which the lot can still root after it. */
-    private static Growth growth(LocalDate struck, Method method, Season around, CropStages stages) {
+    private static Growth growth(LocalDate struck, Method method, Season around, StageDates stages) {
         Growth best = new Growth(around.plus(2), stages);
         for (int season = 1; season >= -1; season--) {
             Growth growth = new Growth(around.plus(season), stages);
-            Around rooted = method.times().rooted().value().day(struck, growth, 0);
+            LikelyDay rooted = method.times().rooted().value().day(struck, growth, 0);
             if (rooted.date().isAfter(struck) && outside(struck, method, growth) <= outside(struck, method, best)) {
                 best = growth;
             }
@@ -105,7 +105,7 @@ public record Timeline(
     }
 
     /** The first season whose buds burst after the day. */
-    private static Season firstSeasonAfter(LocalDate day, Season from, CropStages stages) {
+    private static Season firstSeasonAfter(LocalDate day, Season from, StageDates stages) {
         Season season = from;
         while (!stages.date(season, Stage.BUD_BURST).date().isAfter(day)) {
             season = season.plus(1);
@@ -124,13 +124,13 @@ public record Timeline(
     }
 
     /** From when the cuttings must not dry out: since their buds burst, or since the strike. */
-    public Around moistFrom() {
-        return tells.date().isBefore(struckOn) ? new Around(struckOn, 0, "the day of striking") : tells;
+    public LikelyDay moistFrom() {
+        return tells.date().isBefore(struckOn) ? new LikelyDay(struckOn, 0, "the day of striking") : tells;
     }
 
     /** Until when: the leaf fall of their first season, or until they have rooted. */
-    public Around moistTo() {
-        Around fall = Around.of(growth.date(0, Stage.LEAF_FALL_BEGINS));
+    public LikelyDay moistTo() {
+        LikelyDay fall = LikelyDay.of(growth.date(0, Stage.LEAF_FALL_BEGINS));
         return fall.date().isAfter(struckOn) ? fall : rooted;
     }
 
@@ -140,8 +140,8 @@ public record Timeline(
     }
 
     /** The fruit's first ripe day in a season. */
-    public Around ripe(Season season) {
-        return Around.of(growth.stages().date(season, Stage.RIPE));
+    public LikelyDay ripe(Season season) {
+        return LikelyDay.of(growth.stages().date(season, Stage.RIPE));
     }
 
     /** The seasons since planting in {@code season}: 1 in the first. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
-import org.oldwood.crop.Unpruned;
+import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 
 /**
@@ -35,7 +35,7 @@ public record Outlook(List<Winter> winters) {
             double bearingShare,
             Optional<Range> share,
             Optional<Range> kg,
-            Optional<Unpruned.Berry> berry) {}
+            Optional<UnprunedBush.Berry> berry) {}
 
     /**
      * What the reckoning rests on.
@@ -97,7 +97,8 @@ public record Outlook(List<Winter> winters) {
         double share = after.total() == 0 ? 0 : (double) bearing / after.total();
         Optional<Range> borne = basis.yield.map(it -> share(after, bush, basis, it, alone));
         Optional<Range> kg = borne.flatMap(it -> kg(it, bush, basis));
-        Optional<Unpruned.Berry> berry = basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
+        Optional<UnprunedBush.Berry> berry =
+                basis.yield.flatMap(Yield::unpruned).flatMap(it -> it.berry(alone));
         return new Winter(
                 cut, bearing, share, kg.isPresent() ? borne.map(WoodCrop::banded) : Optional.empty(), kg, berry);
     }

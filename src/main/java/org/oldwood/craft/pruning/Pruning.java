@@ -14,7 +14,7 @@ import org.oldwood.store.Fields;
  * @param looks how to tell spent, bearing and new wood
  * @param forms by form
  */
-public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
+public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
 
     /** The pruning section of a crop, if it has one. */
     public static Optional<Pruning> read(Crop crop) {
@@ -22,9 +22,9 @@ public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
     }
 
     private static Pruning of(Fields fields) {
-        List<Look> looks = new ArrayList<>();
+        List<WoodLook> looks = new ArrayList<>();
         for (Fields look : fields.objects("looks")) {
-            looks.add(Look.read(look));
+            looks.add(WoodLook.read(look));
         }
         Map<String, FormPruning> forms = new LinkedHashMap<>();
         fields.object("forms").ifPresent(all -> {
@@ -42,7 +42,7 @@ public record Pruning(List<Look> looks, Map<String, FormPruning> forms) {
     }
 
     /** How wood of that kind looks: {@code spent}, {@code bearing} or {@code new}. */
-    public List<Look> looks(String of) {
+    public List<WoodLook> looks(String of) {
         return looks.stream().filter(look -> look.of().equals(of)).toList();
     }
 }

@@ -39,7 +39,7 @@ public final class BedDemand {
      * @param shadeFactor share of the demand that the bed's light leaves
      */
     public static double[] series(
-            CropCurves curves, List<Planting> plantings, Mulch mulch, List<Laid> laid, double shadeFactor) {
+            CropCurves curves, List<Planting> plantings, MulchCover mulch, List<Laid> laid, double shadeFactor) {
         double[] sum = new double[curves.weather().days()];
         double[] open = open(sum.length, mulch, laid);
         double weights = plantings.stream().mapToDouble(Planting::weight).sum();
@@ -66,7 +66,7 @@ public final class BedDemand {
         return one.water().cover(season - one.firstSeason() + 1);
     }
 
-    private static double[] open(int days, Mulch mulch, List<Laid> laid) {
+    private static double[] open(int days, MulchCover mulch, List<Laid> laid) {
         double[] open = new double[days];
         int next = 0;
         for (int day = 0; day < days; day++) {

@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.craft.cuttings.Course;
-import org.oldwood.craft.cuttings.CropStages;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.PastLot;
 import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.cuttings.Setting;
+import org.oldwood.craft.cuttings.StageDates;
 import org.oldwood.craft.cuttings.StrikePlan;
 import org.oldwood.craft.cuttings.StrikeWindow;
 import org.oldwood.craft.cuttings.Timeline;
@@ -68,7 +68,7 @@ public final class LotBook {
         return settings.computeIfAbsent(cropId, id -> {
             Crop crop = crops.get(id);
             Map<Season, Map<Stage, StageDate>> known = new HashMap<>();
-            CropStages dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
+            StageDates dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
                     .computeIfAbsent(stage, any -> stages.date(crop, season, stage));
             return new Setting(state.garden().hemisphere(), dates, state.date());
         });

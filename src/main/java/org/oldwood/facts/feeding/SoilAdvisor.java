@@ -48,7 +48,7 @@ public final class SoilAdvisor implements Advisor {
         }
         Optional<Figure> target = s.subject()
                 .bed()
-                .flatMap(bed -> BedSoil.mostAcid(books(s), s, bed))
+                .flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed))
                 .map(FeedingProfile::targetPh);
         if (target.isEmpty()) {
             return Fact.unknown(name, "the pH that these crops want is not known");
@@ -86,7 +86,7 @@ public final class SoilAdvisor implements Advisor {
             return Optional.empty();
         }
         FeedingBooks read = books(s);
-        BedSoil soil = BedSoil.of(read, s);
+        BedAcidity soil = BedAcidity.of(read, s);
         return name.equals("lime")
                 ? amount(s, soil.lime(), soil.material())
                 : amount(s, soil.sulphur(), soil.acidifier());

@@ -10,9 +10,9 @@ import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.CropCurves;
 import org.oldwood.craft.water.Demand;
 import org.oldwood.craft.water.Dose;
-import org.oldwood.craft.water.Drift;
 import org.oldwood.craft.water.MoistureNote;
-import org.oldwood.craft.water.Mulch;
+import org.oldwood.craft.water.MoistureTrend;
+import org.oldwood.craft.water.MulchCover;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.NextShort.Depletion;
 import org.oldwood.craft.water.RootZone;
@@ -56,7 +56,7 @@ public record BedAccount(
         double shade = Demand.shadeFactor(
                 state.bed().shade(), figures.figure("shadeCut").is());
         double[] coefficient =
-                BedDemand.series(curves, soil.plantings(), Mulch.of(figures), laid(state, weather), shade);
+                BedDemand.series(curves, soil.plantings(), MulchCover.of(figures), laid(state, weather), shade);
         BedEvents events = new BedEvents();
         List<String> remarks = new ArrayList<>(soil.remarks());
         Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
@@ -174,9 +174,10 @@ public record BedAccount(
     }
 
     /** What the notes say of the account. */
-    public Optional<Drift> drift(WaterFigures figures) {
+    public Optional<MoistureTrend> drift(WaterFigures figures) {
         double noise = figures.figure("feelSpread").is() * soil.water().totalAvailableMm();
-        return Drift.of(days.corrections(), (int) figures.figure("driftNotes").is(), noise);
+        return MoistureTrend.of(
+                days.corrections(), (int) figures.figure("driftNotes").is(), noise);
     }
 
     /** Days until standing water is gone; 0 where none stands. */

@@ -22,7 +22,7 @@ public final class Crafted {
         return Propagation.of(CROPS.get(crop)).orElseThrow();
     }
 
-    public static CropStages stages(String crop) {
+    public static StageDates stages(String crop) {
         Crop profile = CROPS.get(crop);
         return (season, stage) -> CALENDAR.date(profile, season, stage);
     }

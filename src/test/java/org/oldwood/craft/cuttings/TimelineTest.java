@@ -132,7 +132,7 @@ class TimelineTest {
 
         Timeline line = Timeline.of(lot, BLACKCURRANT, Crafted.north("blackcurrant", "2029-01-01"));
 
-        assertThat(line.plantOut()).isEqualTo(new Around(LocalDate.parse("2027-10-20"), 0, "planted out"));
+        assertThat(line.plantOut()).isEqualTo(new LikelyDay(LocalDate.parse("2027-10-20"), 0, "planted out"));
         assertThat(line.inPlace().label()).isEqualTo("2028");
     }
 
@@ -143,15 +143,15 @@ class TimelineTest {
         assertThat(Milestones.of(line, BLACKCURRANT))
                 .extracting(Milestone::step)
                 .containsExactly(
-                        Step.STRIKE,
-                        Step.KEEP_MOIST,
-                        Step.CHECK,
-                        Step.LIFT,
-                        Step.PLANT_OUT,
-                        Step.CUT_BACK,
-                        Step.FLOWERS_OFF,
-                        Step.FIRST_PICK,
-                        Step.FULL_CROP);
+                        LotStep.STRIKE,
+                        LotStep.KEEP_MOIST,
+                        LotStep.CHECK,
+                        LotStep.LIFT,
+                        LotStep.PLANT_OUT,
+                        LotStep.CUT_BACK,
+                        LotStep.FLOWERS_OFF,
+                        LotStep.FIRST_PICK,
+                        LotStep.FULL_CROP);
     }
 
     @ParameterizedTest(name = "{0}")

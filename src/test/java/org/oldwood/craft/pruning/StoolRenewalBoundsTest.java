@@ -273,7 +273,7 @@ class StoolRenewalBoundsTest {
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(0))).isTrue();
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(1))).isFalse();
         assertThat(Pruning.read(Schools.CROPS.get("blackcurrant")).orElseThrow().looks("spent"))
-                .extracting(Look::of)
+                .extracting(WoodLook::of)
                 .containsOnly("spent");
     }
 

@@ -23,7 +23,7 @@ class BedDemandTest {
     private static final Crop CROP = new Crops(DOCUMENTS).get("blackcurrant");
     private static final WaterFigures FIGURES = WaterFigures.read(DOCUMENTS);
     private static final CropWater WATER = CropWater.of(CROP, FIGURES).orElseThrow();
-    private static final Mulch MULCH = Mulch.of(FIGURES);
+    private static final MulchCover MULCH = MulchCover.of(FIGURES);
 
     /** Northern month and day of each stage that the coefficient hangs on. */
     private static final Map<Stage, int[]> DAYS = Map.of(

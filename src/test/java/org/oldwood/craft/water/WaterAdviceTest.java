@@ -8,14 +8,15 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Drift of the notes, the look ahead, doses and standing water. */
+/** Trend of the notes, the look ahead, doses and standing water. */
 class WaterAdviceTest {
     private static final LocalDate FIRST = LocalDate.of(2026, 7, 1);
     private static final BedWater BED = new BedWater(60, 0.5, 4, RoofWater.NONE, 0);
 
     @Test
     void a_bed_that_dries_faster_than_modelled_is_found_out_and_by_how_much() {
-        Drift drift = Drift.of(notesOfABedThatLosesMore(1.0), 3, 5).orElseThrow();
+        MoistureTrend drift =
+                MoistureTrend.of(notesOfABedThatLosesMore(1.0), 3, 5).orElseThrow();
 
         assertThat(drift.drier()).isTrue();
         assertThat(drift.mmPerWeek()).isCloseTo(7, within(1e-6));
@@ -24,7 +25,8 @@ class WaterAdviceTest {
 
     @Test
     void a_bed_that_stays_wetter_is_found_out_too() {
-        Drift drift = Drift.of(notesOfABedThatLosesMore(-1.0), 3, 5).orElseThrow();
+        MoistureTrend drift =
+                MoistureTrend.of(notesOfABedThatLosesMore(-1.0), 3, 5).orElseThrow();
 
         assertThat(drift.drier()).isFalse();
         assertThat(drift.mmPerWeek()).isCloseTo(-7, within(1e-6));
@@ -34,9 +36,9 @@ class WaterAdviceTest {
     void two_notes_or_notes_that_pull_both_ways_say_nothing() {
         List<WaterDays.Correction> four = notesOfABedThatLosesMore(1.0);
 
-        assertThat(Drift.of(four.subList(0, 2), 3, 5)).isEmpty();
-        assertThat(Drift.of(List.of(), 3, 5)).isEmpty();
-        assertThat(Drift.of(
+        assertThat(MoistureTrend.of(four.subList(0, 2), 3, 5)).isEmpty();
+        assertThat(MoistureTrend.of(List.of(), 3, 5)).isEmpty();
+        assertThat(MoistureTrend.of(
                         List.of(
                                 new WaterDays.Correction(0, 30, 20, 0.5),
                                 new WaterDays.Correction(7, 20, 30, 0.5),
@@ -44,7 +46,7 @@ class WaterAdviceTest {
                         3,
                         5))
                 .isEmpty();
-        assertThat(Drift.of(four, 3, 50)).as("within what a hand errs").isEmpty();
+        assertThat(MoistureTrend.of(four, 3, 50)).as("within what a hand errs").isEmpty();
     }
 
     /** Notes a week apart, each half believed, on a bed that loses some mm a day more. */

@@ -124,7 +124,7 @@ class WaterDataTest {
 
     @Test
     void mulch_wanes_and_thin_mulch_covers_less() {
-        Mulch mulch = Mulch.of(FIGURES);
+        MulchCover mulch = MulchCover.of(FIGURES);
 
         assertThat(mulch.factor(10, 0)).isCloseTo(0.5, within(1e-9));
         assertThat(mulch.factor(2.5, 0)).isCloseTo(0.75, within(1e-9));

@@ -79,7 +79,7 @@ class WaterEdgesTest {
     /** A cut of 0.4, half as deep as full and half rotted: a quarter of the cut is left. */
     @Test
     void mulch_counts_by_its_depth_and_what_is_left_of_it() {
-        Mulch mulch = new Mulch(0.4, 10, 200);
+        MulchCover mulch = new MulchCover(0.4, 10, 200);
 
         assertThat(mulch.factor(5, 100)).isCloseTo(0.9, within(1e-12));
         assertThat(mulch.factor(10, 0)).isCloseTo(0.6, within(1e-12));
@@ -124,10 +124,10 @@ class WaterEdgesTest {
     void a_drift_is_what_came_anew_by_the_week() {
         List<WaterDays.Correction> three = List.of(found(0, 4), found(7, 6), found(14, 8));
 
-        assertThat(Drift.of(three, 3, 5.9)).contains(new Drift(3, 4.5, 14));
-        assertThat(Drift.of(three, 3, 6)).isEmpty();
-        assertThat(Drift.of(three, 4, 1)).isEmpty();
-        assertThat(Drift.of(three, 3, 1).orElseThrow().drier()).isTrue();
+        assertThat(MoistureTrend.of(three, 3, 5.9)).contains(new MoistureTrend(3, 4.5, 14));
+        assertThat(MoistureTrend.of(three, 3, 6)).isEmpty();
+        assertThat(MoistureTrend.of(three, 4, 1)).isEmpty();
+        assertThat(MoistureTrend.of(three, 3, 1).orElseThrow().drier()).isTrue();
     }
 
     @Test
@@ -135,19 +135,19 @@ class WaterEdgesTest {
         List<WaterDays.Correction> turned = List.of(found(0, -9), found(7, 4), found(14, 6), found(21, 8));
         List<WaterDays.Correction> level = List.of(found(0, 9), found(3, 0), found(7, 4), found(14, 6), found(21, 8));
 
-        assertThat(Drift.of(turned, 3, 1)).contains(new Drift(3, 4.5, 14));
-        assertThat(Drift.of(level, 3, 1)).contains(new Drift(3, 4.5, 14));
-        assertThat(Drift.of(level, 4, 1)).isEmpty();
+        assertThat(MoistureTrend.of(turned, 3, 1)).contains(new MoistureTrend(3, 4.5, 14));
+        assertThat(MoistureTrend.of(level, 3, 1)).contains(new MoistureTrend(3, 4.5, 14));
+        assertThat(MoistureTrend.of(level, 4, 1)).isEmpty();
     }
 
     @Test
     void a_wetter_drift_is_no_drier_one_and_a_fading_one_is_none() {
         List<WaterDays.Correction> wetter = List.of(found(0, -4), found(7, -6), found(14, -8));
 
-        assertThat(Drift.of(wetter, 3, 1)).contains(new Drift(3, -4.5, 14));
-        assertThat(Drift.of(wetter, 3, 1).orElseThrow().drier()).isFalse();
-        assertThat(Drift.of(List.of(found(0, 8), found(7, 1)), 2, 1)).isEmpty();
-        assertThat(Drift.of(List.of(found(7, 4), found(7, 6)), 2, 1)).isEmpty();
+        assertThat(MoistureTrend.of(wetter, 3, 1)).contains(new MoistureTrend(3, -4.5, 14));
+        assertThat(MoistureTrend.of(wetter, 3, 1).orElseThrow().drier()).isFalse();
+        assertThat(MoistureTrend.of(List.of(found(0, 8), found(7, 1)), 2, 1)).isEmpty();
+        assertThat(MoistureTrend.of(List.of(found(7, 4), found(7, 6)), 2, 1)).isEmpty();
     }
 
     /** A fifth of the thirst of 5 mm is 1 mm (FAO-56 chapter 8, as the class says). */
@@ -234,7 +234,7 @@ class WaterEdgesTest {
         }
 
         double[] series(List<BedDemand.Planting> plantings, List<BedDemand.Laid> laid) {
-            return BedDemand.series(curves, plantings, new Mulch(0.4, 10, 200), laid, 1);
+            return BedDemand.series(curves, plantings, new MulchCover(0.4, 10, 200), laid, 1);
         }
     }
 

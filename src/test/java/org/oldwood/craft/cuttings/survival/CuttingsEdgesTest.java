@@ -11,10 +11,10 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.oldwood.craft.cuttings.Around;
 import org.oldwood.craft.cuttings.Course;
 import org.oldwood.craft.cuttings.Crafted;
 import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.LotPosition;
 import org.oldwood.craft.cuttings.PastLot;
@@ -86,11 +86,11 @@ class CuttingsEdgesTest {
 
     @Test
     void days_are_told_on_their_side_of_the_stage() {
-        Around around = new Around(STRUCK, 7, "leaf fall");
+        LikelyDay around = new LikelyDay(STRUCK, 7, "leaf fall");
 
         assertThat(around.plusDays(0)).isEqualTo(around);
-        assertThat(around.plusDays(3)).isEqualTo(new Around(STRUCK.plusDays(3), 7, "3 days after leaf fall"));
-        assertThat(around.plusDays(-2)).isEqualTo(new Around(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
+        assertThat(around.plusDays(3)).isEqualTo(new LikelyDay(STRUCK.plusDays(3), 7, "3 days after leaf fall"));
+        assertThat(around.plusDays(-2)).isEqualTo(new LikelyDay(STRUCK.minusDays(2), 7, "2 days before leaf fall"));
     }
 
     /** 10, 50 and 100 % in the second to fourth season where cut hard; left uncut a season sooner. */

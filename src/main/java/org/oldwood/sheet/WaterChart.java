@@ -10,11 +10,11 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.season.Season;
 
 /** The water of a bed over the season, drawn and in words. */
-final class BedWater {
+final class WaterChart {
     private static final double WHOLE = 100;
     private static final int STEP = 3;
 
-    private BedWater() {}
+    private WaterChart() {}
 
     static Optional<BedCard.Water> of(Ground ground, BedState bed) {
         return account(ground, bed).map(it -> of(it, ground.state()));

@@ -10,16 +10,16 @@ import org.oldwood.season.StageDate;
  * @param plusMinusDays days to either side within which it should lie, at least 0
  * @param words what it was made from
  */
-public record Around(LocalDate date, int plusMinusDays, String words) {
+public record LikelyDay(LocalDate date, int plusMinusDays, String words) {
 
-    static Around of(StageDate stage) {
-        return new Around(stage.date(), stage.plusMinusDays(), stage.words());
+    static LikelyDay of(StageDate stage) {
+        return new LikelyDay(stage.date(), stage.plusMinusDays(), stage.words());
     }
 
-    public Around plusDays(int days) {
+    public LikelyDay plusDays(int days) {
         return days == 0
                 ? this
-                : new Around(
+                : new LikelyDay(
                         date.plusDays(days),
                         plusMinusDays,
                         Math.abs(days) + (days < 0 ? " days before " : " days after ") + words);

@@ -30,7 +30,7 @@ import org.oldwood.garden.EntryKind;
  * @param lime the plan for lime
  * @param sulphur the plan for the acidifier
  */
-public record BedSoil(
+public record BedAcidity(
         Optional<FeedingProfile> profile,
         Optional<LocalDate> tested,
         Optional<String> testAge,
@@ -42,7 +42,7 @@ public record BedSoil(
         PhPlan sulphur) {
     private static final double NEUTRAL_ENOUGH = 6.5;
 
-    public static BedSoil of(FeedingBooks books, Situation s) {
+    public static BedAcidity of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
         Optional<FeedingProfile> profile = mostAcid(books, s, bed);
         List<String> kept = s.world().state().garden().materials();
@@ -74,7 +74,7 @@ public record BedSoil(
         Optional<String> not = tub.or(() ->
                         SharedBed.clash(books, SharedBed.crops(bed, s.world().crops())))
                 .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
-        return new BedSoil(
+        return new BedAcidity(
                 profile,
                 ph.map(SoilRecord.Ph::date),
                 ph.map(test -> SoilRecord.age(test.date(), s.day())),

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * A plant's stems by the season in which each grew, so that ages follow from the day asked about: a shoot of season
  * 2026 is 0 in that season and 1 in season 2027. Immutable.
  */
-public final class Stems {
-    static final Stems UNKNOWN = new Stems(new int[0], OptionalInt.empty());
+public final class StemsBySeason {
+    static final StemsBySeason UNKNOWN = new StemsBySeason(new int[0], OptionalInt.empty());
 
     /**
      * In pairs, the oldest first: the season year in which stems grew, and their number. A table for each plant of a
@@ -23,13 +23,13 @@ public final class Stems {
     /** The season year up to which older seasons were lumped together, if they were. */
     private final OptionalInt openUntil;
 
-    private Stems(int[] bySeason, OptionalInt openUntil) {
+    private StemsBySeason(int[] bySeason, OptionalInt openUntil) {
         this.bySeason = bySeason;
         this.openUntil = openUntil;
     }
 
     /** The stems as counted in the season of that year. */
-    static Stems counted(StemAges ages, int seasonYear) {
+    static StemsBySeason counted(StemAges ages, int seasonYear) {
         int[] by = new int[2 * ages.counts().size()];
         int at = by.length;
         for (Map.Entry<Integer, Integer> each : ages.counts().entrySet()) {
@@ -39,19 +39,19 @@ public final class Stems {
         OptionalInt open = ages.openFrom().isPresent()
                 ? OptionalInt.of(seasonYear - ages.openFrom().getAsInt())
                 : OptionalInt.empty();
-        return new Stems(by, open);
+        return new StemsBySeason(by, open);
     }
 
     /** A new count replaces the classes it names; the others stay as they were. */
-    Stems recounted(StemAges ages, int seasonYear) {
-        Stems fresh = counted(ages, seasonYear);
+    StemsBySeason recounted(StemAges ages, int seasonYear) {
+        StemsBySeason fresh = counted(ages, seasonYear);
         return bySeason.length == 0
                 ? fresh
-                : new Stems(with(fresh), fresh.openUntil.isPresent() ? fresh.openUntil : openUntil);
+                : new StemsBySeason(with(fresh), fresh.openUntil.isPresent() ? fresh.openUntil : openUntil);
     }
 
     /** These stems, and the fresh ones in the place of those of the same seasons. */
-    private int[] with(Stems fresh) {
+    private int[] with(StemsBySeason fresh) {
         int[] by = new int[bySeason.length + fresh.bySeason.length];
         int used = 0;
         int next = 0;
@@ -76,7 +76,7 @@ public final class Stems {
      * What is left after stems were taken out. More than were known leaves none, never less than none. An age that was
      * lumped with older ones is taken from that class.
      */
-    Stems without(StemAges ages, int seasonYear) {
+    StemsBySeason without(StemAges ages, int seasonYear) {
         int[] by = bySeason.clone();
         for (Map.Entry<Integer, Integer> taken : ages.counts().entrySet()) {
             int grewIn = seasonYear - taken.getKey();
@@ -85,7 +85,7 @@ public final class Stems {
             int upTo = lumped ? openUntil.getAsInt() : grewIn;
             takeOut(by, upTo, open || lumped, taken.getValue());
         }
-        return new Stems(by, openUntil);
+        return new StemsBySeason(by, openUntil);
     }
 
     /** From an open class the oldest go first. */
@@ -118,7 +118,7 @@ public final class Stems {
     }
 
     /** The stems after an entry: counted anew, or less what was cut out. Other entries change nothing. */
-    public Stems after(Entry entry, int season) {
+    public StemsBySeason after(Entry entry, int season) {
         return switch (entry.kind()) {
             case COUNTED -> recounted(entry.stems(), season);
             case PRUNED -> without(entry.stems(), season);
@@ -128,7 +128,7 @@ public final class Stems {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Stems stems
+        return other instanceof StemsBySeason stems
                 && Arrays.equals(bySeason, stems.bySeason)
                 && openUntil.equals(stems.openUntil);
     }

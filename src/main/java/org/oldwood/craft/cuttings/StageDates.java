@@ -6,6 +6,6 @@ import org.oldwood.season.StageDate;
 
 /** The date of each stage of one crop in one garden. The same question gives the same answer. */
 @FunctionalInterface
-public interface CropStages {
+public interface StageDates {
     StageDate date(Season season, Stage stage);
 }

@@ -12,7 +12,7 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 
 /** A calendar file that stands where one is to be written. */
-final class Standing {
+final class FileInPlace {
     /** The head of a file of ours ends long before. */
     private static final int HEAD_LINES = 10;
 
@@ -28,7 +28,7 @@ final class Standing {
      * @param adopted whether identities were taken over from other files, so that a calendar may have another UID
      * @param replacing whether the person said that it may be any file
      */
-    Standing(Export.Garden garden, boolean adopted, boolean replacing) {
+    FileInPlace(Export.Garden garden, boolean adopted, boolean replacing) {
         this.garden = garden;
         this.adopted = adopted;
         this.replacing = replacing;

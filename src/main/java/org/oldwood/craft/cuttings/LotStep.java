@@ -3,7 +3,7 @@ package org.oldwood.craft.cuttings;
 import java.util.Locale;
 
 /** What happens to a lot, in the usual order. */
-public enum Step {
+public enum LotStep {
     STRIKE("strike"),
     KEEP_MOIST("keep moist"),
     CHECK("count the living"),
@@ -16,7 +16,7 @@ public enum Step {
 
     private final String words;
 
-    Step(String words) {
+    LotStep(String words) {
         this.words = words;
     }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param start DTSTART as it stands; may be empty
  * @param end DTEND or DUE as it stands; may be empty
  */
-public record Seen(
+public record ReadItem(
         String status,
         Optional<LocalDate> completed,
         boolean isCompletedGiven,

@@ -10,14 +10,14 @@ import org.oldwood.facts.Subject;
  * Which rules concern a subject. The same for all plants, and for all stands, of one crop and form: found once for
  * them.
  */
-final class Concerned {
+final class RulesBySubject {
     private final List<Rule> rules;
     private final Map<Alike, List<Rule>> known = new HashMap<>();
 
     /** What plants, or stands, have in common that the same rules concern. */
     private record Alike(String kind, String crop, String form) {}
 
-    Concerned(List<Rule> rules) {
+    RulesBySubject(List<Rule> rules) {
         this.rules = rules;
     }
 

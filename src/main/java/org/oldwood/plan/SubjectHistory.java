@@ -18,8 +18,8 @@ import org.oldwood.store.Place;
  * Subjects as they were before an entry. A bush whose old wood was cut this winter has none left to cut; only the bush
  * before the cut tells which task the cut was.
  */
-final class Earlier {
-    private Earlier() {}
+final class SubjectHistory {
+    private SubjectHistory() {}
 
     /** The subject as the record had it at the end of a day. */
     static Subject on(Subject subject, LocalDate day, LeafFalls falls) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param mmPerWeek by how much the bed dries faster than modelled; below 0 where slower
  * @param days from the first of these notes to the last
  */
-public record Drift(int notes, double mmPerWeek, int days) {
+public record MoistureTrend(int notes, double mmPerWeek, int days) {
     /**
      * Looks at the latest notes.
      *
@@ -19,7 +19,7 @@ public record Drift(int notes, double mmPerWeek, int days) {
      * @param leastNotes how many must pull the same way, 2 or more
      * @param noiseMm what one note may be wrong by, mm
      */
-    public static Optional<Drift> of(List<WaterDays.Correction> corrections, int leastNotes, double noiseMm) {
+    public static Optional<MoistureTrend> of(List<WaterDays.Correction> corrections, int leastNotes, double noiseMm) {
         int last = corrections.size() - 1;
         int first = last;
         while (first > 0 && sameWay(corrections.get(first - 1), corrections.get(last))) {
@@ -39,7 +39,7 @@ public record Drift(int notes, double mmPerWeek, int days) {
         if (days == 0 || Math.abs(pull / notes) <= noiseMm || fresh * pull <= 0) {
             return Optional.empty();
         }
-        return Optional.of(new Drift(notes, 7 * fresh / days, days));
+        return Optional.of(new MoistureTrend(notes, 7 * fresh / days, days));
     }
 
     private static boolean sameWay(WaterDays.Correction one, WaterDays.Correction other) {

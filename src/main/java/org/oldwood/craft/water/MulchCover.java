@@ -7,10 +7,10 @@ package org.oldwood.craft.water;
  * @param fullDepthCm depth from which it covers fully, cm
  * @param lastsDays days after which it counts for nothing; until then it wanes evenly
  */
-public record Mulch(double cut, double fullDepthCm, double lastsDays) {
+public record MulchCover(double cut, double fullDepthCm, double lastsDays) {
     /** The mulch by the figures of {@code water.json}. */
-    public static Mulch of(WaterFigures figures) {
-        return new Mulch(
+    public static MulchCover of(WaterFigures figures) {
+        return new MulchCover(
                 figures.figure("mulchCut").is(),
                 figures.figure("mulchDepth").is(),
                 figures.figure("mulchLasts").is());

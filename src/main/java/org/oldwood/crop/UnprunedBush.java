@@ -13,7 +13,7 @@ import org.oldwood.store.Fields;
  * @param berryWeight weight of a berry, of that on pruned bushes; empty where none was weighed
  * @param picking speed of picking after as many winters as {@code pickingWinters}, of that on pruned bushes
  */
-public record Unpruned(
+public record UnprunedBush(
         String words,
         Optional<Figure> crop,
         Optional<Figure> winters,
@@ -34,11 +34,11 @@ public record Unpruned(
         return Optional.of(new Berry(weight, 1 - way * (1 - picking.get().is())));
     }
 
-    static Unpruned read(Fields fields) {
+    static UnprunedBush read(Fields fields) {
         String words = fields.text("words");
         fields.texts("source");
         fields.oneOf("seen", Seen.keys());
-        Unpruned unpruned = new Unpruned(
+        UnprunedBush unpruned = new UnprunedBush(
                 words,
                 Figure.optional(fields, "crop"),
                 Figure.optional(fields, "winters"),

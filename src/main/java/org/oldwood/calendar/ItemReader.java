@@ -29,7 +29,7 @@ import org.oldwood.calendar.format.RawProperty;
  * to it, and where it refuses them together they are tried one by one, so that a client's slip in one property does not
  * lose the others.
  */
-public final class SeenReader {
+public final class ItemReader {
     private static final List<String> WANTED =
             List.of("STATUS", "COMPLETED", "PERCENT-COMPLETE", "LAST-MODIFIED", "SUMMARY");
     private static final int DATE_LENGTH = "20270112".length();
@@ -40,14 +40,14 @@ public final class SeenReader {
     private final ZoneId zone;
 
     /** Days are those of the garden's zone. */
-    SeenReader(ZoneId zone) {
+    ItemReader(ZoneId zone) {
         this.zone = zone;
         CompatibilityHints.setHintEnabled(CompatibilityHints.KEY_RELAXED_PARSING, true);
     }
 
     /** Where only the state matters and no day does; the title is as it stands. */
-    public static Seen plain(RawComponent item) {
-        return new Seen(
+    public static ReadItem plain(RawComponent item) {
+        return new ReadItem(
                 item.value("STATUS").orElse("").toUpperCase(Locale.ROOT),
                 Optional.empty(),
                 item.value("COMPLETED").isPresent(),
@@ -58,11 +58,11 @@ public final class SeenReader {
                 item.value(item.isEvent() ? "DTEND" : "DUE").orElse(""));
     }
 
-    Seen read(RawComponent item) {
+    ReadItem read(RawComponent item) {
         List<RawProperty> given = wanted(item);
         List<Property> properties = parsed(item.name(), given);
         String status = text(properties, "STATUS").strip().toUpperCase(Locale.ROOT);
-        return new Seen(
+        return new ReadItem(
                 status,
                 day(item, properties, "COMPLETED"),
                 item.value("COMPLETED").isPresent(),
@@ -149,7 +149,7 @@ public final class SeenReader {
         Optional<LocalDate> inGarden = find(properties, name)
                 .filter(DateProperty.class::isInstance)
                 .flatMap(property -> localDay(((DateProperty<?>) property)));
-        boolean hasZone = item.first(name).filter(SeenReader::namesZone).isPresent();
+        boolean hasZone = item.first(name).filter(ItemReader::namesZone).isPresent();
         return inGarden.isPresent() || !hasZone ? inGarden : asWritten;
     }
 

@@ -29,10 +29,10 @@ import org.oldwood.store.IsoDate;
  * @param of the fact's argument, if it takes one
  * @param plusDays days after it; negative for before
  */
-public record Anchor(String by, String name, Optional<String> of, int plusDays) {
+public record WindowEnd(String by, String name, Optional<String> of, int plusDays) {
     private static final List<String> KINDS = List.of("stage", "day", "fact", "entry");
 
-    static Anchor read(Fields rule, String key) {
+    static WindowEnd read(Fields rule, String key) {
         Optional<Fields> found = rule.object(key);
         if (found.isEmpty()) {
             rule.wrong(
@@ -40,11 +40,11 @@ public record Anchor(String by, String name, Optional<String> of, int plusDays) 
                     "missing-key",
                     "is missing; it must say when the window " + key,
                     "Write for example: \"" + key + "\": {\"stage\": \"bud-swell\", \"plusDays\": -7}");
-            return new Anchor("day", "01-01", Optional.empty(), 0);
+            return new WindowEnd("day", "01-01", Optional.empty(), 0);
         }
         Fields fields = found.get();
         String by = KINDS.stream().filter(fields::has).findFirst().orElse("stage");
-        Anchor anchor = new Anchor(
+        WindowEnd anchor = new WindowEnd(
                 by,
                 fields.text(by),
                 by.equals("fact") ? fields.optionalText("of") : Optional.empty(),

@@ -10,11 +10,11 @@ import org.oldwood.store.Fields;
  * @param of {@code spent}, {@code bearing} or {@code new}
  * @param words what to look for
  */
-public record Look(String of, String words, List<String> sources, Seen seen) {
+public record WoodLook(String of, String words, List<String> sources, Seen seen) {
     static final List<String> KINDS = List.of("spent", "bearing", "new");
 
-    static Look read(Fields fields) {
-        Look look = new Look(
+    static WoodLook read(Fields fields) {
+        WoodLook look = new WoodLook(
                 fields.oneOf("of", KINDS),
                 fields.text("words"),
                 fields.texts("source"),
