@@ -222,8 +222,8 @@ public final class TasksCommand extends GardenCommand {
         if (cautions.size() > MOST_CAUTIONS) {
             out().paragraph(
                             4,
-                            "%s more on the sheet, and by oldwood why with a task's id."
-                                    .formatted(cautions.size() - MOST_CAUTIONS));
+                            "%s more on the sheet, and by oldwood why %s."
+                                    .formatted(cautions.size() - MOST_CAUTIONS, round.id()));
         }
         List<Task> later = round.later();
         round.tasks().stream().filter(task -> !later.contains(task)).forEach(task -> tell(task, ""));
