@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
@@ -73,5 +75,24 @@ class ReadmeTest {
                 }
             }
         }
+    }
+
+    @Test
+    void every_place_that_the_contributors_guide_names_is_there() throws IOException {
+        List<String> named = Pattern.compile("`([\\w./-]+[./][\\w./-]+)`")
+                .matcher(Files.readString(Path.of("DEVELOPERS.md")))
+                .results()
+                .map(match -> match.group(1))
+                .filter(place -> place.contains("/") || place.matches("[a-z]+(\\.\\w+)+") && !place.endsWith(".json"))
+                .filter(place -> !place.startsWith("target/") && !place.equals("pom.xml"))
+                .toList();
+
+        assertThat(named).hasSizeGreaterThan(40).allMatch(ReadmeTest::isThere);
+    }
+
+    private static boolean isThere(String place) {
+        String path = place.contains("/") ? place : place.replace('.', '/');
+        return Stream.of("", "src/main/java/org/oldwood/", "src/main/resources/org/oldwood/")
+                .anyMatch(root -> Files.exists(Path.of(root + path)) || Files.exists(Path.of(root + path + ".java")));
     }
 }
