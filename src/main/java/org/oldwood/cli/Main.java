@@ -2,6 +2,7 @@ package org.oldwood.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.Measured;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Settings;
 import org.oldwood.cli.command.Surroundings;
@@ -16,8 +18,10 @@ import org.oldwood.cli.command.Terminal;
 import org.oldwood.cli.year.NowCommand;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Nearest;
+import org.oldwood.store.RecordException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 
 /** Starts the program. Only the command named first is built, so that a run starts fast; the help builds all. */
 public final class Main {
@@ -97,7 +101,13 @@ public final class Main {
         CommandLine line = Settings.of(name, command, run.out, run.err);
         line.setParameterExceptionHandler(failures::wrongUsage);
         line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
-        return line.execute(args.toArray(String[]::new));
+        try {
+            return line.execute(Measured.inMetric(command, line, args).toArray(String[]::new));
+        } catch (ParameterException e) {
+            return failures.wrongUsage(e, new String[0]);
+        } catch (UncheckedIOException | RecordException e) {
+            return failures.thrown(e, command);
+        }
     }
 
     /** The command line with all commands, for the help and for shell completion. */

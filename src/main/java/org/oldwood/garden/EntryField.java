@@ -1,6 +1,7 @@
 package org.oldwood.garden;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One thing that a journal entry of some kind says.
@@ -15,6 +16,8 @@ import java.util.List;
  */
 public record EntryField(
         String key, Holds type, boolean required, double least, double most, List<String> words, String help) {
+
+    private static final List<String> UNITS = List.of("g", "kg", "l", "cm", "m", "m²", "°C");
 
     /** What a value is. The types that name something are checked against the garden. */
     public enum Holds {
@@ -68,6 +71,12 @@ public record EntryField(
     /** A part of the stems counted: how many of them, or which by age. */
     static EntryField some(String key, String help) {
         return new EntryField(key, Holds.SOME_STEMS, false, 0, 500, List.of(), help);
+    }
+
+    /** The unit of a measure, which ends its help: {@code how much in all, g}. */
+    public Optional<String> unit() {
+        return Optional.of(help.substring(help.lastIndexOf(' ') + 1))
+                .filter(word -> type == Holds.NUMBER && UNITS.contains(word));
     }
 
     /** Whether its value is the name of something that must be there already. */

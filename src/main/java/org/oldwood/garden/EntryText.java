@@ -4,10 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
+import org.oldwood.words.Typed;
+import org.oldwood.words.Units;
+import org.oldwood.words.Words;
 
 /**
  * Turns what someone types on a command line or in a table's cell into the value that the journal holds, and back. What
@@ -16,7 +20,23 @@ import org.oldwood.store.Place;
 public final class EntryText {
     private EntryText() {}
 
-    /** The value of a field; {@code place} is the entry's. */
+    /**
+     * The value of a field, in the record's own units; {@code place} is the entry's.
+     *
+     * @param units whose gallons and pints a measure with its unit is in
+     * @throws IllegalArgumentException where it is a number with a unit that does not fit
+     */
+    public static Json value(EntryField field, String text, Place place, Supplier<Units> units) {
+        return field.unit().isPresent() && text.matches(".*[0-9].*[A-Za-z\"'²°]+.*")
+                ? value(field, metric(field.unit().get(), text, units.get()), place)
+                : value(field, text, place);
+    }
+
+    private static String metric(String unit, String text, Units units) {
+        return Words.fixed(Typed.of(text, unit, unit, units), 4);
+    }
+
+    /** The value of a field as the record has it; {@code place} is the entry's. */
     public static Json value(EntryField field, String text, Place place) {
         Place here = place.at(field.key());
         return switch (field.type()) {

@@ -1,11 +1,16 @@
 package org.oldwood.garden;
 
+import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.store.Fields;
+import org.oldwood.words.Units;
+import org.oldwood.words.Wording;
 
 /**
  * What the grower wants of the program; a beginner need not say anything.
@@ -14,21 +19,48 @@ import org.oldwood.store.Fields;
  * @param aheadDays how many days ahead work is told as due, today included
  * @param alarm when a calendar rings on a day with work; empty for never
  * @param morePlants whether to be told how to raise more plants
+ * @param wording in which units amounts are told, and in which order days
+ * @param weekStarts the day on which a week begins
  */
-public record Wishes(Set<String> never, int aheadDays, Optional<LocalTime> alarm, boolean morePlants) {
+public record Wishes(
+        Set<String> never,
+        int aheadDays,
+        Optional<LocalTime> alarm,
+        boolean morePlants,
+        Wording wording,
+        DayOfWeek weekStarts) {
+    private static final List<String> ORDERS = List.of("day-first", "month-first");
+    private static final List<String> WEEKS = List.of("monday", "sunday", "saturday");
     private static final String NO_ALARM = "none";
 
     static Wishes read(Fields garden) {
         Optional<Fields> said = garden.object("wishes");
+        Units units =
+                garden.optionalOneOf("units", Units.keys()).flatMap(Units::of).orElse(Units.METRIC);
+        boolean american = units == Units.US;
         if (said.isEmpty()) {
-            return new Wishes(Set.of(), 7, Optional.of(LocalTime.of(8, 0)), false);
+            return new Wishes(
+                    Set.of(),
+                    7,
+                    Optional.of(LocalTime.of(8, 0)),
+                    false,
+                    new Wording(units, american),
+                    american ? DayOfWeek.SUNDAY : DayOfWeek.MONDAY);
         }
         Fields fields = said.get();
         Wishes wishes = new Wishes(
                 Set.copyOf(fields.texts("never")),
                 fields.count("aheadDays", 1, 90, 7),
                 alarm(fields),
-                fields.flag("morePlants", false));
+                fields.flag("morePlants", false),
+                new Wording(
+                        units,
+                        fields.optionalOneOf("dates", ORDERS)
+                                .map(ORDERS.get(1)::equals)
+                                .orElse(american)),
+                DayOfWeek.valueOf(fields.optionalOneOf("weekStarts", WEEKS)
+                        .orElse(WEEKS.get(american ? 1 : 0))
+                        .toUpperCase(Locale.ROOT)));
         fields.done();
         return wishes;
     }
@@ -51,6 +83,6 @@ public record Wishes(Set<String> never, int aheadDays, Optional<LocalTime> alarm
     Wishes without(Set<String> more) {
         Set<String> all = new HashSet<>(never);
         all.addAll(more);
-        return new Wishes(Set.copyOf(all), aheadDays, alarm, morePlants);
+        return new Wishes(Set.copyOf(all), aheadDays, alarm, morePlants, wording, weekStarts);
     }
 }

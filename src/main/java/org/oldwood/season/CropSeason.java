@@ -171,15 +171,16 @@ final class CropSeason {
     private Modelled byLeafFall(Stage stage, StageRule.LeafFall rule) {
         double autumnC = model.autumnC();
         boolean seen = autumnC <= season.autumn().unseenAbove().is() && !season.isSouth();
-        String words = "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s%s"
-                .formatted(
-                        monthDay(season.days().on(rule.north())),
-                        number(rule.perC().is()),
-                        monthDay(season.days().on(season.autumn().from())),
-                        monthDay(season.days().on(season.autumn().to())),
-                        Words.one(autumnC),
-                        number(rule.atC().is()),
-                        seen ? "" : "; rows are from cooler northern autumns");
+        String words =
+                "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s"
+                        .formatted(
+                                monthDay(season.days().on(rule.north())),
+                                number(rule.perC().is()),
+                                monthDay(season.days().on(season.autumn().from())),
+                                monthDay(season.days().on(season.autumn().to())),
+                                Words.one(autumnC),
+                                number(rule.atC().is()),
+                                seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
     }
 

@@ -38,8 +38,10 @@ record KgBar(double low, double is, double high, double most) {
         return Numbers.percent(at(is));
     }
 
-    /** The same without the unit, for a column whose head names it. */
+    /** {@code 2.1 kg (1.5–2.8 kg)}. */
     String inShort() {
-        return low == high ? Numbers.kg(is) : Numbers.kg(is) + " (" + Numbers.kg(low) + "–" + Numbers.kg(high) + ")";
+        return low == high
+                ? Numbers.kg(is) + " kg"
+                : "%s kg (%s–%s kg)".formatted(Numbers.kg(is), Numbers.kg(low), Numbers.kg(high));
     }
 }

@@ -24,7 +24,7 @@ final class Numbers {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 
-    /** {@code 3.1 kg}; two decimals below one kilogram. */
+    /** Kilograms, {@code 3.1}; two decimals below one. */
     static String kg(double value) {
         return String.format(Locale.ROOT, value < 1 ? "%.2f" : "%.1f", value);
     }

@@ -64,7 +64,7 @@ final class WaterChart {
         double total = account.soil().water().totalAvailableMm();
         String held = "About "
                 + Math.round(total - account.days().depletion(index))
-                + " of "
+                + " mm of "
                 + Math.round(total)
                 + " mm that the roots can draw. ";
         if (account.days().isShort(index)) {

@@ -6,15 +6,20 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /**
  * Writes records as JSON, by Jackson: a record's components in their order under their own names, days as ISO dates,
@@ -71,6 +76,22 @@ public final class JsonText {
         } catch (JsonProcessingException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What a person will read of it, as JSON with every text told in their own way. */
+    public static JsonNode told(Object value, UnaryOperator<String> own) {
+        return told(MAPPER.valueToTree(value), own);
+    }
+
+    private static JsonNode told(JsonNode node, UnaryOperator<String> own) {
+        if (node instanceof ObjectNode object) {
+            object.properties().forEach(member -> member.setValue(told(member.getValue(), own)));
+        } else if (node instanceof ArrayNode array) {
+            for (int i = 0; i < array.size(); i++) {
+                array.set(i, told(array.get(i), own));
+            }
+        }
+        return node.isTextual() ? TextNode.valueOf(own.apply(node.textValue())) : node;
     }
 
     /** On one line. */

@@ -93,6 +93,6 @@ class MainTest {
         assertThat(Cli.in(folder).run("sources", "bock-2014").out()).startsWith("bock-2014\n  A. Bock");
         assertThat(Cli.in(folder).run("sources", "bock-2015").err()).contains("Did you mean \"bock-2014\"?");
         assertThat(Cli.in(folder).run("sources", "bock-2014", "--json").out())
-                .startsWith("{\n  \"sources\": [\n    {\n      \"key\": \"bock-2014\",\n");
+                .startsWith("{\n  \"units\": \"SI\",\n  \"sources\": [\n    {\n      \"key\": \"bock-2014\",\n");
     }
 }

@@ -12,12 +12,12 @@ class KgBarTest {
         assertThat(bar.x()).isEqualTo("12.5%");
         assertThat(bar.width()).isEqualTo("37.5%");
         assertThat(bar.middle()).isEqualTo("25%");
-        assertThat(bar.inShort()).isEqualTo("2.0 (1.0–4.0)");
+        assertThat(bar.inShort()).isEqualTo("2.0 kg (1.0–4.0 kg)");
     }
 
     @Test
     void what_is_known_has_no_range() {
-        assertThat(new KgBar(0.25, 0.25, 0.25, 1).inShort()).isEqualTo("0.25");
+        assertThat(new KgBar(0.25, 0.25, 0.25, 1).inShort()).isEqualTo("0.25 kg");
     }
 
     @Test

@@ -41,7 +41,7 @@ record CalendarItems(
         Plan plan = Planning.planner(folder, state).plan();
         command.stopOnProblems(folder);
         Garden garden = folder.garden();
-        RoundItems rounds = new RoundItems(state.begun());
+        RoundItems rounds = new RoundItems(state.begun(), command.wording());
         List<Item> items = new ArrayList<>();
         List<Item> known = new ArrayList<>();
         Set<String> leftOut = new LinkedHashSet<>();

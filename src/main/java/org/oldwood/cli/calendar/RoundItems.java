@@ -14,6 +14,7 @@ import org.oldwood.plan.Task;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.settle.Share;
 import org.oldwood.report.TaskWords;
+import org.oldwood.words.Wording;
 import org.oldwood.words.Words;
 
 /**
@@ -21,7 +22,7 @@ import org.oldwood.words.Words;
  *
  * @param begun what was noted as begun, by task id
  */
-record RoundItems(Map<String, Entry> begun) {
+record RoundItems(Map<String, Entry> begun, Wording wording) {
     private static final int WHOLE = 100;
 
     Item round(Round round) {
@@ -37,7 +38,7 @@ record RoundItems(Map<String, Entry> begun) {
                         .map(Task::id)
                         .distinct()
                         .toList(),
-                new Item.Words(round.title(), RoundText.of(round), craft(round), Words.list(List.copyOf(round.beds()))),
+                words(round.title(), RoundText.of(round), craft(round), Words.list(List.copyOf(round.beds()))),
                 beds.size() == 1 ? beds.iterator().next() : "",
                 days(round.firstGoodDay(), round.lastGoodDay(), round.day()),
                 now.stream()
@@ -45,6 +46,10 @@ record RoundItems(Map<String, Entry> begun) {
                         .max()
                         .orElse(0),
                 progress(round));
+    }
+
+    private Item.Words words(String title, String text, String category, String place) {
+        return new Item.Words(wording.said(title), wording.said(text), category, place);
     }
 
     /** The chosen day; what was noted as done outside its window keeps the window's nearest day. */
@@ -105,7 +110,7 @@ record RoundItems(Map<String, Entry> begun) {
                 task.id(),
                 round.id(),
                 List.of(),
-                new Item.Words(
+                words(
                         TaskWords.headline(task),
                         RoundText.of(task),
                         task.rule().craft(),

@@ -21,6 +21,8 @@ import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.RecordException;
 import org.oldwood.store.Text;
+import org.oldwood.words.Units;
+import org.oldwood.words.Wording;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,6 +45,12 @@ public abstract class GardenCommand implements Callable<Integer> {
             description = "work as on this day, year-month-day; today otherwise")
     public Optional<LocalDate> givenToday = Optional.empty();
 
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            description = "tell amounts, and take them, in metric, imperial or us units; the garden's own otherwise")
+    public Optional<String> givenUnits = Optional.empty();
+
     @Option(names = "--json", description = "print JSON for other programs to read")
     public boolean json;
 
@@ -62,6 +70,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     private @Nullable Out err;
     private Optional<GardenFolder> opened = Optional.empty();
     private Optional<Path> found = Optional.empty();
+    private Wording wording = Wording.METRIC;
 
     /** Does the work; returns 0, or 1 where the records have problems. */
     public abstract int run() throws IOException;
@@ -77,8 +86,10 @@ public abstract class GardenCommand implements Callable<Integer> {
         attach(parent.around(), parent.out(), parent.err());
         gardenDir = gardenDir.or(() -> parent.gardenDir);
         givenToday = givenToday.or(() -> parent.givenToday);
+        givenUnits = givenUnits.or(() -> parent.givenUnits);
         json |= parent.json;
         quiet |= parent.quiet;
+        tellIn(Wording.METRIC);
     }
 
     /** How the command line reads this command; one that has commands of its own adds them. */
@@ -102,6 +113,9 @@ public abstract class GardenCommand implements Callable<Integer> {
     @Override
     public final Integer call() throws IOException {
         try {
+            if (surroundings != null && opened.isEmpty()) {
+                tellIn(Wording.METRIC);
+            }
             return run();
         } catch (RecordException | ParameterException e) {
             throw e;
@@ -112,7 +126,6 @@ public abstract class GardenCommand implements Callable<Integer> {
         }
     }
 
-    /** Standard output. */
     public final Out out() {
         return attached(out);
     }
@@ -192,22 +205,11 @@ public abstract class GardenCommand implements Callable<Integer> {
         if (found.isEmpty()) {
             Path here = gardenDir.map(this::path).orElse(around().folder());
             boolean isHere = Files.exists(here.resolve(GardenFolder.GARDEN_FILE));
-            Optional<Path> known = isHere ? Optional.empty() : knownGarden();
+            Optional<Path> known = isHere ? Optional.empty() : KnownGardens.folder(around().environment(), gardenDir);
             known.ifPresent(folder -> tell("Garden: " + folder));
             found = Optional.of(known.orElse(here.toString().isEmpty() ? Path.of(".") : here));
         }
         return found.get();
-    }
-
-    private Optional<Path> knownGarden() {
-        try {
-            KnownGardens known = KnownGardens.of(around().environment());
-            return gardenDir
-                    .map(name -> Optional.ofNullable(known.folders().get(name.toString())))
-                    .orElseGet(known::usualFolder);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /**
@@ -219,9 +221,37 @@ public abstract class GardenCommand implements Callable<Integer> {
         if (opened.isEmpty()) {
             GardenFolder folder = GardenFolder.open(gardenPath());
             opened = Optional.of(folder);
+            tellIn(folder.garden().wishes().wording());
             tellNotices(folder);
         }
         return opened.get();
+    }
+
+    private void tellIn(Wording own) {
+        wording = givenUnits
+                .map(key -> Units.of(key).orElseThrow(() -> noSuch("system of units", key, Units.keys())))
+                .map(own::in)
+                .orElse(own);
+        out().tellIn(wording);
+        err().tellIn(wording);
+    }
+
+    public final Wording wording() {
+        return wording;
+    }
+
+    /** The units in which the person thinks. */
+    public final Units units() {
+        try {
+            if (opened.isEmpty() && givenUnits.isPresent()) {
+                tellIn(Wording.METRIC);
+            } else if (Files.exists(gardenPath().resolve(GardenFolder.GARDEN_FILE))) {
+                folder();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return wording.units();
     }
 
     /** What is to be known of a folder before anything is made of it. */
@@ -263,7 +293,7 @@ public abstract class GardenCommand implements Callable<Integer> {
                 opened.map(folder -> folder.garden().site().zoneName())));
     }
 
-    /** The command line was wrong: exit code 2. */
+    /** Exit code 2. */
     public final ParameterException usage(String message) {
         return new ParameterException(attached(line), message);
     }

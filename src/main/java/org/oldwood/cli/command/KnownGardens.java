@@ -2,6 +2,7 @@ package org.oldwood.cli.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -66,6 +67,17 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
             throw new RecordException(problems.list());
         }
         return new KnownGardens(usual.filter(folders::containsKey), folders);
+    }
+
+    /** The folder of the garden with that name; without one, of the usual garden. */
+    static Optional<Path> folder(Map<String, String> environment, Optional<Path> name) {
+        try {
+            KnownGardens known = of(environment);
+            return name.map(each -> Optional.ofNullable(known.folders.get(each.toString())))
+                    .orElseGet(known::usualFolder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Optional<Json> read(Path file, Problems problems) throws IOException {

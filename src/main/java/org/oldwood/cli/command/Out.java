@@ -4,6 +4,7 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.util.function.Consumer;
 import org.oldwood.store.JsonText;
 import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Safe;
+import org.oldwood.words.Wording;
 
 /**
  * Where a command prints: UTF-8 and {@code \n} line ends on every machine, never a colour. Text is wrapped at
@@ -21,15 +23,28 @@ public final class Out {
     /** Columns that a line of wrapped text has at most. */
     public static final int WIDTH = 80;
 
+    private static final String OBJECT = "{\n";
+    private static final String UNITS = "  \"units\": \"SI\",\n";
+
     private final Writer writer;
+    private Wording wording = Wording.METRIC;
 
     public Out(OutputStream stream) {
         writer = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
     }
 
-    /** A line as it is, without the spaces at its end. */
+    /** From now on, what a person reads is told so; JSON and tables for other programs never are. */
+    public void tellIn(Wording told) {
+        wording = told;
+    }
+
+    /** A line without the spaces at its end, not wrapped. */
     public Out line(String text) {
-        return write(text.stripTrailing()).write("\n");
+        return raw(wording.said(text));
+    }
+
+    private Out raw(String line) {
+        return write(line.stripTrailing()).write("\n");
     }
 
     /** An empty line. */
@@ -54,31 +69,42 @@ public final class Out {
 
     /** A paragraph whose first line starts with {@code first}, the others with spaces. */
     public Out hanging(String first, int indent, String text) {
-        Wrap.lines(first, indent, text).forEach(this::line);
+        Wrap.lines(wording.said(first), indent, wording.said(text)).forEach(this::raw);
         return this;
     }
 
     /** Rows in columns as wide as need be, two spaces apart; the last column is wrapped. */
     public Out columns(int indent, List<List<String>> rows) {
-        Wrap.columns(indent, rows, this::line);
+        Wrap.columns(
+                indent,
+                rows.stream()
+                        .map(row -> row.stream().map(wording::said).toList())
+                        .toList(),
+                this::raw);
         return this;
     }
 
     /** A record as JSON, indented, with a line end after it. */
     public Out json(Record value) {
-        try (Writer json = Safe.json(writer)) {
-            json.write(JsonText.indented(value));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return line();
+        return jsonText(JsonText.indented(value));
     }
 
     /** One JSON value, indented, with a line end after it. */
     public Out json(Consumer<JsonWriter> value) {
-        JsonWriter json = JsonWriter.indented(Safe.json(writer));
+        StringWriter text = new StringWriter();
+        JsonWriter json = JsonWriter.indented(text);
         value.accept(json);
         json.flush();
+        return jsonText(text.toString());
+    }
+
+    /** An object says in which units its amounts are. */
+    private Out jsonText(String text) {
+        try (Writer json = Safe.json(writer)) {
+            json.write(text.startsWith(OBJECT) ? OBJECT + UNITS + text.substring(OBJECT.length()) : text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         return line();
     }
 

@@ -18,6 +18,8 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
 import org.oldwood.store.Csv;
+import org.oldwood.store.JsonText;
+import org.oldwood.words.Wording;
 
 /**
  * Answers the page by running the program's own commands, so that a note from the phone is checked, worded and written
@@ -34,6 +36,7 @@ final class GardenDesk implements Desk {
         List<String> options =
                 new ArrayList<>(List.of("--garden", command.gardenPath().toString()));
         command.givenToday.ifPresent(day -> options.addAll(List.of("--today", day.toString())));
+        command.givenUnits.ifPresent(key -> options.addAll(List.of("--units", key)));
         this.common = List.copyOf(options);
     }
 
@@ -43,7 +46,8 @@ final class GardenDesk implements Desk {
         if (!now.equals(shownAt)) {
             PageViewer viewer = new PageViewer();
             viewer.takeFrom(command);
-            shown = viewer.view();
+            PageView view = viewer.view();
+            shown = viewer.wording().equals(Wording.METRIC) ? view : JsonText.told(view, viewer.wording()::said);
             shownAt = now;
         }
         return shown;

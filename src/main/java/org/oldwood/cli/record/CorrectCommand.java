@@ -12,7 +12,6 @@ import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
-import org.oldwood.garden.EntryText;
 import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.IsoDate;
 import org.oldwood.store.Json;
@@ -92,7 +91,7 @@ public final class CorrectCommand extends GardenCommand {
                                 wrong.kind().fields().stream()
                                         .map(EntryField::key)
                                         .toList()));
-                values.put(key, EntryText.value(field, text, PLACE));
+                values.put(key, Draft.typed(this, field, text));
             }
         }
         return new Draft(date, wrong.kind(), values, PLACE);

@@ -3,7 +3,11 @@ package org.oldwood.cli.record;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.ProblemWords;
+import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.garden.EntryText;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 
@@ -19,6 +23,15 @@ public record Draft(
         LocalDate date, EntryKind kind, Map<String, Json> values, Place place, boolean booked, Optional<String> id) {
     public Draft(LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         this(date, kind, values, place, false, Optional.empty());
+    }
+
+    /** A value as typed on the command line; a measure may come with its unit. */
+    static Json typed(GardenCommand command, EntryField field, String text) {
+        try {
+            return EntryText.value(field, text, Place.of(ProblemWords.COMMAND_LINE), command::units);
+        } catch (IllegalArgumentException e) {
+            throw command.usage(field.key() + " " + e.getMessage());
+        }
     }
 
     /** Takes back an entry; with a tick, all that it booked. */

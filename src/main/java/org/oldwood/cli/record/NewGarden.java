@@ -131,7 +131,8 @@ final class NewGarden {
     }
 
     /** The text of {@code garden.json}, in the order in which the format describes it. */
-    static String gardenJson(String name, UUID id, Site site, Map<String, Double> areas, Answers answers) {
+    static String gardenJson(
+            String name, UUID id, Site site, Map<String, Double> areas, Optional<String> units, Answers answers) {
         List<NewBed> beds = areas.entrySet().stream()
                 .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue()))))
                 .toList();
@@ -142,6 +143,7 @@ final class NewGarden {
                         id,
                         place,
                         beds,
+                        units,
                         answers.workDays(),
                         answers.minutesPerDay(),
                         answers.materials(),
@@ -155,6 +157,7 @@ final class NewGarden {
             UUID id,
             NewSite site,
             List<NewBed> beds,
+            Optional<String> units,
             Optional<List<String>> workDays,
             Optional<Integer> minutesPerDay,
             Optional<List<String>> materials,

@@ -133,7 +133,7 @@ public final class NoteCommand extends GardenCommand {
                         key,
                         kind.get()
                                 .field(key)
-                                .map(field -> EntryText.value(field, typed(field, text, semicolons), row.place()))
+                                .map(field -> value(field, typed(field, text, semicolons), row.place(), problems))
                                 .orElseGet(() -> new Json.Text(row.place().at(key), text))));
         Optional<LocalDate> date = date(row, values, problems);
         values.remove("date");
@@ -141,6 +141,15 @@ public final class NoteCommand extends GardenCommand {
         values.remove("id");
         values.remove("once");
         return date.map(day -> new Draft(day, kind.get(), values, row.place(), false, id(row, problems)));
+    }
+
+    private Json value(EntryField field, String text, Place place, Problems problems) {
+        try {
+            return EntryText.value(field, text, place, this::units);
+        } catch (IllegalArgumentException e) {
+            problems.add("not-a-measure", place.at(field.key()), e.getMessage(), "");
+            return new Json.Text(place.at(field.key()), text);
+        }
     }
 
     private static String typed(EntryField field, String text, boolean semicolons) {

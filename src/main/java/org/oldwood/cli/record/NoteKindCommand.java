@@ -149,7 +149,7 @@ final class NoteKindCommand extends GardenCommand {
         }
         Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : kind.fields()) {
-            given(field.key()).ifPresent(text -> values.put(field.key(), EntryText.value(field, text, PLACE)));
+            given(field.key()).ifPresent(text -> values.put(field.key(), Draft.typed(this, field, text)));
         }
         takeSubject(values);
         given(UNTIL).ifPresent(day -> values.put("days", days(day)));

@@ -73,6 +73,7 @@ public final class SuitsCommand extends GardenCommand {
 
     @Override
     public int run() {
+        units();
         Documents documents = Documents.bundled();
         Crops crops = new Crops(documents);
         List<Crop> chosen = (wanted.isEmpty() ? crops.ids() : wanted)

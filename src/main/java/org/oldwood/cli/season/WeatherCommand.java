@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Example:",
             "  oldwood weather add station.csv --garden demo-data/terrace-school",
-            "  oldwood weather add log.csv --columns \"date=Day,tmin=Low,tmax=High\" --units f"
+            "  oldwood weather add log.csv --columns \"date=Day,tmin=Low,tmax=High\" --degrees f"
         })
 public final class WeatherCommand extends GardenCommand {
     private static final int SHOWN = 20;

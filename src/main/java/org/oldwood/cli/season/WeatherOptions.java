@@ -24,7 +24,10 @@ final class WeatherOptions {
             description = "which column is which: date, time, tmin, tmax, temperature, rain; date=Day,tmax=\"High F\"")
     Map<String, String> columns = new TreeMap<>();
 
-    @Option(names = "--units", paramLabel = "UNIT", description = "of the file's temperatures: c, f, k or tenths of °C")
+    @Option(
+            names = "--degrees",
+            paramLabel = "UNIT",
+            description = "of the file's temperatures: c, f, k or tenths of °C")
     Optional<String> units = Optional.empty();
 
     @Option(names = "--dates", paramLabel = "ORDER", description = "day-first or month-first, for 03/04/2026")

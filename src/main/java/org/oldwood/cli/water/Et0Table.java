@@ -118,11 +118,11 @@ record Et0Table(List<Et0Words.Day> days, double togetherMm, int withoutTemperatu
     }
 
     void print(Out out) {
-        out.line("date        mm/day  Hargreaves");
-        days.forEach(day ->
-                out.line(String.format(Locale.ROOT, "%s  %6.2f  %10.2f", day.date(), day.et0Mm(), day.hargreavesMm())));
+        out.line("date        a day    Hargreaves");
+        days.forEach(day -> out.line(
+                String.format(Locale.ROOT, "%s  %.2f mm  %.2f mm", day.date(), day.et0Mm(), day.hargreavesMm())));
         out.line(String.format(
-                Locale.ROOT, "together    %6.1f mm in %s", togetherMm, Words.count(days.size(), "day", "days")));
+                Locale.ROOT, "together    %.1f mm in %s", togetherMm, Words.count(days.size(), "day", "days")));
         if (withoutTemperatures > 0) {
             out.paragraph(0, Words.count(withoutTemperatures, "day", "days") + " without temperatures left out.");
         }

@@ -53,7 +53,7 @@ final class Et0Words {
     }
 
     private static List<String> row(String name, double value, int digits, String unit, String words) {
-        return List.of(name, fixed(value, digits), unit, words);
+        return List.of(name, fixed(value, digits) + " " + unit, words);
     }
 
     private static String fixed(double value, int digits) {

@@ -60,7 +60,7 @@ final class WaterCompare {
     }
 
     private String legend() {
-        return "holds: mm that the roots can draw from full ground; held: mean share of it; short: days without enough%s; roof: litres that a roof sheds onto the bed in a summer; roots: share that neighbours' roots take. The damp place stands first; of two alike choose the airier."
+        return "holds: what the roots can draw from full ground; held: mean share of it; short: days without enough%s; roof: what a roof sheds onto the bed in a summer; roots: share that neighbours' roots take. The damp place stands first; of two alike choose the airier."
                 .formatted(summers.measured() ? "; worst: the same in the bed's driest summer" : "");
     }
 

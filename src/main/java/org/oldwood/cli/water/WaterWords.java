@@ -96,7 +96,7 @@ final class WaterWords {
                         .formatted(whole(driest), whole(wettest));
         out.paragraph(
                 2,
-                "On %s it holds about %s of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
+                "On %s it holds about %s mm of %s mm that the roots can draw (%s%s), %s, roots %s cm deep. Short on %s days of this season so far."
                         .formatted(
                                 state.date(),
                                 whole(total - days.depletion(today)),

@@ -82,7 +82,7 @@ public final class SheetCommand extends GardenCommand {
         stopOnProblems(folder);
         Path out = file.map(this::path).orElseGet(() -> folder.path().resolve(name(scope, asked)));
         RecordFiles.mayReplace(folder.path(), out, replacing.replace || SheetPage.isOf(state.garden(), out));
-        Output.write(out, page);
+        Output.write(out, wording().saidOnPage(page));
         tell("Wrote " + out);
         return 0;
     }

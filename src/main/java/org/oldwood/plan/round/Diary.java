@@ -1,6 +1,5 @@
 package org.oldwood.plan.round;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
@@ -165,8 +164,8 @@ final class Diary {
         return task.subject().bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
     }
 
-    private static LocalDate week(LocalDate day) {
-        return day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    private LocalDate week(LocalDate day) {
+        return day.with(TemporalAdjusters.previousOrSame(garden.wishes().weekStarts()));
     }
 
     private static LocalDate latest(LocalDate a, LocalDate b) {

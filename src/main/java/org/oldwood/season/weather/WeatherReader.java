@@ -235,7 +235,7 @@ public final class WeatherReader {
                     "two-readings",
                     table.rows().get(0).line(),
                     "has temperatures that may be tenths of °C or whole °F",
-                    "Give --units tenths or --units f.");
+                    "Give --degrees tenths or --degrees f.");
         }
         return units;
     }

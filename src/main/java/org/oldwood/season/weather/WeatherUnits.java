@@ -68,7 +68,7 @@ public enum WeatherUnits {
         }
         WeatherUnits units = meanMax > KELVIN_FROM && most <= KELVIN_TO ? K : most <= FAHRENHEIT_TO ? F : TENTHS;
         return Optional.of(new Suspicion(
-                "looks as if it is in " + units.words, "If it is, give --units %s.".formatted(units.key())));
+                "looks as if it is in " + units.words, "If it is, give --degrees %s.".formatted(units.key())));
     }
 
     private String key() {

@@ -78,8 +78,8 @@ class GroundsTest {
     void a_roof_that_keeps_the_rain_off_leaves_a_bed_dry() throws IOException {
         garden(52, "ross-on-wye", planted("a", "redcurrant", "roofed"), planted("b", "redcurrant", "open"));
 
-        assertThat(run("2026-05-01", "water", "roofed")).contains("it holds about 0 of");
-        assertThat(run("2026-05-01", "water", "open")).doesNotContain("it holds about 0 of");
+        assertThat(run("2026-05-01", "water", "roofed")).contains("it holds about 0 mm of");
+        assertThat(run("2026-05-01", "water", "open")).doesNotContain("it holds about 0 mm of");
     }
 
     /** RB209 for a mineral loam 14 g N, a quarter of it on humus; Irish print limes peat to 5.5 and no further. */

@@ -81,11 +81,12 @@ class WeatherReaderTest {
 
     @Test
     void wrong_units_and_swapped_columns_are_told_for_the_whole_file() {
-        assertThat(bad(year("date,tmin,tmax", 50, 85))).contains("°F and inches", "--units f");
-        assertThat(bad(year("date,tmin,tmax", 278, 291))).contains("kelvins", "--units k");
-        assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of °C", "--units tenths");
+        assertThat(bad(year("date,tmin,tmax", 50, 85))).contains("°F and inches", "--degrees f");
+        assertThat(bad(year("date,tmin,tmax", 278, 291))).contains("kelvins", "--degrees k");
+        assertThat(bad(year("date,tmin,tmax", 85, 182))).contains("tenths of °C", "--degrees tenths");
         assertThat(bad(year("date,tmin,tmax", 14, 6))).contains("tmin and tmax are swapped");
-        assertThat(bad(year("station,date,tmin,tmax", 50, 85))).contains("two-readings", "--units tenths or --units f");
+        assertThat(bad(year("station,date,tmin,tmax", 50, 85)))
+                .contains("two-readings", "--degrees tenths or --degrees f");
     }
 
     private static String year(String head, int min, int max) {

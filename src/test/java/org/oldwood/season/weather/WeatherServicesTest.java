@@ -110,7 +110,7 @@ class WeatherServicesTest {
 
         assertThat(read(text.toString(), WeatherHints.NONE, problems)).isEmpty();
         assertThat(problems.list()).singleElement().satisfies(each -> assertThat(each.inWords())
-                .contains("tenths of °C or whole °F", "--units"));
+                .contains("tenths of °C or whole °F", "--degrees"));
     }
 
     private static String shown(WeatherDay day) {
