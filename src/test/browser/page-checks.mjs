@@ -1,6 +1,6 @@
 // What is looked at inside the page. Each function is handed to the browser as it stands, so it uses nothing from outside.
 
-/** Text that overlaps other text, is cut off, or lies outside the page. */
+/** Text that overlaps other text, lies under a box to tick, is cut off, or lies outside the page. */
 export function textFaults() {
   const lines = [];
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -35,6 +35,19 @@ export function textFaults() {
       const down = Math.min(a.bottom, b.bottom) - b.top;
       const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
       if (a.node !== b.node && across > 1 && down > 2 * slack) faults.push(`overlap: "${a.text}" and "${b.text}"`);
+    }
+  }
+  for (const tick of document.querySelectorAll('.tick')) {
+    if (hidden(tick)) continue;
+    const style = getComputedStyle(tick, '::before');
+    const [left, top, edge, inner, innerHigh] = [style.left, style.top, style.borderWidth, style.width, style.height].map(parseFloat);
+    const wide = inner + 2 * edge;
+    const high = innerHigh + 2 * edge;
+    const at = tick.getClientRects()[0];
+    const box = { left: at.left + left, top: at.top + scrollY + top, right: at.left + left + wide, bottom: at.top + scrollY + top + high };
+    for (const line of lines) {
+      const slack = (line.bottom - line.top) / 5;
+      if (Math.min(line.right, box.right) - Math.max(line.left, box.left) > 1 && Math.min(line.bottom - slack, box.bottom) - Math.max(line.top + slack, box.top) > 1) faults.push(`box over "${line.text}"`);
     }
   }
   if (document.documentElement.scrollWidth > width) faults.push(`the page is ${document.documentElement.scrollWidth} wide in ${width}`);

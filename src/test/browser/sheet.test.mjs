@@ -36,6 +36,16 @@ after(async () => {
   rmSync(work, { recursive: true, force: true });
 });
 
+/** Gardens that are looked at from every side, and in three seasons. */
+const busy = new Set(['terrace-school', 'fire-station-hedges']);
+
+/** A sheet in letters of twice the size. */
+function large(file, name) {
+  const path = join(work, `${name}-large.html`);
+  writeFileSync(path, readFileSync(file, 'utf8').replace('html { font-size: 100%;', 'html { font-size: 200%;'));
+  return path;
+}
+
 const days = (from, to) => (Date.parse(to) - Date.parse(from)) / DAY;
 const plus = (date, number) => new Date(Date.parse(date) + number * DAY).toISOString().slice(0, 10);
 const close = (seen, wanted, what) => assert.ok(Math.abs(seen - wanted) <= 1, `${what}: at ${seen} px, wanted ${wanted} px`);
@@ -214,6 +224,14 @@ for (const [name, make] of Object.entries(gardens)) {
       test(`no text overlaps or is cut on ${paper}`, () => noFaults(file, papers[paper], { media: 'print' }, paper));
     }
 
+    if (busy.has(name)) {
+      test('can be read in print, on small screens and in large letters', async () => {
+        await sizes(file);
+        await noFaults(file, 320, {}, '320 px');
+        await noFaults(large(file, name), 390, {}, '200 %');
+      });
+    }
+
     for (const scheme of schemes) {
       test(`axe finds nothing in ${scheme} mode`, () => noViolation(file, scheme));
     }
@@ -237,15 +255,12 @@ describe('words of the user', () => {
   });
 });
 
-/** Gardens that are looked at in three seasons. */
-const busy = new Set(['terrace-school', 'fire-station-hedges']);
-
 /** How many sheets of A4 each page of a file takes; no letter but at stems is under 8 points. */
 async function sizes(file) {
   const paper = await open(file, 703, { media: 'print' });
   const heights = await paper.evaluate(() => [...document.querySelectorAll('.page')].map((it) => it.getBoundingClientRect().height));
   const small = await paper.evaluate(() => [...document.querySelectorAll('body *')]
-    .filter((it) => it.checkVisibility() && !it.closest('.wood, svg, style') && [...it.childNodes].some((text) => text.nodeType === 3 && text.data.trim()))
+    .filter((it) => it.checkVisibility() && !it.closest('.wood, defs, style') && [...it.childNodes].some((text) => text.nodeType === 3 && text.data.trim()))
     .map((it) => [parseFloat(getComputedStyle(it).fontSize), it.textContent.trim().slice(0, 40)])
     .filter(([size]) => size < 8 * 96 / 72 - 0.01));
   await paper.close();
@@ -266,18 +281,18 @@ for (const [name, make] of Object.entries(roundGardens)) {
 
     test('are valid HTML', () => validate(now, year));
 
-    const large = /hundred/.test(name);
+    const huge = /hundred/.test(name);
 
     test('take few sheets of paper, in letters one can read', async () => {
       for (const day of busy.has(name) ? ['2027-01-10', '2027-03-15', '2027-08-15'] : ['2027-03-15']) {
-        if (!large) {
+        if (!huge) {
           const [sheets] = await sizes(sheet(folder, `${name}-now-${day}`, '--today', day));
           assert.ok(sheets <= 6, `${sheets} sheets for now on ${day}`);
         }
         const months = await sizes(sheet(folder, `${name}-year-${day}`, '--month', 'year', '--today', day));
         assert.equal(months.length, 12);
         // two hundred bushes, or names of sixty letters and more, may take a second sheet
-        months.forEach((it, i) => assert.ok(it <= (large || name === 'hostile-words' ? 2 : 1), `${it} sheets for month ${i + 1} from ${day}`));
+        months.forEach((it, i) => assert.ok(it <= (huge || name === 'hostile-words' ? 2 : 1), `${it} sheets for month ${i + 1} from ${day}`));
       }
     });
 
@@ -292,7 +307,7 @@ for (const [name, make] of Object.entries(roundGardens)) {
       await start.close();
     });
 
-    if (large || name === 'sixty-bushes') return;
+    if (huge) return;
 
     test('show the most urgent round on the first screen', async () => {
       const page = await open(now, 390);
@@ -309,11 +324,11 @@ for (const [name, make] of Object.entries(roundGardens)) {
     });
 
     test('do not run over at 320 px, nor with letters of twice the size', async () => {
-      await noFaults(now, 320, {}, '320 px');
-      const large = join(work, `${name}-large.html`);
-      writeFileSync(large, readFileSync(now, 'utf8').replace('html { font-size: 100%;', 'html { font-size: 200%;'));
-      await noFaults(large, 390, {}, '200 %');
-      await noFaults(now, 703, { media: 'print' }, 'A4');
+      for (const [what, file] of Object.entries({ now, year })) {
+        await noFaults(file, 320, {}, `${what} at 320 px`);
+        await noFaults(large(file, `${name}-${what}`), 390, {}, `${what} at 200 %`);
+        await noFaults(file, 703, { media: 'print' }, `${what} on A4`);
+      }
     });
 
     for (const scheme of ['light', 'dark']) {

@@ -1,5 +1,6 @@
 package org.oldwood.garden;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param organicPercent organic matter of the soil, % by weight; empty where not known
  * @param tubLitres mix that the tubs hold, all together, l; empty for open ground
  * @param sheltered whether a roof keeps the rain off
+ * @param rows plants by their ids along each row, as one walks; empty where they stand as planted
  */
 public record Bed(
         String id,
@@ -35,7 +37,8 @@ public record Bed(
         OptionalDouble tapLitresPerMinute,
         OptionalDouble organicPercent,
         OptionalDouble tubLitres,
-        boolean sheltered) {
+        boolean sheltered,
+        List<List<String>> rows) {
 
     /**
      * A roof that sheds its rain onto the bed.

@@ -1,5 +1,6 @@
 package org.oldwood.garden;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,22 @@ import java.util.Optional;
  * @param entries all that was noted of the bed, oldest first; not what was noted of single plants
  */
 public record BedState(Bed bed, List<PlantState> plants, List<Entry> entries) {
+
+    /** Its plants row by row as one walks: as declared; those that have no place there follow in a row of their own. */
+    public List<List<PlantState>> rows() {
+        List<PlantState> left = new ArrayList<>(plants);
+        List<List<PlantState>> rows = new ArrayList<>();
+        for (List<String> declared : bed.rows()) {
+            rows.add(declared.stream()
+                    .flatMap(id ->
+                            plants.stream().filter(plant -> plant.plant().id().equals(id)))
+                    .toList());
+        }
+        rows.forEach(left::removeAll);
+        rows.add(left);
+        rows.removeIf(List::isEmpty);
+        return rows;
+    }
 
     /** The last entry of a kind. */
     public Optional<Entry> last(EntryKind kind) {

@@ -144,9 +144,28 @@ public final class GardenReader {
                 bed.optionalNumber("tapLitresPerMinute", 0.1, 1000),
                 bed.optionalNumber("organicPercent", 0, 100),
                 bed.optionalNumber("tubLitres", 1, 100_000),
-                bed.flag("sheltered", false));
+                bed.flag("sheltered", false),
+                rows(bed));
         bed.done();
         return read;
+    }
+
+    /** Rows of plants, each a text of ids with commas between; no plant stands in two places. */
+    private static List<List<String>> rows(Fields bed) {
+        List<List<String>> rows = bed.texts("rows").stream()
+                .map(row -> List.of(row.strip().split("\\s*,\\s*")))
+                .toList();
+        Set<String> seen = new HashSet<>();
+        rows.stream()
+                .flatMap(List::stream)
+                .filter(id -> !isId(id) || !seen.add(id))
+                .findFirst()
+                .ifPresent(id -> bed.wrong(
+                        "rows",
+                        "bad-rows",
+                        isId(id) ? "names \"%s\" twice".formatted(id) : idRule(id),
+                        "Write a text for each row, with the plants' ids as one walks: [\"bc-1, bc-2\", \"gb-1\"]"));
+        return rows;
     }
 
     private static double area(Fields bed) {

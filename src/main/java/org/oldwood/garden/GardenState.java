@@ -53,6 +53,14 @@ public record GardenState(
         return plants.values().stream().filter(plant -> plant.gone().isEmpty()).toList();
     }
 
+    /** The plants that stand as one walks: bed by bed as the garden lists them, in a bed row by row. */
+    public List<PlantState> walked() {
+        return beds.values().stream()
+                .flatMap(bed -> bed.rows().stream())
+                .flatMap(List::stream)
+                .toList();
+    }
+
     public Optional<PlantState> plant(String id) {
         return Optional.ofNullable(plants.get(id));
     }

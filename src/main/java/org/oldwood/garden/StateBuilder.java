@@ -3,6 +3,7 @@ package org.oldwood.garden;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +81,27 @@ public final class StateBuilder {
         }
         ordered.sort((a, b) -> a.date().compareTo(b.date()));
         ordered.forEach(this::add);
+        askOfRows(journal);
         return finish(day);
+    }
+
+    /** Rows may name a plant before it is planted, and after it is gone; but one that the journal never names is a slip. */
+    private void askOfRows(List<Entry> journal) {
+        List<Bed> declared =
+                garden.beds().stream().filter(bed -> !bed.rows().isEmpty()).toList();
+        if (declared.isEmpty()) {
+            return;
+        }
+        Set<String> planted = new HashSet<>();
+        for (Entry entry : journal) {
+            entry.text("plant").ifPresent(planted::add);
+            planted.addAll(entry.ids("plants"));
+        }
+        declared.forEach(bed -> bed.rows().stream()
+                .flatMap(List::stream)
+                .filter(id -> !planted.contains(id))
+                .forEach(id -> questions.add("garden.json: the rows of %s name \"%s\", which nothing was noted of. %s"
+                        .formatted(bed.id(), id, Nearest.hint(id, planted.size() < 200 ? planted : Set.of())))));
     }
 
     private void add(Entry entry) {

@@ -22,7 +22,7 @@ final class SheetMaker {
 
     Sheet make() {
         List<PlantState> plants =
-                ground.state().standing().stream().filter(scope::holds).toList();
+                ground.state().walked().stream().filter(scope::holds).toList();
         List<BedState> beds = ground.state().beds().values().stream()
                 .filter(it -> scope.showsBed(it.bed().id()))
                 .toList();

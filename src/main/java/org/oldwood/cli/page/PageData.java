@@ -53,7 +53,7 @@ final class PageData {
         this.plan = plan;
         this.state = plan.state();
         this.season = state.season();
-        this.walked = walked(state);
+        this.walked = state.walked();
     }
 
     PageView view() {
@@ -70,15 +70,6 @@ final class PageData {
                 stages(),
                 words(EntryKind.INSPECTED, "finding"),
                 noted());
-    }
-
-    /** What stands, bed by bed as the garden lists them, in a bed as planted. */
-    static List<PlantState> walked(GardenState state) {
-        List<String> beds = List.copyOf(state.beds().keySet());
-        return state.standing().stream()
-                .sorted(Comparator.comparingInt(
-                        plant -> beds.indexOf(plant.plant().bed())))
-                .toList();
     }
 
     static String name(Crop crop, PlantState plant) {
@@ -106,10 +97,7 @@ final class PageData {
 
     /** Where a task is met as one walks; what is of no one place comes first. */
     private int place(Task task) {
-        return task.subject().plants().stream()
-                .mapToInt(plant -> walked.indexOf(plant))
-                .min()
-                .orElse(-1);
+        return task.subject().plants().stream().mapToInt(walked::indexOf).min().orElse(-1);
     }
 
     private static PageView.Line line(Task task, Map<String, Cut> cuts) {

@@ -103,7 +103,7 @@ public final class WalkCommand extends GardenCommand {
         Crops crops = folder().crops();
         return WalkPage.labels(
                 state.garden().name(),
-                PageData.walked(state).stream()
+                state.walked().stream()
                         .map(plant -> QrText.label(
                                 plant.plant().id(),
                                 PageData.name(crops.get(plant.plant().crop()), plant)))

@@ -23,6 +23,7 @@ import org.oldwood.facts.pruning.PruningCases;
 import org.oldwood.garden.LotState;
 import org.oldwood.garden.Plant;
 import org.oldwood.season.Season;
+import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 
 /** How many cuttings to take, to expect, to lift; and how much water a lot needs. */
@@ -170,7 +171,10 @@ final class CuttingsAmounts {
         return Amount.of(
                         counts.alive(),
                         "plants",
-                        number + (counts.wasCounted() ? ", counted " + counts.countedOn() : " at most; never counted"),
+                        number
+                                + (counts.wasCounted()
+                                        ? ", counted " + Dates.shortDay(counts.countedOn())
+                                        : " at most; never counted"),
                         chain(lot, forecast),
                         List.of(CuttingsFacts.sources(forecast.course())))
                 .withLines(outlook(forecast));

@@ -36,18 +36,15 @@ final class CutCards {
 
     CutCards(Situation.World world, Plan plan) {
         this.world = world;
-        List<String> beds = List.copyOf(world.state().beds().keySet());
-        List<String> plants = List.copyOf(world.state().plants().keySet());
+        Map<String, Task> first = new LinkedHashMap<>();
         plan.tasks().stream()
                 .filter(CutCards::isCut)
                 .sorted(Comparator.comparing(Task::day).thenComparing(Task::id))
-                .forEach(task -> next.putIfAbsent(plant(task).plant().id(), task));
-        List<Map.Entry<String, Task>> walked = new ArrayList<>(next.entrySet());
-        walked.sort(Comparator.<Map.Entry<String, Task>>comparingInt(
-                        each -> beds.indexOf(plant(each.getValue()).plant().bed()))
-                .thenComparingInt(each -> plants.indexOf(each.getKey())));
-        next.clear();
-        walked.forEach(each -> next.put(each.getKey(), each.getValue()));
+                .forEach(task -> first.putIfAbsent(plant(task).plant().id(), task));
+        world.state().walked().stream()
+                .map(plant -> plant.plant().id())
+                .filter(first::containsKey)
+                .forEach(id -> next.put(id, first.get(id)));
     }
 
     /** A cut of one plant that is still to be made. */

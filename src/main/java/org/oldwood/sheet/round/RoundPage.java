@@ -1,6 +1,7 @@
 package org.oldwood.sheet.round;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param looks how old wood is told by its bark, a line for each crop
  * @param cards the bushes to cut; those of the next open cuts
  * @param undrawn what is to be cut and not drawn, in words; may be empty
+ * @param beds the beds from above, with what is due at each plant
  * @param buy what to have at hand
  * @param next the rounds of the month after, in words; may be empty
  */
@@ -28,8 +30,14 @@ public record RoundPage(
         List<String> looks,
         List<Card> cards,
         String undrawn,
+        List<BedPlan> beds,
         List<String> buy,
         String next) {
+
+    /** What the signs on the beds stand for: craft and words. */
+    public Map<String, String> legend() {
+        return BedPlan.legend(beds);
+    }
 
     /** The first day of a month on the strip; {@code x} in per cent of its width. */
     public record Tick(String label, String x) {}

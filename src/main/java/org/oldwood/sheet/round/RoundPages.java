@@ -122,16 +122,14 @@ public final class RoundPages {
         return new RoundPage(
                 title,
                 month,
-                List.of(
-                        world.state().garden().name(),
-                        "as on " + Dates.dayMonth(today),
-                        Words.count(those.size(), "round", "rounds")),
+                List.of("as on " + Dates.dayMonth(today), Words.count(those.size(), "round", "rounds")),
                 from.equals(today) ? Missed.lines(plan.missed(), MOST_MISSED) : List.of(),
                 ticks(from),
                 groups,
                 cards.looks(),
                 cards.cards(),
                 cards.undrawn(),
+                month ? List.of() : BedPlan.of(world.state(), those),
                 buy(those),
                 next);
     }

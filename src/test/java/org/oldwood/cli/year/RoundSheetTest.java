@@ -18,6 +18,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -139,5 +140,77 @@ class RoundSheetTest {
                         || kind.contains("cutting")
                         || kind.contains("sucker")
                         || kind.contains("layer"));
+    }
+
+    private static String told(Cli.Result result) {
+        return (result.out() + result.err()).replaceAll("\\s+", " ");
+    }
+
+    private static List<String> inOrder(String html, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(html)
+                .results()
+                .map(it -> it.group(1))
+                .toList();
+    }
+
+    /** As the demo garden declares it: along the rows, not as planted. */
+    @Test
+    void plants_of_a_bed_stand_as_they_do_in_its_rows() throws IOException {
+        copy("terrace-school");
+        run("sheet", "--today=2026-11-25", "--quiet");
+        String html = Files.readString(folder.resolve("sheet.html"));
+
+        List<String> drawn = inOrder(html, "data-plant=\"([^\"]+)\"");
+        assertThat(drawn).containsSubsequence("bc-old", "bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1", "hk-2");
+        List<String> carded = inOrder(html, "<span class=\"ids\"><bdi>([^,<]+)");
+        assertThat(carded).containsSubsequence("bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1");
+        run("walk", "--labels=labels.html", "--today=2026-11-25", "--quiet");
+        assertThat(inOrder(Files.readString(folder.resolve("labels.html")), "code of ([^\"]+)"))
+                .startsWith("bc-old", "bc-1", "bc-2", "bc-3", "bc-4", "jb-1", "hk-1", "hk-2");
+    }
+
+    @Test
+    void the_beds_from_above_show_at_each_plant_what_is_due_there() throws IOException {
+        copy("terrace-school");
+        String day = "2027-01-10";
+        run("sheet", "--today=" + day, "--quiet");
+        String html = Files.readString(folder.resolve("sheet.html"));
+        Set<String> boxes = new TreeSet<>(inOrder(html, "tick\" data-tasks=\"([^\"]+)\""));
+        Map<String, JsonNode> open = open(day);
+
+        Matcher spots = Pattern.compile("data-plant=\"([^\"]+)\"><span class=\"spot[^>]*>(.*?)</span>")
+                .matcher(html);
+        Map<String, String> signs = new HashMap<>();
+        while (spots.find()) {
+            signs.put(spots.group(1), spots.group(2));
+        }
+        Set<String> wanted = new TreeSet<>();
+        for (String ids : boxes) {
+            for (String id : ids.split(" ")) {
+                JsonNode subject = open.get(id).get("subject");
+                if (subject.get("kind").asText().equals("plant")) {
+                    wanted.add(subject.get("id").asText());
+                    assertThat(signs.get(subject.get("id").asText()))
+                            .as(id)
+                            .contains("s-" + open.get(id).get("craft").asText());
+                }
+            }
+        }
+        assertThat(wanted).hasSizeGreaterThan(3);
+    }
+
+    @Test
+    void rows_that_name_no_plant_or_one_twice_are_told() throws IOException {
+        copy("terrace-school");
+        Path garden = folder.resolve("garden.json");
+        String good = Files.readString(garden);
+        Files.writeString(garden, good.replace("jb-1, hk-1", "jb-9, hk-1"));
+        assertThat(told(Cli.in(folder).run("check", "--today=2026-11-25")))
+                .contains("rows of upper-terrace name \"jb-9\"");
+        Files.writeString(garden, good.replace("jb-1, hk-1", "bc-1, hk-1"));
+        Cli.Result twice = Cli.in(folder).run("check", "--today=2026-11-25");
+        assertThat(twice.exit()).isEqualTo(1);
+        assertThat(told(twice)).contains("names \"bc-1\" twice");
     }
 }
