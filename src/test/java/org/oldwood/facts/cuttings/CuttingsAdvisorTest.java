@@ -147,7 +147,7 @@ class CuttingsAdvisorTest {
         Task task = garden.task("2026-11-25", "lift@a@2027");
 
         assertThat(task.title()).isEqualTo("Lift blackcurrant cuttings a");
-        assertThat(task.amount().orElseThrow().words()).isEqualTo("10 plants, counted 2026-05-20");
+        assertThat(task.amount().orElseThrow().words()).isEqualTo("10 plants, counted 20 May 2026");
         assertThat(task.amount().orElseThrow().arithmetic()).anyMatch(line -> line.startsWith("10 alive, of whom"));
     }
 
