@@ -8,7 +8,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.oldwood.store.Json;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.store.JsonText;
 import org.oldwood.store.Place;
 
 /**
@@ -30,7 +30,7 @@ public final class EntryWriter {
     public static Json.Obj entry(
             String previousId, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
         Json.Obj content = content(date, kind, values, place);
-        return withId(id(previousId, JsonWriter.line(content)), content, place);
+        return withId(id(previousId, JsonText.line(content)), content, place);
     }
 
     /**
@@ -85,7 +85,7 @@ public final class EntryWriter {
         if (entry.members().get("id") instanceof Json.Text id) {
             return id.value();
         }
-        throw new IllegalArgumentException("an entry without an id: " + JsonWriter.line(entry));
+        throw new IllegalArgumentException("an entry without an id: " + JsonText.line(entry));
     }
 
     private static String id(String before, String content) {

@@ -1,99 +1,134 @@
 package org.oldwood.report;
 
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.plan.ShoppingList;
-import org.oldwood.store.JsonWriter;
 
-/** Ledgers and shopping lists as JSON; keys are only ever added. */
+/** Ledgers and shopping lists as JSON has them; keys are only ever added. */
 public final class LedgerJson {
+    private record Ledgers(int format, List<Ledger> beds) {}
+
+    private record Ledger(String bed, String name, double areaM2, List<Given> given, List<Sum> seasons) {
+        static Ledger of(BedLedger ledger) {
+            return new Ledger(
+                    ledger.bed().id(),
+                    ledger.bed().name(),
+                    ledger.bed().areaM2(),
+                    ledger.lines().stream().map(Given::of).toList(),
+                    ledger.seasons().stream().map(Sum::of).toList());
+        }
+    }
+
+    private record Given(
+            LocalDate date,
+            String season,
+            String entry,
+            String material,
+            String name,
+            Optional<String> plant,
+            String amount,
+            double gPerM2,
+            Map<String, Double> gives,
+            Map<String, Double> leaves,
+            boolean known,
+            List<String> notRead) {
+        static Given of(BedLedger.Line line) {
+            return new Given(
+                    line.date(),
+                    line.season().label(),
+                    line.kind().key(),
+                    line.material(),
+                    line.name(),
+                    line.plant(),
+                    line.amount(),
+                    rounded(line.gPerM2()),
+                    nutrients(line.gives()),
+                    nutrients(line.leaves()),
+                    line.known(),
+                    line.notRead());
+        }
+    }
+
+    private record Sum(
+            String season,
+            Map<String, Double> given,
+            Map<String, Double> left,
+            double limestoneGPerM2,
+            double sulphurGPerM2) {
+        static Sum of(BedLedger.Sum sum) {
+            return new Sum(
+                    sum.season().label(),
+                    nutrients(sum.given()),
+                    nutrients(sum.left()),
+                    rounded(sum.limestone()),
+                    rounded(sum.sulphur()));
+        }
+    }
+
+    private record Shopping(
+            int format, LocalDate from, LocalDate until, List<Material> materials, List<String> lacking) {}
+
+    private record Material(
+            String material,
+            String name,
+            double amount,
+            String unit,
+            boolean kept,
+            LocalDate neededBy,
+            Optional<Long> packs,
+            Optional<String> pack,
+            Optional<String> packSeen,
+            List<String> notRead,
+            List<ShoppingList.Use> uses) {
+        static Material of(ShoppingList.Item item) {
+            Purchase total = item.total();
+            return new Material(
+                    total.material(),
+                    total.name(),
+                    rounded(total.amount()),
+                    total.unit(),
+                    item.kept(),
+                    item.neededBy(),
+                    total.pack().map(pack -> total.packs()),
+                    total.pack().map(pack -> pack.size().inWords()),
+                    total.pack().map(pack -> pack.size().seen().key()),
+                    total.notRead(),
+                    item.uses().stream()
+                            .map(use -> new ShoppingList.Use(use.task(), use.day(), use.bed(), rounded(use.amount())))
+                            .toList());
+        }
+    }
+
     private LedgerJson() {}
 
     /** The ledgers of some beds. */
-    public static void write(JsonWriter json, List<BedLedger> ledgers) {
-        json.object().put("format", 1).array("beds");
-        for (BedLedger ledger : ledgers) {
-            json.object()
-                    .put("bed", ledger.bed().id())
-                    .put("name", ledger.bed().name())
-                    .put("areaM2", ledger.bed().areaM2());
-            json.array("given");
-            ledger.lines().forEach(line -> write(json, line));
-            json.endArray().array("seasons");
-            ledger.seasons().forEach(sum -> write(json, sum));
-            json.endArray().endObject();
-        }
-        json.endArray().endObject();
+    public static Record of(List<BedLedger> ledgers) {
+        return new Ledgers(1, ledgers.stream().map(Ledger::of).toList());
     }
 
-    private static void write(JsonWriter json, BedLedger.Line line) {
-        json.object()
-                .put("date", line.date().toString())
-                .put("season", line.season().label())
-                .put("entry", line.kind().key())
-                .put("material", line.material())
-                .put("name", line.name());
-        line.plant().ifPresent(plant -> json.put("plant", plant));
-        json.put("amount", line.amount()).put("gPerM2", rounded(line.gPerM2()));
-        write(json, "gives", line.gives());
-        write(json, "leaves", line.leaves());
-        json.put("known", line.known()).put("notRead", line.notRead()).endObject();
+    public static Record of(ShoppingList list) {
+        return new Shopping(
+                1,
+                list.from(),
+                list.until(),
+                list.items().stream().map(Material::of).toList(),
+                list.lacking());
     }
 
-    private static void write(JsonWriter json, BedLedger.Sum sum) {
-        json.object().put("season", sum.season().label());
-        write(json, "given", sum.given());
-        write(json, "left", sum.left());
-        json.put("limestoneGPerM2", rounded(sum.limestone()))
-                .put("sulphurGPerM2", rounded(sum.sulphur()))
-                .endObject();
-    }
-
-    /** Nutrients in g/m² under a key. */
-    public static void write(JsonWriter json, String key, Nutrients nutrients) {
-        json.object(key);
+    /** By symbol, g/m². */
+    public static Map<String, Double> nutrients(Nutrients nutrients) {
+        Map<String, Double> bySymbol = new LinkedHashMap<>();
         for (Nutrient nutrient : Nutrient.values()) {
-            json.put(nutrient.symbol(), rounded(nutrients.of(nutrient)));
+            bySymbol.put(nutrient.symbol(), rounded(nutrients.of(nutrient)));
         }
-        json.endObject();
-    }
-
-    /** A shopping list. */
-    public static void write(JsonWriter json, ShoppingList list) {
-        json.object()
-                .put("format", 1)
-                .put("from", list.from().toString())
-                .put("until", list.until().toString());
-        json.array("materials");
-        list.items().forEach(item -> write(json, item));
-        json.endArray().put("lacking", list.lacking()).endObject();
-    }
-
-    private static void write(JsonWriter json, ShoppingList.Item item) {
-        Purchase total = item.total();
-        json.object()
-                .put("material", total.material())
-                .put("name", total.name())
-                .put("amount", rounded(total.amount()))
-                .put("unit", total.unit())
-                .put("kept", item.kept())
-                .put("neededBy", item.neededBy().toString());
-        total.pack().ifPresent(pack -> json.put("packs", total.packs())
-                .put("pack", pack.size().inWords())
-                .put("packSeen", pack.size().seen().key()));
-        json.put("notRead", total.notRead()).array("uses");
-        for (ShoppingList.Use use : item.uses()) {
-            json.object()
-                    .put("task", use.task())
-                    .put("day", use.day().toString())
-                    .put("bed", use.bed())
-                    .put("amount", rounded(use.amount()))
-                    .endObject();
-        }
-        json.endArray().endObject();
+        return bySymbol;
     }
 
     /** As the text rounds: no more than two decimals. */

@@ -1,7 +1,10 @@
 package org.oldwood.report;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
@@ -14,106 +17,163 @@ import org.oldwood.craft.cuttings.Want;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.garden.LotState;
-import org.oldwood.store.JsonWriter;
 
-/** Writes lots of cuttings for programs, keys in a fixed order. */
+/** Lots of cuttings as JSON has them; keys are only ever added. */
 public final class LotJson {
+    private record Lots(List<Object> lots) {}
+
+    private record Told(
+            String lot,
+            String crop,
+            Optional<String> parent,
+            String form,
+            @JsonUnwrapped Fate fate,
+            List<String> parentWarnings) {}
+
+    /** One of which nothing can be told: only what was noted. */
+    private record Noted(
+            String lot,
+            String crop,
+            Optional<String> parent,
+            String form,
+            String method,
+            int struck,
+            LocalDate struckOn,
+            List<String> parentWarnings) {}
+
+    private record NotNoted(String crop, @JsonUnwrapped Fate fate) {}
+
+    private record Plants(double expected, int p10, int p50, int p90) {}
+
+    private record Step(
+            String step, String season, LocalDate from, LocalDate to, int plusMinusDays, List<String> sources) {
+        static Step of(Milestone one) {
+            return new Step(
+                    one.step().key(),
+                    one.season().label(),
+                    one.from().date(),
+                    one.to().date(),
+                    one.from().plusMinusDays(),
+                    one.sources());
+        }
+    }
+
+    private record Crop(String season, double share, double expectedKg, double p10Kg, double p50Kg, double p90Kg) {
+        static Crop of(SeasonCrop crop) {
+            return new Crop(
+                    crop.season().label(),
+                    round(crop.share()),
+                    round(crop.expectedKg()),
+                    round(crop.lowKg()),
+                    round(crop.middleKg()),
+                    round(crop.highKg()));
+        }
+    }
+
+    private record Fate(
+            String method,
+            String cut,
+            int struck,
+            LocalDate struckOn,
+            int alive,
+            LocalDate countedOn,
+            long daysOutsideWindow,
+            Plants plants,
+            String firstPick,
+            String fullCrop,
+            List<Step> steps,
+            List<Crop> crops,
+            List<String> warnings) {
+        static Fate of(LotCounts counts, Forecast forecast) {
+            return new Fate(
+                    forecast.course().method().id(),
+                    forecast.course().cut().id(),
+                    counts.struck(),
+                    counts.struckOn(),
+                    counts.alive(),
+                    counts.countedOn(),
+                    forecast.line().daysOutside(),
+                    new Plants(
+                            round(forecast.plants().mean()),
+                            forecast.plants().quantile(0.1),
+                            forecast.plants().quantile(0.5),
+                            forecast.plants().quantile(0.9)),
+                    forecast.line().firstPick().label(),
+                    forecast.line().fullCrop().label(),
+                    Milestones.of(forecast.line(), forecast.course()).stream()
+                            .map(Step::of)
+                            .toList(),
+                    forecast.crops().stream().map(Crop::of).toList(),
+                    LotWords.warnings(forecast));
+        }
+    }
+
+    /** How many to strike, and when. */
+    public record ToStrike(
+            OptionalInt want,
+            Optional<Double> wantKg,
+            String by,
+            double sure,
+            boolean tooLate,
+            String earliest,
+            OptionalInt strike,
+            double chance,
+            LocalDate strikeFrom,
+            LocalDate strikeBy,
+            Optional<LocalDate> latest,
+            Optional<Double> rowM,
+            Optional<Double> areaM2) {
+        public static ToStrike of(Want want, StrikePlan plan, Optional<NurseryBed> room) {
+            return new ToStrike(
+                    want.plants(),
+                    want.kg().stream().boxed().findFirst(),
+                    want.by().label(),
+                    want.sure(),
+                    plan.isTooLate(),
+                    plan.earliest().label(),
+                    plan.number(),
+                    round(plan.chance()),
+                    plan.strikeFrom().date(),
+                    plan.strikeBy().date(),
+                    plan.latest().map(LikelyDay::date),
+                    room.map(bed -> round(bed.rowM())),
+                    room.flatMap(NurseryBed::areaM2).map(LotJson::round));
+        }
+    }
+
     private LotJson() {}
 
-    /** All lots; one of which nothing can be told has no forecast, only what was noted. */
-    public static void lots(JsonWriter json, LotBook book, List<LotState> lots) {
-        json.object().array("lots");
-        for (LotState lot : lots) {
-            json.object().put("lot", lot.id()).put("crop", lot.crop());
-            lot.parent().ifPresent(parent -> json.put("parent", parent));
-            json.put("form", book.form(lot));
-            Optional<Forecast> forecast = book.forecast(lot);
-            if (forecast.isPresent()) {
-                fields(json, book.counts(lot), forecast.get());
-            } else {
-                json.put("method", lot.method()).put("struck", (long) lot.struck());
-                json.put("struckOn", lot.struckOn().toString());
-            }
-            json.put(
-                    "parentWarnings",
-                    book.parentHealth(lot).map(ParentHealth::warnings).orElse(List.of()).stream()
-                            .map(ParentHealth.Warning::words)
-                            .toList());
-            json.endObject();
-        }
-        json.endArray().endObject();
+    public static Record lots(LotBook book, List<LotState> lots) {
+        return new Lots(lots.stream().map(lot -> lot(book, lot)).toList());
     }
 
-    /** A lot that is not noted, as an object. */
-    public static void lot(JsonWriter json, String crop, LotCounts counts, Forecast forecast) {
-        json.object().put("crop", crop);
-        fields(json, counts, forecast);
-        json.endObject();
+    private static Object lot(LotBook book, LotState lot) {
+        List<String> warnings = book.parentHealth(lot).map(ParentHealth::warnings).orElse(List.of()).stream()
+                .map(ParentHealth.Warning::words)
+                .toList();
+        Optional<Forecast> forecast = book.forecast(lot);
+        return forecast.isPresent()
+                ? new Told(
+                        lot.id(),
+                        lot.crop(),
+                        lot.parent(),
+                        book.form(lot),
+                        Fate.of(book.counts(lot), forecast.get()),
+                        warnings)
+                : new Noted(
+                        lot.id(),
+                        lot.crop(),
+                        lot.parent(),
+                        book.form(lot),
+                        lot.method(),
+                        lot.struck(),
+                        lot.struckOn(),
+                        warnings);
     }
 
-    private static void fields(JsonWriter json, LotCounts counts, Forecast forecast) {
-        json.put("method", forecast.course().method().id());
-        json.put("cut", forecast.course().cut().id());
-        json.put("struck", (long) counts.struck())
-                .put("struckOn", counts.struckOn().toString());
-        json.put("alive", (long) counts.alive())
-                .put("countedOn", counts.countedOn().toString());
-        json.put("daysOutsideWindow", forecast.line().daysOutside());
-        json.object("plants").put("expected", round(forecast.plants().mean()));
-        json.put("p10", (long) forecast.plants().quantile(0.1));
-        json.put("p50", (long) forecast.plants().quantile(0.5));
-        json.put("p90", (long) forecast.plants().quantile(0.9)).endObject();
-        json.put("firstPick", forecast.line().firstPick().label());
-        json.put("fullCrop", forecast.line().fullCrop().label());
-        steps(json, forecast);
-        crops(json, forecast);
-        json.put("warnings", LotWords.warnings(forecast));
-    }
-
-    private static void steps(JsonWriter json, Forecast forecast) {
-        json.array("steps");
-        for (Milestone step : Milestones.of(forecast.line(), forecast.course())) {
-            json.object()
-                    .put("step", step.step().key())
-                    .put("season", step.season().label());
-            json.put("from", step.from().date().toString())
-                    .put("to", step.to().date().toString());
-            json.put("plusMinusDays", (long) step.from().plusMinusDays());
-            json.put("sources", step.sources()).endObject();
-        }
-        json.endArray();
-    }
-
-    private static void crops(JsonWriter json, Forecast forecast) {
-        json.array("crops");
-        for (SeasonCrop crop : forecast.crops()) {
-            json.object().put("season", crop.season().label()).put("share", round(crop.share()));
-            json.put("expectedKg", round(crop.expectedKg())).put("p10Kg", round(crop.lowKg()));
-            json.put("p50Kg", round(crop.middleKg())).put("p90Kg", round(crop.highKg()));
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    /** A plan to strike, into an open object. */
-    public static void plan(JsonWriter json, Want want, StrikePlan plan, Optional<NurseryBed> room) {
-        want.plants().ifPresent(number -> json.put("want", (long) number));
-        want.kg().ifPresent(kg -> json.put("wantKg", kg));
-        json.put("by", want.by().label()).put("sure", want.sure());
-        json.put("tooLate", plan.isTooLate()).put("earliest", plan.earliest().label());
-        plan.number().ifPresent(number -> json.put("strike", (long) number));
-        json.put("chance", round(plan.chance()));
-        day(json, "strikeFrom", plan.strikeFrom());
-        day(json, "strikeBy", plan.strikeBy());
-        plan.latest().ifPresent(latest -> day(json, "latest", latest));
-        room.ifPresent(bed -> {
-            json.put("rowM", round(bed.rowM()));
-            bed.areaM2().ifPresent(area -> json.put("areaM2", round(area)));
-        });
-    }
-
-    private static void day(JsonWriter json, String key, LikelyDay day) {
-        json.put(key, day.date().toString());
+    /** A lot that is not noted. */
+    public static Record lot(String crop, LotCounts counts, Forecast forecast) {
+        return new NotNoted(crop, Fate.of(counts, forecast));
     }
 
     private static double round(double value) {

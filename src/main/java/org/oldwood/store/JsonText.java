@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 
 /**
@@ -35,7 +36,7 @@ public final class JsonText {
                     .addSerializer(new Plain<>(Double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(double.class, (value, out) -> out.writeNumber(Fields.plain(value))))
                     .addSerializer(new Plain<>(Enum.class, (value, out) -> out.writeString(word(value))))
-                    .addSerializer(new Plain<>(Json.class, (value, out) -> new JsonWriter(out).json(value))))
+                    .addSerializer(new Plain<>(Json.class, JsonText::json)))
             .defaultPropertyInclusion(JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, null))
             .build();
 
@@ -62,6 +63,31 @@ public final class JsonText {
 
     private static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static void json(Json value, JsonGenerator out) throws IOException {
+        if (value instanceof Json.Obj object) {
+            out.writeStartObject();
+            for (Map.Entry<String, Json> member : object.members().entrySet()) {
+                out.writeFieldName(member.getKey());
+                json(member.getValue(), out);
+            }
+            out.writeEndObject();
+        } else if (value instanceof Json.Arr array) {
+            out.writeStartArray();
+            for (Json item : array.items()) {
+                json(item, out);
+            }
+            out.writeEndArray();
+        } else if (value instanceof Json.Text text) {
+            out.writeString(text.value());
+        } else if (value instanceof Json.Num num) {
+            out.writeNumber(num.written());
+        } else if (value instanceof Json.Bool bool) {
+            out.writeBoolean(bool.value());
+        } else {
+            out.writeNull();
+        }
     }
 
     /** Indented by two spaces, with {@code \n} and without one at the end. */

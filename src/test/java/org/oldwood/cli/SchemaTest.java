@@ -3,13 +3,15 @@ package org.oldwood.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.oldwood.crop.Stage;
 import org.oldwood.garden.EntryField;
@@ -17,7 +19,7 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.store.JsonText;
 import org.oldwood.store.Problems;
 
 /**
@@ -73,80 +75,82 @@ class SchemaTest {
     }
 
     private static String journalSchema() {
-        StringWriter text = new StringWriter();
-        JsonWriter json = JsonWriter.indented(text).object();
-        json.put("$schema", DIALECT)
-                .put("title", "One line of an Oldwood garden's journal.jsonl")
-                .put("type", "object");
-        json.array("oneOf");
-        for (EntryKind kind : EntryKind.values()) {
-            kind(json, kind);
-        }
-        json.endArray().endObject().flush();
-        return text + "\n";
+        return JsonText.indented(map(
+                        "$schema",
+                        DIALECT,
+                        "title",
+                        "One line of an Oldwood garden's journal.jsonl",
+                        "type",
+                        "object",
+                        "oneOf",
+                        Stream.of(EntryKind.values()).map(SchemaTest::kind).toList()))
+                + "\n";
     }
 
-    private static void kind(JsonWriter json, EntryKind kind) {
-        json.object().put("title", kind.meaning()).put("type", "object").object("properties");
-        json.object("id").put("type", "string").endObject();
-        json.object("date").put("type", "string").put("format", "date").endObject();
-        json.object("entry");
-        if (kind.keysInJournals().size() == 1) {
-            json.put("const", kind.key()).endObject();
-        } else {
-            json.put("enum", kind.keysInJournals()).endObject();
+    /** Keys and values in turn, in their order. */
+    private static Map<String, Object> map(Object... keysAndValues) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            map.put(keysAndValues[i].toString(), keysAndValues[i + 1]);
         }
-        kind.fields().forEach(field -> field(json, field));
-        json.object("note").put("type", "string").endObject();
+        return map;
+    }
+
+    private static Map<String, Object> kind(EntryKind kind) {
+        List<String> names = kind.keysInJournals();
+        Map<String, Object> properties = map(
+                "id",
+                map("type", "string"),
+                "date",
+                map("type", "string", "format", "date"),
+                "entry",
+                names.size() == 1 ? map("const", kind.key()) : map("enum", names));
+        kind.fields().forEach(field -> properties.put(field.key(), field(field)));
+        properties.put("note", map("type", "string"));
         List<String> required = new ArrayList<>(List.of("id", "date", "entry"));
         kind.fields().stream().filter(EntryField::required).map(EntryField::key).forEach(required::add);
-        json.endObject().put("required", required);
+        Map<String, Object> schema =
+                map("title", kind.meaning(), "type", "object", "properties", properties, "required", required);
         if (!kind.oneNeeded().isEmpty()) {
-            json.array("anyOf");
-            kind.oneNeeded()
-                    .forEach(key -> json.object().put("required", List.of(key)).endObject());
-            json.endArray();
+            schema.put(
+                    "anyOf",
+                    kind.oneNeeded().stream()
+                            .map(key -> map("required", List.of(key)))
+                            .toList());
         }
-        json.put("additionalProperties", false).endObject();
+        schema.put("additionalProperties", false);
+        return schema;
     }
 
-    private static void field(JsonWriter json, EntryField field) {
-        json.object(field.key()).put("description", field.help());
-        switch (field.type()) {
-            case NUMBER -> range(json.put("type", "number"), field);
-            case COUNT -> range(json.put("type", "integer"), field);
-            case FLAG -> json.put("type", "boolean");
-            case WORD -> json.put("enum", field.words());
-            case STAGE -> {
-                List<String> stages = new ArrayList<>(Stage.keys());
-                List.of(Stage.values()).forEach(stage -> stages.add(stage.bbch()));
-                json.put("enum", stages);
-            }
-            case STEMS -> byAge(json);
-            case SOME_STEMS -> {
-                json.array("anyOf");
-                range(json.object().put("type", "integer"), field);
-                json.endObject();
-                byAge(json.object());
-                json.endObject().endArray();
-            }
-            case NEW_ID -> json.put("type", "string").put("pattern", ID);
-            case NEW_IDS, PLANTS -> {
-                json.put("type", "array").object("items").put("type", "string").put("pattern", ID);
-                json.endObject();
-            }
-            case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> json.put("type", "string");
-        }
-        json.endObject();
+    private static Map<String, Object> field(EntryField field) {
+        Map<String, Object> schema = map("description", field.help());
+        schema.putAll(
+                switch (field.type()) {
+                    case NUMBER -> range("number", field);
+                    case COUNT -> range("integer", field);
+                    case FLAG -> map("type", "boolean");
+                    case WORD -> map("enum", field.words());
+                    case STAGE -> {
+                        List<String> stages = new ArrayList<>(Stage.keys());
+                        List.of(Stage.values()).forEach(stage -> stages.add(stage.bbch()));
+                        yield map("enum", stages);
+                    }
+                    case STEMS -> byAge();
+                    case SOME_STEMS -> map("anyOf", List.of(range("integer", field), byAge()));
+                    case NEW_ID -> map("type", "string", "pattern", ID);
+                    case NEW_IDS, PLANTS -> map("type", "array", "items", map("type", "string", "pattern", ID));
+                    case PLANT, BED, LOT, CROP, MATERIAL, TEXT, TASK, ENTRY -> map("type", "string");
+                });
+        return schema;
     }
 
-    private static void byAge(JsonWriter json) {
-        json.put("type", "object").object("patternProperties").object("^[0-9]{1,2}\\+?$");
-        json.put("type", "integer").put("minimum", 0).put("maximum", 500);
-        json.endObject().endObject().put("additionalProperties", false);
+    private static Map<String, Object> byAge() {
+        Map<String, Object> counts = map("type", "integer", "minimum", 0, "maximum", 500);
+        return map(
+                "type", "object", "patternProperties", map("^[0-9]{1,2}\\+?$", counts), "additionalProperties", false);
     }
 
-    private static void range(JsonWriter json, EntryField field) {
-        json.put("minimum", field.least()).put("maximum", field.most());
+    private static Map<String, Object> range(String type, EntryField field) {
+        return map("type", type, "minimum", field.least(), "maximum", field.most());
     }
 }

@@ -1,5 +1,6 @@
 package org.oldwood.cli.calendar;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.io.IOException;
 import java.net.URI;
 import java.util.List;
@@ -7,7 +8,6 @@ import java.util.Optional;
 import org.oldwood.calendar.server.Publish;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
-import org.oldwood.store.JsonWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -63,7 +63,7 @@ final class CalendarPublishCommand extends GardenCommand {
         Publish.Result result = new Publish(calendar.garden(), looks.layout(calendar.of()), today(), dryRun, restore)
                 .to(access.session(this), events, second, calendar.items());
         if (json) {
-            out().json(writer -> write(writer, result));
+            out().json(new Answer(dryRun, result));
         } else {
             print(result);
         }
@@ -91,18 +91,5 @@ final class CalendarPublishCommand extends GardenCommand {
         titles.forEach(title -> out().hanging(what + "  ", what.length() + 2, title));
     }
 
-    private void write(JsonWriter writer, Publish.Result result) {
-        writer.object().put("dryRun", dryRun);
-        list(writer, "created", result.created());
-        list(writer, "changed", result.changed());
-        list(writer, "removed", result.removed());
-        writer.put("unchanged", result.unchanged());
-        list(writer, "notices", result.notices());
-        list(writer, "refused", result.refused());
-        writer.endObject();
-    }
-
-    private static void list(JsonWriter writer, String key, List<String> texts) {
-        writer.put(key, texts);
-    }
+    private record Answer(boolean dryRun, @JsonUnwrapped Publish.Result result) {}
 }

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
 import java.nio.file.Files;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,7 +25,6 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.plan.Booking;
 import org.oldwood.plan.Task;
 import org.oldwood.store.Json;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 import picocli.CommandLine.Command;
@@ -80,7 +81,7 @@ final class CalendarReadCommand extends GardenCommand {
                 .filter(answer -> isNew(answer, calendar))
                 .toList();
         if (json) {
-            out().json(writer -> write(writer, news, result.notices()));
+            out().json(new Told(news.stream().map(OneAnswer::of).toList(), result.notices()));
         } else {
             news.forEach(this::print);
         }
@@ -261,19 +262,19 @@ final class CalendarReadCommand extends GardenCommand {
         };
     }
 
-    private static void write(JsonWriter writer, List<Answer> answers, List<String> notices) {
-        writer.object().array("answers");
-        for (Answer answer : answers) {
-            writer.object()
-                    .put("item", answer.identity())
-                    .put("tasks", answer.tasks())
-                    .put("title", answer.title())
-                    .put("said", answer.what().name().toLowerCase(java.util.Locale.ROOT))
-                    .put("day", answer.day().toString())
-                    .put("percent", answer.percent())
-                    .put("basis", answer.basis())
-                    .endObject();
+    private record Told(List<OneAnswer> answers, List<String> notices) {}
+
+    private record OneAnswer(
+            String item, List<String> tasks, String title, String said, LocalDate day, int percent, String basis) {
+        static OneAnswer of(Answer answer) {
+            return new OneAnswer(
+                    answer.identity(),
+                    answer.tasks(),
+                    answer.title(),
+                    answer.what().name().toLowerCase(Locale.ROOT),
+                    answer.day(),
+                    answer.percent(),
+                    answer.basis());
         }
-        writer.endArray().put("notices", notices).endObject();
     }
 }

@@ -4,14 +4,11 @@ import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.function.Consumer;
 import org.oldwood.store.JsonText;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Safe;
 import org.oldwood.words.Wording;
 
@@ -84,22 +81,9 @@ public final class Out {
         return this;
     }
 
-    /** A record as JSON, indented, with a line end after it. */
+    /** A record as JSON, indented, with a line end after it; it says in which units its amounts are. */
     public Out json(Record value) {
-        return jsonText(JsonText.indented(value));
-    }
-
-    /** One JSON value, indented, with a line end after it. */
-    public Out json(Consumer<JsonWriter> value) {
-        StringWriter text = new StringWriter();
-        JsonWriter json = JsonWriter.indented(text);
-        value.accept(json);
-        json.flush();
-        return jsonText(text.toString());
-    }
-
-    /** An object says in which units its amounts are. */
-    private Out jsonText(String text) {
+        String text = JsonText.indented(value);
         try (Writer json = Safe.json(writer)) {
             json.write(text.startsWith(OBJECT) ? OBJECT + UNITS + text.substring(OBJECT.length()) : text);
         } catch (IOException e) {

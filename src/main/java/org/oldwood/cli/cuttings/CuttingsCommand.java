@@ -132,7 +132,7 @@ public final class CuttingsCommand extends GardenCommand {
         LotCounts counts = LotCounts.struck(number, day);
         Forecast forecast = Forecast.of(counts, ground.course(), ground.survival(), ground.setting());
         if (json) {
-            out().json(writer -> LotJson.lot(writer, ground.crop().id(), counts, forecast));
+            out().json(LotJson.lot(ground.crop().id(), counts, forecast));
         } else {
             List<String> basis = ground.garden().isEmpty() ? List.of(place.basis(this)) : List.of();
             LotPage.full(out(), ground.crop(), counts, forecast, ground.survival(), basis);
@@ -160,7 +160,7 @@ public final class CuttingsCommand extends GardenCommand {
         List<LotState> chosen = chosen(state, folder.crops());
         stopOnProblems(folder);
         if (json) {
-            out().json(writer -> LotJson.lots(writer, book, chosen));
+            out().json(LotJson.lots(book, chosen));
         } else if (lotId.isPresent()) {
             new LotList(this, book, folder.crops()).full(chosen.get(0), state);
         } else {
@@ -200,7 +200,7 @@ public final class CuttingsCommand extends GardenCommand {
                 chance);
         PlanPage page = PlanPage.of(wanted, ground);
         if (json) {
-            out().json(page::write);
+            out().json(page.answer());
         } else {
             page.tell(out());
             tellBasis(ground);

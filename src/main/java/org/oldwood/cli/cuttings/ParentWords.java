@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.cuttings.ParentBush;
 import org.oldwood.facts.cuttings.ParentStock;
-import org.oldwood.store.JsonWriter;
 
 /** Words what a garden's own bushes can give in cuttings, and what speaks against each. */
 final class ParentWords {
@@ -55,20 +55,21 @@ final class ParentWords {
                         : known + " are known of, and not every bush's wood is known (below).");
     }
 
-    static void write(JsonWriter json, ParentStock stock, OptionalInt needed) {
-        json.array("parents");
-        for (ParentBush bush : stock.bushes()) {
-            json.object().put("plant", bush.plant()).put("fit", bush.fit());
-            bush.cuttings().ifPresent(number -> json.put("cuttings", (long) number));
-            json.put("words", bush.words()).put("warnings", bush.warnings()).endObject();
+    /** What the bushes can spare, as JSON has it. */
+    record Answer(List<OneBush> parents, int parentsGive, boolean parentsAllKnown, Optional<Boolean> parentsEnough) {
+        static Answer of(ParentStock stock, OptionalInt needed) {
+            boolean told = needed.isPresent() && (stock.allKnown() || stock.known() >= needed.getAsInt());
+            return new Answer(
+                    stock.bushes().stream().map(OneBush::of).toList(),
+                    stock.known(),
+                    stock.allKnown(),
+                    told ? Optional.of(stock.known() >= needed.getAsInt()) : Optional.empty());
         }
-        json.endArray();
-        json.put("parentsGive", (long) stock.known());
-        json.put("parentsAllKnown", stock.allKnown());
-        needed.ifPresent(number -> {
-            if (stock.allKnown() || stock.known() >= number) {
-                json.put("parentsEnough", stock.known() >= number);
-            }
-        });
+    }
+
+    private record OneBush(String plant, boolean fit, OptionalInt cuttings, String words, List<String> warnings) {
+        static OneBush of(ParentBush bush) {
+            return new OneBush(bush.plant(), bush.fit(), bush.cuttings(), bush.words(), bush.warnings());
+        }
     }
 }

@@ -1,8 +1,10 @@
 package org.oldwood.cli.cuttings;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
@@ -12,7 +14,6 @@ import org.oldwood.craft.cuttings.Want;
 import org.oldwood.facts.cuttings.ParentStock;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.report.LotJson;
-import org.oldwood.store.JsonWriter;
 
 /**
  * How many cuttings to strike, the room they take, and whether the garden's bushes can give them.
@@ -71,10 +72,13 @@ record PlanPage(
         return List.of("Of " + number + " struck: " + LotPage.expected(forecast) + ".");
     }
 
-    void write(JsonWriter json) {
-        json.object();
-        LotJson.plan(json, want, plan, room);
-        parents.ifPresent(stock -> ParentWords.write(json, stock, plan.number()));
-        json.endObject();
+    private record Answer(
+            @JsonUnwrapped LotJson.ToStrike strike, @JsonUnwrapped ParentWords.@Nullable Answer parents) {}
+
+    Record answer() {
+        return new Answer(
+                LotJson.ToStrike.of(want, plan, room),
+                parents.map(stock -> ParentWords.Answer.of(stock, plan.number()))
+                        .orElse(null));
     }
 }

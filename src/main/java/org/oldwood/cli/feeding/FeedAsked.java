@@ -116,7 +116,7 @@ final class FeedAsked {
                 asked.ground());
         return new FeedSheet(
                 of.plural(),
-                List.of("crop", of.id()),
+                new FeedSheet.Of(Optional.empty(), of.id(), Optional.empty(), Optional.empty()),
                 budget,
                 beforePlanting ? Optional.of("before planting, worked in") : Optional.empty(),
                 need.lines(),

@@ -82,15 +82,11 @@ public final class FeedCommand extends GardenCommand {
     private static FeedSheet sheet(Subject stand, StandFeed food, Season season, FeedingBooks books, NextTask next) {
         return new FeedSheet(
                 stand.words() + ", season " + season.label(),
-                List.of(
-                        "stand",
-                        stand.id(),
-                        "crop",
+                new FeedSheet.Of(
+                        Optional.of(stand.id()),
                         food.crop().id(),
-                        "bed",
-                        stand.bed().orElseThrow().bed().id(),
-                        "season",
-                        season.label()),
+                        stand.bed().map(bed -> bed.bed().id()),
+                        Optional.of(season.label())),
                 food.budget(books, food.begun(books, season) ? 1 : 0),
                 Optional.empty(),
                 food.lines(season),

@@ -1,9 +1,11 @@
 package org.oldwood.cli.feeding;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.craft.feeding.Budget;
@@ -13,14 +15,13 @@ import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.craft.feeding.Recipe;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Words;
 
 /**
  * What the food of one piece of ground comes to, for people and as JSON.
  *
  * @param title what it is about
- * @param ids crop, bed and the like, for JSON: key, value, key, value
+ * @param of what it is of
  * @param budget need, what counts, and the dressings still to give
  * @param when when its dressings are given, where that is not the usual time
  * @param arithmetic how the need was reckoned, a line for each step
@@ -30,7 +31,7 @@ import org.oldwood.words.Words;
  */
 record FeedSheet(
         String title,
-        List<String> ids,
+        Of of,
         Budget budget,
         Optional<String> when,
         List<String> arithmetic,
@@ -132,47 +133,77 @@ record FeedSheet(
                 .toList();
     }
 
-    @Override
-    public void write(JsonWriter json, Cautions cautions) {
-        json.object().put("title", title);
-        for (int i = 0; i + 1 < ids.size(); i += 2) {
-            json.put(ids.get(i), ids.get(i + 1));
+    /** What a sheet is of; {@code crop} alone without a garden. */
+    record Of(Optional<String> stand, String crop, Optional<String> bed, Optional<String> season) {}
+
+    private record Answer(
+            String title,
+            @JsonUnwrapped Of of,
+            double areaM2,
+            int bushes,
+            double rowM,
+            String school,
+            Map<String, Double> need,
+            Map<String, Double> left,
+            Map<String, Double> mulch,
+            Map<String, Double> given,
+            Map<String, Double> due,
+            Map<String, Double> undone,
+            Map<String, Double> surplus,
+            List<Dressing> dressings,
+            List<String> missing,
+            List<String> notes,
+            Optional<String> next,
+            List<String> arithmetic,
+            List<String> others,
+            List<String> assumed,
+            List<String> cautions,
+            List<String> sources) {}
+
+    private record Dressing(String when, List<Material> materials, Map<String, Double> gives, List<String> measures) {}
+
+    private record Material(String material, String name, double grams, List<String> notRead) {
+        static Material of(Recipe.Part part) {
+            return new Material(
+                    part.feed().id(),
+                    part.feed().name(),
+                    LedgerJson.rounded(part.amount()),
+                    part.feed().notRead());
         }
-        json.put("areaM2", LedgerJson.rounded(budget.ground().areaM2()))
-                .put("bushes", (long) budget.ground().bushes())
-                .put("rowM", LedgerJson.rounded(budget.ground().rowM()))
-                .put("school", budget.need().school());
-        LedgerJson.write(json, "need", budget.need().gPerM2());
-        LedgerJson.write(json, "left", budget.counting().left());
-        LedgerJson.write(json, "mulch", budget.counting().mulch());
-        LedgerJson.write(json, "given", budget.counting().given());
-        LedgerJson.write(json, "due", budget.due());
-        LedgerJson.write(json, "undone", budget.undone());
-        LedgerJson.write(json, "surplus", budget.beyond());
-        json.array("dressings");
-        budget.dressings().forEach(dressing -> write(json, dressing));
-        json.endArray().put("missing", budget.missing()).put("notes", budget.notes());
-        next.ifPresent(words -> json.put("next", words));
-        json.put("arithmetic", arithmetic())
-                .put("others", others)
-                .put("assumed", notKnown())
-                .put("cautions", Cautions.lines(cautions(cautions)))
-                .put("sources", budget.need().sources())
-                .endObject();
     }
 
-    private void write(JsonWriter json, FeedPlan dressing) {
-        json.object().put("when", when.orElse(dressing.when())).array("materials");
-        for (Recipe.Part part : dressing.parts()) {
-            json.object()
-                    .put("material", part.feed().id())
-                    .put("name", part.feed().name())
-                    .put("grams", LedgerJson.rounded(part.amount()))
-                    .put("notRead", part.feed().notRead())
-                    .endObject();
-        }
-        json.endArray();
-        LedgerJson.write(json, "gives", dressing.gives());
-        json.put("measures", dressing.measures()).endObject();
+    @Override
+    public Record answer(Cautions cautions) {
+        return new Answer(
+                title,
+                of,
+                LedgerJson.rounded(budget.ground().areaM2()),
+                budget.ground().bushes(),
+                LedgerJson.rounded(budget.ground().rowM()),
+                budget.need().school(),
+                LedgerJson.nutrients(budget.need().gPerM2()),
+                LedgerJson.nutrients(budget.counting().left()),
+                LedgerJson.nutrients(budget.counting().mulch()),
+                LedgerJson.nutrients(budget.counting().given()),
+                LedgerJson.nutrients(budget.due()),
+                LedgerJson.nutrients(budget.undone()),
+                LedgerJson.nutrients(budget.beyond()),
+                budget.dressings().stream().map(this::dressing).toList(),
+                budget.missing(),
+                budget.notes(),
+                next,
+                arithmetic(),
+                others,
+                notKnown(),
+                Cautions.lines(cautions(cautions)),
+                budget.need().sources());
+    }
+
+    private Dressing dressing(FeedPlan plan) {
+        return new Dressing(
+                when.orElse(plan.when()),
+                plan.parts().stream().map(Material::of).toList(),
+                LedgerJson.nutrients(plan.gives()),
+                plan.measures());
     }
 }

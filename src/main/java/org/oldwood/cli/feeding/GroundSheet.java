@@ -6,7 +6,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Out;
 import org.oldwood.plan.Cautions;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonWriter;
 
 /** What a command works out for one piece of ground, for people and as JSON. */
 interface GroundSheet {
@@ -15,18 +14,19 @@ interface GroundSheet {
     /** The cautions that go with it; none where there is nothing to do. */
     List<Cautions.Caution> cautions(Cautions all);
 
-    void write(JsonWriter json, Cautions all);
+    /** As JSON has it. */
+    Record answer(Cautions all);
+
+    /** What a command answers as JSON. */
+    record Answer(int format, List<Record> ground) {}
 
     /** Prints all sheets and then their cautions, each once; or writes them as JSON. */
     static void show(GardenCommand command, List<? extends GroundSheet> sheets, Documents documents) {
         Cautions cautions = Cautions.read(documents);
         Out out = command.out();
         if (command.json) {
-            out.json(writer -> {
-                writer.object().put("format", 1).array("ground");
-                sheets.forEach(sheet -> sheet.write(writer, cautions));
-                writer.endArray().endObject();
-            });
+            out.json(new Answer(
+                    1, sheets.stream().map(sheet -> sheet.answer(cautions)).toList()));
             return;
         }
         List<Cautions.Caution> found = new ArrayList<>();

@@ -41,7 +41,7 @@ public final class LedgerCommand extends GardenCommand {
                 .filter(ledger -> bed.isEmpty() || ledger.bed().id().equals(bed.get()))
                 .toList();
         if (json) {
-            out().json(writer -> LedgerJson.write(writer, ledgers));
+            out().json(LedgerJson.of(ledgers));
             return 0;
         }
         GardenPlan garden = GardenPlan.of(this, folder);

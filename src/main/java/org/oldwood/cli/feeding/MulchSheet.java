@@ -10,7 +10,6 @@ import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.crop.Figure;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Words;
 
 /**
@@ -100,32 +99,54 @@ record MulchSheet(
         return all.of(Cautions.Job.of("mulch", plan.mulch().tags(), named));
     }
 
+    private record Answer(
+            Optional<String> bed,
+            String title,
+            String material,
+            String name,
+            double coveredM2,
+            double depthNowCm,
+            double depthWantedCm,
+            double layCm,
+            double litres,
+            double kg,
+            double barrows,
+            double bags,
+            Optional<Double> bales,
+            Optional<String> under,
+            Optional<Long> sheets,
+            Optional<String> next,
+            List<String> facts,
+            List<String> arithmetic,
+            List<String> notes,
+            List<String> notRead,
+            List<String> cautions,
+            List<String> sources) {}
+
     @Override
-    public void write(JsonWriter json, Cautions all) {
-        json.object();
-        bed.ifPresent(id -> json.put("bed", id));
-        json.put("title", title)
-                .put("material", plan.mulch().id())
-                .put("name", plan.mulch().name())
-                .put("coveredM2", LedgerJson.rounded(plan.coveredM2()))
-                .put("depthNowCm", LedgerJson.rounded(plan.depthNowCm()))
-                .put("depthWantedCm", LedgerJson.rounded(plan.depthWantedCm()))
-                .put("layCm", LedgerJson.rounded(plan.layCm()))
-                .put("litres", LedgerJson.rounded(plan.litres()))
-                .put("kg", LedgerJson.rounded(plan.kg()))
-                .put(
-                        "barrows",
-                        LedgerJson.rounded(plan.loads(tables.figure("barrow").is())))
-                .put("bags", LedgerJson.rounded(plan.loads(tables.figure("bag").is())));
-        plan.bales().ifPresent(bales -> json.put("bales", LedgerJson.rounded(bales)));
-        underlay.ifPresent(under -> json.put("under", under.id()).put("sheets", plan.sheets(under)));
-        next.ifPresent(words -> json.put("next", words));
-        json.put("facts", facts)
-                .put("arithmetic", plan.lines())
-                .put("notes", notes)
-                .put("notRead", plan.mulch().notRead())
-                .put("cautions", Cautions.lines(cautions(all)))
-                .put("sources", plan.mulch().depth().sources())
-                .endObject();
+    public Record answer(Cautions all) {
+        return new Answer(
+                bed,
+                title,
+                plan.mulch().id(),
+                plan.mulch().name(),
+                LedgerJson.rounded(plan.coveredM2()),
+                LedgerJson.rounded(plan.depthNowCm()),
+                LedgerJson.rounded(plan.depthWantedCm()),
+                LedgerJson.rounded(plan.layCm()),
+                LedgerJson.rounded(plan.litres()),
+                LedgerJson.rounded(plan.kg()),
+                LedgerJson.rounded(plan.loads(tables.figure("barrow").is())),
+                LedgerJson.rounded(plan.loads(tables.figure("bag").is())),
+                plan.bales().map(LedgerJson::rounded),
+                underlay.map(Underlay::id),
+                underlay.map(plan::sheets),
+                next,
+                facts,
+                plan.lines(),
+                notes,
+                plan.mulch().notRead(),
+                Cautions.lines(cautions(all)),
+                plan.mulch().depth().sources());
     }
 }

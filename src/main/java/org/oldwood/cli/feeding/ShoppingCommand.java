@@ -35,7 +35,7 @@ public final class ShoppingCommand extends GardenCommand {
         stopOnProblems(folder);
         ShoppingList list = ShoppingList.of(plan, state.garden());
         if (json) {
-            out().json(writer -> LedgerJson.write(writer, list));
+            out().json(LedgerJson.of(list));
             return 0;
         }
         print(list);

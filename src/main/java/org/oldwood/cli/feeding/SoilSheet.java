@@ -10,7 +10,6 @@ import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.facts.feeding.SoilStuff;
 import org.oldwood.plan.Cautions;
 import org.oldwood.report.LedgerJson;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.words.Words;
 
 /**
@@ -94,29 +93,49 @@ record SoilSheet(
         return plan.nothingToDo() ? List.of() : all.of(Cautions.Job.of(stuff.work(), stuff.tags(), stuff.cautions()));
     }
 
+    private record Answer(
+            Optional<String> bed,
+            String title,
+            String material,
+            String name,
+            String refused,
+            double givenSinceTestGPerM2,
+            double gPerM2,
+            double totalGrams,
+            int doses,
+            List<Dose> portions,
+            double monthsBetween,
+            List<String> facts,
+            Optional<String> next,
+            List<String> arithmetic,
+            List<String> notes,
+            List<String> cautions,
+            List<String> sources) {}
+
+    private record Dose(double grams, double gPerM2) {}
+
     @Override
-    public void write(JsonWriter json, Cautions all) {
-        json.object();
-        bed.ifPresent(id -> json.put("bed", id));
-        json.put("title", title)
-                .put("material", stuff.id())
-                .put("name", stuff.name())
-                .put("refused", plan.refused().orElse(""))
-                .put("givenSinceTestGPerM2", LedgerJson.rounded(given))
-                .put("gPerM2", LedgerJson.rounded(plan.gPerM2()))
-                .put("totalGrams", LedgerJson.rounded(plan.totalGrams()))
-                .put("doses", (long) plan.dosesGrams().size());
-        json.array("portions");
-        plan.dosesGrams().forEach(dose -> json.object()
-                .put("grams", LedgerJson.rounded(Portion.roundedDown(dose)))
-                .put("gPerM2", LedgerJson.rounded(dose / areaM2))
-                .endObject());
-        json.endArray().put("monthsBetween", plan.monthsBetween()).put("facts", facts);
-        next.ifPresent(words -> json.put("next", words));
-        json.put("arithmetic", plan.lines())
-                .put("notes", plan.notes())
-                .put("cautions", Cautions.lines(cautions(all)))
-                .put("sources", plan.sources())
-                .endObject();
+    public Record answer(Cautions all) {
+        return new Answer(
+                bed,
+                title,
+                stuff.id(),
+                stuff.name(),
+                plan.refused().orElse(""),
+                LedgerJson.rounded(given),
+                LedgerJson.rounded(plan.gPerM2()),
+                LedgerJson.rounded(plan.totalGrams()),
+                plan.dosesGrams().size(),
+                plan.dosesGrams().stream()
+                        .map(grams -> new Dose(
+                                LedgerJson.rounded(Portion.roundedDown(grams)), LedgerJson.rounded(grams / areaM2)))
+                        .toList(),
+                plan.monthsBetween(),
+                facts,
+                next,
+                plan.lines(),
+                plan.notes(),
+                Cautions.lines(cautions(all)),
+                plan.sources());
     }
 }

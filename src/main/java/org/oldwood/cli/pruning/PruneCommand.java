@@ -86,7 +86,7 @@ public final class PruneCommand extends GardenCommand {
     public int run() throws IOException {
         Stream<PruneSheet> sheets = crop.isPresent() ? Stream.of(given()) : fromGarden();
         if (json) {
-            out().json(writer -> PruneJson.write(writer, sheets, outlook));
+            out().json(PruneJson.of(sheets, outlook));
             return 0;
         }
         PrunedSheets told = new PrunedSheets();

@@ -1,110 +1,157 @@
 package org.oldwood.cli.pruning;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.StagedRenovation;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.craft.pruning.Taken;
+import org.oldwood.crop.UnprunedBush;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.report.LedgerJson;
-import org.oldwood.store.JsonWriter;
 
-/** Plants' cut lists and outlooks for programs. */
-final class PruneJson {
-    private PruneJson() {}
-
-    static void write(JsonWriter json, Stream<PruneSheet> sheets, boolean withOutlook) {
-        json.object().array("plants");
-        sheets.forEach(sheet -> write(json, sheet, withOutlook));
-        json.endArray().endObject();
+/** Plants' cut lists and outlooks as JSON has them; keys are only ever added. */
+record PruneJson(Stream<OnePlant> plants) {
+    private record OnePlant(
+            String plant,
+            String crop,
+            String form,
+            String variant,
+            String lifeStage,
+            boolean counted,
+            String todo,
+            @JsonUnwrapped @Nullable Counts counts,
+            List<String> notes,
+            Map<String, List<String>> steps,
+            Optional<Double> minutes,
+            List<String> sources,
+            Optional<List<Future>> outlooks,
+            Optional<List<String>> outlookNotes) {
+        static OnePlant of(PruneSheet sheet, boolean withOutlook) {
+            Cut cut = sheet.cut();
+            boolean counted = sheet.uncounted().isEmpty();
+            Map<String, List<String>> steps = new LinkedHashMap<>();
+            for (String time : List.of("planting", "renovation", "winter", "canes", "summer")) {
+                steps.put(
+                        time, sheet.steps(time, cut).stream().map(Step::inWords).toList());
+            }
+            List<Future> futures = new ArrayList<>();
+            if (withOutlook && counted) {
+                sheet.futures()
+                        .of(sheet.bush(), sheet.form(), sheet.school(), sheet.crop())
+                        .forEach((name, outlook) -> futures.add(Future.of(name, outlook)));
+            }
+            return new OnePlant(
+                    sheet.title(),
+                    sheet.crop().id(),
+                    sheet.form().form(),
+                    sheet.school().id(),
+                    sheet.life().words(),
+                    counted,
+                    sheet.todo(),
+                    counted ? Counts.of(cut) : null,
+                    sheet.notes(),
+                    steps,
+                    sheet.minutes(),
+                    List.copyOf(sheet.school().teaching().sources()),
+                    Optional.of(futures).filter(any -> withOutlook && counted),
+                    withOutlook && counted ? Optional.of(sheet.futures().notes(sheet.crop())) : Optional.empty());
+        }
     }
 
-    private static void write(JsonWriter json, PruneSheet sheet, boolean withOutlook) {
-        Cut cut = sheet.cut();
-        json.object()
-                .put("plant", sheet.title())
-                .put("crop", sheet.crop().id())
-                .put("form", sheet.form().form())
-                .put("variant", sheet.school().id())
-                .put("lifeStage", sheet.life().words())
-                .put("counted", sheet.uncounted().isEmpty())
-                .put("todo", sheet.todo());
-        if (sheet.uncounted().isEmpty()) {
-            counts(json, cut);
+    private record Counts(
+            String before,
+            String after,
+            int heldBack,
+            List<Out> takeOut,
+            List<String> remarks,
+            Optional<Renovation> renovation) {
+        static Counts of(Cut cut) {
+            return new Counts(
+                    cut.before().toString(),
+                    cut.after().toString(),
+                    cut.heldBack(),
+                    cut.taken().stream().map(taken -> Out.of(cut, taken)).toList(),
+                    CutWords.remarks(cut),
+                    cut.staged().map(Renovation::of));
         }
-        json.put("notes", sheet.notes());
-        json.object("steps");
-        for (String time : List.of("planting", "renovation", "winter", "canes", "summer")) {
-            json.put(time, sheet.steps(time, cut).stream().map(Step::inWords).toList());
-        }
-        json.endObject();
-        sheet.minutes().ifPresent(all -> json.put("minutes", all));
-        json.put("sources", List.copyOf(sheet.school().teaching().sources()));
-        if (withOutlook && sheet.uncounted().isEmpty()) {
-            json.array("outlooks");
-            sheet.futures()
-                    .of(sheet.bush(), sheet.form(), sheet.school(), sheet.crop())
-                    .forEach((name, outlook) -> write(json, name, outlook));
-            json.endArray().put("outlookNotes", sheet.futures().notes(sheet.crop()));
-        }
-        json.endObject();
     }
 
-    private static void counts(JsonWriter json, Cut cut) {
-        json.put("before", cut.before().toString())
-                .put("after", cut.after().toString())
-                .put("heldBack", (long) cut.heldBack())
-                .array("takeOut");
-        for (Taken taken : cut.taken()) {
-            json.object()
-                    .put("age", cut.before().label(taken.age()))
-                    .put("number", (long) taken.number())
-                    .put("why", CutWords.why(taken.why()))
-                    .endObject();
+    private record Out(String age, int number, String why) {
+        static Out of(Cut cut, Taken taken) {
+            return new Out(cut.before().label(taken.age()), taken.number(), CutWords.why(taken.why()));
         }
-        json.endArray().put("remarks", CutWords.remarks(cut));
-        cut.staged().ifPresent(part -> renovation(json, part));
     }
 
-    private static void renovation(JsonWriter json, StagedRenovation.Part part) {
-        StagedRenovation staged = part.renovation();
-        json.object("renovation")
-                .put("id", staged.id())
-                .put("words", staged.words())
-                .put("winter", (long) part.winter())
-                .put("winters", (long) staged.number())
-                .put("due", (long) part.due())
-                .put("now", (long) part.now())
-                .put("meanwhile", staged.meanwhile())
-                .array("later");
-        part.later().forEach(json::add);
-        json.endArray().array("instead");
-        for (StagedRenovation.Instead other : staged.instead()) {
-            json.object()
-                    .put("variant", other.way())
-                    .put("words", other.words())
-                    .endObject();
+    private record Renovation(
+            String id,
+            String words,
+            int winter,
+            int winters,
+            int due,
+            int now,
+            String meanwhile,
+            List<Integer> later,
+            List<Way> instead,
+            List<String> sources) {
+        static Renovation of(StagedRenovation.Part part) {
+            StagedRenovation staged = part.renovation();
+            return new Renovation(
+                    staged.id(),
+                    staged.words(),
+                    part.winter(),
+                    staged.number(),
+                    part.due(),
+                    part.now(),
+                    staged.meanwhile(),
+                    part.later(),
+                    staged.instead().stream()
+                            .map(other -> new Way(other.way(), other.words()))
+                            .toList(),
+                    staged.sources());
         }
-        json.endArray().put("sources", staged.sources()).endObject();
     }
 
-    private static void write(JsonWriter json, String name, Outlook outlook) {
-        json.object().put("habit", name).array("winters");
-        for (Outlook.Winter winter : outlook.winters()) {
-            json.object()
-                    .put("after", winter.cut().after().toString())
-                    .put("bearing", (long) winter.bearing())
-                    .put("bearingShare", LedgerJson.rounded(winter.bearingShare()));
-            winter.share().ifPresent(it -> json.put("shareLow", LedgerJson.rounded(it.low()))
-                    .put("shareHigh", LedgerJson.rounded(it.high())));
-            winter.berry()
-                    .ifPresent(it -> json.put("berryWeight", it.weight().is()).put("pickingSpeed", it.speed()));
-            winter.kg().ifPresent(kg -> json.put("kgLow", LedgerJson.rounded(kg.low()))
-                    .put("kgHigh", LedgerJson.rounded(kg.high())));
-            json.endObject();
+    private record Way(String variant, String words) {}
+
+    private record Future(String habit, List<Winter> winters) {
+        static Future of(String name, Outlook outlook) {
+            return new Future(name, outlook.winters().stream().map(Winter::of).toList());
         }
-        json.endArray().endObject();
+    }
+
+    private record Winter(
+            String after,
+            int bearing,
+            double bearingShare,
+            Optional<Double> shareLow,
+            Optional<Double> shareHigh,
+            Optional<Double> berryWeight,
+            Optional<Double> pickingSpeed,
+            Optional<Double> kgLow,
+            Optional<Double> kgHigh) {
+        static Winter of(Outlook.Winter winter) {
+            return new Winter(
+                    winter.cut().after().toString(),
+                    winter.bearing(),
+                    LedgerJson.rounded(winter.bearingShare()),
+                    winter.share().map(it -> LedgerJson.rounded(it.low())),
+                    winter.share().map(it -> LedgerJson.rounded(it.high())),
+                    winter.berry().map(it -> it.weight().is()),
+                    winter.berry().map(UnprunedBush.Berry::speed),
+                    winter.kg().map(kg -> LedgerJson.rounded(kg.low())),
+                    winter.kg().map(kg -> LedgerJson.rounded(kg.high())));
+        }
+    }
+
+    static PruneJson of(Stream<PruneSheet> sheets, boolean withOutlook) {
+        return new PruneJson(sheets.map(sheet -> OnePlant.of(sheet, withOutlook)));
     }
 }

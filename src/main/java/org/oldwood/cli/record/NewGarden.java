@@ -17,7 +17,6 @@ import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.Site;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonText;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Place;
 
 /** Makes the two files of a new garden from the few facts that its owner has to tell. */
@@ -113,7 +112,7 @@ final class NewGarden {
         }
         Json.Obj entry = EntryWriter.entry(previousId, planted, EntryKind.PLANTED, values, PLACE);
         previousId = EntryWriter.idOf(entry);
-        journal.add(JsonWriter.line(entry));
+        journal.add(JsonText.line(entry));
     }
 
     private static Json text(String value) {

@@ -26,7 +26,7 @@ import org.oldwood.garden.GardenState;
 import org.oldwood.garden.StateBuilder;
 import org.oldwood.store.Journal;
 import org.oldwood.store.Json;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.store.JsonText;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
@@ -72,7 +72,7 @@ public final class Noting {
             }
             read(folder, drafts.get());
             check(folder);
-            writing.append(objects.stream().map(JsonWriter::line).toList());
+            writing.append(objects.stream().map(JsonText::line).toList());
             report(folder);
         }
     }

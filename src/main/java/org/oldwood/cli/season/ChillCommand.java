@@ -12,7 +12,6 @@ import org.oldwood.season.sums.ChillModels.ChillModel;
 import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -57,10 +56,8 @@ public final class ChillCommand extends SumCommand {
     }
 
     @Override
-    void writeBeside(JsonWriter json) {
-        json.array("crops");
-        wants.forEach(each -> each.write(json));
-        json.endArray();
+    Optional<List<ChillWants.Told>> answerBeside() {
+        return Optional.of(wants.stream().map(ChillWants::told).toList());
     }
 
     @Override

@@ -1,7 +1,10 @@
 package org.oldwood.cli.season;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.oldwood.season.sums.ChillReport;
-import org.oldwood.store.JsonWriter;
 
 /** A winter's chill beside what a crop wants, in words and in JSON. */
 final class ChillLines {
@@ -11,21 +14,45 @@ final class ChillLines {
         return "Chill from " + report.from() + " to " + report.to() + ": " + report.verdict() + ".";
     }
 
-    static void write(JsonWriter json, ChillReport report) {
-        json.object("chill")
-                .put("from", report.from().toString())
-                .put("to", report.to().toString())
-                .put("portions", tenths(report.portions()))
-                .put("answer", report.answer().words());
-        report.need().ifPresent(need -> json.put("model", need.model())
-                .put("given", tenths(need.total()))
-                .put("wanted", need.wants().is())
-                .put("wantedLeast", need.wants().low())
-                .put("wantedMost", need.wants().high())
-                .put("unit", need.wants().unit())
-                .put("seen", need.wants().seen().words())
-                .put("sources", need.wants().sources()));
-        json.put("words", report.verdict()).endObject();
+    /** As JSON has it. */
+    record Answer(
+            LocalDate from,
+            LocalDate to,
+            double portions,
+            String answer,
+            @JsonUnwrapped @Nullable Wanted need,
+            String words) {
+        static Answer of(ChillReport report) {
+            return new Answer(
+                    report.from(),
+                    report.to(),
+                    tenths(report.portions()),
+                    report.answer().words(),
+                    report.need().map(Wanted::of).orElse(null),
+                    report.verdict());
+        }
+    }
+
+    private record Wanted(
+            String model,
+            double given,
+            double wanted,
+            double wantedLeast,
+            double wantedMost,
+            String unit,
+            String seen,
+            List<String> sources) {
+        static Wanted of(ChillReport.Need need) {
+            return new Wanted(
+                    need.model(),
+                    tenths(need.total()),
+                    need.wants().is(),
+                    need.wants().low(),
+                    need.wants().high(),
+                    need.wants().unit(),
+                    need.wants().seen().words(),
+                    need.wants().sources());
+        }
     }
 
     private static double tenths(double value) {

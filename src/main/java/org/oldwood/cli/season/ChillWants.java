@@ -1,12 +1,15 @@
 package org.oldwood.cli.season;
 
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Figure;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.CropStages;
@@ -15,7 +18,6 @@ import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.ChillReport;
 import org.oldwood.season.sums.ChillReport.Answer;
 import org.oldwood.season.sums.HourlySeries;
-import org.oldwood.store.JsonWriter;
 
 /**
  * What a crop wants of chill beside what some winters gave.
@@ -104,21 +106,35 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
         return String.join(", ", parts) + "; the poorest gave " + poorest;
     }
 
-    void write(JsonWriter json) {
-        json.object().put("crop", crop.id());
+    /** As JSON has it. */
+    record Told(
+            String crop,
+            Optional<String> model,
+            Optional<Double> wanted,
+            Optional<Double> wantedLeast,
+            Optional<Double> wantedMost,
+            Optional<String> seen,
+            Optional<List<String>> sources,
+            Optional<Double> poorestWinter,
+            @JsonAnyGetter Map<String, Integer> winters) {}
+
+    Told told() {
+        Optional<Figure> wants = need.map(ChillNeed::need);
+        Map<String, Integer> winters = new LinkedHashMap<>();
         if (need.isPresent()) {
-            var wants = need.get().need();
-            json.put("model", need.get().model())
-                    .put("wanted", wants.is())
-                    .put("wantedLeast", wants.low())
-                    .put("wantedMost", wants.high())
-                    .put("seen", wants.seen().words())
-                    .put("sources", wants.sources())
-                    .put("poorestWinter", Math.round(10 * least) / 10.0);
             for (Answer answer : List.of(Answer.MET, Answer.DOUBTFUL, Answer.SHORT)) {
-                json.put(answer.words(), (long) count(answer));
+                winters.put(answer.words(), count(answer));
             }
         }
-        json.endObject();
+        return new Told(
+                crop.id(),
+                need.map(ChillNeed::model),
+                wants.map(Figure::is),
+                wants.map(Figure::low),
+                wants.map(Figure::high),
+                wants.map(figure -> figure.seen().words()),
+                wants.map(Figure::sources),
+                wants.map(any -> Math.round(10 * least) / 10.0),
+                winters);
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.FrostYear;
-import org.oldwood.store.JsonWriter;
 
 /** A crop's risk of frost by stage, in words and in JSON. */
 final class FrostLines {
@@ -56,29 +55,40 @@ final class FrostLines {
         return rounded == 100 ? "nearly all" : "about " + rounded;
     }
 
-    static void write(JsonWriter json, FrostYear year) {
-        json.object("frost");
-        year.last().ifPresent(day -> json.put("lastOfSpring", day.toString()));
-        year.first().ifPresent(day -> json.put("firstOfAutumn", day.toString()));
-        json.endObject();
+    /** A year's frosts as JSON has them. */
+    record Year(Optional<LocalDate> lastOfSpring, Optional<LocalDate> firstOfAutumn) {
+        static Year of(FrostYear year) {
+            return new Year(year.last(), year.first());
+        }
     }
 
-    static void write(JsonWriter json, CropFrost frost) {
-        json.object("frost");
-        frost.bloomRisk().ifPresent(risk -> json.put("yearsInHundredInFlower", rounded(risk)));
-        json.array("stages");
-        for (CropFrost.AtStage each : frost.stages()) {
-            json.object()
-                    .put("stage", each.stage().key())
-                    .put("harmBeginsC", each.harm().is())
-                    .put("seen", each.harm().seen().words())
-                    .put("from", each.from().toString())
-                    .put("to", each.to().toString())
-                    .put("yearsInHundred", rounded(each.risk()))
-                    .put("sources", each.harm().sources())
-                    .endObject();
+    /** A crop's risk as JSON has it. */
+    record Risk(Optional<Double> yearsInHundredInFlower, List<AtStage> stages) {
+        static Risk of(CropFrost frost) {
+            return new Risk(
+                    frost.bloomRisk().map(FrostLines::rounded),
+                    frost.stages().stream().map(AtStage::of).toList());
         }
-        json.endArray().endObject();
+    }
+
+    private record AtStage(
+            String stage,
+            double harmBeginsC,
+            String seen,
+            LocalDate from,
+            LocalDate to,
+            double yearsInHundred,
+            List<String> sources) {
+        static AtStage of(CropFrost.AtStage each) {
+            return new AtStage(
+                    each.stage().key(),
+                    each.harm().is(),
+                    each.harm().seen().words(),
+                    each.from(),
+                    each.to(),
+                    rounded(each.risk()),
+                    each.harm().sources());
+        }
     }
 
     private static double rounded(double share) {

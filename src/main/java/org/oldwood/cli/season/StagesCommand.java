@@ -1,9 +1,11 @@
 package org.oldwood.cli.season;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.crop.Crop;
@@ -20,7 +22,6 @@ import org.oldwood.season.StageDate;
 import org.oldwood.season.Stages;
 import org.oldwood.season.place.PlaceClimate;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -52,7 +53,7 @@ public final class StagesCommand extends GardenCommand {
         List<Crop> crops =
                 crops(folder, state).stream().map(folder.crops()::get).toList();
         if (json) {
-            out().json(writer -> write(writer, crops, state.season(), stages));
+            out().json(Answer.of(crops, state.season(), stages));
         } else {
             tellOfPlace(state, stages, folder.documents());
             crops.forEach(crop -> tellOf(crop, state.season(), stages));
@@ -67,7 +68,7 @@ public final class StagesCommand extends GardenCommand {
             out().paragraph(
                             0,
                             ("No climate is known here, so the dates are lowland Britain's by the month, moved by what"
-                                            + " you noted; chill and frost are not known. %s For this garden's own: %s.")
+                                + " you noted; chill and frost are not known. %s For this garden's own: %s.")
                                     .formatted(
                                             PlaceClimate.whyNot(GardenStages.spot(site), documents),
                                             GardenStages.lackingClimate()));
@@ -136,32 +137,49 @@ public final class StagesCommand extends GardenCommand {
         out().hanging("  ", 4, line);
     }
 
-    private static void write(JsonWriter json, List<Crop> crops, Season season, Stages stages) {
-        json.object().put("season", season.label());
-        stages.climate().ifPresent(climate -> {
-            json.put("climate", climate.climate().name());
-            FrostLines.write(json, new FrostYear(climate, season));
-        });
-        json.array("crops");
-        for (Crop crop : crops) {
-            json.object().put("crop", crop.id()).array("stages");
-            for (Stage stage : Stage.values()) {
-                StageDate date = stages.date(crop, season, stage);
-                json.object()
-                        .put("stage", stage.key())
-                        .put("bbch", stage.bbch())
-                        .put("date", date.date().toString())
-                        .put("plusMinusDays", (long) date.plusMinusDays())
-                        .put("basis", date.basis().words())
-                        .put("words", date.words())
-                        .put("sources", date.sources())
-                        .endObject();
-            }
-            json.endArray();
-            stages.chill(crop, season).ifPresent(chill -> ChillLines.write(json, chill));
-            CropFrost.of(crop, season, stages).ifPresent(frost -> FrostLines.write(json, frost));
-            json.endObject();
+    private record Answer(
+            String season, Optional<String> climate, Optional<FrostLines.Year> frost, List<CropAnswer> crops) {
+        static Answer of(List<Crop> crops, Season season, Stages stages) {
+            return new Answer(
+                    season.label(),
+                    stages.climate().map(climate -> climate.climate().name()),
+                    stages.climate().map(climate -> FrostLines.Year.of(new FrostYear(climate, season))),
+                    crops.stream()
+                            .map(crop -> CropAnswer.of(crop, season, stages))
+                            .toList());
         }
-        json.endArray().endObject();
+    }
+
+    private record CropAnswer(
+            String crop, List<OneStage> stages, Optional<ChillLines.Answer> chill, Optional<FrostLines.Risk> frost) {
+        static CropAnswer of(Crop crop, Season season, Stages stages) {
+            return new CropAnswer(
+                    crop.id(),
+                    Stream.of(Stage.values())
+                            .map(stage -> OneStage.of(stage, stages.date(crop, season, stage)))
+                            .toList(),
+                    stages.chill(crop, season).map(ChillLines.Answer::of),
+                    CropFrost.of(crop, season, stages).map(FrostLines.Risk::of));
+        }
+    }
+
+    private record OneStage(
+            String stage,
+            String bbch,
+            LocalDate date,
+            int plusMinusDays,
+            String basis,
+            String words,
+            List<String> sources) {
+        static OneStage of(Stage stage, StageDate date) {
+            return new OneStage(
+                    stage.key(),
+                    stage.bbch(),
+                    date.date(),
+                    date.plusMinusDays(),
+                    date.basis().words(),
+                    date.words(),
+                    date.sources());
+        }
     }
 }

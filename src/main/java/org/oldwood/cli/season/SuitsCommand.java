@@ -25,7 +25,6 @@ import org.oldwood.season.place.Spot;
 import org.oldwood.season.sums.ChillReport;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonText;
 import org.oldwood.store.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -81,7 +80,7 @@ public final class SuitsCommand extends GardenCommand {
         List<There> places =
                 at.stream().map(text -> there(text, chosen, documents)).toList();
         if (json) {
-            JsonText.indented(new Answer(places)).lines().forEach(out()::line);
+            out().json(new Answer(places));
         } else {
             places.forEach(this::tellOf);
         }

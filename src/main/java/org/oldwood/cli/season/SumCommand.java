@@ -21,7 +21,6 @@ import org.oldwood.season.sums.HourlySeries;
 import org.oldwood.season.sums.HourlySeries.Days;
 import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
-import org.oldwood.store.JsonWriter;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine.Mixin;
@@ -77,8 +76,10 @@ abstract class SumCommand extends GardenCommand {
     /** Tells it. */
     void tellBeside() {}
 
-    /** Writes it, as members of the answer. */
-    void writeBeside(JsonWriter json) {}
+    /** It as JSON has it. */
+    Optional<List<ChillWants.Told>> answerBeside() {
+        return Optional.empty();
+    }
 
     @Override
     public int run() throws IOException {
@@ -98,7 +99,7 @@ abstract class SumCommand extends GardenCommand {
         }
         SumReport report = new SumReport(measures, lines);
         if (json) {
-            out().json(writer -> report.write(writer, this::writeBeside));
+            out().json(report.answer(answerBeside()));
         } else {
             if (lines.isEmpty()) {
                 tell("No whole season lies in the record; give --from and --to.");

@@ -1,11 +1,12 @@
 package org.oldwood.cli.season;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
+import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.season.SumCommand.Stretch;
-import org.oldwood.store.JsonWriter;
 
 /** Tells sums over stretches of days, in text or as JSON; several sums stand below each other. */
 record SumReport(List<Measure> measures, List<Line> lines) {
@@ -17,39 +18,38 @@ record SumReport(List<Measure> measures, List<Line> lines) {
     /** What was found for one stretch: a total for each measure. */
     record Line(Stretch stretch, List<Double> totals, int filled) {}
 
-    /** Writes one object, with what is told beside the sums as its last members. */
-    void write(JsonWriter writer, Consumer<JsonWriter> beside) {
-        writer.object();
-        if (measures.size() == 1) {
-            writer.put("unit", measures.get(0).unit());
-        }
-        writer.array("sums");
-        for (Line line : lines) {
-            write(line, writer);
-        }
-        writer.endArray();
-        beside.accept(writer);
-        writer.endObject();
+    private record Answer(Optional<String> unit, List<Sum> sums, Optional<List<ChillWants.Told>> crops) {}
+
+    private record Sum(
+            LocalDate from, LocalDate to, Optional<Double> total, Optional<List<Total>> totals, int filledDays) {}
+
+    private record Total(String model, String unit, double total) {}
+
+    /** As JSON has it, with what crops want beside the sums. */
+    Record answer(Optional<List<ChillWants.Told>> crops) {
+        return new Answer(
+                Optional.of(measures.get(0).unit()).filter(unit -> isOne()),
+                lines.stream().map(this::sum).toList(),
+                crops);
     }
 
-    private void write(Line line, JsonWriter writer) {
-        writer.object()
-                .put("from", line.stretch().first().toString())
-                .put("to", line.stretch().last().toString());
-        if (measures.size() == 1) {
-            writer.put("total", rounded(line.totals().get(0)));
-        } else {
-            writer.array("totals");
-            for (int i = 0; i < measures.size(); i++) {
-                writer.object()
-                        .put("model", measures.get(i).key())
-                        .put("unit", measures.get(i).unit())
-                        .put("total", rounded(line.totals().get(i)))
-                        .endObject();
-            }
-            writer.endArray();
+    private boolean isOne() {
+        return measures.size() == 1;
+    }
+
+    private Sum sum(Line line) {
+        List<Total> totals = new ArrayList<>();
+        for (int i = 0; i < measures.size(); i++) {
+            Measure measure = measures.get(i);
+            totals.add(new Total(
+                    measure.key(), measure.unit(), rounded(line.totals().get(i))));
         }
-        writer.put("filledDays", (long) line.filled()).endObject();
+        return new Sum(
+                line.stretch().first(),
+                line.stretch().last(),
+                Optional.of(totals.get(0).total()).filter(any -> isOne()),
+                Optional.of(totals).filter(any -> !isOne()),
+                line.filled());
     }
 
     void print(Out out) {

@@ -94,7 +94,7 @@ public final class WaterCommand extends GardenCommand {
                         () -> usage("nothing is known of how " + id + " draws water; name another with" + " --crop")));
         stopOnProblems(folder);
         if (json) {
-            out().json(table::json);
+            out().json(table.answer());
         } else {
             table.print(out());
         }

@@ -10,7 +10,7 @@ import org.oldwood.facts.water.Summers;
 import org.oldwood.facts.water.Summers.BedSummers;
 import org.oldwood.facts.water.Summers.Fared;
 import org.oldwood.garden.Bed;
-import org.oldwood.store.JsonWriter;
+import org.oldwood.season.Season;
 
 /** Sets the beds side by side, the one that would be short least first. */
 final class WaterCompare {
@@ -115,41 +115,56 @@ final class WaterCompare {
         return remarks;
     }
 
-    void json(JsonWriter json) {
-        json.object().put("crop", summers.crop().id()).put("measured", summers.measured());
-        json.put(
-                "summers",
-                summers.seasons().stream().map(season -> season.label()).toList());
-        json.array("beds");
-        beds.forEach(one -> bed(json, one));
-        json.endArray().endObject();
+    Record answer() {
+        return new Answer(
+                summers.crop().id(),
+                summers.measured(),
+                summers.seasons().stream().map(Season::label).toList(),
+                beds.stream().map(OneBed::of).toList());
     }
 
-    private static void bed(JsonWriter json, BedSummers one) {
-        Bed bed = one.ground().bed();
-        json.object()
-                .put("bed", bed.id())
-                .put("texture", one.ground().soil().id())
-                .put("totalAvailableMm", round(one.water().totalAvailableMm()))
-                .put("meanHeldShare", round(one.meanHeld()))
-                .put("meanDaysShort", round(one.meanDaysShort()))
-                .put("meanRoofLitres", round(one.meanRoofLitres()))
-                .put("worstSummer", one.worst().season().label())
-                .put("competing", bed.competing())
-                .put("shade", bed.shade())
-                .put("windy", bed.windy())
-                .put("takenForGranted", one.ground().remarks());
-        json.array("summers");
-        for (Fared summer : one.summers()) {
-            json.object()
-                    .put("season", summer.season().label())
-                    .put("daysShort", summer.daysShort())
-                    .put("meanHeldShare", round(summer.meanHeld()))
-                    .put("roofLitres", round(summer.roofLitres()))
-                    .put("drainedMm", round(summer.drainedMm()))
-                    .endObject();
+    private record Answer(String crop, boolean measured, List<String> summers, List<OneBed> beds) {}
+
+    private record OneBed(
+            String bed,
+            String texture,
+            double totalAvailableMm,
+            double meanHeldShare,
+            double meanDaysShort,
+            double meanRoofLitres,
+            String worstSummer,
+            double competing,
+            double shade,
+            boolean windy,
+            List<String> takenForGranted,
+            List<Summer> summers) {
+        static OneBed of(BedSummers one) {
+            Bed bed = one.ground().bed();
+            return new OneBed(
+                    bed.id(),
+                    one.ground().soil().id(),
+                    round(one.water().totalAvailableMm()),
+                    round(one.meanHeld()),
+                    round(one.meanDaysShort()),
+                    round(one.meanRoofLitres()),
+                    one.worst().season().label(),
+                    bed.competing(),
+                    bed.shade(),
+                    bed.windy(),
+                    one.ground().remarks(),
+                    one.summers().stream().map(Summer::of).toList());
         }
-        json.endArray().endObject();
+    }
+
+    private record Summer(String season, int daysShort, double meanHeldShare, double roofLitres, double drainedMm) {
+        static Summer of(Fared one) {
+            return new Summer(
+                    one.season().label(),
+                    one.daysShort(),
+                    round(one.meanHeld()),
+                    round(one.roofLitres()),
+                    round(one.drainedMm()));
+        }
     }
 
     private static double round(double value) {

@@ -42,6 +42,13 @@ public final class NowCommand extends GardenCommand {
             List<Round> next,
             Map<String, List<Round>> waiting) {}
 
+    private record Told(
+            LocalDate until,
+            List<TaskJson.OneRound> due,
+            List<TaskJson.OneRound> possible,
+            List<TaskJson.OneRound> next,
+            Map<String, List<String>> waiting) {}
+
     @Override
     public int run() throws IOException {
         GardenPlan planned = GardenPlan.of(this, folder());
@@ -50,16 +57,15 @@ public final class NowCommand extends GardenCommand {
                 .toList();
         Answer answer = answer(rounds, planned.state().wishes().aheadDays());
         if (json) {
-            out().json(writer -> {
-                writer.object().put("until", answer.until.toString());
-                TaskJson.rounds(writer, "due", answer.due);
-                TaskJson.rounds(writer, "possible", answer.possible);
-                TaskJson.rounds(writer, "next", answer.next);
-                writer.object("waiting");
-                answer.waiting.forEach((what, on) ->
-                        writer.put(what, on.stream().map(Round::id).toList()));
-                writer.endObject().endObject();
-            });
+            Map<String, List<String>> waiting = new LinkedHashMap<>();
+            answer.waiting.forEach(
+                    (what, on) -> waiting.put(what, on.stream().map(Round::id).toList()));
+            out().json(new Told(
+                    answer.until,
+                    TaskJson.rounds(answer.due),
+                    TaskJson.rounds(answer.possible),
+                    TaskJson.rounds(answer.next),
+                    waiting));
             return 0;
         }
         out().line("%s, %s".formatted(planned.state().garden().name(), Dates.shortDay(today())));

@@ -91,7 +91,7 @@ public final class TasksCommand extends GardenCommand {
         Rounds kinds = Rounds.read(folder().documents());
         List<Round> rounds = kinds.of(plan, planned.state());
         if (json) {
-            out().json(writer -> TaskJson.write(writer, plan, rounds));
+            out().json(TaskJson.of(plan, rounds));
             return 0;
         }
         if (each) {

@@ -62,14 +62,10 @@ public final class WhyCommand extends GardenCommand {
         Plan plan = planner.plan();
         stopOnProblems(folder);
         List<Task> tasks = asked(plan);
-        if (json && tasks.size() == 1) {
-            out().json(writer -> TaskJson.write(writer, tasks.get(0)));
-        } else if (json) {
-            out().json(writer -> {
-                writer.object().array("tasks");
-                tasks.forEach(task -> TaskJson.write(writer, task));
-                writer.endArray().endObject();
-            });
+        if (json) {
+            List<TaskJson.OneTask> told =
+                    tasks.stream().map(TaskJson.OneTask::of).toList();
+            out().json(told.size() == 1 ? told.get(0) : new Told(told));
         } else {
             for (Task task : tasks) {
                 tell(task, folder);
@@ -77,6 +73,8 @@ public final class WhyCommand extends GardenCommand {
         }
         return 0;
     }
+
+    private record Told(List<TaskJson.OneTask> tasks) {}
 
     /** The task; of a round, by its number or id, the first task of each rule, since the others are there alike. */
     private List<Task> asked(Plan plan) throws IOException {
