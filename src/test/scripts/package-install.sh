@@ -27,7 +27,7 @@ kept=${2:-}
 trap finish EXIT
 inside dpkg --purge oldwood >/dev/null 2>&1 || true
 inside id grower >/dev/null 2>&1 || inside useradd -m -s /bin/sh grower
-rm -rf "$root/home/grower"/*
+rm -rf "$root/home/grower"/* "$root/home/grower/.config"
 
 # An older version: the same files under a lower number.
 dpkg-deb -R "$deb" "$work/older"
@@ -37,7 +37,10 @@ cp "$deb" "$root/tmp/oldwood.deb"
 
 inside dpkg -i /tmp/older.deb >/dev/null
 say "installed the older version"
-as_user 'if command -v java; then exit 1; fi; oldwood start garden --name "Garden" --at 52,-2 --plants blackcurrant=2,gooseberry=1 --planted 2021 --quiet'
+as_user 'if command -v java; then exit 1; fi; if ls -A | grep -qv "^\.\(bash\|profile\)"; then echo "the home is not empty"; exit 1; fi'
+as_user 'oldwood start garden --name "Garden" --at 52,-2 --plants blackcurrant=2,gooseberry=1 --planted 2021 --quiet'
+as_user 'oldwood calendar --today 2026-11-28 --quiet; ls garden/calendars/*.ics >/dev/null'
+say "the first calendar in two commands in an empty home"
 as_user 'oldwood note counted --garden garden --plant blackcurrant-1 --stems 1=5,2=4,3=4 --quiet'
 as_user 'oldwood calendar --garden garden --today 2026-11-28 --quiet; ls garden/calendars/*.ics >/dev/null; cat garden/calendars/*.ics' >"$work/before"
 inside dpkg -i /tmp/oldwood.deb >/dev/null
@@ -47,6 +50,9 @@ cmp "$work/before" "$work/after"
 as_user 'oldwood check --garden garden'
 as_user 'oldwood --version' | grep -q "$(dpkg-deb -f "$deb" Version)"
 [ -s "$root/usr/lib/oldwood/lib/oldwood.jsa" ] || { say "no class-data archive was made" && exit 1; }
+as_user 'oldwood feed --garden garden --units us | grep -q "sq ft"'
+grep -q "^Exec=/usr/" "$root/usr/share/applications/oldwood.desktop"
+[ -x "$root$(sed -n 's/^Exec=\([^ ]*\).*/\1/p' "$root/usr/share/applications/oldwood.desktop")" ] || { say "the desktop entry starts nothing" && exit 1; }
 inside sh -c 'gzip -dc /usr/share/man/man1/oldwood-tasks.1.gz | grep -q "^.SH OPTIONS"'
 size=$(($(dpkg-deb -f "$deb" Installed-Size) / 1024))
 [ "$size" -le 70 ] || { say "installed size is $size MB; the most is 70" && exit 1; }

@@ -110,7 +110,9 @@ public final class Journal {
 
         /** Adds all the lines or none, and makes sure that they are on the disk. */
         public void append(List<String> lines) throws IOException {
-            appendLocked(lines);
+            if (!lines.isEmpty()) {
+                appendLocked(lines);
+            }
         }
 
         @Override

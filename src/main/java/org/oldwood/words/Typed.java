@@ -107,7 +107,7 @@ public final class Typed {
     public static double of(String text, String metric, String bare, Units units) {
         Unit wanted = UNITS.get(metric.toLowerCase(Locale.ROOT));
         if (wanted == null) {
-            throw new IllegalStateException("no unit " + metric);
+            throw new IllegalArgumentException("must be a number without a unit, but is \"%s\"".formatted(text));
         }
         double sum = 0;
         int end = 0;

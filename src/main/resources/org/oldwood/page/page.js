@@ -212,11 +212,12 @@ function bushes() {
 /** What can be noted of a bush, by kind of entry; `job` is the task that it is noted for, if any. */
 function ways(bush, job) {
   const choose = (title, choices, done) => edit(title, make('div', { class: 'list' }, ...choices.map((it) => button(it.words, () => done(it)))), button('Back', () => show()));
-  const amount = (title, unit, sizes, done) => {
+  const metric = garden.units === 'metric';
+  const amount = (title, [unit, ...sizes], done) => {
     let sum = 0;
-    const draw = () => edit(`${title}: ${bush.name}, ${bush.id}`, make('p', { role: 'status' }, `${Number(sum.toFixed(1))} ${unit}`),
+    const draw = () => edit(`${title}: ${bush.name}, ${bush.id}`, make('p', { role: 'status' }, `${Number(sum.toFixed(2))} ${unit}`),
       make('div', { class: 'row' }, ...sizes.map((size) => button(`+ ${size}`, () => { sum += size; draw(); })), button('0', () => { sum = 0; draw(); })),
-      make('div', { class: 'row' }, button('Note it', () => (sum > 0 ? done(String(Number(sum.toFixed(1)))) : say('Tap an amount first.')), { class: 'main' }), button('Back', () => show())));
+      make('div', { class: 'row' }, button('Note it', () => (sum > 0 ? done(`${Number(sum.toFixed(2))}${metric ? '' : ` ${unit}`}`) : say('Tap an amount first.')), { class: 'main' }), button('Back', () => show())));
     draw();
   };
   const plant = bush.id;
@@ -229,13 +230,13 @@ function ways(bush, job) {
     canes: ['Counted', count],
     pruned: ['Cut', (start) => numbers(bush, start ?? Object.fromEntries(Object.keys(bush.expected).map((age) => [age, 0])), 'Cut out',
       (them) => tell('pruned', { plant, stems: stems(them) }, `cut ${plant}`))],
-    picked: ['Picked', () => amount('Picked', 'kg', [0.1, 0.5, 1], (kg) => tell('picked', { plant, kg }, `picked ${kg} kg of ${plant}`))],
+    picked: ['Picked', () => amount('Picked', metric ? ['kg', 0.1, 0.5, 1] : ['lb', 0.25, 1, 5], (kg) => tell('picked', { plant, kg }, `picked ${kg}${metric ? ' kg' : ''} of ${plant}`))],
     moisture: ['Soil felt', () => choose('How does the soil feel, a hand deep?', garden.feels[bush.bed], (it) => tell('moisture', { bed: bush.bed, feel: it.key }, `soil of ${bush.bedName}, ${it.key}`))],
-    watered: ['Watered', () => amount('Watered', 'litres', [1, 5, 10], (litres) => tell('watered', { plant, litres }, `watered ${plant}`))],
+    watered: ['Watered', () => amount('Watered', metric ? ['litres', 1, 5, 10] : ['gal', 0.5, 1, 5], (litres) => tell('watered', { plant, litres }, `watered ${plant}`))],
     seen: ['Seen', () => choose('Which stage?', garden.stages, (it) => tell('seen', { plant, stage: it.key }, `${it.key} on ${plant}`))],
     inspected: ['Looks ill', () => choose('What was found?', garden.findings, (it) => tell('inspected', { plant, finding: it.key }, `${plant}: ${it.words}`))],
-    fed: ['Fed', () => choose('What was given?', garden.materials.fed, (it) => amount(it.words, 'g', [10, 50, 100], (grams) => tell('fed', { plant, material: it.key, grams }, `fed ${plant}`)))],
-    mulched: ['Bed mulched', () => choose('With what?', garden.materials.mulched, (it) => amount(it.words, 'cm deep', [1, 5], (depthCm) => tell('mulched', { bed: bush.bed, material: it.key, depthCm }, `mulched ${bush.bedName}`)))],
+    fed: ['Fed', () => choose('What was given?', garden.materials.fed, (it) => amount(it.words, metric ? ['g', 10, 50, 100] : ['oz', 0.5, 2, 8], (grams) => tell('fed', { plant, material: it.key, grams }, `fed ${plant}`)))],
+    mulched: ['Bed mulched', () => choose('With what?', garden.materials.mulched, (it) => amount(it.words, metric ? ['cm', 1, 5] : ['in', 0.5, 2], (depthCm) => tell('mulched', { bed: bush.bed, material: it.key, depthCm }, `mulched ${bush.bedName}`)))],
   };
 }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
+import picocli.CommandLine;
 
 class MainTest {
     @TempDir
@@ -40,10 +41,24 @@ class MainTest {
             assertThat(result.exit()).as(name).isZero();
             assertThat(result.out()).as(name).contains("Usage: oldwood " + name);
             assertThat(result.out()).as(name).contains("\nExample:\n  oldwood " + name);
-            assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))
-                    .as(name)
-                    .isLessThanOrEqualTo(80);
+            assertFits(name, result.out());
         }
+    }
+
+    @Test
+    void every_help_fits_80_columns() {
+        assertFits(Main.everything());
+    }
+
+    private static void assertFits(CommandLine line) {
+        assertFits(line.getCommandSpec().qualifiedName(), line.getUsageMessage());
+        line.getSubcommands().values().forEach(MainTest::assertFits);
+    }
+
+    private static void assertFits(String name, String help) {
+        assertThat(help.lines().mapToInt(String::length).max().orElse(0))
+                .as(name)
+                .isLessThanOrEqualTo(80);
     }
 
     @Test

@@ -34,6 +34,7 @@ import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.season.Season;
 import org.oldwood.sheet.round.Wood;
+import org.oldwood.words.Units;
 
 /** Gathers what the page shows. The same record and day give the same view. */
 final class PageData {
@@ -44,13 +45,15 @@ final class PageData {
 
     private final GardenFolder folder;
     private final GardenPlan plan;
+    private final Units units;
     private final GardenState state;
     private final Season season;
     private final List<PlantState> walked;
 
-    PageData(GardenFolder folder, GardenPlan plan) {
+    PageData(GardenFolder folder, GardenPlan plan, Units units) {
         this.folder = folder;
         this.plan = plan;
+        this.units = units;
         this.state = plan.state();
         this.season = state.season();
         this.walked = state.walked();
@@ -62,6 +65,7 @@ final class PageData {
         walked.forEach(plant -> bushes.add(bush(plant, cuts)));
         return new PageView(
                 state.garden().name(),
+                units.key(),
                 state.date(),
                 rounds(cuts),
                 bushes,

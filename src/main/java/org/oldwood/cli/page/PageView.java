@@ -8,6 +8,7 @@ import java.util.Optional;
 /**
  * What the page shows of the garden on a day; it becomes JSON as it stands.
  *
+ * @param units in which amounts are noted
  * @param rounds what is to be done now, the most urgent first
  * @param bushes all plants in walking order
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 record PageView(
         String garden,
+        String units,
         LocalDate today,
         List<Round> rounds,
         List<Bush> bushes,

@@ -7,7 +7,7 @@ import org.oldwood.cli.command.GardenPlan;
 /** Reads the garden anew for one look of the page: what others noted meanwhile is in it. */
 final class PageViewer extends GardenCommand {
     PageView view() throws IOException {
-        return new PageData(folder(), GardenPlan.of(this, folder())).view();
+        return new PageData(folder(), GardenPlan.of(this, folder()), units()).view();
     }
 
     @Override

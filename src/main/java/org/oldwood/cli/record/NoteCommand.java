@@ -39,12 +39,18 @@ import picocli.CommandLine.Option;
             "A table's first line names its columns: date, entry, note and the keys of the",
             "entries; a cell that does not apply stays empty. oldwood note ENTRY --help tells",
             "an entry's keys. \"oldwood journal --csv\" writes such a table; its lines have ids,",
-            "and one that is noted already is passed over when the table comes back.",
+            "and one that is noted already is passed over when the table comes back. In a",
+            "table of \"oldwood tasks year --csv\" write done as a round's state to tick it,",
+            "with the day in a column date, or it is today.",
             "",
             "Example:",
             "  oldwood note --csv notes.csv"
         })
 public final class NoteCommand extends GardenCommand {
+    /** What a table of rounds says besides. */
+    private static final List<String> ROUNDS =
+            List.of("round", "day", "from", "to", "title", "beds", "bushes", "minutes", "materials", "state", "tasks");
+
     @Option(names = "--csv", paramLabel = "FILE", description = "a table of entries; - for standard input")
     Optional<String> csv = Optional.empty();
 
@@ -91,17 +97,38 @@ public final class NoteCommand extends GardenCommand {
         List<Draft> drafts = new ArrayList<>();
         Ticking ticking = new Ticking(this);
         for (Csv.Row row : rows) {
-            draft(row, semicolons, problems)
+            (row.cell("round").isPresent() ? tick(row, ticking, problems) : draft(row, semicolons, problems))
                     .ifPresent(draft ->
                             drafts.addAll(draft.id().isPresent() ? List.of(draft) : ticking.booked(draft, List.of())));
         }
         return drafts;
     }
 
+    /** A round of a table of rounds, where its state says that it is done and the plan does not. */
+    private Optional<Draft> tick(Csv.Row row, Ticking ticking, Problems problems) {
+        String round = row.cell("round").orElseThrow();
+        return date(
+                        row,
+                        Map.of(
+                                "date",
+                                new Json.Text(
+                                        row.place().at("date"), row.cell("date").orElse(""))),
+                        problems)
+                .filter(day -> row.cell("state").filter("done"::equals).isPresent() && ticking.isOpen(round, day))
+                .map(day -> new Draft(
+                        day,
+                        EntryKind.DONE,
+                        Map.of("task", new Json.Text(row.place().at("round"), round)),
+                        row.place()));
+    }
+
     private static void checkColumns(Csv table, String file, Problems problems) {
         Set<String> known = new TreeSet<>(List.of("id", "once", "date", "entry", "note"));
         for (EntryKind kind : EntryKind.values()) {
             kind.fields().stream().map(EntryField::key).forEach(known::add);
+        }
+        if (table.columns().contains("round")) {
+            known.addAll(ROUNDS);
         }
         for (String column : table.columns()) {
             if (!column.isEmpty() && !known.contains(column)) {

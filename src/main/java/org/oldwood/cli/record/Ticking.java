@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Noted;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryField;
@@ -34,6 +35,7 @@ import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Json;
 import org.oldwood.store.Place;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Typed;
 
 /**
  * Books tasks that were ticked off: the entry that says so, and those that the work comes to: materials and grams, the
@@ -105,10 +107,37 @@ public final class Ticking {
                     .ifPresent(found -> inTime(draft, found.window().last()));
             return List.of(draft);
         }
-        Optional<Double> amount =
-                draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
+        Optional<Double> amount = amount(draft, task.value());
         String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
         return drafts(new Tick(task.value(), draft.date(), only(draft), except, amount, note), draft.place());
+    }
+
+    /** How much was done, in the task's unit; it may be typed with one of the same kind. */
+    private Optional<Double> amount(Draft draft, String task) {
+        if (!(draft.values().get("amount") instanceof Json.Text typed)) {
+            return draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
+        }
+        String unit = planned(draft.date())
+                .plan
+                .find(task)
+                .flatMap(Task::amount)
+                .map(Amount::unit)
+                .orElse("");
+        try {
+            return Optional.of(Typed.of(typed.value(), unit, unit, command.units()));
+        } catch (IllegalArgumentException e) {
+            throw command.usage("amount " + e.getMessage());
+        }
+    }
+
+    /** Whether something of a round is left to do on a day. */
+    boolean isOpen(String round, LocalDate day) {
+        return round(round, day)
+                .orElseThrow(() -> command.noSuch(
+                        "round",
+                        round,
+                        planned(day).rounds.stream().map(Round::id).toList()))
+                .open();
     }
 
     private Optional<Round> round(String text, LocalDate day) {

@@ -120,7 +120,7 @@ public final class TasksCommand extends GardenCommand {
                 .filter(one.isPresent() ? one.get()::equals : asked(kinds))
                 .toList();
         if (table.asked()) {
-            table.print(this, listed.stream().map(TasksCommand::cells).toList());
+            table.print(this, listed.stream().map(this::cells).toList());
             return;
         }
         RoundLines lines = new RoundLines(this);
@@ -144,21 +144,23 @@ public final class TasksCommand extends GardenCommand {
     }
 
     /** A round as a line of a table. */
-    private static Map<String, String> cells(Round round) {
+    private Map<String, String> cells(Round round) {
         Map<String, String> cells = new LinkedHashMap<>();
         cells.put("round", round.id());
         cells.put("day", round.day().toString());
         cells.put("from", round.firstGoodDay().toString());
         cells.put("to", round.lastGoodDay().toString());
-        cells.put("title", round.title());
+        cells.put("title", wording().said(round.title()));
         cells.put("beds", String.join(", ", round.beds()));
         cells.put("bushes", round.bushes() == 0 ? "" : Integer.toString(round.bushes()));
         cells.put("minutes", round.minutes() == 0 ? "" : Long.toString(Math.round(round.minutes())));
         cells.put(
                 "materials",
-                round.materials().stream()
-                        .map(all -> "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
-                        .collect(Collectors.joining(", ")));
+                wording()
+                        .said(round.materials().stream()
+                                .map(all ->
+                                        "%s of %s".formatted(Purchase.measured(all.amount(), all.unit()), all.name()))
+                                .collect(Collectors.joining(", "))));
         cells.put("state", round.open() ? "open" : "done");
         cells.put("tasks", round.all().stream().map(Task::id).collect(Collectors.joining(" ")));
         return cells;

@@ -78,6 +78,35 @@ class SpreadsheetTest {
         assertThat(table("new", "stock", "--csv")).isEqualTo(stock);
     }
 
+    @ParameterizedTest
+    @CsvSource({"terrace-school,--csv", "fire-station-hedges,--decimal-comma"})
+    void the_years_rounds_come_back_with_ticks(String garden, String option) throws IOException {
+        String table = ok("tasks", "year", option, "--garden=" + garden, DAY);
+        Path file = Files.writeString(folder.resolve("rounds.csv"), table);
+        long before = entries(garden);
+        ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
+        assertThat(entries(garden)).as("nothing was ticked").isEqualTo(before);
+
+        String ticked = table.replaceFirst("open", "done");
+        Files.writeString(file, ticked);
+        ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
+
+        long after = entries(garden);
+        assertThat(after).isGreaterThan(before);
+        ok("note", "--csv=rounds.csv", "--quiet", "--garden=" + garden, DAY);
+        assertThat(entries(garden)).as("what is done is passed over").isEqualTo(after);
+        String line =
+                ticked.lines().filter(row -> row.contains("done")).findFirst().orElseThrow();
+        assertThat(ok("tasks", "year", "--finished", option, "--garden=" + garden, DAY)
+                        .lines())
+                .anyMatch(row -> row.contains(line.split("[,;]")[0]) && row.contains("done"));
+    }
+
+    private long entries(String garden) throws IOException {
+        return Files.readAllLines(folder.resolve(garden).resolve("journal.jsonl"))
+                .size();
+    }
+
     @Test
     void a_table_that_comes_back_with_a_line_more_notes_that_line() throws IOException {
         String journal = table("terrace-school", "journal", "--csv");
