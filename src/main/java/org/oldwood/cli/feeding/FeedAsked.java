@@ -27,7 +27,6 @@ import picocli.CommandLine.Option;
 /** A piece of ground told on the command line, to be fed without a garden. */
 final class FeedAsked {
     private static final List<String> GROWTH = List.of("weak", "normal", "strong");
-    private static final String LIGHT = "light-sand";
 
     @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
     Optional<String> crop = Optional.empty();
@@ -103,14 +102,12 @@ final class FeedAsked {
         OptionalDouble measured = ph.map(OptionalDouble::of).orElse(OptionalDouble.empty());
         Choice choice =
                 Choice.of(feeds(command, books, profile), profile, need.gPerM2().k2o(), measured);
-        boolean sand =
-                books.tables().soils().nitrogen(soil).filter(LIGHT::equals).isPresent();
         Budget budget = Budget.of(
                 books.tables(),
                 need,
                 Budget.Counting.NOTHING,
                 books.tables().timing(profile.timing()),
-                sand,
+                asked.soil().texture(),
                 0,
                 choice,
                 asked.ground());

@@ -40,9 +40,14 @@ public record Budget(
      * @param left what earlier seasons left
      * @param mulch what the mulch that is still to be laid will bring
      * @param given what was given in the season
+     * @param materials how much of which material was given in the season, g/m²
      */
-    public record Counting(Nutrients left, Nutrients mulch, Nutrients given) {
-        public static final Counting NOTHING = new Counting(Nutrients.NONE, Nutrients.NONE, Nutrients.NONE);
+    public record Counting(Nutrients left, Nutrients mulch, Nutrients given, Map<String, Double> materials) {
+        public static final Counting NOTHING = of(Nutrients.NONE, Nutrients.NONE);
+
+        static Counting of(Nutrients left, Nutrients given) {
+            return new Counting(left, Nutrients.NONE, given, Map.of());
+        }
 
         public Nutrients all() {
             return left.plus(mulch).plus(given);
@@ -52,7 +57,7 @@ public record Budget(
     /**
      * The budget.
      *
-     * @param sand whether the ground is light sand
+     * @param texture the soil: on light sand and on peat dressings are smaller
      * @param from the first dressing that is still to come, 0 for the year's first
      */
     public static Budget of(
@@ -60,18 +65,18 @@ public record Budget(
             Need need,
             Counting counting,
             Timing timing,
-            boolean sand,
+            Optional<String> texture,
             int from,
             Choice choice,
             NeedCase.Ground ground) {
-        FeedLimits limits = new FeedLimits(tables, need);
+        FeedLimits limits = new FeedLimits(tables, need, counting.materials());
         Nutrients due = need.gPerM2().minus(counting.all()).atLeastZero();
         Recipe recipe = recipe(tables, limits, due, choice.allowed());
         if (from > 0) {
             recipe = quicker(tables, limits, due, choice.allowed(), recipe);
         }
-        List<FeedPlan> dressings = new Dressings(tables, timing, sand, recipe)
-                .of(need.gPerM2().n(), counting.all().n(), from, ground);
+        Dressings split = new Dressings(tables, timing, texture, recipe);
+        List<FeedPlan> dressings = split.of(need.gPerM2().n(), counting.all().n(), from, ground);
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
         return new Budget(
                 need,
@@ -80,10 +85,8 @@ public record Budget(
                 ground,
                 timing,
                 dressings,
-                limits.missing(year.undone(), recipe, choice),
-                Stream.concat(
-                                limits.notes(year.undone(), year.comesWithIt(), choice).stream(),
-                                choice.refused().stream())
+                limits.missing(year, recipe, split.most()),
+                Stream.concat(limits.notes(year).stream(), choice.refused().stream())
                         .toList());
     }
 
@@ -134,7 +137,7 @@ public record Budget(
     }
 
     /** What of that the dressings bring. */
-    private Nutrients comesWithIt() {
+    Nutrients comesWithIt() {
         return dressed().minus(due()).atLeastZero();
     }
 

@@ -2,6 +2,7 @@ package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Splits a year's recipe into its dressings. Nitrogen goes by the shares of the timing: after the first dressing its
@@ -18,14 +19,24 @@ final class Dressings {
     private final List<Timing.Dressing> times;
     private final double most;
 
-    Dressings(FeedingTables tables, Timing timing, boolean sand, Recipe recipe) {
+    Dressings(FeedingTables tables, Timing timing, Optional<String> texture, Recipe recipe) {
         this.tables = tables;
         this.recipe = recipe;
         boolean slow = slow(recipe);
-        this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : timing.on(sand);
-        this.most = slow
-                ? Double.POSITIVE_INFINITY
-                : tables.limits().dressingMostN().is();
+        this.times = slow
+                ? List.of(new Timing.Dressing("first", "in one dressing", 1))
+                : timing.on(tables.soils().lightSand(texture));
+        this.most = slow ? Double.POSITIVE_INFINITY : most(texture);
+    }
+
+    private double most(Optional<String> texture) {
+        FeedingTables.Limits limits = tables.limits();
+        return (tables.soils().organic(texture) ? limits.dressingMostNOnPeat() : limits.dressingMostN()).is();
+    }
+
+    /** The most nitrogen of one dressing, g/m². */
+    double most() {
+        return most;
     }
 
     private static boolean slow(Recipe recipe) {
@@ -44,9 +55,7 @@ final class Dressings {
         for (int i = 0; i < nitrogen.size(); i++) {
             List<Recipe.Part> parts = new ArrayList<>();
             for (Recipe.Part part : recipe.parts()) {
-                double share = goesWithFirst(part, nitrogen, all)
-                        ? (i == 0 ? 1 : 0)
-                        : nitrogen.get(i) / recipe.gives().n();
+                double share = share(part, nitrogen, i, all);
                 parts.add(new Recipe.Part(part.feed(), part.amount() * share));
             }
             FeedPlan plan = FeedPlan.of(from + i, when(from + i), parts, smallest(), ground);
@@ -61,10 +70,17 @@ final class Dressings {
         return which < times.size() ? times.get(which).words() : "the rest, some weeks later";
     }
 
-    /** Too little nitrogen for another weighing. */
-    private boolean goesWithFirst(Recipe.Part part, List<Double> nitrogen, double all) {
+    /** The share of a material that a dressing takes; one with too little nitrogen for two weighings is weighed once. */
+    private double share(Recipe.Part part, List<Double> nitrogen, int dressing, double all) {
         double n = part.feed().gives(part.amount()).n();
-        return all <= HAIR || n * (1 - nitrogen.get(0) / all) < smallest();
+        double of = recipe.gives().n();
+        if (n < smallest()) {
+            return dressing == 0 ? 1 : 0;
+        }
+        if (n * (all - nitrogen.get(0)) / of < smallest()) {
+            return dressing == 0 ? all / of : 0;
+        }
+        return nitrogen.get(dressing) / of;
     }
 
     private double smallest() {
@@ -76,7 +92,7 @@ final class Dressings {
         List<Double> all = new ArrayList<>();
         double given = givenN;
         double left = brings;
-        for (int which = from; which <= Math.max(times.size(), from + 1); which++) {
+        for (int which = from; which <= Math.max(times.size() - 1, 1); which++) {
             double n = Math.max(0, Math.min(Math.min(most, left), needN * shareUntil(which) - given));
             given += n;
             left -= n;

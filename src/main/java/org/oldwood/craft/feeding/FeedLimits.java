@@ -2,6 +2,7 @@ package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.oldwood.words.Words;
 
@@ -16,17 +17,25 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
 
     private final FeedingTables tables;
     private final Need need;
+    private final Map<String, Double> given;
 
-    FeedLimits(FeedingTables tables, Need need) {
+    /** For a season in which so much of each material was given already, g/m². */
+    FeedLimits(FeedingTables tables, Need need, Map<String, Double> given) {
         this.tables = tables;
         this.need = need;
+        this.given = given;
     }
 
     private record Limit(double most, String why) {}
 
     @Override
     public double applyAsDouble(Feed feed) {
-        return limit(feed).most;
+        return left(feed);
+    }
+
+    /** What the year still allows. */
+    private double left(Feed feed) {
+        return Math.max(0, limit(feed).most - given.getOrDefault(feed.id(), 0.0));
     }
 
     private Limit limit(Feed feed) {
@@ -73,7 +82,10 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
     }
 
     /** What stays undone of what is worth giving, with the true reason and the way out. */
-    List<String> missing(Nutrients undone, Recipe recipe, Choice choice) {
+    List<String> missing(Budget year, Recipe recipe, double mostAtOnce) {
+        Nutrients undone = year.undone();
+        boolean tooLate = recipe.gives().n() - year.dressed().n()
+                >= tables.limits().smallest().n();
         List<String> lines = new ArrayList<>();
         List<String> amounts = new ArrayList<>();
         List<String> names = new ArrayList<>();
@@ -82,9 +94,13 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
                 continue;
             }
             String amount = "%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), nutrient.symbol());
-            if (brought(nutrient, choice)) {
+            if (nutrient == Nutrient.N && tooLate) {
+                lines.add(
+                        "%s are not given: a dressing holds at most %s g/m² of nitrogen here; another would come too late."
+                                .formatted(amount, Words.amount(mostAtOnce)));
+            } else if (brought(nutrient, year.choice())) {
                 lines.add("%s are not given: %s. Beside it keep a feed that brings %s alone."
-                        .formatted(amount, why(nutrient, recipe), nutrient.words()));
+                        .formatted(amount, why(nutrient, recipe, year.choice()), nutrient.words()));
             } else {
                 amounts.add(amount);
                 names.add(nutrient.words());
@@ -97,13 +113,12 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
         return List.copyOf(lines);
     }
 
-    private String why(Nutrient nutrient, Recipe recipe) {
-        return recipe.parts().stream()
-                .filter(part -> part.feed().gives(1).of(nutrient) > 0)
-                .filter(part -> part.amount() >= limit(part.feed()).most * 0.999)
+    private String why(Nutrient nutrient, Recipe recipe, Choice choice) {
+        return choice.allowed().stream()
+                .filter(feed -> feed.gives(1).of(nutrient) > 0)
+                .filter(feed -> recipe.amount(feed) >= left(feed) * 0.999)
                 .findFirst()
-                .map(part -> "more of %s is not advised, since %s"
-                        .formatted(part.feed().name(), limit(part.feed()).why))
+                .map(feed -> "more of %s is not advised, since %s".formatted(feed.name(), limit(feed).why))
                 .orElse(
                         nutrient == Nutrient.N
                                 ? "these materials bring too much of others with it"
@@ -111,14 +126,18 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
     }
 
     /** What is too little to weigh out, and what comes beyond the need. */
-    List<String> notes(Nutrients undone, Nutrients beyond, Choice choice) {
+    List<String> notes(Budget year) {
+        Nutrients undone = year.undone();
+        Nutrients beyond = year.comesWithIt();
         List<String> notes = new ArrayList<>();
         List<String> little = new ArrayList<>();
         List<String> more = new ArrayList<>();
         for (Nutrient nutrient : Nutrient.values()) {
             double smallest = tables.limits().smallest().of(nutrient);
             String symbol = nutrient.symbol();
-            if (undone.of(nutrient) >= smallest / 2 && undone.of(nutrient) < smallest && brought(nutrient, choice)) {
+            if (undone.of(nutrient) >= smallest / 2
+                    && undone.of(nutrient) < smallest
+                    && brought(nutrient, year.choice())) {
                 little.add("%s g/m² %s".formatted(Words.amount(undone.of(nutrient)), symbol));
             }
             if (beyond.of(nutrient) >= smallest) {

@@ -86,6 +86,7 @@ public record FeedingTables(
      * @param residualShare share of organic nitrogen that comes in the second year
      * @param organicShareMost largest share of the nitrogen need to give as manure or compost
      * @param dressingMostN largest single dressing of nitrogen, g/m²
+     * @param dressingMostNOnPeat the same on peat, g/m²
      * @param plantingYearMostN most nitrogen in the planting year, g/m²
      * @param potashToMagnesiumMost largest ratio of soil K to Mg, mg/l
      * @param soilTestEvery years between soil tests
@@ -101,6 +102,7 @@ public record FeedingTables(
             Figure residualShare,
             Figure organicShareMost,
             Figure dressingMostN,
+            Figure dressingMostNOnPeat,
             Figure plantingYearMostN,
             Figure potashToMagnesiumMost,
             Figure soilTestEvery,
@@ -116,6 +118,7 @@ public record FeedingTables(
                     Figure.read(fields, "residualShare"),
                     Figure.read(fields, "organicShareMost"),
                     Figure.read(fields, "dressingMostN"),
+                    Figure.read(fields, "dressingMostNOnPeat"),
                     Figure.read(fields, "plantingYearMostN"),
                     Figure.read(fields, "potashToMagnesiumMost"),
                     Figure.read(fields, "soilTestEvery"),

@@ -27,6 +27,14 @@ public record Recipe(List<Part> parts, Nutrients gives) {
         }
     }
 
+    /** How much of a feed is in it. */
+    double amount(Feed feed) {
+        return parts.stream()
+                .filter(part -> part.feed.equals(feed))
+                .mapToDouble(Part::amount)
+                .sum();
+    }
+
     /** A material at hand, what a gram of it gives, and the most of it. */
     private record Kept(Feed feed, Nutrients ofOne, double most) {}
 

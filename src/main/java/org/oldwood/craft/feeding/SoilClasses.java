@@ -9,6 +9,8 @@ import org.oldwood.store.Fields;
 
 /** In which class of each published table a soil texture falls. */
 public final class SoilClasses {
+    private static final String LIGHT = "light-sand";
+
     private final Map<String, Row> rows = new LinkedHashMap<>();
 
     /**
@@ -41,6 +43,11 @@ public final class SoilClasses {
     /** Its class in the nitrogen tables; empty where the texture is not known. */
     public Optional<String> nitrogen(Optional<String> texture) {
         return texture.flatMap(this::of).map(Row::nitrogen);
+    }
+
+    /** Whether a texture is light sand, off which rain takes a large dressing. */
+    boolean lightSand(Optional<String> texture) {
+        return nitrogen(texture).filter(LIGHT::equals).isPresent();
     }
 
     /** Whether a texture is peat. */

@@ -3,7 +3,9 @@ package org.oldwood.facts.feeding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.Need;
@@ -235,6 +237,13 @@ public final class Applications {
                 .filter(each -> season.equals(each.season))
                 .map(Given::now)
                 .reduce(Nutrients.NONE, Nutrients::plus);
+    }
+
+    /** How much of which material was fed within a season, g/m². */
+    static Map<String, Double> materials(List<Given> given, Season season) {
+        return given.stream()
+                .filter(each -> season.equals(each.season) && each.kind == EntryKind.FED)
+                .collect(Collectors.groupingBy(Given::material, Collectors.summingDouble(Given::gPerM2)));
     }
 
     /**

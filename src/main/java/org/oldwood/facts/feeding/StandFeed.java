@@ -36,7 +36,6 @@ import org.oldwood.season.Season;
  * @param need the need of the season
  * @param counting what counts already
  * @param choice the materials that it may get
- * @param sand whether it stands on light sand
  * @param tub whether it stands in tubs
  * @param tests when the soil was tested and how old that is; empty where it never was
  * @param given all that was given, oldest first
@@ -50,13 +49,10 @@ public record StandFeed(
         Need need,
         Budget.Counting counting,
         Choice choice,
-        boolean sand,
         boolean tub,
         List<String> tests,
         List<Applications.Given> given,
         List<String> assumed) {
-    private static final String LIGHT = "light-sand";
-
     /** The food of the subject; empty where it stands in no bed or no figures are known of it. */
     public static Optional<StandFeed> of(FeedingBooks books, Situation s) {
         if (s.subject().bed().isEmpty() || s.subject().crop().isEmpty()) {
@@ -91,7 +87,8 @@ public record StandFeed(
         Budget.Counting counting = new Budget.Counting(
                 applications.left(given, s.season(), need, asking.tested()),
                 BedMulch.brings(books, s),
-                Applications.given(given, s.season()));
+                Applications.given(given, s.season()),
+                Applications.materials(given, s.season()));
         FeedingBooks.Kept<Feed> kept = books.feeds(s.world().state().garden().materials(), profile.acidSoil());
         return new StandFeed(
                 crop,
@@ -106,7 +103,6 @@ public record StandFeed(
                         bed,
                         profile,
                         Choice.of(kept.materials(), profile, need.gPerM2().k2o(), asking.ph())),
-                sand(books, bed),
                 litres.isPresent(),
                 asking.tests(),
                 List.copyOf(given),
@@ -128,14 +124,6 @@ public record StandFeed(
         return choice.without(feed -> apart.clash(bed.bed().id(), s.day(), Set.copyOf(feed.tags()))
                 .filter(clash -> clash.from().isAfter(last))
                 .map(clash -> "%s; it must wait until %s.".formatted(clash.other(), clash.from())));
-    }
-
-    private static boolean sand(FeedingBooks books, BedState bed) {
-        return books.tables()
-                .soils()
-                .nitrogen(bed.bed().texture())
-                .map(LIGHT::equals)
-                .orElse(false);
     }
 
     /** Whether anything was fed in the season's time of feeding; what was given before winter is no dressing of it. */
@@ -161,7 +149,7 @@ public record StandFeed(
         if (tub) {
             return TubFeed.budget(books.tables(), need, counting, choice, timing, asked.ground());
         }
-        return Budget.of(books.tables(), need, counting, timing, sand, from, choice, asked.ground());
+        return Budget.of(books.tables(), need, counting, timing, asked.soil().texture(), from, choice, asked.ground());
     }
 
     /** What other published schools ask for here, a line each. */

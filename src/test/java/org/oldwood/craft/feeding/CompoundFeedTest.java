@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +22,7 @@ class CompoundFeedTest {
                 Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked),
                 Budget.Counting.NOTHING,
                 Data.TABLES.timing(profile.timing()),
-                false,
+                Optional.empty(),
                 0,
                 new Choice(List.of(Data.feed(material)), List.of()),
                 asked.ground());
@@ -67,9 +68,9 @@ class CompoundFeedTest {
         Budget mulched = Budget.of(
                 Data.TABLES,
                 plain.need(),
-                new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE),
+                new Budget.Counting(Nutrients.NONE, new Nutrients(0, 0, 6, 0), Nutrients.NONE, Map.of()),
                 plain.timing(),
-                false,
+                Optional.empty(),
                 0,
                 plain.choice(),
                 plain.ground());

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -18,16 +19,20 @@ class DressingsTest {
 
     /** Each dressing's nitrogen and phosphate, g/m², on ten thousand square metres so that rounding does not show. */
     private static List<Nutrients> dressings(String timing, double need, double given, int from, Feed... kept) {
+        return dressings(Optional.empty(), timing, need, given, from, kept);
+    }
+
+    private static List<Nutrients> dressings(
+            Optional<String> texture, String timing, double need, double given, int from, Feed... kept) {
         Need wanted =
                 new Need(new Nutrients(need, 4, 0, 0), EnumSet.allOf(Nutrient.class), "print", List.of(), List.of());
-        Budget.Counting counting = new Budget.Counting(
-                new Nutrients(given, 0, 0, 0).times(0.5), Nutrients.NONE, new Nutrients(given, 0, 0, 0).times(0.5));
+        Nutrients half = new Nutrients(given / 2, 0, 0, 0);
         return Budget.of(
                         Data.TABLES,
                         wanted,
-                        counting,
+                        Budget.Counting.of(half, half),
                         Data.TABLES.timing(timing),
-                        false,
+                        texture,
                         from,
                         new Choice(List.of(kept), List.of()),
                         new NeedCase.Ground(10_000, 0, 0))
@@ -49,6 +54,17 @@ class DressingsTest {
         assertThat(dressings("rubus", 15, 0, 0, NITROGEN))
                 .containsExactly(new Nutrients(10, 0, 0, 0), new Nutrients(5, 0, 0, 0));
         assertThat(dressings("rubus", 15, 10, 1, NITROGEN)).containsExactly(new Nutrients(5, 0, 0, 0));
+    }
+
+    /** Waikato Regional Council: at most 30 kg N a hectare in one dressing on peat. */
+    @Test
+    void peat_holds_three_grams_at_once() {
+        assertThat(dressings(Optional.of("peat"), "ribes", 7, 0, 0, NITROGEN))
+                .extracting(Nutrients::n)
+                .containsExactly(3.0, 3.0);
+        assertThat(dressings(Optional.of("loam"), "ribes", 7, 0, 0, NITROGEN))
+                .extracting(Nutrients::n)
+                .containsExactly(3.5, 3.5);
     }
 
     @Test

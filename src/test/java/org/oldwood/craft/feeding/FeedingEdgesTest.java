@@ -38,7 +38,7 @@ class FeedingEdgesTest {
                 new Need(due, EnumSet.allOf(Nutrient.class), "", List.of(), List.of()),
                 Budget.Counting.NOTHING,
                 Data.TABLES.timing("rubus"),
-                false,
+                Optional.empty(),
                 0,
                 choice(feeds),
                 ground);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -31,9 +32,9 @@ class FeedingLawsTest {
         return Budget.of(
                 Data.TABLES,
                 new Need(need, EnumSet.allOf(Nutrient.class), "", List.of(), List.of()),
-                new Budget.Counting(left, Nutrients.NONE, given),
+                Budget.Counting.of(left, given),
                 Data.TABLES.timing("ribes"),
-                false,
+                Optional.empty(),
                 0,
                 new Choice(kept, List.of()),
                 new NeedCase.Ground(1000, 0, 0));

@@ -47,7 +47,7 @@ class PublishedYearsTest {
                 new Need(need.gPerM2().withN(n), need.known(), need.school(), List.of(), List.of()),
                 Budget.Counting.NOTHING,
                 Data.TABLES.timing(profile.timing()),
-                "loamy-sand".equals(row.getString(3)),
+                asked.soil().texture(),
                 0,
                 new Choice(List.of(feed(material)), List.of()),
                 asked.ground());
@@ -86,7 +86,7 @@ class PublishedYearsTest {
                         Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked),
                         Budget.Counting.NOTHING,
                         Data.TABLES.timing(profile.timing()),
-                        false,
+                        Optional.empty(),
                         0,
                         new Choice(List.of(Data.feed("ammonium-nitrate")), List.of()),
                         asked.ground())

@@ -17,7 +17,7 @@ class TubFeedTest {
         return TubFeed.budget(
                 Data.TABLES,
                 Need.inTub(Data.TABLES, litres, ground),
-                new Budget.Counting(Nutrients.NONE, Nutrients.NONE, Nutrients.NONE.withN(givenN / 0.07)),
+                Budget.Counting.of(Nutrients.NONE, Nutrients.NONE.withN(givenN / 0.07)),
                 new Choice(List.of(feeds).stream().map(Data::feed).toList(), List.of()),
                 Data.TABLES.timing("tub"),
                 ground);
