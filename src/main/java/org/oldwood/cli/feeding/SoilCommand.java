@@ -64,9 +64,9 @@ abstract class SoilCommand extends GardenCommand {
         return new SoilSheet(title, Optional.empty(), facts, stuff, plan, asked.areaM2(), 0, Optional.empty());
     }
 
-    private SoilSheet ofBed(Bed bed, BedAcidity soil, NextTask next) {
+    private SoilSheet ofBed(FeedingBooks books, Bed bed, BedAcidity soil, NextTask next) {
         Given given = given(soil);
-        List<String> facts = facts(soil);
+        List<String> facts = facts(books, bed, soil);
         if (given.sinceTest > 0) {
             facts.add("Given since the test, as %s: %s g/m².".formatted(given.as, Words.amount(given.sinceTest)));
         }
@@ -133,7 +133,7 @@ abstract class SoilCommand extends GardenCommand {
             BedAcidity found = BedAcidity.of(books, garden.situation(subject));
             if (bed.map(subject.id()::equals).orElseGet(() -> concerns(found))) {
                 NextTask next = garden.next(subject, List.of(amount()));
-                sheets.add(ofBed(subject.bed().orElseThrow().bed(), found, next));
+                sheets.add(ofBed(books, subject.bed().orElseThrow().bed(), found, next));
             }
         }
         if (sheets.isEmpty()) {
@@ -142,11 +142,15 @@ abstract class SoilCommand extends GardenCommand {
         return sheets;
     }
 
-    private static List<String> facts(BedAcidity soil) {
+    private static List<String> facts(FeedingBooks books, Bed bed, BedAcidity soil) {
         List<String> facts = new ArrayList<>();
-        String wanted = soil.profile().isEmpty()
-                ? ""
-                : "; its crops want pH " + Words.amount(soil.asked().targetPh());
+        String wanted = soil.profile()
+                .map(profile -> "; its crops want pH %s%s"
+                        .formatted(
+                                Words.amount(
+                                        BedAcidity.enoughPh(books, bed, profile).is()),
+                                books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
+                .orElse("");
         facts.add(soil.tested()
                         .map(day -> "pH %s, tested on %s, %s"
                                 .formatted(

@@ -38,6 +38,7 @@ final class WaterAdvice {
 
     void print() {
         standing();
+        WaterDoses.aDayInTubs(account, figures).ifPresent(this::say);
         if (account.days().isShort(account.index(state.date()))) {
             dose("Water now", account.refill(state.date()));
         } else {

@@ -11,7 +11,9 @@ import org.oldwood.craft.feeding.liming.LimeCase;
 import org.oldwood.craft.feeding.liming.LimePlan;
 import org.oldwood.craft.feeding.liming.PhPlan;
 import org.oldwood.craft.feeding.liming.SulphurPlan;
+import org.oldwood.crop.Figure;
 import org.oldwood.facts.Situation;
+import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -100,6 +102,15 @@ public record BedAcidity(
                 .map(books::profile)
                 .flatMap(Optional::stream)
                 .min((a, b) -> Double.compare(a.targetPh().is(), b.targetPh().is()));
+    }
+
+    /** The pH that is enough for a crop in a bed; peat need not be as sweet as mineral soil. */
+    public static Figure enoughPh(FeedingBooks books, Bed bed, FeedingProfile profile) {
+        Figure peat = books.liming().figure("peatTarget");
+        return books.tables().soils().organic(bed.texture())
+                        && peat.is() < profile.targetPh().is()
+                ? peat
+                : profile.targetPh();
     }
 
     private static LimeCase asked(

@@ -46,24 +46,22 @@ public final class SoilAdvisor implements Advisor {
             return Fact.number(
                     name, litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
         }
-        Optional<Figure> target = s.subject()
-                .bed()
-                .flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed))
-                .map(FeedingProfile::targetPh);
-        if (target.isEmpty()) {
+        Optional<FeedingProfile> profile = s.subject().bed().flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed));
+        if (profile.isEmpty()) {
             return Fact.unknown(name, "the pH that these crops want is not known");
         }
+        Figure enough =
+                BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
         if (name.equals("target-ph")) {
-            return Fact.number(
-                    name,
-                    target.get().is(),
-                    "these crops want pH " + Words.amount(target.get().is()));
+            return Fact.number(name, enough.is(), "these crops want pH " + Words.amount(enough.is()));
         }
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
         if (ph.isEmpty()) {
             return Fact.unknown(name, "the pH was never measured; note soil-test with its pH");
         }
-        double gap = Math.round((target.get().is() - ph.get().ph()) * 100) / 100.0;
+        double most = Math.max(
+                enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
+        double gap = Math.round((most - ph.get().ph()) * 100) / 100.0;
         return new Fact(
                 name,
                 OptionalDouble.of(gap),
@@ -74,10 +72,10 @@ public final class SoilAdvisor implements Advisor {
                                 Words.amount(ph.get().ph()),
                                 ph.get().date(),
                                 SoilRecord.age(ph.get().date(), s.day()),
-                                Words.amount(target.get().is()),
+                                Words.amount(most),
                                 Words.amount(Math.abs(gap)),
                                 gap >= 0 ? " too low" : " too high"),
-                target.get().sources());
+                enough.sources());
     }
 
     @Override

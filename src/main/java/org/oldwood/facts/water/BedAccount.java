@@ -34,6 +34,7 @@ import org.oldwood.season.weather.Weather;
  * @param days the account; past days on what was noted, the days ahead on means and without watering
  * @param today the day up to which things were noted
  * @param now what is missing this evening
+ * @param evaporationMm the reference evapotranspiration of today, mm
  * @param rainSpread by what share of the mean the rain of some weeks commonly misses it
  * @param remarks what was taken for granted, for people
  */
@@ -43,6 +44,7 @@ public record BedAccount(
         WaterDays days,
         LocalDate today,
         Depletion now,
+        double evaporationMm,
         double rainSpread,
         List<String> remarks) {
     public BedAccount {
@@ -72,7 +74,7 @@ public record BedAccount(
         WaterDays drier = account.run(weather.withRainTimes(1 - spread, unknown), coefficient, events, 0);
         WaterDays wetter = account.run(weather.withRainTimes(1 + spread, unknown), coefficient, events, 0);
         Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
-        return new BedAccount(state, soil, days, today, now, spread, remarks);
+        return new BedAccount(state, soil, days, today, now, weather.et0(last), spread, remarks);
     }
 
     private static List<BedDemand.Laid> laid(BedState state, WeatherSeries weather) {

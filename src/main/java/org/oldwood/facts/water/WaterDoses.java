@@ -41,6 +41,7 @@ public final class WaterDoses {
         hours(soil, dose, figures).ifPresent(lines::add);
         splits(soil, figures, each -> each.holds(situation.day(), situation.season(), water.stages()))
                 .ifPresent(lines::add);
+        account.flatMap(known -> aDayInTubs(known, figures)).ifPresent(lines::add);
         soil.remarks().forEach(remark -> lines.add("Taken for granted: " + remark + "."));
         return Amount.of(
                         Math.rint(dose.litres()),
@@ -100,6 +101,25 @@ public final class WaterDoses {
                                 Math.round(100 * share.is()),
                                 Math.round(wait.is()),
                                 share.seen().words()));
+    }
+
+    /** What a tub wants on a day like today, whose roots cannot go deeper for it. */
+    public static Optional<String> aDayInTubs(BedAccount account, WaterFigures figures) {
+        Figure times = figures.figure("tubEvaporation");
+        double litres =
+                RootZone.litres(account.evaporationMm(), account.state().bed().areaM2())
+                        / account.soil().plants();
+        return account.state().bed().tubLitres().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "A tub wants about %s to %s l a day per %s now: its top × %s mm of evaporation × %s (%s). Water until it runs out below."
+                                .formatted(
+                                        one(litres * times.low()),
+                                        one(litres * times.high()),
+                                        account.soil().each(),
+                                        one(account.evaporationMm()),
+                                        Words.amount(times.low()) + " to " + Words.amount(times.high()),
+                                        times.seen().words()));
     }
 
     /** A period of a crop's year. */
