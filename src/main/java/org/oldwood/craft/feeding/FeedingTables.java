@@ -70,13 +70,19 @@ public record FeedingTables(
      * The food of plants in tubs.
      *
      * @param nPerLitre nitrogen of a season, g for each litre of mix
+     * @param p2o5PerN phosphate to go with a gram of nitrogen, g
+     * @param k2oPerN potash to go with it, g
      * @param weeks over how many weeks it is given
      * @param weeksAtOnce for how many weeks one task speaks
      */
-    public record Tub(Figure nPerLitre, Figure weeks, Figure weeksAtOnce) {
+    public record Tub(Figure nPerLitre, Figure p2o5PerN, Figure k2oPerN, Figure weeks, Figure weeksAtOnce) {
         static Tub read(Fields fields) {
             return new Tub(
-                    Figure.read(fields, "nPerLitre"), Figure.read(fields, "weeks"), Figure.read(fields, "weeksAtOnce"));
+                    Figure.read(fields, "nPerLitre"),
+                    Figure.read(fields, "p2o5PerN"),
+                    Figure.read(fields, "k2oPerN"),
+                    Figure.read(fields, "weeks"),
+                    Figure.read(fields, "weeksAtOnce"));
         }
     }
 

@@ -34,7 +34,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         return new Reckoning(tables, asked).year(profile, school);
     }
 
-    /** The nitrogen of a season for plants in tubs; what else they get comes with it and is not reckoned. */
+    /** The nitrogen of a season for plants in tubs; phosphate and potash come with it in the measure of the trial. */
     public static Need inTub(FeedingTables tables, double litres, NeedCase.Ground ground) {
         Figure perLitre = tables.tub().nPerLitre();
         double n = perLitre.is() * litres / ground.areaM2();

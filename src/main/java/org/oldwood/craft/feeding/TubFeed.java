@@ -27,9 +27,21 @@ public final class TubFeed {
         List<FeedPlan> plans = feed.map(each -> plans(tables, need, counting, each, ground, notes))
                 .orElse(List.of());
         List<String> missing = feed.isPresent()
-                ? List.of()
+                ? beside(tables, need.gPerM2().n() * ground.areaM2(), feed.get())
                 : List.of("Tubs want a quick feed that brings nitrogen: keep one, or a liquid feed by its label.");
         return new Budget(need, counting, choice, ground, timing, plans, missing, List.copyOf(notes));
+    }
+
+    /** Phosphate and potash that the feed does not bring in the measure of the trial's. */
+    private static List<String> beside(FeedingTables tables, double n, Feed feed) {
+        Nutrients gives = feed.gives(n / feed.gives(1).n());
+        double p2o5 = n * tables.tub().p2o5PerN().is();
+        double k2o = n * tables.tub().k2oPerN().is();
+        return gives.p2o5() >= p2o5 / 2 && gives.k2o() >= k2o / 2
+                ? List.of()
+                : List.of(
+                        "Beside %s the trial's feed brought phosphate and potash, as much as %s g P2O5 and %s g K2O a season here: keep a feed of all three for tubs, or give a tomato feed by its label in turn."
+                                .formatted(feed.name(), Words.amount(p2o5), Words.amount(k2o)));
     }
 
     private static List<FeedPlan> plans(

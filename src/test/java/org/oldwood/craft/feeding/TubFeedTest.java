@@ -61,6 +61,16 @@ class TubFeedTest {
         assertThat(budget.notes().get(0)).contains(": 3.5 g a plant");
     }
 
+    /** Clark and Zheng 2020: their feed was of the type 15-4-10, so 5.7 g N came with 1.5 g P2O5 and 3.8 g K2O. */
+    @Test
+    void phosphate_and_potash_of_the_trial_are_told_where_the_feed_brings_none() {
+        assertThat(pot(19, 0, "ammonium-sulphate").missing())
+                .singleElement()
+                .asString()
+                .contains("1.54 g P2O5 and 3.82 g K2O");
+        assertThat(pot(19, 0, "general-10-10-10").missing()).isEmpty();
+    }
+
     @Test
     void slow_meals_do_not_feed_a_tub() {
         Budget budget = pot(19, 0, "hoof-and-horn", "sulphate-of-potash");
