@@ -2,6 +2,7 @@ package org.oldwood.craft.feeding;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +50,15 @@ public record Budget(
             return new Counting(left, Nutrients.NONE, given, Map.of());
         }
 
+        /** With a dressing that is given first. */
+        private Counting and(FeedPlan dressing) {
+            Map<String, Double> all = new HashMap<>(materials);
+            dressing.parts()
+                    .forEach(part -> all.merge(
+                            part.feed().id(), part.amount() / dressing.ground().areaM2(), Double::sum));
+            return new Counting(left, mulch, given.plus(dressing.gives()), all);
+        }
+
         public Nutrients all() {
             return left.plus(mulch).plus(given);
         }
@@ -77,6 +87,13 @@ public record Budget(
         }
         Dressings split = new Dressings(tables, timing, texture, recipe);
         List<FeedPlan> dressings = split.of(need.gPerM2().n(), counting.all().n(), from, ground);
+        if (from == 0 && dressings.size() > 1) {
+            FeedPlan first = dressings.get(0);
+            List<FeedPlan> rest = of(tables, need, counting.and(first), timing, texture, 1, choice, ground).dressings;
+            if (!materials(rest).equals(materials(dressings.subList(1, 2)))) {
+                dressings = Stream.concat(Stream.of(first), rest.stream()).toList();
+            }
+        }
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
         return new Budget(
                 need,
@@ -99,21 +116,30 @@ public record Budget(
                 tables.limits().smallest().p2o5());
     }
 
-    /** After the first dressing slow nitrogen comes too late for the wood to ripen: quick feeds bring it, if kept. */
-    private static Recipe quicker(
-            FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept, Recipe recipe) {
-        Set<Feed> late = recipe.parts().stream()
-                .filter(part -> part.slowly(tables.limits().smallest().n()))
+    private static Set<Feed> materials(List<FeedPlan> dressings) {
+        return dressings.stream()
+                .flatMap(dressing -> dressing.parts().stream())
                 .map(Recipe.Part::feed)
                 .collect(Collectors.toSet());
-        if (late.isEmpty() || kept.stream().noneMatch(feed -> feed.givesNitrogen() && !feed.slow())) {
+    }
+
+    /**
+     * After the first dressing slow nitrogen comes too late for the wood to ripen: quick feeds bring it, if kept. Raw
+     * manure comes too late before picking.
+     */
+    private static Recipe quicker(
+            FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept, Recipe recipe) {
+        boolean quickKept = kept.stream().anyMatch(feed -> feed.givesNitrogen() && !feed.slow());
+        Set<Feed> late = recipe.parts().stream()
+                .filter(part -> part.isLate(tables.limits().smallest().n()))
+                .map(Recipe.Part::feed)
+                .filter(feed -> quickKept || feed.is("manure"))
+                .collect(Collectors.toSet());
+        if (late.isEmpty()) {
             return recipe;
         }
-        return recipe(
-                tables,
-                limits,
-                due,
-                kept.stream().filter(feed -> !late.contains(feed)).toList());
+        List<Feed> others = kept.stream().filter(feed -> !late.contains(feed)).toList();
+        return quicker(tables, limits, due, others, recipe(tables, limits, due, others));
     }
 
     /** What is due of each nutrient, g/m². */

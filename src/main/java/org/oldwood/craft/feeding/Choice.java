@@ -27,7 +27,8 @@ public record Choice(List<Feed> allowed, List<String> refused) {
             Optional<String> why = profile.excludes(feed.tags())
                     .map(FeedingProfile.Excluded::reason)
                     .or(() -> chloride(feed, profile, needK2o))
-                    .or(() -> otherAmmonium(feed, profile, kept, ph));
+                    .or(() -> otherAmmonium(feed, profile, kept, ph))
+                    .or(() -> ash(feed, profile, kept));
             if (why.isPresent()) {
                 refused.add("Not " + feed.name() + ": " + why.get());
             } else {
@@ -61,6 +62,18 @@ public record Choice(List<Feed> allowed, List<String> refused) {
                         .formatted(
                                 Words.amount(profile.chlorideFreeAbove().get().is())))
                 : Optional.empty();
+    }
+
+    /** One dressing cannot hold ash and what it drives the ammonia off; the nitrogen comes first. */
+    private static Optional<String> ash(Feed feed, FeedingProfile profile, List<Feed> kept) {
+        return kept.stream()
+                .filter(other -> feed.is("ash") && other.givesNitrogen())
+                .filter(other -> other.is("ammonium") || other.organic())
+                .filter(other -> profile.excludes(other.tags()).isEmpty())
+                .findFirst()
+                .map(other ->
+                        "it would drive the nitrogen of %s off as ammonia. Spread it in winter, months before, or keep sulphate of potash."
+                                .formatted(other.name()));
     }
 
     /** Where both are kept, the pH decides between urea and ammonium sulphate. */

@@ -3,6 +3,7 @@ package org.oldwood.craft.feeding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Splits a year's recipe into its dressings. Nitrogen goes by the shares of the timing: after the first dressing its
@@ -22,10 +23,10 @@ final class Dressings {
     Dressings(FeedingTables tables, Timing timing, Optional<String> texture, Recipe recipe) {
         this.tables = tables;
         this.recipe = recipe;
-        boolean slow = slow(recipe);
-        this.times = slow
-                ? List.of(new Timing.Dressing("first", "in one dressing", 1))
-                : timing.on(tables.soils().lightSand(texture));
+        List<Timing.Dressing> usual = timing.on(tables.soils().lightSand(texture));
+        boolean slow = allNitrogen(feed -> feed.is("slow") || feed.is("manure"))
+                || usual.size() == 1 && allNitrogen(Feed::slow);
+        this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : usual;
         this.most = slow ? Double.POSITIVE_INFINITY : most(texture);
     }
 
@@ -39,12 +40,12 @@ final class Dressings {
         return most;
     }
 
-    private static boolean slow(Recipe recipe) {
+    private boolean allNitrogen(Predicate<Feed> is) {
         List<Feed> withN = recipe.parts().stream()
                 .map(Recipe.Part::feed)
                 .filter(Feed::givesNitrogen)
                 .toList();
-        return !withN.isEmpty() && withN.stream().allMatch(feed -> feed.is("slow"));
+        return !withN.isEmpty() && withN.stream().allMatch(is);
     }
 
     /** The dressings from number {@code from} on; without those that would bring nothing. */
@@ -72,15 +73,24 @@ final class Dressings {
 
     /** The share of a material that a dressing takes; one with too little nitrogen for two weighings is weighed once. */
     private double share(Recipe.Part part, List<Double> nitrogen, int dressing, double all) {
-        double n = part.feed().gives(part.amount()).n();
-        double of = recipe.gives().n();
-        if (n < smallest()) {
+        if (!isSplit(part)) {
             return dressing == 0 ? 1 : 0;
         }
-        if (n * (all - nitrogen.get(0)) / of < smallest()) {
-            return dressing == 0 ? all / of : 0;
+        double split = recipe.parts().stream()
+                .filter(this::isSplit)
+                .mapToDouble(each -> each.feed().gives(each.amount()).n())
+                .sum();
+        double whole = recipe.gives().n() - split;
+        double first = Math.max(0, nitrogen.get(0) - whole);
+        double later = Math.max(0, all - whole) - first;
+        if (later < smallest()) {
+            return dressing == 0 ? (first + later) / split : 0;
         }
-        return nitrogen.get(dressing) / of;
+        return (dressing == 0 ? first : later * nitrogen.get(dressing) / (all - nitrogen.get(0))) / split;
+    }
+
+    private boolean isSplit(Recipe.Part part) {
+        return part.feed().gives(part.amount()).n() >= smallest();
     }
 
     private double smallest() {

@@ -25,6 +25,11 @@ public record Recipe(List<Part> parts, Nutrients gives) {
         boolean slowly(double smallest) {
             return feed.slow() && feed.gives(amount).n() >= smallest;
         }
+
+        /** Whether it has no place in a second dressing. */
+        boolean isLate(double smallest) {
+            return feed.is("manure") || slowly(smallest);
+        }
     }
 
     /** How much of a feed is in it. */

@@ -1,10 +1,13 @@
 package org.oldwood.cli.feeding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +64,23 @@ class GroundsTest {
         assertThat(tasks).containsPattern("(?i)feed tubs?").contains(budBurst);
         assertThat(run(today, "feed")).contains("a trial in pots").contains("A week's part of it");
         assertThat(run(today, "lime")).contains("no lime unless");
+    }
+
+    /** From memory: a tub uses 1.5 to 2 times the day's evaporation from its top; two tubs with a top of 0.25 m² each. */
+    @Test
+    void a_tub_is_told_its_litres_a_day() throws IOException {
+        garden(52, "ross-on-wye", planted("a", "blueberry", "tubs"), planted("b", "blueberry", "tubs"));
+
+        String told = run("2026-07-10", "water", "tubs");
+        Matcher line = Pattern.compile("about (\\S+) to (\\S+) l a day per bush now: its top × (\\S+) mm")
+                .matcher(told);
+        assertThat(line.find()).as(told).isTrue();
+        double mm = Double.parseDouble(line.group(3));
+        assertThat(mm).isBetween(2.0, 5.0);
+        assertThat(Double.parseDouble(line.group(1))).isCloseTo(0.25 * 1.5 * mm, within(0.1));
+        assertThat(Double.parseDouble(line.group(2))).isCloseTo(0.25 * 2 * mm, within(0.1));
+        assertThat(told).contains("(from memory)");
+        assertThat(run("2026-07-10", "water", "open")).doesNotContain("A tub wants");
     }
 
     @Test

@@ -1,14 +1,11 @@
 package org.oldwood.cli.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -396,33 +393,5 @@ class WaterCommandTest {
         Cli.Result run = run("why", "--not", "water-short", "dry", "--today", "2026-11-25");
 
         assertThat(run.out() + run.err()).contains("climate is not known");
-    }
-
-    /** From memory: a tub uses 1.5 to 2 times the day's evaporation from its top; two tubs with a top of 0.25 m² each. */
-    @Test
-    void a_tub_is_told_its_litres_a_day() throws IOException {
-        Files.writeString(
-                folder.resolve("garden.json"),
-                """
-                {"format": 1, "name": "Yard", "id": "5b1c2a8e-3c5b-4f7e-9a55-0c2f6f0a1b2c",
-                 "site": {"latitude": 52.2, "longitude": 0.1, "heightM": 20, "zone": "Europe/London"}, %s
-                 "beds": [{"id": "tubs", "areaM2": 0.5, "tubLitres": 80, "texture": "peat"}]}
-                """
-                        .formatted(CLIMATE));
-        Files.writeString(
-                folder.resolve("journal.jsonl"),
-                """
-                {"id":"e1","date":"2020-11-15","entry":"planted","plant":"a","crop":"blueberry","bed":"tubs","bushes":2}
-                """);
-
-        String told = july("water").out();
-        Matcher line = Pattern.compile("A tub wants about (\\S+) to (\\S+) l a day per bush now: its top × (\\S+) mm")
-                .matcher(told);
-        assertThat(line.find()).as(told).isTrue();
-        double mm = Double.parseDouble(line.group(3));
-        assertThat(mm).isBetween(2.0, 5.0);
-        assertThat(Double.parseDouble(line.group(1))).isCloseTo(0.25 * 1.5 * mm, within(0.1));
-        assertThat(Double.parseDouble(line.group(2))).isCloseTo(0.25 * 2 * mm, within(0.1));
-        assertThat(told).contains("(from memory)");
     }
 }

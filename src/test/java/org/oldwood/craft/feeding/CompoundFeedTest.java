@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,5 +79,25 @@ class CompoundFeedTest {
         assertThat(plain.dressed().k2o()).isCloseTo(12, within(0.5));
         assertThat(mulched.dressed().k2o()).isCloseTo(6, within(0.5));
         assertThat(mulched.lines()).contains("the mulch that is to be laid this season brings: K2O 6 g/m²");
+    }
+
+    /** RHS: wood ash is alkaline; it drives ammonia off feeds given with it. */
+    @ParameterizedTest
+    @CsvSource({
+        "ammonium-sulphate, 1",
+        "dried-blood, 1",
+        "horse-manure, 1",
+        "calcium-ammonium-nitrate, 2",
+        "sulphate-of-potash, 2"
+    })
+    void ash_goes_with_nothing_that_holds_ammonia(String beside, int allowed) {
+        Choice choice = Choice.of(
+                List.of(Data.feed("wood-ash"), Data.feed(beside)),
+                Data.profile("redcurrant"),
+                12,
+                OptionalDouble.empty());
+
+        assertThat(choice.allowed()).hasSize(allowed).contains(Data.feed(beside));
+        assertThat(choice.refused()).hasSize(2 - allowed);
     }
 }
