@@ -6,7 +6,7 @@ import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const here = dirname(fileURLToPath(import.meta.url));
-const root = process.env.OLDWOOD_HOME ?? resolve(here, '../../..');
+export const root = process.env.OLDWOOD_HOME ?? resolve(here, '../../..');
 export const program = process.env.OLDWOOD ?? join(root, 'target/oldwood/bin/oldwood');
 export const today = '2026-11-25';
 export const work = mkdtempSync(join(tmpdir(), 'oldwood-sheets-'));

@@ -8,7 +8,8 @@ import { dirname, join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { browse } from './browse.mjs';
-import { gardens, hostile, json, roundGardens, sheet, work } from './gardens.mjs';
+import { gardens, hostile, json, root, roundGardens, sheet, work } from './gardens.mjs';
+import { make, shown, sumOf } from './picture.mjs';
 import { bars, bushes, marks, textFaults } from './page-checks.mjs';
 
 const require = createRequire(import.meta.url);
@@ -227,6 +228,10 @@ for (const [name, make] of Object.entries(gardens)) {
     if (busy.has(name)) {
       test('can be read in print, on small screens and in large letters', async () => {
         await sizes(file);
+        const paper = await open(file, papers.A4, { media: 'print' });
+        const charts = await paper.evaluate(() => [...document.querySelectorAll('.chart')].map((it) => [it.getBoundingClientRect().height, getComputedStyle(it).breakInside]));
+        charts.forEach(([height, breaks]) => assert.ok(height < 1000 && breaks === 'avoid', `a chart of ${height} px stands apart from its months`));
+        await paper.close();
         await noFaults(file, 320, {}, '320 px');
         await noFaults(large(file, name), 390, {}, '200 %');
       });
@@ -259,6 +264,8 @@ describe('words of the user', () => {
 async function sizes(file) {
   const paper = await open(file, 703, { media: 'print' });
   const heights = await paper.evaluate(() => [...document.querySelectorAll('.page')].map((it) => it.getBoundingClientRect().height));
+  // where rounds go on overleaf, the months of their strip stand there too
+  assert.deepEqual(await paper.evaluate(() => [...document.querySelectorAll('.axis')].map((it) => getComputedStyle(it).display).filter((it) => it !== 'table-header-group')), []);
   const small = await paper.evaluate(() => [...document.querySelectorAll('body *')]
     .filter((it) => it.checkVisibility() && !it.closest('.wood, defs, style') && [...it.childNodes].some((text) => text.nodeType === 3 && text.data.trim()))
     .map((it) => [parseFloat(getComputedStyle(it).fontSize), it.textContent.trim().slice(0, 40)])
@@ -351,6 +358,14 @@ describe('smaller sheets', () => {
       await noViolation(file, 'light');
     });
   }
+});
+
+test('the picture in README shows the sheet of the demo garden as it is', async () => {
+  const folder = existsSync(join(work, 'terrace-school')) ? join(work, 'terrace-school') : gardens['terrace-school']();
+  const file = sheet(folder, 'picture');
+  const picture = join(root, 'docs/sheet.png');
+  if (process.env.OLDWOOD_PICTURE === 'yes') await make(browser, file, picture);
+  assert.equal(shown(picture), await sumOf(browser, file), 'OLDWOOD_PICTURE=yes src/test/browser/run.sh makes it anew');
 });
 
 test('a garden of forty bushes takes less than 500 KB', () => {

@@ -17,6 +17,8 @@ final class YearCharts {
     /** Spans named in the words beside a row; more are told by their number. */
     private static final int NAMED = 3;
 
+    private static final int MOST_ROWS = 16;
+
     private YearCharts() {}
 
     /** The seasons that the tasks belong to, in order. */
@@ -36,13 +38,16 @@ final class YearCharts {
         }
         List<Chart> charts = new ArrayList<>();
         byBed.forEach((bed, groups) -> {
-            if (!groups.isEmpty()) {
+            // in parts, so that the months stand above every bar on paper too
+            for (int from = 0; from < groups.size(); from += MOST_ROWS) {
                 charts.add(Chart.of(
-                        title(ground, bed),
+                        title(ground, bed) + (from > 0 ? ", more" : ""),
                         axis,
                         axis.months(),
                         ground.state().date(),
-                        groups.stream().map(it -> row(axis, it)).toList()));
+                        groups.subList(from, Math.min(groups.size(), from + MOST_ROWS)).stream()
+                                .map(it -> row(axis, it))
+                                .toList()));
             }
         });
         return charts;

@@ -161,7 +161,7 @@ function drawing(bush) {
     picture.setAttribute('width', age.width);
     picture.setAttribute('height', '72');
     picture.setAttribute('aria-hidden', 'true');
-    for (const stroke of age.strokes) {
+    for (const stroke of age.now) {
       const use = document.createElementNS('http://www.w3.org/2000/svg', 'use');
       use.setAttribute('href', `#${stroke.drawing}`);
       use.setAttribute('x', stroke.x);

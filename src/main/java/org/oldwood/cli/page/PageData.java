@@ -7,10 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenPlan;
-import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.Materials;
-import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Stems;
@@ -145,7 +144,7 @@ final class PageData {
                 bed,
                 state.bed(bed).map(it -> it.bed().name()).orElse(bed),
                 crop.inRows(),
-                cut.map(it -> ages(Wood.of(it))).orElse(List.of()),
+                cut.map(it -> Wood.of(it).ages()).orElse(List.of()),
                 crop.inRows()
                         ? canes(cut)
                         : cut.map(it -> expected(it.before())).orElseGet(PageData::nothing),
@@ -177,29 +176,16 @@ final class PageData {
         return all;
     }
 
-    private static List<PageView.Age> ages(Wood wood) {
-        return wood.ages().stream()
-                .map(age -> new PageView.Age(
-                        age.label(),
-                        age.total(),
-                        age.out(),
-                        age.width(),
-                        age.now().stream()
-                                .map(stroke -> new PageView.Stroke(stroke.drawing(), stroke.x()))
-                                .toList()))
-                .toList();
-    }
-
     private Map<String, List<PageView.Choice>> materials() {
-        List<PageView.Choice> feeds = new ArrayList<>();
-        for (Feed feed : Materials.read(folder.documents()).feeds()) {
-            feeds.add(new PageView.Choice(feed.id(), feed.name()));
-        }
-        List<PageView.Choice> mulches = new ArrayList<>();
-        for (Mulch mulch : MulchTables.read(folder.documents()).mulches()) {
-            mulches.add(new PageView.Choice(mulch.id(), mulch.name()));
-        }
-        return Map.of("fed", feeds, "mulched", mulches);
+        return Map.of(
+                "fed",
+                Materials.read(folder.documents()).feeds().stream()
+                        .map(feed -> new PageView.Choice(feed.id(), feed.name()))
+                        .toList(),
+                "mulched",
+                MulchTables.read(folder.documents()).mulches().stream()
+                        .map(mulch -> new PageView.Choice(mulch.id(), mulch.name()))
+                        .toList());
     }
 
     /** How moist soil feels, in the words for each bed's own ground. */
@@ -223,11 +209,9 @@ final class PageData {
     }
 
     private static List<PageView.Choice> stages() {
-        List<PageView.Choice> all = new ArrayList<>();
-        for (Stage stage : Stage.values()) {
-            all.add(new PageView.Choice(stage.key(), stage.words() + ": " + stage.look()));
-        }
-        return all;
+        return Stream.of(Stage.values())
+                .map(stage -> new PageView.Choice(stage.key(), stage.words() + ": " + stage.look()))
+                .toList();
     }
 
     private List<PageView.Noted> noted() {

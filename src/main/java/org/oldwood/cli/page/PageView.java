@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.sheet.round.Wood;
 
 /**
  * What the page shows of the garden on a day; it becomes JSON as it stands.
@@ -70,14 +71,9 @@ record PageView(
             String bed,
             String bedName,
             boolean row,
-            List<Age> wood,
+            List<Wood.Age> wood,
             Map<String, Integer> expected,
             Optional<String> taken) {}
-
-    /** Stems of one age: how many stand, how many come out, and the drawings of each. */
-    record Age(String label, int total, int out, int width, List<Stroke> strokes) {}
-
-    record Stroke(String drawing, int x) {}
 
     /** A word of the record and what it means. */
     record Choice(String key, String words) {}

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.oldwood.facts.Situation;
+import org.oldwood.garden.Bed;
 import org.oldwood.plan.Missed;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.ShoppingList;
@@ -176,7 +177,9 @@ public final class RoundPages {
     /**
      * Makes the lines of one page: on it how a thing is done, and each caution, is said once; four cautions at most.
      */
-    private static final class Maker {
+    private final class Maker {
+        private final List<String> inOrder =
+                world.state().garden().beds().stream().map(Bed::name).toList();
         private final LocalDate from;
         private final Set<String> cares = new HashSet<>();
         private final RoundJobs jobs;
@@ -223,8 +226,10 @@ public final class RoundPages {
                     brief);
         }
 
-        private static String beds(Round round) {
-            Set<String> beds = round.beds();
+        /** In the order of the garden. */
+        private String beds(Round round) {
+            List<String> beds =
+                    inOrder.stream().filter(round.beds()::contains).distinct().toList();
             return beds.size() > 1 && beds.size() <= MOST_BEDS ? String.join(", ", beds) : "";
         }
 

@@ -19,6 +19,7 @@ import org.oldwood.cli.command.Cli;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Surroundings;
 import org.oldwood.page.Desk;
+import org.oldwood.sheet.round.Wood;
 
 class GardenDeskTest {
     @TempDir
@@ -72,7 +73,7 @@ class GardenDeskTest {
         PageView view = (PageView) desk.view();
 
         assertThat(reply.accepted()).as(reply.said().toString()).isTrue();
-        assertThat(view.bushes().get(0).wood()).extracting(PageView.Age::total).containsExactly(5, 4, 4, 3);
+        assertThat(view.bushes().get(0).wood()).extracting(Wood.Age::total).containsExactly(5, 4, 4, 3);
         assertThat(view.noted()).extracting(PageView.Noted::kind).contains("counted");
     }
 
