@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
@@ -50,8 +51,7 @@ public final class PageServer implements AutoCloseable {
     private final Guard guard;
     private final Desk desk;
     private final String token;
-    private final SecureRandom random = new SecureRandom();
-    private final Map<String, Boolean> tickets = new LinkedHashMap<>();
+    private final AtomicReference<String> ticket = new AtomicReference<>("");
 
     private PageServer(HttpServer server, String token, Desk desk, Set<String> hosts) {
         this.server = server;
@@ -73,9 +73,7 @@ public final class PageServer implements AutoCloseable {
         System.setProperty("sun.net.httpserver.maxReqTime", "10");
         System.setProperty("sun.net.httpserver.maxRspTime", "30");
         HttpServer server = HttpServer.create(new InetSocketAddress(address, port), 0);
-        byte[] bits = new byte[16];
-        new SecureRandom().nextBytes(bits);
-        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
+        String token = key();
         String suffix = ":" + server.getAddress().getPort();
         String host = address.getHostAddress();
         Set<String> hosts =
@@ -85,6 +83,13 @@ public final class PageServer implements AutoCloseable {
         server.setExecutor(page.threads);
         server.start();
         return page;
+    }
+
+    /** 128 random bits. */
+    private static String key() {
+        byte[] bits = new byte[16];
+        new SecureRandom().nextBytes(bits);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
     }
 
     /** The page's address with the token in its fragment, which no browser sends over the network. */
@@ -109,9 +114,17 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void routes() {
-        on("/", "GET", false, this::page);
-        on("/page.js", "GET", false, exchange -> file(exchange, "page.js", "text/javascript; charset=utf-8"));
-        on("/page.css", "GET", false, exchange -> file(exchange, "page.css", "text/css; charset=utf-8"));
+        on("/", "GET", false, exchange -> send(exchange, 200, HTML, WalkPage.html()));
+        on(
+                "/page.js",
+                "GET",
+                false,
+                exchange -> send(exchange, 200, "text/javascript; charset=utf-8", WalkPage.resource("page.js")));
+        on(
+                "/page.css",
+                "GET",
+                false,
+                exchange -> send(exchange, 200, "text/css; charset=utf-8", WalkPage.resource("page.css")));
         on("/garden", "GET", true, this::garden);
         on("/notes", "POST", true, this::notes);
         on("/back", "POST", true, this::back);
@@ -164,14 +177,6 @@ public final class PageServer implements AutoCloseable {
         send(exchange, 200, JSON, JsonText.line(asked(desk::view)));
     }
 
-    private void page(HttpExchange exchange) throws IOException {
-        send(exchange, 200, HTML, WalkPage.html());
-    }
-
-    private void file(HttpExchange exchange, String name, String type) throws IOException {
-        send(exchange, 200, type, WalkPage.resource(name));
-    }
-
     private void notes(HttpExchange exchange) throws IOException {
         Problems problems = new Problems();
         Optional<Fields> body = body(exchange, problems);
@@ -213,23 +218,13 @@ public final class PageServer implements AutoCloseable {
 
     /** A sheet is opened by navigation, which carries no header: a ticket in the path is good for one look. */
     private void ticket(HttpExchange exchange) throws IOException {
-        byte[] bits = new byte[16];
-        random.nextBytes(bits);
-        String ticket = Base64.getUrlEncoder().withoutPadding().encodeToString(bits);
-        synchronized (tickets) {
-            tickets.clear();
-            tickets.put(ticket, true);
-        }
-        send(exchange, 200, JSON, JsonText.line(Map.of("at", "/sheet/" + ticket)));
+        ticket.set(key());
+        send(exchange, 200, JSON, JsonText.line(Map.of("at", "/sheet/" + ticket.get())));
     }
 
     private void sheet(HttpExchange exchange) throws IOException {
-        String ticket = exchange.getRequestURI().getPath().substring("/sheet/".length());
-        boolean good;
-        synchronized (tickets) {
-            good = tickets.remove(ticket) != null;
-        }
-        if (!good) {
+        String shown = exchange.getRequestURI().getPath().substring("/sheet/".length());
+        if (shown.isEmpty() || !shown.equals(ticket.getAndUpdate(one -> one.equals(shown) ? "" : one))) {
             send(exchange, 404, JSON, said("Open the sheet anew from the page."));
             return;
         }

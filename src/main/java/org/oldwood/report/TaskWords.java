@@ -1,7 +1,6 @@
 package org.oldwood.report;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,16 +13,7 @@ import org.oldwood.words.Dates;
 
 /** A task in words: what, how much, how, when, why, cautions, sources. */
 public final class TaskWords {
-    /** Lines that many tasks have in common are put together once. */
-    private static final int MOST_KEPT = 4096;
-
     private final Map<String, Seen> notRead;
-    private final Map<String, String> how = new HashMap<>();
-    private final Map<String, String> why = new HashMap<>();
-    private final Map<String, String> because = new HashMap<>();
-    private final Map<String, String> care = new HashMap<>();
-    private final Map<Integer, String> sure = new HashMap<>();
-    private final Map<List<String>, String> named = new HashMap<>();
 
     /** @param notRead the sources that were not read in print, by key */
     public TaskWords(Map<String, Seen> notRead) {
@@ -81,56 +71,25 @@ public final class TaskWords {
             lines.addAll(task.amount().get().lines());
         }
         if (!task.rule().text().isEmpty()) {
-            lines.add(with("How: ", task.rule().text(), how));
+            lines.add("How: " + task.rule().text());
         }
-        Optional<String> minutes = minutes(task);
-        if (minutes.isPresent()) {
-            lines.add("Time: " + minutes.get());
-        }
+        minutes(task).ifPresent(minutes -> lines.add("Time: " + minutes));
         int plusMinus = task.window().plusMinusDays();
         if (plusMinus > 0) {
-            lines.add(sure(plusMinus));
+            lines.add(
+                    "How sure: the days hang on stages of growth, ± %s days; note a stage when you see it, and they move."
+                            .formatted(plusMinus));
         }
-        lines.add(with("Why: ", task.rule().reason(), why));
+        lines.add("Why: " + task.rule().reason());
         List<Reason> reasons = task.reasons();
         for (int i = 1; i < reasons.size(); i++) {
-            lines.add(with("- ", reasons.get(i).words(), because));
+            lines.add("- " + reasons.get(i).words());
         }
         for (String caution : Cautions.gravest(task.cautions())) {
-            lines.add(with("Take care: ", caution, care));
+            lines.add("Take care: " + caution);
         }
-        lines.add(sourceLine(task));
+        lines.add("Source: " + sources(task));
         return lines;
-    }
-
-    private String sure(int plusMinus) {
-        String line = sure.get(plusMinus);
-        return line != null
-                ? line
-                : kept(
-                        sure,
-                        plusMinus,
-                        "How sure: the days hang on stages of growth, ± "
-                                + plusMinus
-                                + " days; note a stage when you see it, and they move.");
-    }
-
-    private static String with(String before, String words, Map<String, String> known) {
-        String line = known.get(words);
-        return line != null ? line : kept(known, words, before + words);
-    }
-
-    private String sourceLine(Task task) {
-        String line = named.get(task.sources());
-        return line != null ? line : kept(named, task.sources(), "Source: " + sources(task));
-    }
-
-    private static <K> String kept(Map<K, String> known, K key, String line) {
-        if (known.size() == MOST_KEPT) {
-            known.clear();
-        }
-        known.put(key, line);
-        return line;
     }
 
     /** The sources' short names, with the mark of those that were not read in print. */

@@ -18,16 +18,13 @@ record Axis(LocalDate first, LocalDate end) {
     private static final double WHOLE = 100;
     private static final int LETTERS = 3;
 
-    /** Beyond this a year's number would reach over the end of a narrow picture, per cent. */
-    private static final double LAST_LABEL = 90;
-
     Axis {
         if (!end.isAfter(first)) {
             throw new IllegalArgumentException("no day from " + first + " to before " + end);
         }
     }
 
-    /** Where a month or year begins, and its name; no name where there is no room for one. */
+    /** Where a month begins, and its name. */
     record Tick(String x, String label) {}
 
     static Axis of(Season season) {
@@ -57,18 +54,6 @@ record Axis(LocalDate first, LocalDate end) {
                 day.isBefore(end);
                 day = day.plusMonths(1)) {
             ticks.add(new Tick(Numbers.percent(at(day)), Dates.month(day).substring(0, LETTERS)));
-        }
-        return ticks;
-    }
-
-    /** Where each calendar year begins. */
-    List<Tick> years() {
-        List<Tick> ticks = new ArrayList<>();
-        for (LocalDate day = LocalDate.of(first.getYear(), 1, 1); day.isBefore(end); day = day.plusYears(1)) {
-            if (holds(day)) {
-                String label = at(day) > LAST_LABEL ? "" : Integer.toString(day.getYear());
-                ticks.add(new Tick(Numbers.percent(at(day)), label));
-            }
         }
         return ticks;
     }

@@ -3,7 +3,6 @@ package org.oldwood.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +21,7 @@ import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /** Looks six seasons ahead for each plant whose stems are known. Plants that are alike share a card. */
 final class BushCards {
@@ -75,14 +75,10 @@ final class BushCards {
         Crop crop = ground.world().crops().get(first.plant().crop());
         Optional<PruningCase> found = PruningCase.of(first, crop, season, ground.state());
         return new BushCard(
-                title(crop.name()),
+                Words.capital(crop.name()),
                 alike.stream().map(BushCards::who).toList(),
                 facts(first, found),
                 found.map(this::outlook).orElse(List.of()));
-    }
-
-    private static String title(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String who(PlantState state) {

@@ -5,8 +5,6 @@ import org.oldwood.words.Dates;
 
 /** Days in words, short. */
 final class Days {
-    private static final int DAY_AND_MONTH = 5;
-
     /** A space at which no line breaks. */
     private static final char KEPT = '\u00a0';
 
@@ -14,8 +12,7 @@ final class Days {
 
     /** {@code 28 Nov}. */
     static String day(LocalDate day) {
-        String full = Dates.shortDay(day);
-        return full.substring(0, full.length() - DAY_AND_MONTH).replace(' ', KEPT);
+        return Dates.dayMonth(day).replace(' ', KEPT);
     }
 
     /** {@code 28 Nov to 3 Mar}. */

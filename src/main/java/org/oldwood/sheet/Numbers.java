@@ -19,11 +19,6 @@ final class Numbers {
         return plain(value) + "%";
     }
 
-    /** One decimal. */
-    static String one(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
-    }
-
     /** Kilograms, {@code 3.1}; two decimals below one. */
     static String kg(double value) {
         return String.format(Locale.ROOT, value < 1 ? "%.2f" : "%.1f", value);

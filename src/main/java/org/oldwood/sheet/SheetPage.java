@@ -18,7 +18,6 @@ import org.oldwood.words.Safe;
 
 /** Writes a year sheet as one HTML page that needs nothing else: no network, no script. */
 public final class SheetPage {
-    private static final String STYLE = "sheet.css";
     private static final int HEAD = 2000;
 
     private SheetPage() {}
@@ -28,18 +27,35 @@ public final class SheetPage {
      * outlooks, ledgers and sources. The same ground, pages and scope give the same text.
      */
     public static String of(Ground ground, List<RoundPage> pages, String title, Optional<Scope> full) {
-        TemplateEngine engine = TemplateEngine.createPrecompiled(
-                null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName());
         Map<String, Object> said = Map.of(
                 "pages", pages,
                 "garden", ground.state().garden().name(),
                 "title", title,
                 "more", full.map(scope -> new SheetMaker(ground, scope).make()),
-                "style", style(),
+                "style", resource(SheetPage.class, "sheet.css"),
                 "maker", mark(ground.state().garden()));
+        return withoutEmptyLines(Safe.text(render("pages.jte", said)));
+    }
+
+    /** Fills a template; those of the phone's page lie here too, since they share the drawings of stems. */
+    public static String render(String template, Map<String, Object> said) {
         StringOutput page = new StringOutput();
-        engine.render("pages.jte", said, page);
-        return withoutEmptyLines(Safe.text(page.toString()));
+        TemplateEngine.createPrecompiled(
+                        null, ContentType.Html, SheetPage.class.getClassLoader(), SheetPage.class.getPackageName())
+                .render(template, said, page);
+        return page.toString();
+    }
+
+    /** A text that lies beside a class of the program. */
+    public static String resource(Class<?> beside, String name) {
+        try (InputStream in = beside.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Whether a file is a sheet of that garden as it was written here. */
@@ -68,16 +84,5 @@ public final class SheetPage {
             }
         }
         return kept.toString();
-    }
-
-    private static String style() {
-        try (InputStream in = SheetPage.class.getResourceAsStream(STYLE)) {
-            if (in == null) {
-                throw new IllegalStateException("the style sheet is missing from the program");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -2,11 +2,11 @@ package org.oldwood.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.Season;
 import org.oldwood.season.StageDate;
+import org.oldwood.words.Words;
 
 /** When each crop buds, flowers, ripens and drops its leaves in a season, with how sure that is. */
 final class StageChart {
@@ -44,7 +44,7 @@ final class StageChart {
                 + in(ripe, ripe)
                 + ", leaf fall "
                 + in(leaf, bare);
-        return new Chart.Row("stages@" + crop.id(), "", first(crop.plural()), words, marks);
+        return new Chart.Row("stages@" + crop.id(), "", Words.capital(crop.plural()), words, marks);
     }
 
     private static void maybe(Axis axis, StageDate from, StageDate to, List<Mark> marks) {
@@ -63,9 +63,5 @@ final class StageChart {
 
     private static String in(StageDate from, StageDate to) {
         return Days.span(from.date(), to.date()) + Days.give(Math.max(from.plusMinusDays(), to.plusMinusDays()));
-    }
-
-    private static String first(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -8,6 +8,7 @@ import org.oldwood.facts.water.BedAccount;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenState;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /** The water of a bed over the season, drawn and in words. */
 final class WaterChart {
@@ -84,7 +85,7 @@ final class WaterChart {
     private static String dose(BedAccount account, Dose dose) {
         return Math.round(dose.litres())
                 + " l in all, "
-                + Numbers.one(dose.litresEach())
+                + Words.one(dose.litresEach())
                 + " l per "
                 + account.soil().each()
                 + ".";

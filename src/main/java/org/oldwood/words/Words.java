@@ -3,6 +3,7 @@ package org.oldwood.words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The one way in which numbers, amounts and lists are put in words, as a gardener writes them. The same in every
@@ -47,6 +48,11 @@ public final class Words {
     /** Grams below a kilogram, kilograms above: {@code 350 g}, {@code 1.46 kg}. */
     public static String weight(double grams) {
         return Math.abs(grams) < 1000 ? amount(grams) + " g" : amount(grams / 1000) + " kg";
+    }
+
+    /** With its first letter as a capital. */
+    public static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** One of a thing, or several: {@code 1 bag}, {@code 3 bags}. */

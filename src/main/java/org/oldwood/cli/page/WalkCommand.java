@@ -5,7 +5,6 @@ import java.net.BindException;
 import java.net.Inet4Address;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
-import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -164,18 +163,10 @@ public final class WalkCommand extends GardenCommand {
         for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
             for (InetAddress address : Collections.list(network.getInetAddresses())) {
                 if (address instanceof Inet4Address && address.isSiteLocalAddress() && network.isUp()) {
-                    own.add(plain(address));
+                    own.add(address);
                 }
             }
         }
         return own;
-    }
-
-    private static InetAddress plain(InetAddress address) {
-        try {
-            return InetAddress.getByAddress(address.getAddress());
-        } catch (UnknownHostException e) {
-            throw new IllegalStateException("an address of this machine has the wrong length", e);
-        }
     }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -202,11 +201,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
             names.add("%s and more".formatted(verbs.get(0)));
         }
         names.add(brief);
-        return names.stream().map(Round::capital).toList();
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return names.stream().map(Words::capital).toList();
     }
 
     /** A bed that is called after its crop tells nothing beside the crop. */

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +21,7 @@ import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
 import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
+import org.oldwood.words.Words;
 
 /**
  * Cards of what to cut: for each plant the next open cut of the plan and nothing else. What a card says is the task's
@@ -88,7 +88,8 @@ final class CutCards {
         Set<String> looks = new LinkedHashSet<>();
         chosen.forEach(task -> pruningCase(task).ifPresent(one -> one.pruning()
                 .looks("spent")
-                .forEach(look -> looks.add("%s: %s".formatted(title(one.crop().plural()), look.words())))));
+                .forEach(look ->
+                        looks.add("%s: %s".formatted(Words.capital(one.crop().plural()), look.words())))));
         return new Drawn(alike.values().stream().map(this::card).toList(), List.copyOf(looks), "");
     }
 
@@ -119,11 +120,11 @@ final class CutCards {
                                 Dates.dayMonth(task.window().last())));
         return new RoundPage.Card(
                 alike.stream().map(Task::id).toList(),
-                title(crop.name()),
+                Words.capital(crop.name()),
                 alike.stream().map(CutCards::who).toList(),
                 facts,
                 cut(task).map(Wood::of).filter(wood -> !wood.isEmpty()),
-                title(task.amount().map(TaskWords::inWords).orElse("")),
+                Words.capital(task.amount().map(TaskWords::inWords).orElse("")),
                 task.amount().stream()
                         .flatMap(amount -> amount.lines().stream())
                         .filter(line -> !line.startsWith("Spent wood"))
@@ -152,9 +153,5 @@ final class CutCards {
         PlantState state = plant(task);
         return state.plant().id()
                 + state.plant().cultivar().map(name -> ", " + name).orElse("");
-    }
-
-    private static String title(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }
