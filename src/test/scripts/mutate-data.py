@@ -119,7 +119,7 @@ def removed(caution):
 def windows():
     for name in load("rules/index.json")["rules"]:
         for rule in load("rules/%s.json" % name)["rules"]:
-            for end in ("opens", "closes"):
+            for end in (end for end in ("opens", "closes") if end in rule):
                 def change(holder, key):
                     anchor = holder[key]
                     if "day" in anchor:

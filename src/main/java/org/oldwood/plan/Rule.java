@@ -81,6 +81,7 @@ public record Rule(
         if (rule.sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; every rule names its source", "");
         }
+        fields.optionalText("like");
         fields.optionalText("note");
         fields.done();
         return rule;

@@ -5,25 +5,53 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
+import org.oldwood.store.Nearest;
 
 /** All rules, in the order of their files. */
 public final class Rules {
+    /** What no rule takes from another: whom it is for. */
+    private static final Set<String> OWN = Set.of("crops", "groups", "forms", "note");
+
     private final Map<String, Rule> byId = new LinkedHashMap<>();
 
     public static Rules read(Documents documents) {
         Rules rules = new Rules();
+        Map<String, Fields> written = new LinkedHashMap<>();
         for (String file : documents.names("rules")) {
             for (Fields fields : documents.fields("rules/" + file + ".json").objects("rules")) {
-                Rule rule = Rule.read(fields);
-                if (rules.byId.put(rule.id(), rule) != null) {
-                    fields.wrong(
-                            "id", "duplicate-rule", "is used by two rules: " + rule.id(), "Give each rule its own id.");
+                String id = fields.optionalText("id").orElse("");
+                if (written.put(id, fields) != null) {
+                    fields.wrong("id", "duplicate-rule", "is used by two rules: " + id, "Give each rule its own id.");
                 }
             }
         }
+        written.forEach((id, fields) -> rules.byId.put(id, Rule.read(whole(fields, written))));
         return rules;
+    }
+
+    /** A rule that is like another, with all that it does not say itself. */
+    private static Fields whole(Fields rule, Map<String, Fields> written) {
+        Optional<String> like = rule.optionalText("like");
+        if (like.isEmpty()) {
+            return rule;
+        }
+        Fields other = written.get(like.get());
+        if (other == null || other.has("like")) {
+            rule.wrong(
+                    "like",
+                    "unknown-rule",
+                    "names no rule that is written out: \"" + like.get() + "\"",
+                    Nearest.hint(
+                            like.get(),
+                            written.keySet().stream()
+                                    .filter(id -> !written.get(id).has("like"))
+                                    .toList()));
+            return rule;
+        }
+        return rule.orOf(other, OWN);
     }
 
     public List<Rule> all() {

@@ -93,6 +93,14 @@ public final class Fields {
         return none;
     }
 
+    /** These keys, and where one is not here that of another object, but for some. */
+    public Fields orOf(Fields other, Set<String> butFor) {
+        Map<String, Json> members = new LinkedHashMap<>(other.object.members());
+        members.keySet().removeAll(butFor);
+        members.putAll(object.members());
+        return new Fields(new Json.Obj(object.place(), members), problems);
+    }
+
     /** A text that must be there and must not be blank. */
     public String text(String key) {
         Optional<String> there = optionalText(key);

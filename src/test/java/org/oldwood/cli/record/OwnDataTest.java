@@ -132,6 +132,25 @@ class OwnDataTest {
                 .contains("names no fact that is known: \"agee\"", "Did you mean \"age\"?");
     }
 
+    @Test
+    void a_rule_like_another_says_only_what_differs() throws IOException {
+        String rule =
+                """
+                {"rules": [{"id": "net-off-ours", "like": "%s", "crops": ["haskap"],
+                 "closes": {"stage": "ripe", "plusDays": 50}}]}
+                """;
+        Files.createDirectories(folder.resolve("rules"));
+        Files.writeString(folder.resolve("rules/ours.json"), rule.formatted("net-off"));
+        assertThat(check().exit()).isZero();
+
+        Files.writeString(folder.resolve("rules/ours.json"), rule.formatted("net-of"));
+        assertThat(check().err())
+                .contains("names no rule that is written out: \"net-of\"", "Did you mean \"net-off\"?");
+
+        Files.writeString(folder.resolve("rules/ours.json"), rule.formatted("net-off-haskap"));
+        assertThat(check().err()).containsPattern("names no rule that is written out:\\s+\"net-off-haskap\"");
+    }
+
     /** Found by damaging file names at random: a NUL, which no file can have in its name. */
     @Test
     void a_name_that_no_file_can_have_is_told_as_one_that_is_not_there() {
