@@ -127,10 +127,8 @@ public final class Fields {
 
     /** A number that must be there, from {@code least} to {@code most}, both included. */
     public double number(String key, double least, double most) {
-        if (raw(key).isEmpty()) {
-            return missing(key, "a number from " + plain(least) + " to " + plain(most), least);
-        }
-        return optionalNumber(key, least, most).orElse(least);
+        return optionalNumber(key, least, most)
+                .orElseGet(() -> missing(key, "a number from " + plain(least) + " to " + plain(most), least));
     }
 
     public double number(String key, double least, double most, double otherwise) {
@@ -228,22 +226,18 @@ public final class Fields {
 
     /** The objects of a list; empty where the key is absent. */
     public List<Fields> objects(String key) {
-        List<Fields> all = new ArrayList<>();
-        for (Json item : items(key)) {
-            Fields fields = of(item, problems);
-            ok &= fields.ok;
-            all.add(fields);
-        }
-        return all;
+        return items(key).stream().map(this::inner).toList();
     }
 
     /** The object under a key, if the key is there. */
     public Optional<Fields> object(String key) {
-        return raw(key).map(value -> {
-            Fields fields = of(value, problems);
-            ok &= fields.ok;
-            return fields;
-        });
+        return raw(key).map(this::inner);
+    }
+
+    private Fields inner(Json value) {
+        Fields fields = of(value, problems);
+        ok &= fields.ok;
+        return fields;
     }
 
     /** The texts of a list, or one text alone; empty where the key is absent. */
@@ -279,9 +273,7 @@ public final class Fields {
     public Map<String, Integer> counts(String key, int least, int most) {
         Map<String, Integer> all = new LinkedHashMap<>();
         object(key).ifPresent(inner -> {
-            for (String name : inner.keys()) {
-                all.put(name, inner.count(name, least, most));
-            }
+            inner.keys().forEach(name -> all.put(name, inner.count(name, least, most)));
             ok &= inner.ok;
         });
         return all;

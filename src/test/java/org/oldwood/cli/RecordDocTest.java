@@ -6,10 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
-import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 
 /** The examples in {@code docs/record.md} work, and its table of entries is the program's own. */
@@ -72,23 +72,12 @@ class RecordDocTest {
     private static String table() {
         StringBuilder table = new StringBuilder("\n| entry | what happened | what it says |\n|---|---|---|\n");
         for (EntryKind kind : EntryKind.values()) {
-            table.append("| `")
-                    .append(kind.key())
-                    .append("` | ")
-                    .append(kind.meaning())
-                    .append(" | ");
-            for (EntryField field : kind.fields()) {
-                if (BOOKED.contains(field.key())) {
-                    continue; // told once, above the table
-                }
-                table.append('`').append(field.key()).append('`');
-                table.append(field.required() ? "\\*: " : ": ").append(field.help());
-                table.append(field.words().isEmpty() ? "" : " (" + String.join(", ", field.words()) + ")");
-                table.append("; ");
-            }
-            table.append(kind.oneNeeded().isEmpty() ? "" : "one of " + String.join(", ", kind.oneNeeded()) + "; ");
-            table.setLength(table.length() - 2);
-            table.append(" |\n");
+            String keys = kind.fields().stream()
+                    .filter(field -> !BOOKED.contains(field.key()))
+                    .map(field -> "`%s`%s".formatted(field.key(), field.required() ? "\\*" : ""))
+                    .collect(Collectors.joining(" "));
+            String one = kind.oneNeeded().isEmpty() ? "" : "; one of " + String.join(", ", kind.oneNeeded());
+            table.append("| `%s` | %s | %s%s |\n".formatted(kind.key(), kind.meaning(), keys, one));
         }
         return table.toString();
     }
