@@ -156,15 +156,5 @@ public record Yield(
             }
             return percent.get(Math.min(year, percent.size()) - 1) / 100;
         }
-
-        /** The first year that brings the full crop. */
-        public int fullFrom() {
-            for (int year = 1; year <= percent.size(); year++) {
-                if (share(year) >= 1) {
-                    return year;
-                }
-            }
-            return percent.size();
-        }
     }
 }

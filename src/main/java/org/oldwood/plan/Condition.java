@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.oldwood.facts.Fact;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
+import org.oldwood.words.Words;
 
 /**
  * Something that must hold of a subject, and that can say why it does or does not.
@@ -75,7 +76,7 @@ public record Condition(
     }
 
     private boolean inRange(double value) {
-        if (!words.isEmpty() && words.contains(plain(value)) == not) {
+        if (!words.isEmpty() && words.contains(Words.fixed(value, 6)) == not) {
             return false;
         }
         boolean high = atLeast.isEmpty() || value >= atLeast.getAsDouble();
@@ -96,12 +97,8 @@ public record Condition(
         if (!words.isEmpty()) {
             return (not ? "not " : "") + String.join(" or ", words);
         }
-        String least = atLeast.isPresent() ? "at least " + plain(atLeast.getAsDouble()) : "";
-        String most = atMost.isPresent() ? "at most " + plain(atMost.getAsDouble()) : "";
+        String least = atLeast.isPresent() ? "at least " + Words.fixed(atLeast.getAsDouble(), 6) : "";
+        String most = atMost.isPresent() ? "at most " + Words.fixed(atMost.getAsDouble(), 6) : "";
         return least + (least.isEmpty() || most.isEmpty() ? "" : " and ") + most;
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 }

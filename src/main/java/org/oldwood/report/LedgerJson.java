@@ -10,6 +10,7 @@ import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.plan.ShoppingList;
+import org.oldwood.words.Words;
 
 /** Ledgers and shopping lists as JSON has them; keys are only ever added. */
 public final class LedgerJson {
@@ -133,6 +134,6 @@ public final class LedgerJson {
 
     /** As the text rounds: no more than two decimals. */
     public static double rounded(double value) {
-        return Math.round(value * 100) / 100.0;
+        return Words.rounded(value, 2);
     }
 }

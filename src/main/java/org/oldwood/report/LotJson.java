@@ -17,6 +17,7 @@ import org.oldwood.craft.cuttings.Want;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.garden.LotState;
+import org.oldwood.words.Words;
 
 /** Lots of cuttings as JSON has them; keys are only ever added. */
 public final class LotJson {
@@ -62,11 +63,11 @@ public final class LotJson {
         static Crop of(SeasonCrop crop) {
             return new Crop(
                     crop.season().label(),
-                    round(crop.share()),
-                    round(crop.expectedKg()),
-                    round(crop.lowKg()),
-                    round(crop.middleKg()),
-                    round(crop.highKg()));
+                    Words.rounded(crop.share(), 3),
+                    Words.rounded(crop.expectedKg(), 3),
+                    Words.rounded(crop.lowKg(), 3),
+                    Words.rounded(crop.middleKg(), 3),
+                    Words.rounded(crop.highKg(), 3));
         }
     }
 
@@ -94,7 +95,7 @@ public final class LotJson {
                     counts.countedOn(),
                     forecast.line().daysOutside(),
                     new Plants(
-                            round(forecast.plants().mean()),
+                            Words.rounded(forecast.plants().mean(), 3),
                             forecast.plants().quantile(0.1),
                             forecast.plants().quantile(0.5),
                             forecast.plants().quantile(0.9)),
@@ -132,12 +133,12 @@ public final class LotJson {
                     plan.isTooLate(),
                     plan.earliest().label(),
                     plan.number(),
-                    round(plan.chance()),
+                    Words.rounded(plan.chance(), 3),
                     plan.strikeFrom().date(),
                     plan.strikeBy().date(),
                     plan.latest().map(LikelyDay::date),
-                    room.map(bed -> round(bed.rowM())),
-                    room.flatMap(NurseryBed::areaM2).map(LotJson::round));
+                    room.map(bed -> Words.rounded(bed.rowM(), 3)),
+                    room.flatMap(NurseryBed::areaM2).map(area -> Words.rounded(area, 3)));
         }
     }
 
@@ -174,9 +175,5 @@ public final class LotJson {
     /** A lot that is not noted. */
     public static Record lot(String crop, LotCounts counts, Forecast forecast) {
         return new NotNoted(crop, Fate.of(counts, forecast));
-    }
-
-    private static double round(double value) {
-        return Math.rint(value * 1000) / 1000;
     }
 }

@@ -109,7 +109,7 @@ final class CropSeason {
                     rises,
                     "the daily mean rises above %s °C%s"
                             .formatted(
-                                    number(rises.aboveC().is()),
+                                    Words.fixed(rises.aboveC().is(), 1),
                                     rises.aboveC().seen().beside()),
                     rises.aboveC());
         }
@@ -119,8 +119,8 @@ final class CropSeason {
     private String heatWords(StageRule.Heat heat) {
         return "warmth above %s °C adds up to %s °C·d%s%s%s"
                 .formatted(
-                        number(heat.baseC()),
-                        number(heat.sum().is()),
+                        Words.fixed(heat.baseC(), 1),
+                        Words.fixed(heat.sum().is(), 1),
                         heat.sum().seen().beside(),
                         heat.dayLength() ? ", long days counting more" : "",
                         model.progress(heat).map(far -> " (" + far + ")").orElse(""));
@@ -148,9 +148,9 @@ final class CropSeason {
         }
         String words = "warmth above %s °C from %s adds up to %s °C·d%s%s"
                 .formatted(
-                        number(rule.baseC()),
+                        Words.fixed(rule.baseC(), 1),
                         rule.of().words(),
-                        number(rule.sum().is()),
+                        Words.fixed(rule.sum().is(), 1),
                         rule.sum().seen().beside(),
                         kinds > 0 ? "; early and late cultivars differ" : "");
         return follows(stage, of, Math.hypot(rule.plusMinus().is(), kinds), words, rule.sum());
@@ -175,11 +175,11 @@ final class CropSeason {
                 "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s"
                         .formatted(
                                 monthDay(season.days().on(rule.north())),
-                                number(rule.perC().is()),
+                                Words.fixed(rule.perC().is(), 1),
                                 monthDay(season.days().on(season.autumn().from())),
                                 monthDay(season.days().on(season.autumn().to())),
                                 Words.one(autumnC),
-                                number(rule.atC().is()),
+                                Words.fixed(rule.atC().is(), 1),
                                 seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
     }
@@ -248,9 +248,5 @@ final class CropSeason {
                 Basis.CALENDAR,
                 date.words() + why,
                 date.sources());
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Words.one(value);
     }
 }

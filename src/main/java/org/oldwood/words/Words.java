@@ -62,18 +62,24 @@ public final class Words {
 
     /** With one decimal, halves rounded up: {@code 2.5}. */
     public static String one(double value) {
-        return rounded(value, 1);
+        return halvesUp(value, 1);
     }
 
     /** Without decimals, halves rounded up: {@code 3}. */
     public static String whole(double value) {
-        return rounded(value, 0);
+        return halvesUp(value, 0);
     }
 
-    private static String rounded(double value, int decimals) {
+    private static String halvesUp(double value, int decimals) {
         return new BigDecimal(Double.toString(value))
                 .setScale(decimals, RoundingMode.HALF_UP)
                 .toPlainString();
+    }
+
+    /** The number itself with so many decimals, for JSON. */
+    public static double rounded(double value, int decimals) {
+        double scale = Math.pow(10, decimals);
+        return Math.round(value * scale) / scale;
     }
 
     /** {@code a}, {@code a and b}, {@code a, b and c}. */

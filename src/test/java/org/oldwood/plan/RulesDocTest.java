@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.oldwood.crop.Seen;
 import org.oldwood.facts.Advisors;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.store.Fields;
@@ -111,7 +110,7 @@ class RulesDocTest {
         private String words() {
             return switch (bounds) {
                 case "SUBJECTS" -> "plant, stand, bed, lot or garden";
-                case "Seen.keys()" -> String.join(", ", Seen.keys());
+                case "Seen.keys()" -> "a [mark](sources.md)";
                 default -> bounds.replaceAll("List\\.of\\(|[\")]", "");
             };
         }

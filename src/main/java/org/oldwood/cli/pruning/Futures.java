@@ -21,6 +21,7 @@ import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /**
  * Where a plant will stand under three habits: with the plan, without pruning, and as the grower did so far.
@@ -63,9 +64,9 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         List<String> all = new ArrayList<>(said);
         newShoots.ifPresent(figure -> all.add("New stems a year: %s (%s to %s)%s. %s"
                 .formatted(
-                        number(figure.is()),
-                        number(figure.low()),
-                        number(figure.high()),
+                        Words.fixed(figure.is(), 1),
+                        Words.fixed(figure.low(), 1),
+                        Words.fixed(figure.high(), 1),
                         figure.unit().endsWith("/m") ? " on a metre" : "",
                         sentence(figure.note()))));
         all.add("The crop is that of the season after, of a bush in order and per plant or row. No share of the crop by"
@@ -75,9 +76,9 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                 .flatMap(Yield::crowding)
                 .ifPresent(k -> all.add("How far fewer stems make up by bearing more each: %s (%s to %s), %s%s."
                         .formatted(
-                                number(k.is()),
-                                number(k.low()),
-                                number(k.high()),
+                                Words.fixed(k.is(), 1),
+                                Words.fixed(k.low(), 1),
+                                Words.fixed(k.high(), 1),
                                 k.seen().words(),
                                 k.note().isEmpty() ? "" : ", " + k.note())));
         all.add("A cut costs a part of the next crop and wins few kilograms within six seasons, except on a tired bush"
@@ -109,10 +110,6 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
 
     private static String sentence(String note) {
         return note.isEmpty() ? "" : note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1) + ".";
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(Math.round(value * 10) / 10.0);
     }
 
     /** What was taken by the season's name. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.season.sums.ChillReport;
+import org.oldwood.words.Words;
 
 /** A winter's chill beside what a crop wants, in words and in JSON. */
 final class ChillLines {
@@ -26,7 +27,7 @@ final class ChillLines {
             return new Answer(
                     report.from(),
                     report.to(),
-                    tenths(report.portions()),
+                    Words.rounded(report.portions(), 1),
                     report.answer().words(),
                     report.need().map(Wanted::of).orElse(null),
                     report.verdict());
@@ -45,7 +46,7 @@ final class ChillLines {
         static Wanted of(ChillReport.Need need) {
             return new Wanted(
                     need.model(),
-                    tenths(need.total()),
+                    Words.rounded(need.total(), 1),
                     need.wants().is(),
                     need.wants().low(),
                     need.wants().high(),
@@ -53,9 +54,5 @@ final class ChillLines {
                     need.wants().seen().words(),
                     need.wants().sources());
         }
-    }
-
-    private static double tenths(double value) {
-        return Math.round(10 * value) / 10.0;
     }
 }

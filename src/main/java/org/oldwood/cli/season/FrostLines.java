@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.season.CropFrost;
 import org.oldwood.season.FrostYear;
+import org.oldwood.words.Words;
 
 /** A crop's risk of frost by stage, in words and in JSON. */
 final class FrostLines {
@@ -66,7 +67,7 @@ final class FrostLines {
     record Risk(Optional<Double> yearsInHundredInFlower, List<AtStage> stages) {
         static Risk of(CropFrost frost) {
             return new Risk(
-                    frost.bloomRisk().map(FrostLines::rounded),
+                    frost.bloomRisk().map(risk -> Words.rounded(100 * risk, 1)),
                     frost.stages().stream().map(AtStage::of).toList());
         }
     }
@@ -86,12 +87,8 @@ final class FrostLines {
                     each.harm().seen().words(),
                     each.from(),
                     each.to(),
-                    rounded(each.risk()),
+                    Words.rounded(100 * each.risk(), 1),
                     each.harm().sources());
         }
-    }
-
-    private static double rounded(double share) {
-        return Math.round(1000 * share) / 10.0;
     }
 }

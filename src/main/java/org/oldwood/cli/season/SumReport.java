@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.season.SumCommand.Stretch;
+import org.oldwood.words.Words;
 
 /** Tells sums over stretches of days, in text or as JSON; several sums stand below each other. */
 record SumReport(List<Measure> measures, List<Line> lines) {
@@ -42,7 +43,7 @@ record SumReport(List<Measure> measures, List<Line> lines) {
         for (int i = 0; i < measures.size(); i++) {
             Measure measure = measures.get(i);
             totals.add(new Total(
-                    measure.key(), measure.unit(), rounded(line.totals().get(i))));
+                    measure.key(), measure.unit(), Words.rounded(line.totals().get(i), 4)));
         }
         return new Sum(
                 line.stretch().first(),
@@ -74,9 +75,5 @@ record SumReport(List<Measure> measures, List<Line> lines) {
     private String total(Line line, int i) {
         return String.format(
                 Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit());
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 1e4) / 1e4;
     }
 }

@@ -11,6 +11,7 @@ import org.oldwood.facts.water.Summers.BedSummers;
 import org.oldwood.facts.water.Summers.Fared;
 import org.oldwood.garden.Bed;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /** Sets the beds side by side, the one that would be short least first. */
 final class WaterCompare {
@@ -143,10 +144,10 @@ final class WaterCompare {
             return new OneBed(
                     bed.id(),
                     one.ground().soil().id(),
-                    round(one.water().totalAvailableMm()),
-                    round(one.meanHeld()),
-                    round(one.meanDaysShort()),
-                    round(one.meanRoofLitres()),
+                    Words.rounded(one.water().totalAvailableMm(), 3),
+                    Words.rounded(one.meanHeld(), 3),
+                    Words.rounded(one.meanDaysShort(), 3),
+                    Words.rounded(one.meanRoofLitres(), 3),
                     one.worst().season().label(),
                     bed.competing(),
                     bed.shade(),
@@ -161,13 +162,9 @@ final class WaterCompare {
             return new Summer(
                     one.season().label(),
                     one.daysShort(),
-                    round(one.meanHeld()),
-                    round(one.roofLitres()),
-                    round(one.drainedMm()));
+                    Words.rounded(one.meanHeld(), 3),
+                    Words.rounded(one.roofLitres(), 3),
+                    Words.rounded(one.drainedMm(), 3));
         }
-    }
-
-    private static double round(double value) {
-        return Math.rint(value * 1000) / 1000;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Seen;
+import org.oldwood.words.Words;
 
 /** Words a method's measures, and which of them are not known. */
 public final class MeasureWords {
@@ -50,19 +51,15 @@ public final class MeasureWords {
     private static String words(Figure figure, String what) {
         List<String> more = new ArrayList<>();
         if (figure.low() < figure.high()) {
-            more.add(plain(figure.low()) + " to " + plain(figure.high()));
+            more.add(Words.fixed(figure.low(), 6) + " to " + Words.fixed(figure.high(), 6));
         }
         if (figure.seen() == Seen.MEMORY) {
             more.add("from memory");
         }
         return "%s %s%s"
                 .formatted(
-                        plain(figure.is()),
+                        Words.fixed(figure.is(), 6),
                         figure.is() == 1 ? what.replace("buds", "bud") : what,
                         more.isEmpty() ? "" : " (" + String.join(", ", more) + ")");
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 }

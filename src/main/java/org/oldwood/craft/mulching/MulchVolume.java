@@ -15,11 +15,6 @@ public final class MulchVolume {
         return areaM2 * depthCm / CM_PER_M;
     }
 
-    /** The area that a volume covers, m². */
-    public static double areaCovered(double cubicMetres, double depthCm) {
-        return cubicMetres * CM_PER_M / depthCm;
-    }
-
     /** Area of a round bed or of a collar, m². */
     public static double circle(double radiusM) {
         return Math.PI * radiusM * radiusM;

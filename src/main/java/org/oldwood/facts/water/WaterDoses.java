@@ -59,22 +59,22 @@ public final class WaterDoses {
                 "%s holds %s mm a metre for roots, which are %s cm deep here: %s mm"
                         .formatted(
                                 soil.soil().name(),
-                                one(1000 * soil.soil().availableShare()),
-                                one(100 * soil.rootDepthM()),
-                                one(total)),
+                                Words.fixed(1000 * soil.soil().availableShare(), 1),
+                                Words.fixed(100 * soil.rootDepthM(), 1),
+                                Words.fixed(total, 1)),
                 dryNow
-                        ? one(dose.mm()) + " mm of it are missing by the account"
+                        ? Words.fixed(dose.mm(), 1) + " mm of it are missing by the account"
                         : "plants draw %s %% of it without stress: %s mm to give when that is gone"
-                                .formatted(one(100 * soil.water().fraction()), one(dose.mm())),
+                                .formatted(Words.fixed(100 * soil.water().fraction(), 1), Words.fixed(dose.mm(), 1)),
                 "%s mm × %s m² = %s l (1 mm on 1 m² is 1 l)"
-                        .formatted(one(dose.mm()), one(soil.groundM2()), litres(dose.litres())));
+                        .formatted(Words.fixed(dose.mm(), 1), Words.fixed(soil.groundM2(), 1), litres(dose.litres())));
     }
 
     private static void minutes(BedState bed, Dose dose, List<String> lines) {
         bed.bed()
                 .tapLitresPerMinute()
                 .ifPresent(tap -> lines.add("That is %s min with a tap of %s l a minute."
-                        .formatted(Math.round(dose.minutes(tap)), one(tap))));
+                        .formatted(Math.round(dose.minutes(tap)), Words.fixed(tap, 1))));
     }
 
     /** How long soil takes that is slow to take it in. */
@@ -153,7 +153,7 @@ public final class WaterDoses {
                         "l",
                         "about " + Math.round(litres) + " l in a week without rain",
                         List.of("%s mm a week × %s m² of young roots = %s l"
-                                .formatted(one(week.is()), one(ground), litres(litres))),
+                                .formatted(Words.fixed(week.is(), 1), Words.fixed(ground, 1), litres(litres))),
                         sources)
                 .withNoted(noted(litres));
     }
@@ -164,11 +164,6 @@ public final class WaterDoses {
     }
 
     private static String litres(double litres) {
-        return litres < 10 ? one(litres) : Long.toString(Math.round(litres));
-    }
-
-    private static String one(double value) {
-        String text = Words.one(value);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+        return litres < 10 ? Words.fixed(litres, 1) : Long.toString(Math.round(litres));
     }
 }

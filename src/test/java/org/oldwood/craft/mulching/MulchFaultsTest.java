@@ -92,7 +92,6 @@ class MulchFaultsTest {
     void collars_are_round_and_never_more_than_the_bed() {
         assertThat(MulchVolume.lessCollars(2, 3, 20)).isCloseTo(2 - 3 * Math.PI * 0.04, within(1e-9));
         assertThat(MulchVolume.lessCollars(0.1, 3, 20)).isZero();
-        assertThat(MulchVolume.areaCovered(1, 5)).isCloseTo(20, within(1e-9));
     }
 
     @Test

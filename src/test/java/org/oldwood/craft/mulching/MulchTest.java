@@ -32,9 +32,9 @@ class MulchTest {
                         MulchVolume.cubicMetres(a * FOOT * FOOT, b * INCH_CM) / CUBIC_YARD;
                     case "circle in feet" -> MulchVolume.circle(a * FOOT) / (FOOT * FOOT);
                     case "square feet of a cubic yard" ->
-                        MulchVolume.areaCovered(CUBIC_YARD, a * INCH_CM) / (FOOT * FOOT);
-                    case "square metres of a m3" -> MulchVolume.areaCovered(1, a);
-                    case "square metres of a barrow" -> MulchVolume.areaCovered(a / 1000, b);
+                        CUBIC_YARD / MulchVolume.cubicMetres(FOOT * FOOT, a * INCH_CM);
+                    case "square metres of a m3" -> 1 / MulchVolume.cubicMetres(1, a);
+                    case "square metres of a barrow" -> a / 1000 / MulchVolume.cubicMetres(1, b);
                     case "sheets per m2" -> MulchVolume.sheetsPerM2(a, b, c);
                     case "barrows per m3" -> 1000 / a;
                     default -> throw new AssertionError(what);
