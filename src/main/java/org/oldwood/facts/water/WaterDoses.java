@@ -114,10 +114,10 @@ public final class WaterDoses {
                 : Optional.of(
                         "A tub wants about %s to %s l a day per %s now: its top × %s mm of evaporation × %s (%s). Water until it runs out below."
                                 .formatted(
-                                        one(litres * times.low()),
-                                        one(litres * times.high()),
+                                        Words.fixed(litres * times.low(), 1),
+                                        Words.fixed(litres * times.high(), 1),
                                         account.soil().each(),
-                                        one(account.evaporationMm()),
+                                        Words.fixed(account.evaporationMm(), 1),
                                         Words.amount(times.low()) + " to " + Words.amount(times.high()),
                                         times.seen().words()));
     }
