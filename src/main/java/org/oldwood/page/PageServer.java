@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
@@ -45,6 +46,9 @@ public final class PageServer implements AutoCloseable {
     private static final String SHEET_POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none';"
                     + " frame-ancestors 'none'";
+
+    /** What was sent asks for nothing that can be done. */
+    private static final Asking<Desk.Reply> NOTHING = () -> new Desk.Reply(false, List.of());
 
     private final HttpServer server;
     private final ExecutorService threads = Executors.newFixedThreadPool(THREADS);
@@ -178,41 +182,47 @@ public final class PageServer implements AutoCloseable {
     }
 
     private void notes(HttpExchange exchange) throws IOException {
-        Problems problems = new Problems();
-        Optional<Fields> body = body(exchange, problems);
-        if (body.isEmpty()) {
-            return;
-        }
-        String key = body.get().text("key");
-        List<Map<String, String>> rows = new ArrayList<>();
-        for (Fields row : body.get().objects("rows")) {
-            Map<String, String> values = new LinkedHashMap<>();
-            row.keys().forEach(name -> values.put(name, row.text(name)));
-            rows.add(values);
-        }
-        if (!problems.isEmpty() || rows.isEmpty() || rows.size() > MOST_ROWS) {
-            send(exchange, 400, JSON, said("A note has a key and from 1 to " + MOST_ROWS + " rows of texts."));
-            return;
-        }
-        reply(exchange, asked(() -> desk.note(key, rows)));
+        reply(exchange, "A note has a key and from 1 to %s rows of texts.".formatted(MOST_ROWS), body -> {
+            String key = body.text("key");
+            List<Map<String, String>> rows = new ArrayList<>();
+            for (Fields row : body.objects("rows")) {
+                Map<String, String> values = new LinkedHashMap<>();
+                row.keys().forEach(name -> values.put(name, row.text(name)));
+                rows.add(values);
+            }
+            return rows.isEmpty() || rows.size() > MOST_ROWS ? NOTHING : () -> desk.note(key, rows);
+        });
     }
 
     private void back(HttpExchange exchange) throws IOException {
-        Problems problems = new Problems();
-        Optional<Fields> body = body(exchange, problems);
-        if (body.isEmpty()) {
-            return;
-        }
-        String key = body.get().text("key");
-        String entry = body.get().text("entry");
-        if (!problems.isEmpty()) {
-            send(exchange, 400, JSON, said("To take an entry back, say its id and a key."));
-            return;
-        }
-        reply(exchange, asked(() -> desk.takeBack(key, entry)));
+        reply(exchange, "To take an entry back, say its id and a key.", body -> {
+            String key = body.text("key");
+            String entry = body.text("entry");
+            return () -> desk.takeBack(key, entry);
+        });
     }
 
-    private void reply(HttpExchange exchange, Desk.Reply reply) throws IOException {
+    /** Reads what the phone sent and does what it asks for; says what it should be where it cannot be read. */
+    private void reply(HttpExchange exchange, String rule, Function<Fields, Asking<Desk.Reply>> asking)
+            throws IOException {
+        byte[] octets;
+        try (InputStream in = exchange.getRequestBody()) {
+            octets = in.readNBytes(MOST_OCTETS + 1);
+        }
+        if (octets.length > MOST_OCTETS) {
+            send(exchange, 413, JSON, said("That is more than a page may send at once."));
+            return;
+        }
+        Problems problems = new Problems();
+        Asking<Desk.Reply> wanted = JsonReader.read(new ByteArrayInputStream(octets), "what the phone sent", problems)
+                .filter(Json.Obj.class::isInstance)
+                .map(json -> asking.apply(Fields.of(json, problems)))
+                .orElse(NOTHING);
+        if (wanted == NOTHING || !problems.isEmpty()) {
+            send(exchange, 400, JSON, said(rule));
+            return;
+        }
+        Desk.Reply reply = asked(wanted);
         send(exchange, reply.accepted() ? 200 : 422, JSON, JsonText.line(reply));
     }
 
@@ -230,23 +240,6 @@ public final class PageServer implements AutoCloseable {
         }
         exchange.getResponseHeaders().set("Content-Security-Policy", SHEET_POLICY);
         send(exchange, 200, HTML, asked(desk::sheet));
-    }
-
-    private Optional<Fields> body(HttpExchange exchange, Problems problems) throws IOException {
-        byte[] octets;
-        try (InputStream in = exchange.getRequestBody()) {
-            octets = in.readNBytes(MOST_OCTETS + 1);
-        }
-        if (octets.length > MOST_OCTETS) {
-            send(exchange, 413, JSON, said("That is more than a page may send at once."));
-            return Optional.empty();
-        }
-        Optional<Json> json = JsonReader.read(new ByteArrayInputStream(octets), "what the phone sent", problems);
-        if (json.isEmpty() || !(json.get() instanceof Json.Obj)) {
-            send(exchange, 400, JSON, said("What the phone sent cannot be read."));
-            return Optional.empty();
-        }
-        return Optional.of(Fields.of(json.get(), problems));
     }
 
     private static String said(String words) {

@@ -13,6 +13,7 @@ import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.Milestone;
 import org.oldwood.craft.cuttings.Milestones;
 import org.oldwood.craft.cuttings.SeasonCrop;
+import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.words.Dates;
 
@@ -24,11 +25,11 @@ public final class LotWords {
     public static String stands(LotCounts counts) {
         String struck = counts.struck() + " struck " + Dates.shortDay(counts.struckOn());
         if (counts.plantedOutOn().isPresent()) {
-            return struck
-                    + "; "
-                    + counts.alive()
-                    + " planted out "
-                    + Dates.shortDay(counts.plantedOutOn().get());
+            return "%s; %s planted out %s"
+                    .formatted(
+                            struck,
+                            counts.alive(),
+                            Dates.shortDay(counts.plantedOutOn().get()));
         }
         String how = counts.liftedOn().isPresent() ? " lifted " : " alive on ";
         return counts.wasCounted()
@@ -56,14 +57,9 @@ public final class LotWords {
 
     /** How many plants: {@code 7.9 plants (10 % 6, 50 % 8, 90 % 10)}. */
     public static String plants(Forecast forecast) {
-        return number(forecast.plants().mean())
-                + " plants (10 % "
-                + forecast.plants().quantile(0.1)
-                + ", 50 % "
-                + forecast.plants().quantile(0.5)
-                + ", 90 % "
-                + forecast.plants().quantile(0.9)
-                + ")";
+        Spread plants = forecast.plants();
+        return "%s plants (10 %% %s, 50 %% %s, 90 %% %s)"
+                .formatted(number(plants.mean()), plants.quantile(0.1), plants.quantile(0.5), plants.quantile(0.9));
     }
 
     /** The life of a lot, a row a step: season, step, when. */
@@ -122,18 +118,16 @@ public final class LotWords {
         List<String> lines = new ArrayList<>();
         for (Method.PhaseFigures pair : forecast.course().method().phases().figures()) {
             long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
-            lines.add(pair.phase().words()
-                    + ": "
-                    + pair.percent().inWords()
-                    + " live ("
-                    + pair.percent().seen().words()
-                    + "; worth "
-                    + pair.weight().inWords()
-                    + "), "
-                    + String.join(", ", pair.percent().sources())
-                    + (learnt == Math.round(pair.percent().is())
-                            ? ""
-                            : "; with this garden's own cuttings " + learnt + " %"));
+            lines.add("%s: %s live (%s; worth %s), %s%s"
+                    .formatted(
+                            pair.phase().words(),
+                            pair.percent().inWords(),
+                            pair.percent().seen().words(),
+                            pair.weight().inWords(),
+                            String.join(", ", pair.percent().sources()),
+                            learnt == Math.round(pair.percent().is())
+                                    ? ""
+                                    : "; with this garden's own cuttings " + learnt + " %"));
         }
         lines.add("First crop reckoned for plants " + forecast.course().cut().words() + ".");
         lines.add("Yields: " + String.join(", ", forecast.course().crop().sources()));

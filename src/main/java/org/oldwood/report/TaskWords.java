@@ -46,11 +46,10 @@ public final class TaskWords {
     private static String days(Task task) {
         return task.window().days() == 1
                 ? "on " + Dates.shortDay(task.window().first())
-                : "from "
-                        + Dates.shortDay(task.window().first())
-                        + " to "
-                        + Dates.shortDay(task.window().last())
-                        + ", both included";
+                : "from %s to %s, both included"
+                        .formatted(
+                                Dates.shortDay(task.window().first()),
+                                Dates.shortDay(task.window().last()));
     }
 
     /** How many minutes, where it is known. */

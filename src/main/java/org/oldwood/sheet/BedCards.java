@@ -167,11 +167,8 @@ final class BedCards {
     }
 
     private static String mulch(MulchLayer layer, double now) {
-        String laid = layer.mulch().name()
-                + ", laid "
-                + Words.fixed(layer.laidCm(), 1)
-                + " cm deep on "
-                + Dates.shortDay(layer.laid());
+        String laid = "%s, laid %s cm deep on %s"
+                .formatted(layer.mulch().name(), Words.fixed(layer.laidCm(), 1), Dates.shortDay(layer.laid()));
         return now < HARDLY_CM
                 ? "Hardly any is left of the " + laid + "."
                 : "About " + Words.fixed(now, 1) + " cm is left of the " + laid + ".";

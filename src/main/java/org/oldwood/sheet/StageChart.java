@@ -14,11 +14,12 @@ final class StageChart {
 
     static Chart of(Ground ground, List<Crop> crops, Season season) {
         Axis axis = Axis.of(season);
-        List<Chart.Row> rows = new ArrayList<>();
-        for (Crop crop : crops) {
-            rows.add(row(ground, axis, crop, season));
-        }
-        return Chart.of("Stages of growth", axis, axis.months(), ground.state().date(), List.copyOf(rows));
+        return Chart.of(
+                "Stages of growth",
+                axis,
+                axis.months(),
+                ground.state().date(),
+                crops.stream().map(crop -> row(ground, axis, crop, season)).toList());
     }
 
     private static Chart.Row row(Ground ground, Axis axis, Crop crop, Season season) {
@@ -36,14 +37,8 @@ final class StageChart {
         marks.add(Mark.span("flower", axis, flower.date(), latest(flower, petals)));
         marks.add(Mark.on("ripe", axis, ripe.date()));
         marks.add(Mark.span("leaf", axis, leaf.date(), latest(leaf, bare)));
-        String words = "buds "
-                + in(bud, bud)
-                + ", flower "
-                + in(flower, petals)
-                + ", ripe "
-                + in(ripe, ripe)
-                + ", leaf fall "
-                + in(leaf, bare);
+        String words = "buds %s, flower %s, ripe %s, leaf fall %s"
+                .formatted(in(bud, bud), in(flower, petals), in(ripe, ripe), in(leaf, bare));
         return new Chart.Row("stages@" + crop.id(), "", Words.capital(crop.plural()), words, marks);
     }
 

@@ -63,31 +63,27 @@ final class WaterChart {
         LocalDate today = ground.state().date();
         int index = account.index(today);
         double total = account.soil().water().totalAvailableMm();
-        String held = "About "
-                + Math.round(total - account.days().depletion(index))
-                + " mm of "
-                + Math.round(total)
-                + " mm that the roots can draw. ";
+        String held = "About %s mm of %s mm that the roots can draw. "
+                .formatted(Math.round(total - account.days().depletion(index)), Math.round(total));
         if (account.days().isShort(index)) {
             return held + "Short now: " + dose(account, account.refill(today));
         }
         OptionalInt likely =
                 account.outlook(ground.state().season().plus(1).end()).likely();
         return likely.isPresent()
-                ? held
-                        + "In mean weather it wants water about "
-                        + Days.day(today.plusDays(likely.getAsInt() + 1L))
-                        + ": "
-                        + dose(account, account.refillWhenShort())
+                ? "%sIn mean weather it wants water about %s: %s"
+                        .formatted(
+                                held,
+                                Days.day(today.plusDays(likely.getAsInt() + 1L)),
+                                dose(account, account.refillWhenShort()))
                 : held + "In mean weather it does not run short before the next season is over.";
     }
 
     private static String dose(BedAccount account, Dose dose) {
-        return Math.round(dose.litres())
-                + " l in all, "
-                + Words.one(dose.litresEach())
-                + " l per "
-                + account.soil().each()
-                + ".";
+        return "%s l in all, %s l per %s."
+                .formatted(
+                        Math.round(dose.litres()),
+                        Words.one(dose.litresEach()),
+                        account.soil().each());
     }
 }
