@@ -45,8 +45,7 @@ public final class KeepApart {
         KeepApart apart = new KeepApart();
         documents.optionalFields("keep-apart.json").ifPresent(fields -> fields.objects("apart")
                 .forEach(apart::readPair));
-        for (String kind : documents.names("materials")) {
-            Fields file = documents.fields("materials/" + kind + ".json");
+        for (Fields file : documents.all("materials")) {
             for (String list : LISTS) {
                 file.objects(list).forEach(material -> apart.tagsOfMaterial
                         .computeIfAbsent(material.text("id"), id -> new HashSet<>())

@@ -159,7 +159,7 @@ final class Placement {
         if (task.rule().after().isEmpty()) {
             return earliest;
         }
-        List<String> places = places(task);
+        List<String> places = task.places();
         for (String rule : task.rule().after()) {
             for (String where : places) {
                 LocalDate before =
@@ -170,14 +170,9 @@ final class Placement {
         return earliest;
     }
 
-    private static List<String> places(Task task) {
-        String own = task.subject().id();
-        return task.subject().bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
-    }
-
     private void remember(Task task, LocalDate day) {
         if (first.contains(task.rule().id())) {
-            for (String where : places(task)) {
+            for (String where : task.places()) {
                 placed.merge(new Placed(task.rule().id(), where, task.season().year()), day, Placement::latest);
             }
         }

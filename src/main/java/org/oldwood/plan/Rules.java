@@ -20,8 +20,8 @@ public final class Rules {
     public static Rules read(Documents documents) {
         Rules rules = new Rules();
         Map<String, Fields> written = new LinkedHashMap<>();
-        for (String file : documents.names("rules")) {
-            for (Fields fields : documents.fields("rules/" + file + ".json").objects("rules")) {
+        for (Fields file : documents.all("rules")) {
+            for (Fields fields : file.objects("rules")) {
                 String id = fields.optionalText("id").orElse("");
                 if (written.put(id, fields) != null) {
                     fields.wrong("id", "duplicate-rule", "is used by two rules: " + id, "Give each rule its own id.");

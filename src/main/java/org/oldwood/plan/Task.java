@@ -57,6 +57,12 @@ public record Task(
         return settled.open() ? State.OPEN : settled.skipped() ? State.SKIPPED : State.DONE;
     }
 
+    /** Its subject and the bed that this stands in, by their ids. */
+    public List<String> places() {
+        String own = subject.id();
+        return subject.bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
+    }
+
     /** The day on which it was done or skipped; empty while some of it is left to do. */
     public Optional<LocalDate> finished() {
         return settled.open() ? Optional.empty() : settled.lastDay();

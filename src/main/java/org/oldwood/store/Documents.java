@@ -96,6 +96,13 @@ public final class Documents {
         return names;
     }
 
+    /** The documents of a kind, in the order of their names. */
+    public List<Fields> all(String kind) {
+        return names(kind).stream()
+                .map(name -> fields("%s/%s.json".formatted(kind, name)))
+                .toList();
+    }
+
     /** Whether the garden's own folder may add to the documents of a kind. */
     public boolean hasOwn(String kind) {
         return folder != null && Files.isDirectory(folder.resolve(kind));

@@ -65,7 +65,7 @@ final class MethodReader {
         return Sourced.read(fields, new Method.Window(Anchor.read(fields, "from"), Anchor.read(fields, "to")));
     }
 
-    private static Fields need(Fields fields, String key) {
+    static Fields need(Fields fields, String key) {
         Optional<Fields> inner = fields.object(key);
         if (inner.isEmpty()) {
             fields.wrong(key, "missing-key", "is missing; it must be an object {…}", "");

@@ -55,18 +55,10 @@ public record Propagation(List<Method> methods, PlantingOut plantingOut, HealthS
         for (Fields method : fields.objects("methods")) {
             methods.add(MethodReader.read(method));
         }
-        Fields out = inner(fields, "plantingOut");
-        Fields health = inner(fields, "health");
+        Fields out = MethodReader.need(fields, "plantingOut");
+        Fields health = MethodReader.need(fields, "health");
         fields.done();
         return new Propagation(methods, plantingOut(out), health(health));
-    }
-
-    private static Fields inner(Fields fields, String key) {
-        Optional<Fields> inner = fields.object(key);
-        if (inner.isEmpty()) {
-            fields.wrong(key, "missing-key", "is missing; it must be an object {…}", "");
-        }
-        return inner.orElse(fields);
     }
 
     private static PlantingOut plantingOut(Fields fields) {

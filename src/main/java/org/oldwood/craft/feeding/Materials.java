@@ -22,9 +22,7 @@ public final class Materials {
 
     public static Materials read(Documents documents) {
         Materials all = new Materials();
-        for (String name : documents.names("materials")) {
-            all.add(documents.fields("materials/" + name + ".json"));
-        }
+        documents.all("materials").forEach(all::add);
         return all;
     }
 

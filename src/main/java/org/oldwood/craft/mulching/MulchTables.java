@@ -45,9 +45,7 @@ public final class MulchTables {
                 .ifPresent(inner -> inner.keys().forEach(key -> all.gaps.put(key, Figure.read(inner, key))));
         fields.object("usual").ifPresent(inner -> USUAL.forEach(key -> all.usual.put(key, inner.text(key))));
         FIGURES.forEach(name -> all.figures.put(name, Figure.read(fields, name)));
-        for (String name : documents.names("materials")) {
-            all.add(documents.fields("materials/" + name + ".json"));
-        }
+        documents.all("materials").forEach(all::add);
         return all;
     }
 

@@ -129,7 +129,7 @@ final class Diary {
                     .bed()
                     .filter(bed -> !task.tags().isEmpty())
                     .ifPresent(bed -> apart.given(bed.bed().id(), day, task.tags(), task.title()));
-            for (String where : places(task)) {
+            for (String where : task.places()) {
                 if (firsts.contains(task.rule().id())) {
                     done.merge(place(task.rule().id(), task, where), day, Diary::latest);
                 }
@@ -142,7 +142,7 @@ final class Diary {
     private LocalDate from(Task task) {
         LocalDate from = state.later().getOrDefault(task.id(), task.window().first());
         for (String rule : task.rule().after()) {
-            for (String where : places(task)) {
+            for (String where : task.places()) {
                 from = latest(from, done.getOrDefault(place(rule, task, where), from));
             }
         }
@@ -157,11 +157,6 @@ final class Diary {
 
     private static Place place(String rule, Task task, String where) {
         return new Place(rule, task.season().year(), where);
-    }
-
-    private static List<String> places(Task task) {
-        String own = task.subject().id();
-        return task.subject().bed().map(bed -> List.of(own, bed.bed().id())).orElse(List.of(own));
     }
 
     private LocalDate week(LocalDate day) {
