@@ -108,12 +108,13 @@ public record Budget(
     }
 
     private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
-        return Recipe.best(
-                limits.worthGiving(due),
-                kept,
-                limits,
-                tables.limits().nitrogenWeight(),
-                tables.limits().smallest().p2o5());
+        return tables.recipes()
+                .best(
+                        limits.worthGiving(due),
+                        kept,
+                        limits,
+                        tables.limits().nitrogenWeight(),
+                        tables.limits().smallest().p2o5());
     }
 
     private static Set<Feed> materials(List<FeedPlan> dressings) {

@@ -25,6 +25,7 @@ import org.oldwood.store.Fields;
  * @param doubts when an entry is questioned
  * @param humus what ground rich in humus needs less
  * @param tub what plants in tubs get
+ * @param recipes the recipes found so far by these tables
  */
 public record FeedingTables(
         SoilClasses soils,
@@ -40,7 +41,8 @@ public record FeedingTables(
         Winter winter,
         Doubts doubts,
         Humus humus,
-        Tub tub) {
+        Tub tub,
+        Recipe.Found recipes) {
 
     /**
      * Feeds to reckon with where the grower names none.
@@ -156,7 +158,8 @@ public record FeedingTables(
                 Winter.read(part(fields, "winter")),
                 Doubts.read(part(fields, "doubt")),
                 Humus.read(part(fields, "humus")),
-                Tub.read(part(fields, "tub")));
+                Tub.read(part(fields, "tub")),
+                new Recipe.Found());
         fields.done();
         return all;
     }

@@ -3,12 +3,12 @@ package org.oldwood.facts.feeding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
@@ -38,9 +38,11 @@ public final class FeedAdvisor implements Advisor {
     private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
     private static final String IN_TUB = "feed-tub";
 
+    /** The plan weighs a stand as it is beside what it was and will be: more than that is not asked of again. */
+    private static final int MOST_KEPT = 8;
+
     private final SharedBooks books;
-    private @Nullable Subject asked;
-    private final Map<Season, Optional<Found>> found = new HashMap<>();
+    private final Map<Subject, Map<Season, Optional<Found>>> found = new IdentityHashMap<>();
 
     /** The food of a stand in a season, and its budget from each dressing on, worked out when asked for. */
     private record Found(StandFeed stand, FeedingBooks books, Map<Integer, Budget> known) {
@@ -49,18 +51,14 @@ public final class FeedAdvisor implements Advisor {
         }
     }
 
-    /**
-     * The rules ask several things of one stand, one after the other: the very same stand, since comparing whole
-     * records would take longer than the asking.
-     */
-    @SuppressWarnings("ReferenceEquality")
+    /** The rules ask several things of one stand: the very same, since comparing whole records would take longer. */
     private Optional<Found> stand(Situation s) {
-        if (asked != s.subject()) {
-            asked = s.subject();
+        if (found.size() == MOST_KEPT && !found.containsKey(s.subject())) {
             found.clear();
         }
-        return found.computeIfAbsent(s.season(), season -> StandFeed.of(books(s), s)
-                .map(stand -> new Found(stand, books(s), new HashMap<>())));
+        return found.computeIfAbsent(s.subject(), subject -> new HashMap<>())
+                .computeIfAbsent(s.season(), season -> StandFeed.of(books(s), s)
+                        .map(stand -> new Found(stand, books(s), new HashMap<>())));
     }
 
     public FeedAdvisor(SharedBooks books) {
