@@ -21,6 +21,7 @@ import org.oldwood.crop.UnprunedBush;
 import org.oldwood.crop.Yield;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
+import org.oldwood.words.Texts;
 import org.oldwood.words.Words;
 
 /**
@@ -34,6 +35,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     static final String PLAN = "With the plan";
     static final String NONE = "Without pruning";
     static final String DONE = "As you did";
+    private static final Texts TEXTS = Texts.of("pruning");
     private static final int SEASONS = 6;
 
     /** So many of the last seasons are repeated in turn. */
@@ -62,42 +64,36 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     /** What the outlooks rest on, a sentence each. */
     List<String> notes(Crop crop) {
         List<String> all = new ArrayList<>(said);
-        newShoots.ifPresent(figure -> all.add("New stems a year: %s (%s to %s)%s. %s"
-                .formatted(
-                        Words.fixed(figure.is(), 1),
-                        Words.fixed(figure.low(), 1),
-                        Words.fixed(figure.high(), 1),
-                        figure.unit().endsWith("/m") ? " on a metre" : "",
-                        sentence(figure.note()))));
-        all.add("The crop is that of the season after, of a bush in order and per plant or row. No share of the crop by"
-                + " age of stem is in print for any bush: the weights are assumed, so only a range stands here, at"
-                + " least a quarter to either side. Years differ more than ways of pruning do.");
-        Yield.read(crop)
-                .flatMap(Yield::crowding)
-                .ifPresent(k -> all.add("How far fewer stems make up by bearing more each: %s (%s to %s), %s%s."
-                        .formatted(
-                                Words.fixed(k.is(), 1),
-                                Words.fixed(k.low(), 1),
-                                Words.fixed(k.high(), 1),
-                                k.seen().words(),
-                                k.note().isEmpty() ? "" : ", " + k.note())));
-        all.add("A cut costs a part of the next crop and wins few kilograms within six seasons, except on a tired bush"
-                + " that renews well. What it wins is larger berries, quicker picking, light and health.");
         Optional<Yield> yield = Yield.read(crop);
+        newShoots.ifPresent(figure -> all.add(TEXTS.get(
+                "outlook.shoots",
+                Words.fixed(figure.is(), 1),
+                Words.fixed(figure.low(), 1),
+                Words.fixed(figure.high(), 1),
+                figure.unit().endsWith("/m") ? " on a metre" : "",
+                sentence(figure.note()))));
+        all.add(TEXTS.get("outlook.range"));
+        yield.flatMap(Yield::crowding)
+                .ifPresent(k -> all.add(TEXTS.get(
+                        "outlook.crowding",
+                        Words.fixed(k.is(), 1),
+                        Words.fixed(k.low(), 1),
+                        Words.fixed(k.high(), 1),
+                        k.seen().words(),
+                        k.note().isEmpty() ? "" : ", " + k.note())));
+        all.add(TEXTS.get("outlook.gain"));
         yield.flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         all.add(yield.flatMap(Yield::picking)
-                .map(it -> "Picking by hand: %s, %s; %s."
-                        .formatted(it.inWords(), it.seen().words(), it.note()))
-                .orElse("How long the picking by hand takes was found in no source: time one of yours."));
+                .map(it -> TEXTS.get("outlook.picking", it.inWords(), it.seen().words(), it.note()))
+                .orElse(TEXTS.get("outlook.picking.none")));
         return all;
     }
 
     private static void unpruned(UnprunedBush unpruned, List<String> all) {
         all.add(unpruned.words());
-        String reckoned = "Without pruning the crop is reckoned down to %s %% in %s (%s to %s %%), and no further, of"
-                + " which nothing is known.";
         unpruned.crop()
-                .ifPresent(crop -> all.add(reckoned.formatted(
+                .ifPresent(crop -> all.add(TEXTS.get(
+                        "outlook.unpruned",
                         percent(crop.is()),
                         unpruned.winters().orElse(crop).inWords(),
                         percent(crop.low()),
@@ -122,12 +118,13 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
     /** What the third future rests on, or what to note so that there is one. */
     static String said(SortedMap<String, Stems> past) {
         if (past.isEmpty()) {
-            return "What you did so far is not in the record: note pruned with the stems by age,"
-                    + " and a third future stands here.";
+            return TEXTS.get("outlook.done.none");
         }
-        return past.entrySet().stream()
-                .map(each -> each.getKey() + " " + some(each.getValue()))
-                .collect(Collectors.joining("; ", "You took out, by season (the last three are repeated): ", "."));
+        return TEXTS.get(
+                "outlook.done",
+                past.entrySet().stream()
+                        .map(each -> each.getKey() + " " + some(each.getValue()))
+                        .collect(Collectors.joining("; ")));
     }
 
     private static String some(Stems taken) {
