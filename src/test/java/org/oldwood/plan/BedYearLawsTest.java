@@ -19,6 +19,7 @@ import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.facts.Noted;
+import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.FeedingBooks;
@@ -111,6 +112,7 @@ class BedYearLawsTest {
             food(planner, garden.on(begin), stand, season).ifPresent(budget -> before.put(bed(stand), budget));
         }
         before.values().forEach(BedYearLawsTest::closes);
+        shoppingIsWhatTheTasksTake(plan, ShoppingList.of(plan, garden.on(begin).garden()));
         List<Task> feeds = plan.tasks().stream()
                 .filter(task -> task.season().equals(season)
                         && task.state() == Task.State.OPEN
@@ -142,6 +144,26 @@ class BedYearLawsTest {
                 new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS);
         Situation situation = new Situation(world, stand, season, state.date());
         return StandFeed.of(BOOKS, situation).map(food -> food.budget(BOOKS, food.begun(BOOKS, season) ? 1 : 0));
+    }
+
+    /** To the gram: what ticking off every task would note is what the list has of each material. */
+    private static void shoppingIsWhatTheTasksTake(Plan plan, ShoppingList list) {
+        Map<String, Double> noted = new HashMap<>();
+        plan.tasks().stream()
+                .filter(task -> task.state() == Task.State.OPEN && task.amount().isPresent())
+                .flatMap(task -> Booking.of(task).stream())
+                .filter(each -> each.kind() == EntryKind.FED)
+                .forEach(each -> noted.merge(
+                        each.says().getOrDefault("material", ""),
+                        Double.parseDouble(each.says().getOrDefault("grams", "0")),
+                        Double::sum));
+        noted.forEach((material, grams) -> assertThat(list.items().stream()
+                        .map(ShoppingList.Item::total)
+                        .filter(total -> total.material().equals(material))
+                        .mapToDouble(Purchase::amount)
+                        .sum())
+                .as(material)
+                .isCloseTo(grams, within(0.5)));
     }
 
     /** Notes an entry, and adds up by the label what it brings the bed. */
