@@ -25,7 +25,7 @@ final class Dressings {
         this.recipe = recipe;
         List<Timing.Dressing> usual = timing.on(tables.soils().lightSand(texture));
         boolean slow = allNitrogen(feed -> feed.is("slow") || feed.is("manure"))
-                || usual.size() == 1 && allNitrogen(Feed::slow);
+                || timing.dressings().size() == 1 && allNitrogen(Feed::slow);
         this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : usual;
         this.most = slow ? Double.POSITIVE_INFINITY : most(texture);
     }

@@ -100,6 +100,19 @@ class DressingsTest {
         assertThat(dressings("ribes", 14, 0, 0, slow)).extracting(Nutrients::n).containsExactly(14.0);
     }
 
+    /** Blueberries on sand are fed again in mid June: too late for a meal, which is given whole before bloom. */
+    @Test
+    void a_meal_for_blueberries_on_sand_goes_in_one_dressing() {
+        Optional<String> sand = Optional.of("sand");
+
+        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("blood-fish-bone")))
+                .hasSize(1);
+        assertThat(dressings(sand, "vaccinium", 6, 0, 0, Data.feed("ammonium-sulphate")))
+                .hasSize(2);
+        assertThat(dressings(sand, "ribes", 6, 0, 0, Data.feed("blood-fish-bone")))
+                .hasSize(2);
+    }
+
     @Property(tries = 200)
     void dressings_never_bring_more_than_is_due_and_none_passes_the_ceiling(
             @ForAll @DoubleRange(min = 0, max = 40) double need, @ForAll @DoubleRange(min = 0, max = 40) double given) {
