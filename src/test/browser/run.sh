@@ -26,7 +26,7 @@ command -v node >/dev/null || missing "there is no node"
 mkdir -p "$place"
 cp "$here"/*.mjs "$here"/package.json "$here"/package-lock.json "$place"
 cd "$place"
-if [ ! -d node_modules/puppeteer-core ]; then
+if [ ! -d node_modules/puppeteer-core ] || [ ! -d node_modules/jsqr ]; then
   [ $install = yes ] || missing "its packages are not in $place/node_modules"
   npm ci --ignore-scripts --no-audit --no-fund --silent >&2 || missing "its packages could not be fetched"
 fi
