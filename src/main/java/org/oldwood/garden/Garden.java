@@ -1,6 +1,7 @@
 package org.oldwood.garden;
 
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.oldwood.store.Json;
  *
  * @param name for people
  * @param id random, never changed: the tasks' identities are made from it
+ * @param since the day from which on its work was recorded, where it is declared
  * @param site where it lies
  * @param climate twelve monthly means, or the name of a bundled climate; read by the season engine
  * @param beds the beds, in the order of the file
@@ -26,6 +28,7 @@ import org.oldwood.store.Json;
 public record Garden(
         String name,
         UUID id,
+        Optional<LocalDate> since,
         Site site,
         Optional<Json> climate,
         List<Bed> beds,

@@ -40,6 +40,7 @@ public final class GardenReader {
         Garden garden = new Garden(
                 fields.text("name"),
                 id(fields),
+                fields.optionalDate("since"),
                 site(fields),
                 fields.raw("climate"),
                 beds(fields),

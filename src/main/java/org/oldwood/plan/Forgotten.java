@@ -2,10 +2,8 @@ package org.oldwood.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.facts.Advisors;
 import org.oldwood.facts.Situation;
@@ -20,10 +18,6 @@ import org.oldwood.season.Season;
  * skipped, or overtaken by the same job of the next season.
  */
 final class Forgotten {
-    /** Such entries tell what stands in the garden, and not that anybody kept a record of work. */
-    private static final Set<EntryKind> NO_WORK = EnumSet.of(
-            EntryKind.PLANTED, EntryKind.DONE, EntryKind.SKIPPED, EntryKind.BEGUN, EntryKind.LATER, EntryKind.NEVER);
-
     private final Situation.World world;
     private final Judge judge;
     private final Settler settler;
@@ -38,10 +32,11 @@ final class Forgotten {
         this.settler = settler;
         this.advisors = advisors;
         this.asked = new Asked("", null, world.state().season(), Optional.empty());
-        this.since = world.state().entries().stream()
-                .filter(entry -> !NO_WORK.contains(entry.kind()))
+        // that something was planted tells what stands there, and not that anybody kept a record of work
+        this.since = world.state().garden().since().or(() -> world.state().entries().stream()
+                .filter(entry -> entry.kind() != EntryKind.PLANTED)
                 .map(Entry::date)
-                .findFirst();
+                .findFirst());
     }
 
     /** All of it, with what may still be done instead, as the tasks that are open tell. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.oldwood.words.Dates;
 
 /**
@@ -62,17 +63,22 @@ public record Missed(
         return new Missed(task, rule, title, subject, bed, last, words.strip());
     }
 
+    /** The jobs of each kind of work together. */
+    public static List<List<Missed>> byKind(List<Missed> inOrder) {
+        return List.copyOf(inOrder.stream()
+                .collect(Collectors.groupingBy(missed -> missed.rule.id(), LinkedHashMap::new, Collectors.toList()))
+                .values());
+    }
+
     /** A line for each kind of work, so many at most; the last one then says how many more there are. */
     public static List<String> lines(List<Missed> inOrder, int most) {
-        Map<String, List<Missed>> byRule = new LinkedHashMap<>();
-        inOrder.forEach(missed -> byRule.computeIfAbsent(missed.rule.id(), rule -> new ArrayList<>())
-                .add(missed));
-        List<String> lines = new ArrayList<>();
-        byRule.values().forEach(alike -> lines.add(line(alike)));
-        int shown = lines.size() <= most ? lines.size() : most - 1;
-        List<String> told = new ArrayList<>(lines.subList(0, shown));
-        if (shown < lines.size()) {
-            told.add("and %s more kinds of work (tasks --json has them all)".formatted(lines.size() - shown));
+        List<List<Missed>> kinds = byKind(inOrder);
+        int shown = kinds.size() <= most ? kinds.size() : most - 1;
+        List<String> told = new ArrayList<>();
+        kinds.subList(0, shown).forEach(alike -> told.add(line(alike)));
+        if (shown < kinds.size()) {
+            told.add("and %s more kinds of work (oldwood tasks missed --each has them all)"
+                    .formatted(kinds.size() - shown));
         }
         return told;
     }

@@ -195,6 +195,32 @@ class MissedTest {
                 .isEqualTo("cut and 1 more, until 31 Mar 2027. Too late now.");
     }
 
+    /** From the day on which the record was begun, whether or not anything was noted. */
+    @ParameterizedTest(name = "begun {0}: {1}")
+    @CsvSource({"2027-03-31, 1", "2027-04-01, 0"})
+    void where_nothing_was_noted_work_missed_since_the_garden_was_begun_is_told(String since, int times) {
+        rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'lapsed'"));
+        String begun = ",'since':'%s'".formatted(since);
+
+        assertThat(told(SmallGarden.north(begun).note("2020-11-15", BUSH), "2027-05-12"))
+                .hasSize(times);
+        assertThat(told(
+                        SmallGarden.south(begun.replace("03-31", "09-30").replace("04-01", "10-01"))
+                                .note("2020-05-15", BUSH),
+                        "2027-11-12"))
+                .hasSize(times);
+    }
+
+    /** Whoever only ticks off keeps a record, too. */
+    @Test
+    void a_task_ticked_off_begins_the_record() {
+        rules.rule("cut", "plant", MARCH + ",'doneBy':['pruned']" + missed(2, "'lapsed'"));
+        SmallGarden ticked =
+                SmallGarden.north().note("2020-11-15", BUSH).note("2026-11-02", "'done','task':'water@garden@2026'");
+
+        assertThat(told(ticked, "2027-05-12")).containsExactly("cut@bc-1@2027");
+    }
+
     /** A garden begun today has no past. */
     @Test
     void a_new_garden_begins_without_reproaches() {

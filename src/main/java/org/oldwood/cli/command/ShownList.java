@@ -1,6 +1,7 @@
 package org.oldwood.cli.command;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,7 +16,7 @@ import org.oldwood.store.Problems;
 import org.oldwood.words.Dates;
 
 /**
- * The numbers of the list last shown, so that commands take a number for a round. They are kept beside the record, and
+ * The numbers of the list last shown, so that commands take a number for a round, or for jobs that were missed. They are kept beside the record, and
  * are no part of it: without them ids do.
  */
 public final class ShownList {
@@ -23,12 +24,12 @@ public final class ShownList {
 
     private ShownList() {}
 
-    /** What the file holds: the rounds' ids, the one with number 1 first. */
+    /** What the file holds: the rounds' ids, or the missed tasks' with blanks between; the one with number 1 first. */
     private record Shown(int format, LocalDate day, List<String> rounds) {}
 
     /** Remembers a list that is shown; a folder that may not be written has no numbers. */
-    public static void remember(GardenCommand command, List<Round> shown) {
-        Shown list = new Shown(1, command.today(), shown.stream().map(Round::id).toList());
+    public static void remember(GardenCommand command, List<String> shown) {
+        Shown list = new Shown(1, command.today(), shown);
         try {
             Output.write(file(command), JsonText.line(list) + "\n");
         } catch (IOException e) {
@@ -41,10 +42,13 @@ public final class ShownList {
     }
 
     /** The round that a number of the last list or an id stands for; empty where it is neither. */
-    public static Optional<Round> find(GardenCommand command, List<Round> rounds, String text) throws IOException {
+    public static Optional<Round> find(GardenCommand command, List<Round> rounds, String text) {
         String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : text;
         Optional<Round> found =
                 rounds.stream().filter(round -> round.id().equals(id)).findFirst();
+        if (found.isEmpty() && id.contains("@") && !id.equals(text)) {
+            throw command.usage("number %s of the list last shown was missed, and is no round: %s".formatted(text, id));
+        }
         if (found.isEmpty() && !id.equals(text)) {
             throw command.usage(
                     "number %s of the list last shown was %s, which is done or past; oldwood now shows a new list"
@@ -53,7 +57,13 @@ public final class ShownList {
         return found;
     }
 
-    private static String id(GardenCommand command, int number) throws IOException {
+    /** The missed tasks that a number of the last list stands for; none where it stands for a round, or is none. */
+    public static List<String> missed(GardenCommand command, String text) {
+        String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : "";
+        return id.contains("@") ? List.of(id.split(" ")) : List.of();
+    }
+
+    private static String id(GardenCommand command, int number) {
         Shown list = read(command)
                 .orElseThrow(() ->
                         command.usage("%s is a number, but no list was shown in this garden yet; oldwood now shows one"
@@ -68,14 +78,18 @@ public final class ShownList {
         return list.rounds.get(number - 1);
     }
 
-    private static Optional<Shown> read(GardenCommand command) throws IOException {
+    private static Optional<Shown> read(GardenCommand command) {
         if (!Files.isRegularFile(file(command))) {
             return Optional.empty();
         }
         Problems problems = new Problems();
-        Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)
-                .map(json -> Fields.of(json, problems))
-                .map(fields -> new Shown(fields.count("format", 1, 1), fields.date("day"), fields.texts("rounds")));
-        return problems.isEmpty() ? read : Optional.empty();
+        try {
+            Optional<Shown> read = JsonReader.readLine(Files.readString(file(command)), FILE, 1, problems)
+                    .map(json -> Fields.of(json, problems))
+                    .map(fields -> new Shown(fields.count("format", 1, 1), fields.date("day"), fields.texts("rounds")));
+            return problems.isEmpty() ? read : Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.oldwood.cli.record;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
@@ -32,6 +33,13 @@ public record Draft(
         } catch (IllegalArgumentException e) {
             throw command.usage(field.key() + " " + e.getMessage());
         }
+    }
+
+    /** The same of another task; its values may be changed. */
+    Draft of(String task) {
+        Map<String, Json> other = new LinkedHashMap<>(values);
+        other.put("task", new Json.Text(place.at("task"), task));
+        return new Draft(date, kind, other, place);
     }
 
     /** Takes back an entry; with a tick, all that it booked. */

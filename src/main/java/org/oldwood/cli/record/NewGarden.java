@@ -131,7 +131,13 @@ final class NewGarden {
 
     /** The text of {@code garden.json}, in the order in which the format describes it. */
     static String gardenJson(
-            String name, UUID id, Site site, Map<String, Double> areas, Optional<String> units, Answers answers) {
+            String name,
+            UUID id,
+            LocalDate since,
+            Site site,
+            Map<String, Double> areas,
+            Optional<String> units,
+            Answers answers) {
         List<NewBed> beds = areas.entrySet().stream()
                 .map(each -> new NewBed(each.getKey(), Double.parseDouble(tenths(each.getValue()))))
                 .toList();
@@ -140,6 +146,7 @@ final class NewGarden {
                         GardenReader.FORMAT,
                         name,
                         id,
+                        since,
                         place,
                         beds,
                         units,
@@ -154,6 +161,7 @@ final class NewGarden {
             int format,
             String name,
             UUID id,
+            LocalDate since,
             NewSite site,
             List<NewBed> beds,
             Optional<String> units,

@@ -72,7 +72,8 @@ public final class Ticking {
 
     /**
      * An entry that names a task, with those that it books; any other as it is. The task must be one that can be; a
-     * round, by its id or its number in the list last shown, stands for all of its tasks whose time has come.
+     * round, by its id or its number in the list last shown, stands for all of its tasks whose time has come, and a
+     * number of missed work for all of that kind.
      *
      * @param except the plants it was not done to
      */
@@ -81,22 +82,25 @@ public final class Ticking {
                 || draft.kind().field("task").isEmpty()) {
             return List.of(draft);
         }
-        Optional<Round> round = round(task.value(), draft.date());
+        List<Draft> all = new ArrayList<>();
+        for (String missed : ShownList.missed(command, task.value())) {
+            command.tell(missed);
+            all.addAll(booked(draft.of(missed), except));
+        }
+        Optional<Round> round = all.isEmpty() ? round(task.value(), draft.date()) : Optional.empty();
         if (round.isPresent()) {
             List<String> only = only(draft);
-            List<Draft> all = new ArrayList<>();
             for (Task each : part(round.get(), draft, only, except)) {
-                Map<String, Json> values = new LinkedHashMap<>(draft.values());
-                values.put("task", new Json.Text(draft.place().at("task"), each.id()));
                 List<String> here = Booking.plants(each);
-                values.remove("only");
+                Draft one = draft.of(each.id());
+                one.values().remove("only");
                 if (!only.isEmpty() && !only.containsAll(here)) {
-                    values.put("only", list(only.stream().filter(here::contains).toList(), draft.place()));
+                    one.values().put("only", list(only.stream().filter(here::contains).toList(), draft.place()));
                 }
-                all.addAll(booked(
-                        new Draft(draft.date(), draft.kind(), values, draft.place()),
-                        except.stream().filter(here::contains).toList()));
+                all.addAll(booked(one, except.stream().filter(here::contains).toList()));
             }
+        }
+        if (!all.isEmpty()) {
             return all;
         }
         if (draft.kind() != EntryKind.DONE) {
@@ -141,11 +145,7 @@ public final class Ticking {
     }
 
     private Optional<Round> round(String text, LocalDate day) {
-        try {
-            return ShownList.find(command, planned(day).rounds, text);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ShownList.find(command, planned(day).rounds, text);
     }
 
     private static List<String> only(Draft draft) {

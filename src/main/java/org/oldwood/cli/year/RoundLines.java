@@ -2,8 +2,10 @@ package org.oldwood.cli.year;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ShownList;
+import org.oldwood.plan.Missed;
 import org.oldwood.plan.round.Round;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
@@ -72,12 +74,25 @@ final class RoundLines {
                         : "%s h".formatted(Words.one(minutes / 60.0));
     }
 
+    /** Prints missed work, kind by kind, and remembers the numbers. */
+    static void printMissed(GardenCommand command, List<Missed> all, int most) {
+        List<String> lines = Missed.lines(all, most);
+        List<String> tasks = Missed.byKind(all).stream()
+                .map(alike -> alike.stream().map(Missed::task).collect(Collectors.joining(" ")))
+                .toList();
+        int numbered = tasks.size() > most ? most - 1 : tasks.size();
+        for (int i = 0; i < lines.size(); i++) {
+            command.out().hanging(i < numbered ? "%3s  ".formatted(i + 1) : "     ", 5, lines.get(i));
+        }
+        ShownList.remember(command, tasks.subList(0, numbered));
+    }
+
     /** Prints all of it, in columns alike, and remembers the numbers. */
     void print() {
         command.out().columns(0, rows);
         if (shown.stream().anyMatch(round -> round.minutes() > 0)) {
             command.out().line("Minutes: by your notes, else assumed.");
         }
-        ShownList.remember(command, shown);
+        ShownList.remember(command, shown.stream().map(Round::id).toList());
     }
 }

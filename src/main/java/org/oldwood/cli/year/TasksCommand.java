@@ -94,10 +94,10 @@ public final class TasksCommand extends GardenCommand {
             out().json(TaskJson.of(plan, rounds));
             return 0;
         }
-        if (each) {
-            list(plan);
+        if (which.filter(MISSED::equals).isPresent()) {
             missed(plan);
-        } else if (which.filter(MISSED::equals).isPresent()) {
+        } else if (each) {
+            list(plan);
             missed(plan);
         } else {
             rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
@@ -239,19 +239,30 @@ public final class TasksCommand extends GardenCommand {
     }
 
     /** What was not done in its time, in a block of its own. */
-    private void missed(Plan plan) {
+    private void missed(Plan plan) throws IOException {
         List<Missed> here = plan.missed().stream()
                 .filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
                 .filter(missed -> bed.isEmpty() || missed.bed().equals(bed))
                 .toList();
-        if (!here.isEmpty()) {
-            out().line("Not noted as done, and its time is past");
-            Missed.lines(here, MOST_MISSED).forEach(line -> out().hanging("  ", 4, line));
-            out().paragraph(
-                            2,
-                            "If it was done, note it with its date; if you left it out: oldwood note skipped TASK, as"
-                                    + " oldwood tasks --each names it.");
+        if (here.isEmpty()) {
+            return;
         }
+        out().line("Not noted as done, and its time is past");
+        if (each) {
+            out().columns(
+                            2,
+                            here.stream()
+                                    .map(missed ->
+                                            List.of(Dates.shortDay(missed.last()), missed.title(), missed.task()))
+                                    .toList());
+        } else {
+            RoundLines.printMissed(this, here, MOST_MISSED);
+        }
+        String one = each ? "TASK" : "1";
+        out().paragraph(
+                        2,
+                        "If it was done: oldwood note done %s --date DATE, or note what was done; if you left it out: oldwood note skipped %s."
+                                .formatted(one, one));
     }
 
     private boolean chosen(Task task) {

@@ -1,0 +1,57 @@
+package org.oldwood.cli.year;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.oldwood.cli.command.Cli;
+
+/** A grower who begins a garden, notes nothing, looks what was missed, and puts it right from what is printed. */
+class MissedWorkTest {
+    @TempDir
+    Path scratch;
+
+    @ParameterizedTest(name = "at {0}: begun {1}, looked at {2}")
+    @CsvSource({"'52.1,-2.3', 2026-10-01, 2027-05-10, 2027-02-10", "'-41.3,174.8', 2026-04-01, 2026-11-10, 2026-08-10"})
+    void what_was_missed_is_noted_by_the_number_that_is_printed(String at, String begun, String later, String done)
+            throws IOException {
+        String start = "start garden --name=Ours --zone=UTC --planted=2021 --plants=blackcurrant=2 --at=%s --today=%s";
+        Cli.in(scratch)
+                .with("HOME", scratch.toString())
+                .run(start.formatted(at, begun).split(" "));
+        Path garden = scratch.resolve("garden");
+        assertThat(Files.readString(garden.resolve("garden.json"))).contains("\"since\": \"" + begun + "\"");
+        assertThat(run(garden, begun, "tasks", "missed")).isEmpty();
+
+        String missed = run(garden, later, "tasks", "missed");
+        String number = missed.lines()
+                .filter(line -> line.contains("Cut the oldest"))
+                .map(line -> line.strip().split(" ")[0])
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(missed));
+        assertThat(run(garden, later, "tasks", "missed", "--each"))
+                .contains("winter-cut@blackcurrant-1@")
+                .doesNotContain("more kinds");
+        run(garden, later, "tasks", "missed");
+        run(garden, later, "note", "done", number, "--date=" + done);
+
+        assertThat(run(garden, later, "tasks", "missed")).doesNotContain("Cut the oldest");
+        assertThat(Files.readString(garden.resolve("journal.jsonl")))
+                .contains("\"date\":\"" + done + "\",\"entry\":\"done\",\"task\":\"winter-cut@blackcurrant-1@")
+                .contains("winter-cut@blackcurrant-2@");
+        run(garden, later, "note", "skipped", "1");
+        assertThat(run(garden, later, "tasks", "missed")).isNotEqualTo(missed);
+    }
+
+    private static String run(Path garden, String today, String... command) {
+        String[] dated = java.util.Arrays.copyOf(command, command.length + 1);
+        dated[command.length] = "--today=" + today;
+        Cli.Result result = Cli.in(garden).run(dated);
+        assertThat(result.exit()).as(result.err()).isZero();
+        return result.out();
+    }
+}
