@@ -15,19 +15,19 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oldwood.Bounds;
 import org.oldwood.calendar.LoopbackServer;
 import org.oldwood.cli.command.Cli;
 
 /**
  * Damaged files of every kind that the program reads, and command lines made at random: each ends in a result or a
  * message, never in a fault of the program, and in bounded time. {@code -Dinputs=100000} makes the long run whose
- * figures stand in {@code docs/validation.md}; under {@code JAVA_TOOL_OPTIONS=-Xmx256m} its memory is bounded too.
+ * figures stand in {@code docs/validation.md}; it asks for {@code -Xmx256m}.
  */
 class FuzzTest {
     private static final int INPUTS = Integer.getInteger("inputs", 800);
     private static final long SEED = Long.getLong("seed", 20261125L);
     private static final Path DATA = Path.of("src/main/resources/org/oldwood");
-    private static final Duration LONGEST = Duration.ofSeconds(10);
     private static final List<String> READING = List.of(
             "check",
             "tasks",
@@ -48,7 +48,7 @@ class FuzzTest {
 
     private final Map<String, Integer> faults = new TreeMap<>();
     private final Map<Integer, Integer> exits = new TreeMap<>();
-    private Duration longest = Duration.ZERO;
+    private final Bounds bounds = new Bounds(INPUTS > 3000);
 
     @Test
     void damaged_gardens_and_journals() throws IOException {
@@ -234,16 +234,15 @@ class FuzzTest {
     private void run(Path folder, String[] words, String what) {
         String[] dated = java.util.Arrays.copyOf(words, words.length + 1);
         dated[words.length] = "--today=2026-11-25";
-        long start = System.nanoTime();
+        bounds.begin();
         Cli.Result result = Cli.in(folder).reading("y\n1\n").run(dated);
-        Duration took = Duration.ofNanos(System.nanoTime() - start);
-        longest = took.compareTo(longest) > 0 ? took : longest;
+        Duration took = bounds.end();
         exits.merge(result.exit(), 1, Integer::sum);
         String said = result.err().replaceAll("\\s+", " ");
         boolean failed = said.contains("fault of the program")
                 || said.contains("cannot be understood")
                 || (result.exit() == 3 && !isDisk(said, what))
-                || took.compareTo(LONGEST) > 0;
+                || took.compareTo(Bounds.LONGEST) > 0;
         if (failed) {
             String fault = said.replaceAll(".*(this is a fault of the program.*|cannot be understood.*)", "$1");
             faults.merge(cut(fault) + "  <- " + String.join(" ", words) + ", " + what, 1, Integer::sum);
@@ -255,7 +254,8 @@ class FuzzTest {
     }
 
     private void nothingFailed() {
-        System.out.printf("%s: exits %s, longest %d ms%n", this, exits, longest.toMillis());
+        System.out.printf(
+                "%s: exits %s, longest %d ms%n", this, exits, bounds.longest().toMillis());
         assertThat(faults).isEmpty();
     }
 

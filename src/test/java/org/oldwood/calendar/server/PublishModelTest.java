@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.oldwood.Bounds;
 
 /**
  * Plans that change, people who tick, move, word, delete and import, state that is lost, and runs that die, lose the
@@ -27,11 +28,11 @@ class PublishModelTest {
     void nothing_of_the_persons_is_lost_in_any_order() throws IOException {
         Path root = folder();
         long began = System.nanoTime();
-        Duration longest = Duration.ZERO;
+        Bounds bounds = new Bounds(SEQUENCES > 1000);
         List<String> failures = new ArrayList<>();
         try {
             for (int seed = FIRST; seed < FIRST + SEQUENCES; seed++) {
-                long start = System.nanoTime();
+                bounds.begin();
                 Path folder = Files.createDirectories(root.resolve("g" + seed));
                 try {
                     new ModelSequence(folder, new Random(seed), "sequence " + seed).run();
@@ -39,19 +40,20 @@ class PublishModelTest {
                     failures.add(String.valueOf(e));
                 }
                 empty(folder);
-                Duration took = Duration.ofNanos(System.nanoTime() - start);
-                longest = took.compareTo(longest) > 0 ? took : longest;
+                bounds.end();
             }
         } finally {
             empty(root);
         }
         System.out.printf(
                 "%d sequences in %d s, the longest %d ms%n",
-                SEQUENCES, Duration.ofNanos(System.nanoTime() - began).toSeconds(), longest.toMillis());
+                SEQUENCES,
+                Duration.ofNanos(System.nanoTime() - began).toSeconds(),
+                bounds.longest().toMillis());
         assertThat(failures.subList(0, Math.min(failures.size(), 5)))
                 .as(failures.size() + " sequences")
                 .isEmpty();
-        assertThat(longest).isLessThan(Duration.ofSeconds(10));
+        assertThat(bounds.longest()).isLessThan(Bounds.LONGEST);
     }
 
     /** In memory where the system has such a place: forcing to a disk, which other tests try, is most of the time. */
