@@ -109,7 +109,8 @@ public final class StartCommand extends GardenCommand {
         sayAreas(garden);
         sayClashes(plantings, crops);
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());
-        String text = NewGarden.gardenJson(name.strip(), UUID.randomUUID(), today(), site, garden.areas(), givenUnits, answers);
+        String text = NewGarden.gardenJson(
+                name.strip(), UUID.randomUUID(), today(), site, garden.areas(), givenUnits, answers);
         files.write(text, String.join("\n", garden.journal()) + "\n");
         sayClimate(site);
         report(folder, garden, plantings);

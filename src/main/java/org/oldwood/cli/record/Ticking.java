@@ -95,7 +95,10 @@ public final class Ticking {
                 Draft one = draft.of(each.id());
                 one.values().remove("only");
                 if (!only.isEmpty() && !only.containsAll(here)) {
-                    one.values().put("only", list(only.stream().filter(here::contains).toList(), draft.place()));
+                    one.values()
+                            .put(
+                                    "only",
+                                    list(only.stream().filter(here::contains).toList(), draft.place()));
                 }
                 all.addAll(booked(one, except.stream().filter(here::contains).toList()));
             }

@@ -65,6 +65,7 @@ public record Recipe(List<Part> parts, Nutrients gives) {
     static Recipe best(Nutrients due, List<Feed> kept, ToDoubleFunction<Feed> most, double weight, double fourth) {
         return new Search(due, weight, fourth)
                 .best(kept.stream()
+                        .distinct()
                         .map(feed -> new Kept(feed, feed.gives(1), most.applyAsDouble(feed)))
                         .filter(each -> each.ofOne.sum() > 0 && each.most > HAIR)
                         .toList());

@@ -264,8 +264,12 @@ final class ModelSequence {
                     .isTrue();
             return;
         }
-        assertThat(text).as(at() + ", " + object.task).isNotEmpty();
         String title = item.get().words().title();
+        boolean isDone = item.get().progress().state() == Item.State.DONE;
+        if (object.isEvent && text.isEmpty() && (isDone || isToldElsewhere(title))) {
+            return;
+        }
+        assertThat(text).as(at() + ", " + object.task).isNotEmpty();
         if (object.wrote.containsKey("title")) {
             boolean isNew = !object.titleBefore.endsWith(title);
             assertThat(!isNew || text.contains(title) || object.isUnmarked)
@@ -274,8 +278,14 @@ final class ModelSequence {
         } else {
             assertThat(object.value("SUMMARY")).as(at() + text).endsWith(title);
         }
-        boolean isDone = item.get().progress().state() == Item.State.DONE;
         assertThat(text.contains("STATUS:COMPLETED")).as(at() + text).isEqualTo(isDone && !object.isEvent);
+    }
+
+    /** A round without a day of its own is told in another's event; one that was done while away comes back as neither. */
+    private boolean isToldElsewhere(String title) {
+        return store.objects.values().stream()
+                .map(text -> text.replace("\r\n ", ""))
+                .anyMatch(text -> text.contains("Also on this day:") && text.contains(title));
     }
 
     private Publish.Result publish(boolean isTrial) throws IOException {
@@ -288,7 +298,7 @@ final class ModelSequence {
     }
 
     private static Session session(ModelWire through) {
-        Session.Limits limits = new Session.Limits(Duration.ofSeconds(5), 1 << 20, Duration.ofSeconds(9), 200);
+        Session.Limits limits = new Session.Limits(Duration.ofMinutes(1), 1 << 20, Duration.ofMinutes(1), 200);
         return new Session(Optional.empty(), false, new Progress(text -> {}), limits, through);
     }
 

@@ -233,6 +233,13 @@ class FeedingEdgesTest {
         assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
     }
 
+    @Test
+    void a_feed_named_twice_counts_once() {
+        Recipe recipe = Recipe.best(new Nutrients(10, 0, 0, 0), List.of(NITROGEN, NITROGEN), feed -> 1000, 5, 1);
+
+        assertThat(recipe.parts()).singleElement().extracting(Recipe.Part::feed).isEqualTo(NITROGEN);
+    }
+
     /** Four feeds of one nutrient each: the fourth is weighed for more than a gram, not for less. */
     @ParameterizedTest
     @CsvSource({"0.9, 3", "1.1, 4"})
