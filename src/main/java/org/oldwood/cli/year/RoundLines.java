@@ -2,6 +2,7 @@ package org.oldwood.cli.year;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ShownList;
@@ -74,8 +75,29 @@ final class RoundLines {
                         : "%s h".formatted(Words.one(minutes / 60.0));
     }
 
-    /** Prints missed work, kind by kind, and remembers the numbers. */
-    static void printMissed(GardenCommand command, List<Missed> all, int most) {
+    /** Prints missed work: so many kinds of it, and remembers their numbers; or each job with its id. */
+    static void printMissed(GardenCommand command, List<Missed> all, Optional<Integer> most) {
+        command.out().line("Not noted as done, and its time is past");
+        if (most.isPresent()) {
+            numbered(command, all, most.get());
+        } else {
+            command.out()
+                    .columns(
+                            2,
+                            all.stream()
+                                    .map(missed ->
+                                            List.of(Dates.shortDay(missed.last()), missed.title(), missed.task()))
+                                    .toList());
+        }
+        String which = most.isPresent() ? "1" : "TASK";
+        command.out()
+                .paragraph(
+                        2,
+                        "If it was done: oldwood note done %s --date DATE, or note what was done; if you left it out: oldwood note skipped %s."
+                                .formatted(which, which));
+    }
+
+    private static void numbered(GardenCommand command, List<Missed> all, int most) {
         List<String> lines = Missed.lines(all, most);
         List<String> tasks = Missed.byKind(all).stream()
                 .map(alike -> alike.stream().map(Missed::task).collect(Collectors.joining(" ")))

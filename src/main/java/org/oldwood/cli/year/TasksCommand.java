@@ -244,25 +244,9 @@ public final class TasksCommand extends GardenCommand {
                 .filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
                 .filter(missed -> bed.isEmpty() || missed.bed().equals(bed))
                 .toList();
-        if (here.isEmpty()) {
-            return;
+        if (!here.isEmpty()) {
+            RoundLines.printMissed(this, here, each ? Optional.empty() : Optional.of(MOST_MISSED));
         }
-        out().line("Not noted as done, and its time is past");
-        if (each) {
-            out().columns(
-                            2,
-                            here.stream()
-                                    .map(missed ->
-                                            List.of(Dates.shortDay(missed.last()), missed.title(), missed.task()))
-                                    .toList());
-        } else {
-            RoundLines.printMissed(this, here, MOST_MISSED);
-        }
-        String one = each ? "TASK" : "1";
-        out().paragraph(
-                        2,
-                        "If it was done: oldwood note done %s --date DATE, or note what was done; if you left it out: oldwood note skipped %s."
-                                .formatted(one, one));
     }
 
     private boolean chosen(Task task) {
