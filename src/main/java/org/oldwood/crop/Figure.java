@@ -58,9 +58,16 @@ public record Figure(double is, double low, double high, String unit, List<Strin
         return figure;
     }
 
-    /** The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}. */
+    /** {@code 3.5 kg/bush (our assumption)}: with its mark where it was not read in print. */
     public String inWords() {
+        return plain() + seen.beside();
+    }
+
+    /** The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}; for where its mark stands apart. */
+    public String plain() {
         String number = is == Math.rint(is) ? Long.toString((long) is) : Double.toString(is);
-        return unit.equals("1") ? number : "%s %s".formatted(number, unit.replace("m2", "m²"));
+        return unit.equals("1")
+                ? number
+                : "%s %s".formatted(number, unit.replace("m2", "m²").replace("m3", "m³"));
     }
 }

@@ -71,11 +71,10 @@ public record Purchase(
 
     /** {@code 2 packs of 1.5 kg}; empty where it is not sold in packs. */
     public String packsInWords() {
-        return pack.map(each -> "%s of %s%s"
+        return pack.map(each -> "%s of %s"
                         .formatted(
                                 Words.count(packs(), each.one(), each.many()),
-                                each.size().inWords(),
-                                each.size().seen().beside()))
+                                each.size().inWords()))
                 .orElse("");
     }
 }

@@ -98,7 +98,7 @@ public final class LedgerJson {
                     item.kept(),
                     item.neededBy(),
                     total.pack().map(pack -> total.packs()),
-                    total.pack().map(pack -> pack.size().inWords()),
+                    total.pack().map(pack -> pack.size().plain()),
                     total.pack().map(pack -> pack.size().seen().key()),
                     total.notRead(),
                     item.uses().stream()

@@ -121,7 +121,7 @@ public final class LotWords {
             lines.add("%s: %s live (%s; worth %s), %s%s"
                     .formatted(
                             pair.phase().words(),
-                            pair.percent().inWords(),
+                            pair.percent().plain(),
                             pair.percent().seen().words(),
                             pair.weight().inWords(),
                             String.join(", ", pair.percent().sources()),

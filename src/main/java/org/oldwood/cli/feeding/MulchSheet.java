@@ -80,13 +80,15 @@ record MulchSheet(
     }
 
     private String paper(Underlay under) {
-        return "Under it %s of %s, %s%s, overlapping %s cm, wetted."
+        return "Under it %s of %s, %s%s%s, overlapping %s cm%s, wetted."
                 .formatted(
                         Words.count(plan.sheets(under), "sheet", "sheets"),
                         under.name(),
                         Words.amount(under.layers().is()),
                         under.layers().is() == 1 ? " thick" : " on one another",
-                        Words.amount(under.overlap().is()));
+                        under.layers().seen().beside(),
+                        Words.amount(under.overlap().is()),
+                        under.overlap().seen().beside());
     }
 
     @Override

@@ -70,7 +70,8 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                 Words.fixed(figure.is(), 1),
                 Words.fixed(figure.low(), 1),
                 Words.fixed(figure.high(), 1),
-                figure.unit().endsWith("/m") ? " on a metre" : "",
+                (figure.unit().endsWith("/m") ? " on a metre" : "")
+                        + figure.seen().beside(),
                 sentence(figure.note()))));
         all.add(TEXTS.get("outlook.range"));
         yield.flatMap(Yield::crowding)
@@ -84,7 +85,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
         all.add(TEXTS.get("outlook.gain"));
         yield.flatMap(Yield::unpruned).ifPresent(it -> unpruned(it, all));
         all.add(yield.flatMap(Yield::picking)
-                .map(it -> TEXTS.get("outlook.picking", it.inWords(), it.seen().words(), it.note()))
+                .map(it -> TEXTS.get("outlook.picking", it.plain(), it.seen().words(), it.note()))
                 .orElse(TEXTS.get("outlook.picking.none")));
         return all;
     }
@@ -97,7 +98,7 @@ record Futures(Optional<Figure> newShoots, SortedMap<String, Stems> done, List<S
                         percent(crop.is()),
                         unpruned.winters().orElse(crop).inWords(),
                         percent(crop.low()),
-                        percent(crop.high()))));
+                        percent(crop.high()) + " %" + crop.seen().beside())));
     }
 
     private static long percent(double share) {

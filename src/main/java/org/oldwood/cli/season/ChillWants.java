@@ -79,7 +79,7 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
                 : "";
         return "%s wants %s (%s%s; %s): %s."
                 .formatted(
-                        crop.name(), wants.inWords(), model, range, wants.seen().words(), given());
+                        crop.name(), wants.plain(), model, range, wants.seen().words(), given());
     }
 
     private String given() {

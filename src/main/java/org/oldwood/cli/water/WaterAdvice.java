@@ -177,16 +177,16 @@ final class WaterAdvice {
                         mark(cautious)));
         item("full-grown roots %s deep, where most of them are (%s); the deepest go to %s-%s m (%s)"
                 .formatted(
-                        crop.rootDepth().inWords(),
+                        crop.rootDepth().plain(),
                         mark(crop.rootDepth()),
                         crop.group().rootDepth().low(),
                         crop.group().rootDepth().high(),
                         mark(crop.group().rootDepth())));
         crop.trialDeficit()
-                .ifPresent(trial ->
-                        item("a trial watered when " + trial.inWords() + " were missing (" + mark(trial) + ")"));
+                .ifPresent(
+                        trial -> item("a trial watered when " + trial.plain() + " were missing (" + mark(trial) + ")"));
         Figure week = crop.weeklyNeed();
-        item("the common guide: " + week.inWords() + ", rain counted (" + mark(week) + ")");
+        item("the common guide: " + week.plain() + ", rain counted (" + mark(week) + ")");
         out.paragraph(0, "Sources: " + String.join(", ", account.soil().sources()) + " (oldwood sources KEY)");
     }
 

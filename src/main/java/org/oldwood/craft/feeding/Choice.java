@@ -58,9 +58,10 @@ public record Choice(List<Feed> allowed, List<String> refused) {
         return feed.is("chloride")
                         && profile.chlorideFreeAbove().isPresent()
                         && needK2o > profile.chlorideFreeAbove().get().is()
-                ? Optional.of("above %s g/m² K2O this crop wants potash without chloride."
+                ? Optional.of("above %s g/m² K2O%s this crop wants potash without chloride."
                         .formatted(
-                                Words.amount(profile.chlorideFreeAbove().get().is())))
+                                Words.amount(profile.chlorideFreeAbove().get().is()),
+                                profile.chlorideFreeAbove().get().seen().beside()))
                 : Optional.empty();
     }
 

@@ -62,8 +62,11 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
                         Math.max(need.gPerM2().of(nutrient), limits.smallest().of(nutrient));
                 all.add(new Limit(
                         base * limits.overdoneMost().is() / feed.gives(1).of(nutrient),
-                        "it would bring more than %s times the %s that is needed"
-                                .formatted(Words.amount(limits.overdoneMost().is()), nutrient.words())));
+                        "it would bring more than %s times%s the %s that is needed"
+                                .formatted(
+                                        Words.amount(limits.overdoneMost().is()),
+                                        limits.overdoneMost().seen().beside(),
+                                        nutrient.words())));
             }
         }
         return all.stream()

@@ -60,7 +60,11 @@ public final class Household {
         long rounded = Math.round(count);
         return count < LEAST_HANDFUL || rounded > MOST
                 ? Optional.empty()
-                : Optional.of("about %s (%s hand, %s g)"
-                        .formatted(Words.count(rounded, "handful", "handfuls"), hand, Words.amount(gramsEach.is())));
+                : Optional.of("about %s (%s hand, %s g%s)"
+                        .formatted(
+                                Words.count(rounded, "handful", "handfuls"),
+                                hand,
+                                Words.amount(gramsEach.is()),
+                                gramsEach.seen().beside()));
     }
 }

@@ -115,7 +115,7 @@ public record Mulch(
 
     private static void mark(String what, Figure figure, List<String> words) {
         if (figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED) {
-            words.add(what + figure.inWords() + " (" + figure.seen().words() + ")");
+            words.add(what + figure.inWords());
         }
     }
 }

@@ -91,15 +91,16 @@ public final class MulchTables {
 
     private static String flakes(Mulch.Bale bale) {
         double kg = bale.flakeKg(bale.kg().is());
-        return "Open a bale where it lies and carry its flakes: about %s of %s kg each."
-                .formatted(Math.round(bale.flakes().is()), Math.round(kg));
+        return "Open a bale where it lies and carry its flakes: about %s%s of %s kg each."
+                .formatted(Math.round(bale.flakes().is()), bale.flakes().seen().beside(), Math.round(kg));
     }
 
     private static String harm(Mulch.Poison poison) {
-        return "Not where dogs go: one of %s kg may fall ill from %s g."
+        return "Not where dogs go: one of %s kg may fall ill from %s g%s."
                 .formatted(
                         Math.round(DOG_KG),
-                        Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high())));
+                        Math.round(poison.gramsForSigns(DOG_KG, poison.percent().high())),
+                        poison.percent().seen().beside());
     }
 
     /** The bare ring to leave round a stem, cm, by botanical group. */

@@ -10,11 +10,15 @@ public final class Measures {
     /** {@code 2 buds (1 to 3)}; shares as {@code a quarter}. */
     public static String inWords(Figure figure) {
         if (figure.unit().equals("share")) {
-            return share(figure.is()) + range(figure, Measures::share);
+            return share(figure.is())
+                    + range(figure, Measures::share)
+                    + figure.seen().beside();
         }
         boolean one = figure.is() == 1 && figure.unit().endsWith("s");
-        String words = figure.inWords();
-        return (one ? words.substring(0, words.length() - 1) : words) + range(figure, Measures::number);
+        String words = figure.plain();
+        return (one ? words.substring(0, words.length() - 1) : words)
+                + range(figure, Measures::number)
+                + figure.seen().beside();
     }
 
     private static String range(Figure figure, DoubleFunction<String> word) {

@@ -128,7 +128,7 @@ final class CuttingsAmounts {
             lines.add("%s: %s (%s), worth %s%s"
                     .formatted(
                             pair.phase().words(),
-                            pair.percent().inWords(),
+                            pair.percent().plain(),
                             pair.percent().seen().words(),
                             pair.weight().inWords(),
                             learnt == Math.round(pair.percent().is())

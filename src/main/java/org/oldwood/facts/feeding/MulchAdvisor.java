@@ -108,12 +108,14 @@ public final class MulchAdvisor implements Advisor {
     }
 
     private static String paper(BedMulch mulch) {
-        return "Paper under it: %s of %s (%s on one another), overlapping %s cm, wetted."
+        return "Paper under it: %s of %s (%s on one another%s), overlapping %s cm%s, wetted."
                 .formatted(
                         Words.count(mulch.sheets(), "sheet", "sheets"),
                         mulch.underlay().name(),
                         Words.amount(mulch.underlay().layers().is()),
-                        Words.amount(mulch.underlay().overlap().is()));
+                        mulch.underlay().layers().seen().beside(),
+                        Words.amount(mulch.underlay().overlap().is()),
+                        mulch.underlay().overlap().seen().beside());
     }
 
     private static String words(BedMulch mulch) {

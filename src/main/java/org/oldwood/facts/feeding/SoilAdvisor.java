@@ -53,7 +53,11 @@ public final class SoilAdvisor implements Advisor {
         Figure enough =
                 BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
         if (name.equals("target-ph")) {
-            return Fact.number(name, enough.is(), "these crops want pH " + Words.amount(enough.is()));
+            return Fact.number(
+                    name,
+                    enough.is(),
+                    "these crops want pH %s%s"
+                            .formatted(Words.amount(enough.is()), enough.seen().beside()));
         }
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
         if (ph.isEmpty()) {
@@ -67,12 +71,13 @@ public final class SoilAdvisor implements Advisor {
                 OptionalDouble.of(gap),
                 Optional.empty(),
                 Optional.empty(),
-                "pH %s on %s, %s, wanted %s: %s%s"
+                "pH %s on %s, %s, wanted %s%s: %s%s"
                         .formatted(
                                 Words.amount(ph.get().ph()),
                                 ph.get().date(),
                                 SoilRecord.age(ph.get().date(), s.day()),
                                 Words.amount(most),
+                                enough.seen().beside(),
                                 Words.amount(Math.abs(gap)),
                                 gap >= 0 ? " too low" : " too high"),
                 enough.sources());

@@ -58,7 +58,7 @@ final class StandAsking {
         }
         if (test.isEmpty()) {
             assumed.add("No soil test yet: phosphate, potash and magnesia as for index %s."
-                    .formatted(Words.amount(books.tables().targetIndex().is())));
+                    .formatted(books.tables().targetIndex().inWords()));
         }
         test.flatMap(each -> SoilRecord.tooOld(books, each.date(), s.day())).ifPresent(assumed::add);
         test.flatMap(this::potashAgainstMagnesium).ifPresent(assumed::add);

@@ -89,7 +89,7 @@ public final class FrostFacts implements Advisor {
         CropStages.of(crop).frost().forEach((stage, harm) -> {
             if (stage.compareTo(Stage.FIRST_FLOWER) >= 0) {
                 byCold.computeIfAbsent(
-                                "%s (%s)".formatted(harm.inWords(), harm.seen().words()), cold -> new ArrayList<>())
+                                "%s (%s)".formatted(harm.plain(), harm.seen().words()), cold -> new ArrayList<>())
                         .add(stage.words());
             }
         });

@@ -152,8 +152,12 @@ public final class WaterDoses {
                         Math.rint(litres),
                         "l",
                         "about " + Math.round(litres) + " l in a week without rain",
-                        List.of("%s mm a week × %s m² of young roots = %s l"
-                                .formatted(Words.fixed(week.is(), 1), Words.fixed(ground, 1), litres(litres))),
+                        List.of("%s mm a week%s × %s m² of young roots = %s l"
+                                .formatted(
+                                        Words.fixed(week.is(), 1),
+                                        week.seen().beside(),
+                                        Words.fixed(ground, 1),
+                                        litres(litres))),
                         sources)
                 .withNoted(noted(litres));
     }

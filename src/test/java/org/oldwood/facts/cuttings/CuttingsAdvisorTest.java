@@ -96,7 +96,7 @@ class CuttingsAdvisorTest {
         assertThat(fact("parent-fit", s).text()).contains("yes");
         assertThat(amount.words()).contains(" for 1, ", " for 3, ", " for 10");
         assertThat(String.join("\n", amount.lines()))
-                .contains("Measures: 22 cm long (13 to 30)")
+                .contains("Measures: 22 cm long (13 to 30, computed)")
                 .containsPattern("the wood to spare gives: bc \\d+\\.")
                 .contains("A shoot of 59 cm or more gives two");
         assertThat(amount.arithmetic()).anyMatch(line -> line.startsWith("rooting: 77 %"));

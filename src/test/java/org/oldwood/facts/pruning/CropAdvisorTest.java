@@ -42,7 +42,7 @@ class CropAdvisorTest {
         assertThat(amount.words()).isEqualTo("14 kg expected over the season (6 to 20)");
         assertThat(amount.sources()).contains("informed-farmers-blackcurrants", "danish-blackcurrant");
         assertThat(amount.arithmetic())
-                .containsExactly("bc: 3.5 kg/bush when mature (1.5 to 5) x 100 % in its season 6"
+                .containsExactly("bc: 3.5 kg/bush (computed) when mature (1.5 to 5) x 100 % in its season 6"
                         + " x 100 % for its wood, which was not counted x 4");
     }
 

@@ -93,7 +93,7 @@ class CutWordsTest {
     }
 
     private static Figure figure(double is, double low, double high, String unit) {
-        return new Figure(is, low, high, unit, List.of("oldwood"), Seen.ASSUMED, "");
+        return new Figure(is, low, high, unit, List.of("oldwood"), Seen.READ, "");
     }
 
     @Test

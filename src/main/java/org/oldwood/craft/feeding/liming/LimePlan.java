@@ -244,11 +244,13 @@ public final class LimePlan {
         Figure harmful = tables.figure("harmfulBelow");
         Figure over = tables.figure("overLimedAbove");
         if (ph < harmful.is() && target() >= harmful.is()) {
-            notes.add("Below pH " + Words.amount(harmful.is()) + " manganese in the soil may harm some fruit.");
+            notes.add("Below pH " + Words.amount(harmful.is()) + harmful.seen().beside()
+                    + " manganese in the soil may harm some fruit.");
             sources.addAll(harmful.sources());
         }
         if (target() > over.is()) {
-            notes.add("Above pH " + Words.amount(over.is()) + " iron and manganese fall short: aim lower.");
+            notes.add("Above pH " + Words.amount(over.is()) + over.seen().beside()
+                    + " iron and manganese fall short: aim lower.");
             sources.addAll(over.sources());
         }
     }
