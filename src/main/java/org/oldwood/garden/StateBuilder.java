@@ -85,7 +85,9 @@ public final class StateBuilder {
         return finish(day);
     }
 
-    /** Rows may name a plant before it is planted, and after it is gone; but one that the journal never names is a slip. */
+    /**
+     * Rows may name a plant before it is planted, and after it is gone; but one that the journal never names is a slip.
+     */
     private void askOfRows(List<Entry> journal) {
         List<Bed> declared =
                 garden.beds().stream().filter(bed -> !bed.rows().isEmpty()).toList();

@@ -46,8 +46,9 @@ public final class Rules {
                     "names no rule that is written out: \"" + like.get() + "\"",
                     Nearest.hint(
                             like.get(),
-                            written.keySet().stream()
-                                    .filter(id -> !written.get(id).has("like"))
+                            written.entrySet().stream()
+                                    .filter(one -> !one.getValue().has("like"))
+                                    .map(Map.Entry::getKey)
                                     .toList()));
             return rule;
         }

@@ -8,6 +8,7 @@ import java.util.List;
  * <p>Factors after NIST Special Publication 811, appendix B, as the Unicode CLDR tables of units carry them: 1 ft is
  * 0.3048 m, 1 lb 453.59237 g, 1 US gallon 3.785411784 l, 1 imperial gallon 4.54609 l. All are exact.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its scales are records of lists that cannot change
 enum Measure {
     /** Of ground limestone, which US tables give for 1,000 sq ft. */
     LIMESTONE(
@@ -25,7 +26,10 @@ enum Measure {
             new Scales(
                     List.of(new Scale("lb per sq yd", Measure.POUND / 1000 / (9 * Measure.SQUARE_FOOT))),
                     List.of(new Scale("lb per 100 sq ft", Measure.POUND / 1000 / (100 * Measure.SQUARE_FOOT))))),
-    KILOGRAM_PER_HECTARE("kg/ha", new Scales(List.of(new Scale("lb per acre", 1.1208511561944561)))),
+    KILOGRAM_PER_HECTARE(
+            "kg/ha",
+            new Scales(List.of(new Scale(
+                    "lb per acre", 10 * Measure.POUND / (Measure.SQUARE_FEET_PER_ACRE * Measure.SQUARE_FOOT))))),
     TONNE_PER_HECTARE(
             "t/ha",
             new Scales(
@@ -98,6 +102,7 @@ enum Measure {
     static final double IMPERIAL_GALLON = 4.54609;
     static final double FOOT = 0.3048;
     static final double SQUARE_FOOT = FOOT * FOOT;
+    static final double SQUARE_FEET_PER_ACRE = 43_560;
     static final double CUBIC_FOOT = SQUARE_FOOT * FOOT;
 
     /** Fahrenheit's thermometer shows this where water freezes. */

@@ -95,7 +95,10 @@ class IndependentReaderTest {
                         assertThat(alarm.getTrigger().getDuration().getHours()).isEqualTo(8));
     }
 
-    /** DUE is later than DTSTART (3.8.2.3), also of work of one day: without a start it would show all the months before. */
+    /**
+     * DUE is later than DTSTART (3.8.2.3), also of work of one day: without a start it would show all the months
+     * before.
+     */
     private static void agreesOnDue(Item item, VTodo todo) {
         assertThat(day(todo.getDateDue().getValue())).isEqualTo(item.days().last());
         boolean oneDay = item.days().best().equals(item.days().last());

@@ -174,7 +174,7 @@ public final class NoteCommand extends GardenCommand {
         try {
             return EntryText.value(field, text, place, this::units);
         } catch (IllegalArgumentException e) {
-            problems.add("not-a-measure", place.at(field.key()), e.getMessage(), "");
+            problems.add("not-a-measure", place.at(field.key()), String.valueOf(e.getMessage()), "");
             return new Json.Text(place.at(field.key()), text);
         }
     }

@@ -13,8 +13,6 @@ import java.util.function.Predicate;
  * do not burn.
  */
 final class Dressings {
-    private static final double HAIR = 1e-9;
-
     private final FeedingTables tables;
     private final Recipe recipe;
     private final List<Timing.Dressing> times;
@@ -25,7 +23,7 @@ final class Dressings {
         this.recipe = recipe;
         List<Timing.Dressing> usual = timing.on(tables.soils().lightSand(texture));
         boolean slow = allNitrogen(feed -> feed.is("slow") || feed.is("manure"))
-                || timing.dressings().size() == 1 && allNitrogen(Feed::slow);
+                || (timing.dressings().size() == 1 && allNitrogen(Feed::slow));
         this.times = slow ? List.of(new Timing.Dressing("first", "in one dressing", 1)) : usual;
         this.most = slow ? Double.POSITIVE_INFINITY : most(texture);
     }
@@ -71,7 +69,9 @@ final class Dressings {
         return which < times.size() ? times.get(which).words() : "the rest, some weeks later";
     }
 
-    /** The share of a material that a dressing takes; one with too little nitrogen for two weighings is weighed once. */
+    /**
+     * The share of a material that a dressing takes; one with too little nitrogen for two weighings is weighed once.
+     */
     private double share(Recipe.Part part, List<Double> nitrogen, int dressing, double all) {
         if (!isSplit(part)) {
             return dressing == 0 ? 1 : 0;

@@ -42,7 +42,7 @@ public final class FeedAdvisor implements Advisor {
     private static final int MOST_KEPT = 8;
 
     private final SharedBooks books;
-    private final Map<Subject, Map<Season, Optional<Found>>> found = new IdentityHashMap<>();
+    private final IdentityHashMap<Subject, Map<Season, Optional<Found>>> found = new IdentityHashMap<>();
 
     /** The food of a stand in a season, and its budget from each dressing on, worked out when asked for. */
     private record Found(StandFeed stand, FeedingBooks books, Map<Integer, Budget> known) {

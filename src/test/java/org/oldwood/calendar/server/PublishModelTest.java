@@ -16,9 +16,9 @@ import org.oldwood.Bounds;
 
 /**
  * Plans that change, people who tick, move, word, delete and import, state that is lost, and runs that die, lose the
- * connection or meet another one at any request, in random order: nothing that a person wrote vanishes unsaid, nothing stands twice, a tick
- * is read back once with its day, strangers are untouched, a trial says what the run does. With {@code -Dsequences=N}
- * as many sequences as one likes, from {@code -Dfirst=N} on.
+ * connection or meet another one at any request, in random order: nothing that a person wrote vanishes unsaid, nothing
+ * stands twice, a tick is read back once with its day, strangers are untouched, a trial says what the run does. With
+ * {@code -Dsequences=N} as many sequences as one likes, from {@code -Dfirst=N} on.
  */
 class PublishModelTest {
     private static final int SEQUENCES = Integer.getInteger("sequences", 200);

@@ -66,7 +66,9 @@ class GroundsTest {
         assertThat(run(today, "lime")).contains("no lime unless");
     }
 
-    /** From memory: a tub uses 1.5 to 2 times the day's evaporation from its top; two tubs with a top of 0.25 m² each. */
+    /**
+     * From memory: a tub uses 1.5 to 2 times the day's evaporation from its top; two tubs with a top of 0.25 m² each.
+     */
     @Test
     void a_tub_is_told_its_litres_a_day() throws IOException {
         garden(52, "ross-on-wye", planted("a", "blueberry", "tubs"), planted("b", "blueberry", "tubs"));

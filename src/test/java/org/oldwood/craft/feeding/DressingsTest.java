@@ -89,7 +89,9 @@ class DressingsTest {
                 .isZero();
     }
 
-    /** Slow feeds last the season and do not burn: the ceiling is that of quick salts, and a rest would come too late. */
+    /**
+     * Slow feeds last the season and do not burn: the ceiling is that of quick salts, and a rest would come too late.
+     */
     @Test
     void slow_feeds_alone_go_in_one_dressing() {
         Feed slow = Data.read(

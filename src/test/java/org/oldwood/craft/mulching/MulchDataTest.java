@@ -95,7 +95,10 @@ class MulchDataTest {
         assertThat(problems.list()).extracting(Problem::name).containsOnly("unknown-key");
     }
 
-    /** The inquiry into cocoa mulch: mild signs from 20 mg of theobromine a kilogram, of which the shells hold to 2.98 %. */
+    /**
+     * The inquiry into cocoa mulch: mild signs from 20 mg of theobromine a kilogram, of which the shells hold to 2.98
+     * %.
+     */
     @Test
     void what_a_layer_takes_and_harms_is_told() {
         MulchTables tables = MulchTables.read(Documents.bundled());

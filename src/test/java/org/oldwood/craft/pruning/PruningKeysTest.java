@@ -20,7 +20,9 @@ import org.oldwood.store.Documents;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 
-/** A key that nobody knows is told wherever it stands in a crop's pruning.json, so that a slip of the pen is not lost. */
+/**
+ * A key that nobody knows is told wherever it stands in a crop's pruning.json, so that a slip of the pen is not lost.
+ */
 class PruningKeysTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
