@@ -63,7 +63,9 @@ public record Figure(double is, double low, double high, String unit, List<Strin
         return plain() + seen.beside();
     }
 
-    /** The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}; for where its mark stands apart. */
+    /**
+     * The value without a needless decimal point, then the unit: {@code 3.5 kg/bush}; for where its mark stands apart.
+     */
     public String plain() {
         String number = is == Math.rint(is) ? Long.toString((long) is) : Double.toString(is);
         return unit.equals("1")

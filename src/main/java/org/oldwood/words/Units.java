@@ -119,7 +119,7 @@ public enum Units {
         while (match.group(unit) == null) {
             unit++;
         }
-        Measure measure = Measure.values()[unit - FIRST_UNIT];
+        Measure measure = List.of(Measure.values()).get(unit - FIRST_UNIT);
         return told(measure, match.group(1), match.group(2).isEmpty() ? " " : match.group(2));
     }
 

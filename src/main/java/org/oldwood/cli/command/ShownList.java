@@ -16,8 +16,8 @@ import org.oldwood.store.Problems;
 import org.oldwood.words.Dates;
 
 /**
- * The numbers of the list last shown, so that commands take a number for a round, or for jobs that were missed. They are kept beside the record, and
- * are no part of it: without them ids do.
+ * The numbers of the list last shown, so that commands take a number for a round, or for jobs that were missed. They
+ * are kept beside the record, and are no part of it: without them ids do.
  */
 public final class ShownList {
     private static final String FILE = ".oldwood-numbers.json";

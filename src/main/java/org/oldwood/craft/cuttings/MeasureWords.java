@@ -12,8 +12,8 @@ public final class MeasureWords {
     private MeasureWords() {}
 
     /**
-     * One line of what is known: {@code 22 cm long (13 to 30), 15 cm deep (10 to 17), …}. Figures that were not
-     * read say so. Empty where nothing is.
+     * One line of what is known: {@code 22 cm long (13 to 30), 15 cm deep (10 to 17), …}. Figures that were not read
+     * say so. Empty where nothing is.
      */
     public static Optional<String> known(Method method) {
         Method.Measures all = method.measures();

@@ -281,7 +281,9 @@ final class ModelSequence {
         assertThat(text.contains("STATUS:COMPLETED")).as(at() + text).isEqualTo(isDone && !object.isEvent);
     }
 
-    /** A round without a day of its own is told in another's event; one that was done while away comes back as neither. */
+    /**
+     * A round without a day of its own is told in another's event; one that was done while away comes back as neither.
+     */
     private boolean isToldElsewhere(String title) {
         return store.objects.values().stream()
                 .map(text -> text.replace("\r\n ", ""))

@@ -60,7 +60,7 @@ class PruningKeysTest {
         if (node instanceof ObjectNode object && !at.equals("/forms")) {
             places.putIfAbsent(at + keys(object), object);
         }
-        node.fields().forEachRemaining(each -> gather(at + "/" + each.getKey(), each.getValue(), places));
+        node.properties().forEach(each -> gather(at + "/" + each.getKey(), each.getValue(), places));
         node.elements().forEachRemaining(each -> {
             if (node.isArray()) {
                 gather(at, each, places);
