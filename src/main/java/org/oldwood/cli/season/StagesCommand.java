@@ -68,7 +68,7 @@ public final class StagesCommand extends GardenCommand {
             out().paragraph(
                             0,
                             ("No climate is known here, so the dates are lowland Britain's by the month, moved by what"
-                                            + " you noted; chill and frost are not known. %s For this garden's own: %s.")
+                                + " you noted; chill and frost are not known. %s For this garden's own: %s.")
                                     .formatted(
                                             PlaceClimate.whyNot(GardenStages.spot(site), documents),
                                             GardenStages.lackingClimate()));

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oldwood.crop.Crop;
@@ -118,13 +119,16 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return beds;
     }
 
-    /** The gravest caution of each task, as they are done, then those of all that are left, the gravest first. */
+    /** The gravest caution of each job, as they are done, then those of all that are left, the gravest first. */
     public List<Cautions.Caution> cautions() {
+        Map<Integer, List<Cautions.Caution>> byJob = new TreeMap<>();
+        all().forEach(task -> byJob.computeIfAbsent(kind.order(task.rule()), job -> new ArrayList<>())
+                .addAll(task.cautions()));
         Map<String, Cautions.Caution> byLine = new LinkedHashMap<>();
-        all().stream()
-                .flatMap(task -> Cautions.ranked(task.cautions()).stream().limit(1))
+        byJob.values().stream()
+                .flatMap(job -> Cautions.ranked(job).stream().limit(1))
                 .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
-        Cautions.ranked(all().stream().flatMap(task -> task.cautions().stream()).toList())
+        Cautions.ranked(byJob.values().stream().flatMap(List::stream).toList())
                 .forEach(caution -> byLine.putIfAbsent(caution.line(), caution));
         return List.copyOf(byLine.values());
     }
