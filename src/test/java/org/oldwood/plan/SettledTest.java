@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.facts.Amount;
 import org.oldwood.plan.settle.Share;
 
@@ -21,19 +21,48 @@ class SettledTest {
         return find(garden, today, id).orElseThrow(() -> new AssertionError("no task " + id));
     }
 
-    private static SmallGarden planted(String crop, int bushes) {
-        SmallGarden garden = SmallGarden.north();
+    /** A garden told of by northern days and seasons; in the southern half each is half a year before. */
+    private record Half(SmallGarden garden, boolean south) {
+        static Half of(boolean south) {
+            return new Half(south ? SmallGarden.south() : SmallGarden.north(), south);
+        }
+
+        LocalDate day(String northern) {
+            return LocalDate.parse(northern).minusMonths(south ? 6 : 0);
+        }
+
+        Half note(String day, String entry) {
+            garden.note(day(day).toString(), here(entry));
+            return this;
+        }
+
+        Optional<Task> find(String today, String id) {
+            return SettledTest.find(garden, day(today).toString(), here(id));
+        }
+
+        Task task(String today, String id) {
+            return SettledTest.task(garden, day(today).toString(), here(id));
+        }
+
+        private String here(String text) {
+            return south ? text.replace("@2027", "@2026-27").replace("@2028", "@2027-28") : text;
+        }
+    }
+
+    private static Half planted(boolean south, String crop, int bushes) {
+        Half garden = Half.of(south);
         for (int i = 1; i <= bushes; i++) {
             garden.note("2018-11-15", "'planted','plant':'%s-%d','crop':'%s','bed':'a'".formatted(crop, i, crop));
         }
         return garden;
     }
 
-    @Test
-    void a_cut_of_one_of_two_gooseberries_leaves_the_other_to_cut() {
-        SmallGarden garden = planted("gooseberry", 2).note("2027-02-20", "'pruned','plant':'gooseberry-1','tips':9");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_cut_of_one_of_two_gooseberries_leaves_the_other_to_cut(boolean south) {
+        Half garden = planted(south, "gooseberry", 2).note("2027-02-20", "'pruned','plant':'gooseberry-1','tips':9");
 
-        Task cut = task(garden, "2027-02-25", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
+        Task cut = garden.task("2027-02-25", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
 
         assertThat(cut.state()).isEqualTo(Task.State.OPEN);
         assertThat(cut.title()).endsWith(": 1 of 2 bushes left");
@@ -43,41 +72,44 @@ class SettledTest {
         assertThat(cut.amount().map(Amount::words)).contains("1 plant");
 
         garden.note("2027-02-26", "'pruned','plant':'gooseberry-2','tips':9");
-        Task both = task(garden, "2027-02-27", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
+        Task both = garden.task("2027-02-27", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
         assertThat(both.state()).isEqualTo(Task.State.DONE);
-        assertThat(both.finished()).contains(LocalDate.of(2027, 2, 26));
+        assertThat(both.finished()).contains(garden.day("2027-02-26"));
     }
 
-    @Test
-    void a_cut_in_november_that_does_not_say_which_is_not_next_summers() {
-        SmallGarden garden = planted("redcurrant", 1).note("2026-11-20", "'pruned','plant':'redcurrant-1','tips':9");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_cut_in_november_that_does_not_say_which_is_not_next_summers(boolean south) {
+        Half garden = planted(south, "redcurrant", 1).note("2026-11-20", "'pruned','plant':'redcurrant-1','tips':9");
 
-        assertThat(task(garden, "2026-11-25", "spur-cut-winter@a.redcurrant.leg@2027")
+        assertThat(garden.task("2026-11-25", "spur-cut-winter@a.redcurrant.leg@2027")
                         .state())
                 .isEqualTo(Task.State.DONE);
-        assertThat(task(garden, "2026-11-25", "spur-cut-summer@a.redcurrant.leg@2027")
+        assertThat(garden.task("2026-11-25", "spur-cut-summer@a.redcurrant.leg@2027")
                         .state())
                 .isEqualTo(Task.State.OPEN);
     }
 
-    @Test
-    void a_cut_in_summer_that_does_not_say_which_is_not_next_winters() {
-        SmallGarden garden = planted("redcurrant", 1).note("2027-07-10", "'pruned','plant':'redcurrant-1','tips':9");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_cut_in_summer_that_does_not_say_which_is_not_next_winters(boolean south) {
+        Half garden = planted(south, "redcurrant", 1).note("2027-07-10", "'pruned','plant':'redcurrant-1','tips':9");
 
-        assertThat(task(garden, "2027-07-20", "spur-cut-summer@a.redcurrant.leg@2027")
+        assertThat(garden.task("2027-07-20", "spur-cut-summer@a.redcurrant.leg@2027")
                         .state())
                 .isEqualTo(Task.State.DONE);
-        assertThat(task(garden, "2027-12-01", "spur-cut-winter@a.redcurrant.leg@2028")
+        assertThat(garden.task("2027-12-01", "spur-cut-winter@a.redcurrant.leg@2028")
                         .state())
                 .isEqualTo(Task.State.OPEN);
     }
 
-    @Test
-    void a_first_picking_of_a_stand_leaves_the_rest_to_pick() {
-        SmallGarden garden =
-                planted("blackcurrant", 6).note("2027-07-05", "'picked','plant':'blackcurrant-1','kg':1.2");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_first_picking_of_a_stand_leaves_the_rest_to_pick(boolean south) {
+        Half garden =
+                planted(south, "blackcurrant", 6).note("2027-07-05", "'picked','plant':'blackcurrant-1','kg':1.2");
 
-        Task pick = task(garden, "2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
+        Task pick = garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
         assertThat(pick.state()).isEqualTo(Task.State.OPEN);
         // 1.2 kg of 75 % of 6 x 3.5 kg
@@ -86,32 +118,35 @@ class SettledTest {
         assertThat(pick.shares().stream().skip(1)).allMatch(share -> share.done() == 0);
     }
 
-    @Test
-    void the_expected_crop_picked_together_is_all_of_it() {
-        SmallGarden garden =
-                planted("blackcurrant", 6).note("2027-07-05", "'picked','bed':'a','crop':'blackcurrant','kg':21");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void the_expected_crop_picked_together_is_all_of_it(boolean south) {
+        Half garden = planted(south, "blackcurrant", 6)
+                .note("2027-07-05", "'picked','bed':'a','crop':'blackcurrant','kg':21");
 
-        Task pick = task(garden, "2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
+        Task pick = garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027");
 
         assertThat(pick.state()).isEqualTo(Task.State.DONE);
     }
 
-    @Test
-    void what_was_picked_of_another_crop_in_the_bed_does_not_count() {
-        SmallGarden garden = planted("blackcurrant", 2)
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void what_was_picked_of_another_crop_in_the_bed_does_not_count(boolean south) {
+        Half garden = planted(south, "blackcurrant", 2)
                 .note("2018-11-15", "'planted','plant':'g-1','crop':'gooseberry','bed':'a'")
                 .note("2027-07-05", "'picked','bed':'a','crop':'gooseberry','kg':40");
 
-        assertThat(task(garden, "2027-07-06", "pick-currants@a.blackcurrant.stool@2027")
+        assertThat(garden.task("2027-07-06", "pick-currants@a.blackcurrant.stool@2027")
                         .shares())
                 .allMatch(Share::open);
     }
 
-    @Test
-    void a_picking_in_november_is_not_next_julys() {
-        SmallGarden garden = planted("blackcurrant", 1).note("2026-11-27", "'picked','plant':'blackcurrant-1','kg':30");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_picking_in_november_is_not_next_julys(boolean south) {
+        Half garden = planted(south, "blackcurrant", 1).note("2026-11-27", "'picked','plant':'blackcurrant-1','kg':30");
 
-        assertThat(task(garden, "2026-12-01", "pick-currants@a.blackcurrant.stool@2027")
+        assertThat(garden.task("2026-12-01", "pick-currants@a.blackcurrant.stool@2027")
                         .state())
                 .isEqualTo(Task.State.OPEN);
     }
@@ -121,23 +156,27 @@ class SettledTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
-                "2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
-                "2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20"
+                "false | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
+                "false | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
+                "false | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20",
+                "true | 2027-02-10 | 'bed':'a','material':'sulphate-of-potash','grams':240",
+                "true | 2026-11-10 | 'bed':'a','material':'bone-meal','grams':500",
+                "true | 2027-03-10 | 'plant':'blackcurrant-1','material':'ammonium-sulphate','grams':20"
             })
-    void another_nutrient_or_another_bushs_feed_leaves_the_first_dressing(String day, String fed) {
-        SmallGarden garden = planted("blackcurrant", 4).note(day, "'fed'," + fed);
+    void another_nutrient_or_another_bushs_feed_leaves_the_first_dressing(boolean south, String day, String fed) {
+        Half garden = planted(south, "blackcurrant", 4).note(day, "'fed'," + fed);
 
-        Task feed = task(garden, "2027-03-12", "feed-first@a.blackcurrant.stool@2027");
+        Task feed = garden.task("2027-03-12", "feed-first@a.blackcurrant.stool@2027");
 
         assertThat(feed.state()).isEqualTo(Task.State.OPEN);
         assertThat(feed.amount().orElseThrow().value()).isPositive();
     }
 
-    @Test
-    void the_first_dressing_as_planned_is_done_when_all_its_materials_are_given() {
-        SmallGarden garden = planted("blackcurrant", 4);
-        Task planned = task(garden, "2027-03-12", "feed-first@a.blackcurrant.stool@2027");
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void the_first_dressing_as_planned_is_done_when_all_its_materials_are_given(boolean south) {
+        Half garden = planted(south, "blackcurrant", 4);
+        Task planned = garden.task("2027-03-12", "feed-first@a.blackcurrant.stool@2027");
         planned.amount()
                 .orElseThrow()
                 .buys()
@@ -145,7 +184,7 @@ class SettledTest {
                         "2027-03-13",
                         "'fed','bed':'a','material':'%s','grams':%s".formatted(buy.material(), buy.amount())));
 
-        assertThat(find(garden, "2027-03-14", planned.id()).map(Task::state)).contains(Task.State.DONE);
+        assertThat(garden.find("2027-03-14", planned.id()).map(Task::state)).contains(Task.State.DONE);
     }
 
     @ParameterizedTest
@@ -255,33 +294,36 @@ class SettledTest {
                 .isBetween(inSpring + 50, grams(currants(south), south) - 50);
     }
 
-    @Test
-    void a_row_counts_by_its_metres() {
-        SmallGarden garden = SmallGarden.north()
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_row_counts_by_its_metres(boolean south) {
+        Half garden = Half.of(south)
                 .note("2020-11-15", "'planted','plant':'row','crop':'summer-raspberry','bed':'a','lengthM':8")
                 .note("2027-08-20", "'pruned','plant':'row','cut':'canes','metres':3");
 
-        assertThat(task(garden, "2027-08-21", "canes-out@row@2027").state()).isEqualTo(Task.State.OPEN);
+        assertThat(garden.task("2027-08-21", "canes-out@row@2027").state()).isEqualTo(Task.State.OPEN);
         garden.note("2027-08-22", "'pruned','plant':'row','cut':'canes','metres':5");
-        assertThat(task(garden, "2027-08-23", "canes-out@row@2027").state()).isEqualTo(Task.State.DONE);
+        assertThat(garden.task("2027-08-23", "canes-out@row@2027").state()).isEqualTo(Task.State.DONE);
     }
 
-    @Test
-    void a_row_counts_by_its_canes() {
-        SmallGarden garden = SmallGarden.north()
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_row_counts_by_its_fruited_canes(boolean south) {
+        Half garden = Half.of(south)
                 .note("2020-11-15", "'planted','plant':'row','crop':'summer-raspberry','bed':'a','lengthM':8")
                 .note("2027-08-10", "'canes','plant':'row','fresh':60,'fruited':40")
                 .note("2027-08-20", "'pruned','plant':'row','cut':'canes','stems':{'2':15}");
 
-        Task out = task(garden, "2027-08-21", "canes-out@row@2027");
+        Task out = garden.task("2027-08-21", "canes-out@row@2027");
         assertThat(out.state()).isEqualTo(Task.State.OPEN);
         garden.note("2027-08-22", "'pruned','plant':'row','cut':'canes','stems':{'2':25}");
-        assertThat(task(garden, "2027-08-23", "canes-out@row@2027").state()).isEqualTo(Task.State.DONE);
+        assertThat(garden.task("2027-08-23", "canes-out@row@2027").state()).isEqualTo(Task.State.DONE);
     }
 
-    @Test
-    void done_for_some_plants_leaves_the_others() {
-        SmallGarden garden = planted("gooseberry", 3)
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void done_for_some_plants_leaves_the_others(boolean south) {
+        Half garden = planted(south, "gooseberry", 3)
                 .note(
                         "2027-02-20",
                         "'done','task':'spur-cut-winter-gooseberry@a.gooseberry.leg@2027','only':['gooseberry-2']")
@@ -289,7 +331,7 @@ class SettledTest {
                         "2027-02-21",
                         "'skipped','task':'spur-cut-winter-gooseberry@a.gooseberry.leg@2027','only':['gooseberry-3']");
 
-        Task cut = task(garden, "2027-02-25", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
+        Task cut = garden.task("2027-02-25", "spur-cut-winter-gooseberry@a.gooseberry.leg@2027");
 
         assertThat(cut.state()).isEqualTo(Task.State.OPEN);
         assertThat(cut.settled().left()).extracting(Share::id).containsExactly("gooseberry-1");
