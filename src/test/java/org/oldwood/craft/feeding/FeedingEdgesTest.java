@@ -197,7 +197,8 @@ class FeedingEdgesTest {
         assertThat(budget(due, FOUR_BUSHES, Data.plain("fifth", 2, 0, 8)).missing())
                 .singleElement()
                 .asString()
-                .contains("more of fifth is not advised, since it would bring more than 6 times the potash");
+                .contains("more of fifth is not advised, since it would bring more than 6 times (our assumption) the"
+                        + " potash");
     }
 
     /** 100 g/m² of 10-0-10 meet 10 g of N and bring 5 g of K2O too many. */

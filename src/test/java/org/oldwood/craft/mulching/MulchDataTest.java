@@ -61,7 +61,7 @@ class MulchDataTest {
                 .isEqualTo(60);
         assertThat(tables.figure("bag").is()).isEqualTo(50);
         assertThat(tables.mulch("straw").orElseThrow().notRead())
-                .containsExactly("weighs 50 kg/m3 (from memory)", "rots 8 cm/year (our assumption)");
+                .containsExactly("weighs 50 kg/m³ (from memory)", "rots 8 cm/year (our assumption)");
         assertThat(tables.mulch("composted-bark").orElseThrow().notRead()).isEmpty();
         assertThatThrownBy(() -> tables.usual("felt")).hasMessageContaining("no usual felt");
         assertThatThrownBy(() -> tables.figure("felt")).hasMessageContaining("no figure felt");
