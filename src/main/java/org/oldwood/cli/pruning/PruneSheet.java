@@ -138,7 +138,7 @@ record PruneSheet(
             return;
         }
         futures.of(bush, form, school, crop).forEach((name, outlook) -> {
-            out.line("  " + name + ", stems left by age:");
+            out.line("  " + name + ", stems left by age; how many bear well:");
             print(out, outlook, Yield.read(crop).flatMap(Yield::picking));
         });
         futures.notes(crop).forEach(note -> out.paragraph(2, note));
@@ -153,7 +153,7 @@ record PruneSheet(
         for (Outlook.Winter one : outlook.winters()) {
             out.line(String.format(
                     Locale.ROOT,
-                    "    winter %s  %-" + wide + "s  bearing %3.0f %%  %s",
+                    "    winter %s  %-" + wide + "s  %3.0f %%  %s",
                     winter++,
                     one.cut().after(),
                     100 * one.bearingShare(),

@@ -67,8 +67,9 @@ public final class StagesCommand extends GardenCommand {
         if (climate.isEmpty()) {
             out().paragraph(
                             0,
-                            ("No climate is known here, so the dates are lowland Britain's by the month, moved by what"
-                                + " you noted; chill and frost are not known. %s For this garden's own: %s.")
+                            """
+                            No climate is known here, so the dates are lowland Britain's by the month, moved by what you \
+                            noted; chill and frost are not known. %s For this garden's own: %s."""
                                     .formatted(
                                             PlaceClimate.whyNot(GardenStages.spot(site), documents),
                                             GardenStages.lackingClimate()));

@@ -92,7 +92,7 @@ public record Outlook(List<Winter> winters) {
     }
 
     private static Winter winter(Cut cut, Bush bush, Basis basis, int alone) {
-        Stems after = cut.after();
+        Stems after = sound(cut, bush);
         int bearing = basis.school.bearing(after);
         double share = after.total() == 0 ? 0 : (double) bearing / after.total();
         Optional<Range> borne = basis.yield.map(it -> share(after, bush, basis, it, alone));
@@ -134,6 +134,20 @@ public record Outlook(List<Winter> winters) {
                 .map(full -> WoodCrop.banded(full.times(share).times(perMetre ? bush.metres() : 1)));
     }
 
+    /**
+     * What is left by a cut, less the dead and diseased stems that it leaves: they bear nothing, and are gone in a
+     * year.
+     */
+    private static Stems sound(Cut cut, Bush bush) {
+        Stems sound = cut.after();
+        for (int age = 1; age <= sound.oldest(); age++) {
+            int taken = bush.stems().at(age) - cut.after().at(age);
+            sound = sound.without(
+                    age, Math.min(sound.at(age), Math.max(0, bush.sick().at(age) - taken)));
+        }
+        return sound;
+    }
+
     /** A bush of unknown planting year counts as grown up. */
     private static final int GROWN = 99;
 
@@ -141,7 +155,7 @@ public record Outlook(List<Winter> winters) {
         Optional<Regrowth> regrowth = basis.form.regrowth();
         int room = basis.form.inOrder(bush).total();
         int shoots = regrowth.map(it -> it.shoots(usualShoots, cut, room)).orElse((int) Math.round(usualShoots));
-        Stems left = cut.after();
+        Stems left = sound(cut, bush);
         boolean canes = basis.form.craft().equals("canes"); // a fruited cane dies
         Stems living = canes
                 ? Stems.of(left.at(1))

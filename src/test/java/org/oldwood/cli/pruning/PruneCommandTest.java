@@ -59,9 +59,9 @@ class PruneCommandTest {
 
         assertThat(result.exit()).isZero();
         assertThat(result.out())
-                .contains("With the plan, stems left by age:")
-                .contains("Without pruning, stems left by age:")
-                .contains("As you did, stems left by age:");
+                .contains("With the plan, stems left by age; how many bear well:")
+                .contains("Without pruning, stems left by age; how many bear well:")
+                .contains("As you did, stems left by age; how many bear well:");
         assertThat(result.out().lines().filter(line -> line.startsWith("    winter 6")))
                 .hasSize(3);
         assertThat(result.out().lines().mapToInt(String::length).max().orElse(0))

@@ -185,6 +185,17 @@ class OutlookTest {
     }
 
     @Test
+    void dead_and_diseased_stems_that_nobody_takes_bear_nothing_either() {
+        Stems all = Stems.of(4, 6, 4);
+        Outlook none = Outlook.of(Bush.of(all).withFaults(all, Stems.NONE), Habit.NONE, basis, 6);
+
+        assertThat(none.winters().get(0).cut().after()).isEqualTo(all);
+        assertThat(none.winters().get(0).bearingShare()).isZero();
+        assertThat(none.winters().get(0).kg().orElseThrow().high()).isZero();
+        assertThat(none.winters().get(1).cut().after().from(2)).isZero();
+    }
+
+    @Test
     void every_band_is_a_quarter_to_either_side_or_wider() {
         for (Outlook.Winter winter : plan(Bush.of(Stems.of(2, 2, 2, 3, 3))).winters()) {
             Range share = winter.share().orElseThrow();
