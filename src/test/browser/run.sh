@@ -23,6 +23,7 @@ command -v chromium >/dev/null || missing "there is no chromium"
 command -v node >/dev/null || missing "there is no node"
 [ "$(node -p 'process.versions.node.split(".")[0]')" -ge 18 ] || missing "node is older than 18"
 
+program=$(realpath -m "${1:-$home/target/oldwood/bin/oldwood}")
 mkdir -p "$place"
 cp "$here"/*.mjs "$here"/package.json "$here"/package-lock.json "$place"
 cd "$place"
@@ -31,7 +32,6 @@ if [ ! -d node_modules/puppeteer-core ] || [ ! -d node_modules/jsqr ]; then
   npm ci --ignore-scripts --no-audit --no-fund --silent >&2 || missing "its packages could not be fetched"
 fi
 [ $only = no ] || exit 0
-program=$(realpath "${1:-$home/target/oldwood/bin/oldwood}")
 # OLDWOOD_PICTURE=yes makes README's picture anew, and nothing else.
 some=()
 [ "${OLDWOOD_PICTURE:-no}" = no ] || some=(--test-name-pattern=picture)
