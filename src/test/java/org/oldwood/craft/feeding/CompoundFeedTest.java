@@ -81,7 +81,7 @@ class CompoundFeedTest {
         assertThat(mulched.lines()).contains("the mulch that is to be laid this season brings: K2O 6 g/m²");
     }
 
-    /** RHS: wood ash is alkaline; it drives ammonia off feeds given with it. */
+    /** Wood ash is alkaline and drives ammonia off feeds given with it, as lime does (extension-wood-ash-1991). */
     @ParameterizedTest
     @CsvSource({
         "ammonium-sulphate, 1",
