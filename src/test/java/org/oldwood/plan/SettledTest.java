@@ -249,6 +249,18 @@ class SettledTest {
                 .isEqualTo(Task.State.OPEN);
     }
 
+    /** After a first that was not given the second holds as much as one dressing may; the year wants still more. */
+    @ParameterizedTest
+    @CsvSource({"false, 2027-06-04, 2027-06-05, 2027", "true, 2026-12-04, 2026-12-05, 2026-27"})
+    void a_full_second_dressing_is_done_though_the_first_was_missed(
+            boolean south, String given, String after, String season) {
+        SmallGarden garden = currants(south, ",'materials':['ammonium-sulphate','sulphate-of-potash']");
+        String second = "feed-second@a.blackcurrant.stool@" + season;
+        Booking.of(task(garden, given, second)).forEach(fed -> garden.note(given, GrowersYearTest.line(fed)));
+
+        assertThat(find(garden, after, second).map(Task::state)).contains(Task.State.DONE);
+    }
+
     private static SmallGarden currants(boolean south) {
         return currants(south, "");
     }

@@ -174,7 +174,7 @@ public final class FeedAdvisor implements Advisor {
                 : plan.words();
         return Optional.of(Amount.of(
                         plan.totalGrams(), "g", words, arithmetic, stand.need().sources())
-                .withWorth(worth(books, plan.gives(), plan), worth(books, budget.dressed(), plan))
+                .withWorth(worth(books, useful(plan, budget), plan), worth(books, budget.due(), plan))
                 .withLines(lines)
                 .withCautions(plan.cautions())
                 .withTags(plan.tags())
@@ -186,6 +186,13 @@ public final class FeedAdvisor implements Advisor {
                                 EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
                         .toList()));
+    }
+
+    /**
+     * What a dressing gives of what is due: the year may want more than any dressing holds, and some comes beyond it.
+     */
+    private static Nutrients useful(FeedPlan plan, Budget budget) {
+        return budget.due().minus(budget.due().minus(plan.gives()).atLeastZero());
     }
 
     /** A gram of nitrogen is worth some of another nutrient: potash alone is no dressing. */
