@@ -35,4 +35,8 @@ fi
 # OLDWOOD_PICTURE=yes makes README's picture anew, and nothing else.
 some=()
 [ "${OLDWOOD_PICTURE:-no}" = no ] || some=(--test-name-pattern=picture)
-OLDWOOD_HOME=$home OLDWOOD=$program node --test --test-reporter=spec "${some[@]}" sheet.test.mjs phone.test.mjs || exit 1
+export OLDWOOD_HOME=$home OLDWOOD=$program
+node --test --test-reporter=spec "${some[@]}" phone.test.mjs &
+phone=$!
+node --test --test-reporter=spec "${some[@]}" sheet.test.mjs || exit 1
+wait "$phone" || exit 1

@@ -190,7 +190,9 @@ function validate(...files) {
   }
 }
 
-for (const [name, make] of Object.entries(gardens)) {
+// The largest takes as long as three others: OLDWOOD_LOOK=all looks at it too; its pages of rounds have a garden of two hundred.
+const looked = Object.entries(gardens).filter(([name]) => process.env.OLDWOOD_LOOK === 'all' || name !== 'three-hundred-bushes');
+for (const [name, make] of looked) {
   describe(name, () => {
     let folder;
     let file;
