@@ -246,4 +246,81 @@ class LimeEdgesTest {
         assertThat(LimeRequirement.factorForDepth(7, 5, 20, 30)).isCloseTo(9.5, within(1e-12));
         assertThat(LimeRequirement.factorForDepth(7, 5, 20, 10)).isCloseTo(3.5, within(1e-12));
     }
+
+    /** Sands: 6 t/ha a unit (RB209 Table 1.2); 6 and half of the 5 for the layer below make 8.5 to 30 cm. */
+    @Test
+    void ground_of_unknown_texture_is_reckoned_as_sand() {
+        LimeCase unknown =
+                new LimeCase(Optional.empty(), OptionalDouble.of(5.5), 6.5, new LimeCase.Layer(30, 0), 10, false, 0);
+        PhPlan plan = lime(unknown);
+
+        assertThat(plan.gPerM2()).isCloseTo(850, within(1e-9));
+        assertThat(says(plan, "reckoned as sand")).isTrue();
+        assertThat(says(plan, "Print disagrees")).isFalse();
+        assertThat(plan.lines()).contains("factor for 30 cm: 8.5 (for 20 cm: 6)");
+        assertThatThrownBy(() -> lime(asked("gravel", 5.5, 6.5, 0)))
+                .isInstanceOf(RecordException.class)
+                .hasMessageContaining("gravel");
+    }
+
+    /** 175 lb/acre on sand from pH 5 are 19.6 g/m². */
+    @Test
+    void sulphur_too_is_reckoned_as_for_sand() {
+        LimeCase unknown =
+                new LimeCase(Optional.empty(), OptionalDouble.of(5.0), 4.5, new LimeCase.Layer(20, 0), 10, false, 0);
+
+        assertThat(sulphur(unknown).gPerM2()).isCloseTo(175 * 0.112085, within(0.001));
+        assertThat(says(sulphur(unknown), "reckoned as sand")).isTrue();
+        assertThatThrownBy(() -> sulphur(asked("gravel", 5.0, 4.5, 0)))
+                .isInstanceOf(RecordException.class)
+                .hasMessageContaining("gravel");
+    }
+
+    /** Loam, 20 cm, no stones, nothing given: 7 t/ha for a unit, and no line of anything else. */
+    @Test
+    void the_arithmetic_tells_what_there_is_and_no_more() {
+        PhPlan plan = lime(asked("loam", 5.5, 6.5, 0));
+
+        assertThat(plan.lines())
+                .containsExactly(
+                        "7 t/ha per pH unit × (6.5 − 5.5) = 7 t/ha = 700 g/m² of ground limestone",
+                        "as ground limestone (neutralising value 50 % CaO = 89.2 % CaCO3): × 50 / 50 = 700 g/m²");
+        assertThat(says(plan, "a South African table asks 200 g/m²")).isTrue();
+        assertThat(lime(asked("loam", 6.5, 6.5, 0)).lines()).hasSize(1);
+        assertThat(says(lime(asked("loam", 6.5, 6.5, 0)), "Print disagrees")).isFalse();
+        assertThat(sulphur(asked("loam", 5.5, 4.5, 0)).lines())
+                .containsExactly("from pH 5.5 to 4.5 on loam: 115 g/m² of sulphur");
+    }
+
+    /** A crop of acid soils: never from its floor up, a little at once below it, and never without a test. */
+    @Test
+    void a_crop_of_acid_soils_is_limed_below_its_floor_alone() {
+        double floor = Data.profile("blueberry").limeOnlyBelow().orElseThrow().is();
+
+        assertThat(acid(OptionalDouble.of(floor)).refused())
+                .hasValueSatisfying(why -> assertThat(why).contains("yours showed"));
+        assertThat(acid(OptionalDouble.empty()).refused())
+                .hasValueSatisfying(why -> assertThat(why).endsWith("there is no test."));
+        assertThat(acid(OptionalDouble.of(floor - 0.1)).refused()).isEmpty();
+    }
+
+    private static PhPlan acid(OptionalDouble ph) {
+        LimeCase asked = new LimeCase(Optional.of("loam"), ph, 4.5, new LimeCase.Layer(20, 0), 10, true, 0);
+        return LimePlan.of(
+                Data.LIMING, Data.TABLES.soils(), asked, Data.lime("ground-limestone"), Data.profile("blueberry"));
+    }
+
+    /** Quicklime burns: what is said against it is said wherever it is reckoned, and nothing where nothing is given. */
+    @Test
+    void what_speaks_against_a_lime_is_said() {
+        Lime warned = Data.MATERIALS.limes().stream()
+                .filter(each -> each.avoid().isPresent() && !each.is("not-for-gardens"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(LimingTest.plan(asked("loam", 5.5, 6.5, 0), warned.id()).notes())
+                .contains(warned.avoid().orElseThrow());
+        assertThat(LimingTest.plan(asked("loam", 6.5, 6.5, 0), warned.id()).notes())
+                .isEmpty();
+    }
 }
