@@ -2,7 +2,6 @@ package org.oldwood.crop;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,42 +36,24 @@ public record Crop(
         List<String> like,
         boolean ownRules,
         List<String> forms,
-        String counted,
-        Map<String, Spacing> spacings,
-        Map<String, Figure> lives,
-        Documents documents) {
+        @Key(words = {"bush", "row"}) String counted,
+        @Key("spacing") Map<String, Spacing> spacings,
+        @Key("life") Map<String, Figure> lives,
+        Documents documents)
+        implements Checked {
 
     static Crop read(String id, Documents documents) {
         Fields fields = documents.fields("crops/" + id + "/crop.json");
-        Crop crop = new Crop(
-                id,
-                fields.text("name"),
-                fields.text("plural"),
-                fields.text("latin"),
-                fields.text("group"),
-                lineage(id, fields, documents),
-                fields.flag("ownRules", false),
-                fields.texts("forms"),
-                fields.oneOf("counted", List.of("bush", "row")),
-                byForm(fields, "spacing", Spacing::read),
-                byForm(fields, "life", Figure::of),
-                documents);
-        if (crop.forms.isEmpty()) {
-            fields.wrong("forms", "no-form", "must name at least one form", "");
-        }
         fields.count("format", 1, 1);
-        fields.done();
-        return crop;
+        List<String> like = lineage(id, fields, documents);
+        return RecordReader.read(fields, Crop.class, Map.of("id", id, "like", like, "documents", documents));
     }
 
-    private static <T> Map<String, T> byForm(Fields fields, String key, Function<Fields, T> reader) {
-        Map<String, T> all = new LinkedHashMap<>();
-        fields.object(key).ifPresent(forms -> {
-            for (String form : forms.keys()) {
-                forms.object(form).map(reader).ifPresent(it -> all.put(form, it));
-            }
-        });
-        return all;
+    @Override
+    public void check(Fields fields) {
+        if (forms.isEmpty()) {
+            fields.wrong("forms", "no-form", "must name at least one form", "");
+        }
     }
 
     /** The crops that it is like, nearest first; each is named once, and a ring of them is told. */
@@ -142,6 +123,11 @@ public record Crop(
 
     public boolean inRows() {
         return counted.equals("row");
+    }
+
+    /** This crop's section as a record, or that of the crop it is like. Read once. */
+    public <R extends Record> Optional<R> section(String name, Class<R> kind) {
+        return section(name, kind, fields -> RecordReader.document(fields, kind));
     }
 
     /** What {@code reader} makes of this crop's section, or of that of the crop it is like. Made once. */

@@ -14,7 +14,17 @@ package org.oldwood.crop;
  * @param note what it was used for, or what to know about it; may be empty
  */
 public record Source(
-        String key, String by, String title, String year, String address, String grade, Seen seen, String note) {
+        String key,
+        @Key(maybe = true) String by,
+        String title,
+        @Key(maybe = true) String year,
+        @Key(maybe = true) String address,
+        @Key(
+                        maybe = true,
+                        words = {"A", "B", "C"})
+                String grade,
+        Seen seen,
+        String note) {
 
     /** One line: who, title, year, address. */
     public String inWords() {

@@ -42,7 +42,7 @@ public final class Sources {
         for (String name : names) {
             String file = FOLDER + "/" + name + ".json";
             for (Fields fields : documents.fields(file).objects("sources")) {
-                Source source = source(fields);
+                Source source = RecordReader.read(fields, Source.class);
                 if (byKey.put(source.key(), source) != null) {
                     fields.wrong(
                             "key",
@@ -53,20 +53,6 @@ public final class Sources {
             }
         }
         return new Sources(byKey);
-    }
-
-    private static Source source(Fields fields) {
-        Source source = new Source(
-                fields.text("key"),
-                fields.text("by", ""),
-                fields.text("title"),
-                fields.text("year", ""),
-                fields.text("address", ""),
-                fields.optionalOneOf("grade", List.of("A", "B", "C")).orElse(""),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
-        fields.done();
-        return source;
     }
 
     public Optional<Source> find(String key) {

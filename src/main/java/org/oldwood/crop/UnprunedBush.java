@@ -13,13 +13,15 @@ import org.oldwood.store.Fields;
  * @param berryWeight weight of a berry, of that on pruned bushes; empty where none was weighed
  * @param picking speed of picking after as many winters as {@code pickingWinters}, of that on pruned bushes
  */
+@Notes({"source", "seen"})
 public record UnprunedBush(
         String words,
         Optional<Figure> crop,
         Optional<Figure> winters,
         Optional<Figure> berryWeight,
         Optional<Figure> picking,
-        Optional<Figure> pickingWinters) {
+        Optional<Figure> pickingWinters)
+        implements Checked {
 
     /** Weight of a berry and speed of picking, of those of a pruned bush. */
     public record Berry(Range weight, double speed) {}
@@ -34,29 +36,18 @@ public record UnprunedBush(
         return Optional.of(new Berry(weight, 1 - way * (1 - picking.get().is())));
     }
 
-    static UnprunedBush read(Fields fields) {
-        String words = fields.text("words");
-        fields.texts("source");
-        fields.oneOf("seen", Seen.keys());
-        UnprunedBush unpruned = new UnprunedBush(
-                words,
-                Figure.optional(fields, "crop"),
-                Figure.optional(fields, "winters"),
-                Figure.optional(fields, "berryWeight"),
-                Figure.optional(fields, "picking"),
-                Figure.optional(fields, "pickingWinters"));
-        if (unpruned.crop.isPresent() != unpruned.winters.isPresent()) {
+    @Override
+    public void check(Fields fields) {
+        if (crop.isPresent() != winters.isPresent()) {
             fields.wrong(
                     "crop",
                     "unpruned-unclear",
                     "must stand with \"winters\": after how many winters that was weighed",
                     "");
         }
-        if (unpruned.winters.isPresent() && !(unpruned.winters.get().is() >= 1)) {
+        if (winters.isPresent() && !(winters.get().is() >= 1)) {
             fields.wrong("winters", "unpruned-winters", "must be one winter or more", "");
         }
-        fields.done();
-        return unpruned;
     }
 
     /**

@@ -11,35 +11,26 @@ import org.oldwood.store.Fields;
  * @param least at least
  * @param most at most
  */
+@Notes("unit")
 public record WoodAge(
-        List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note) {
+        List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note)
+        implements Checked {
 
-    static WoodAge read(Fields fields) {
-        WoodAge wood = new WoodAge(
-                fields.numbers("weights"),
-                fields.numbers("least"),
-                fields.numbers("most"),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
-        fields.text("unit");
-        if (wood.weights.isEmpty()
-                || wood.least.size() != wood.weights.size()
-                || wood.most.size() != wood.weights.size()) {
+    @Override
+    public void check(Fields fields) {
+        if (weights.isEmpty() || least.size() != weights.size() || most.size() != weights.size()) {
             fields.wrong(
                     "weights",
                     "uneven-wood-ages",
                     "must have as many numbers as \"least\" and \"most\", and at least one",
                     "");
-        } else if (!wood.rises()) {
+        } else if (!rises()) {
             fields.wrong(
                     "weights",
                     "wood-ages-outside",
                     "must lie, each, from its number in \"least\" to that in \"most\"",
                     "");
         }
-        fields.done();
-        return wood;
     }
 
     private boolean rises() {

@@ -1,7 +1,5 @@
 package org.oldwood.crop;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,38 +30,7 @@ public record Yield(
 
     /** The yield section of a crop, if it has one. */
     public static Optional<Yield> read(Crop crop) {
-        return crop.section("yield", Yield.class, Yield::of);
-    }
-
-    private static Yield of(Fields fields) {
-        Map<String, Figure> mature = new LinkedHashMap<>();
-        fields.object("mature").ifPresent(forms -> {
-            for (String form : forms.keys()) {
-                mature.put(form, Figure.read(forms, form));
-            }
-        });
-        List<Series> series = new ArrayList<>();
-        for (Fields one : fields.objects("series")) {
-            series.add(Series.read(one));
-        }
-        Map<String, WoodAge> frames = new LinkedHashMap<>();
-        fields.object("frames").ifPresent(forms -> {
-            for (String form : forms.keys()) {
-                forms.object(form).map(WoodAge::read).ifPresent(wood -> frames.put(form, wood));
-            }
-        });
-        Yield yield = new Yield(
-                mature,
-                series,
-                fields.object("wood").map(WoodAge::read),
-                frames,
-                Figure.optional(fields, "crowding"),
-                Figure.optional(fields, "picking"),
-                Figure.optional(fields, "frostYear"),
-                fields.object("unpruned").map(UnprunedBush::read));
-        fields.count("format", 1, 1);
-        fields.done();
-        return yield;
+        return crop.section("yield", Yield.class);
     }
 
     /** What a stem of that age bears in a form, the best being 1: at least (0), expected (1), at most (2). */
@@ -127,22 +94,14 @@ public record Yield(
             List<Double> percent,
             List<String> sources,
             Seen seen,
-            String note) {
+            String note)
+            implements Checked {
 
-        static Series read(Fields fields) {
-            Series series = new Series(
-                    fields.text("id"),
-                    fields.texts("forms"),
-                    fields.text("words"),
-                    fields.numbers("percent"),
-                    fields.texts("source"),
-                    Seen.parse(fields.oneOf("seen", Seen.keys())),
-                    fields.text("note", ""));
-            if (series.percent.isEmpty()) {
+        @Override
+        public void check(Fields fields) {
+            if (percent.isEmpty()) {
                 fields.wrong("percent", "empty-series", "must give at least one year", "");
             }
-            fields.done();
-            return series;
         }
 
         boolean suits(String form) {

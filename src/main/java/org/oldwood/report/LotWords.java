@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
@@ -13,6 +14,7 @@ import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.Milestone;
 import org.oldwood.craft.cuttings.Milestones;
 import org.oldwood.craft.cuttings.SeasonCrop;
+import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.words.Dates;
@@ -116,16 +118,18 @@ public final class LotWords {
      */
     public static List<String> grounds(Forecast forecast, Survival survival) {
         List<String> lines = new ArrayList<>();
-        for (Method.PhaseFigures pair : forecast.course().method().phases().figures()) {
-            long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
+        for (Map.Entry<Phase, Method.PhaseFigures> each :
+                forecast.course().method().phases().entrySet()) {
+            Method.PhaseFigures pair = each.getValue();
+            long learnt = Math.round(survival.rate(each.getKey()).mean() * 100);
             lines.add("%s: %s live (%s; worth %s), %s%s"
                     .formatted(
-                            pair.phase().words(),
-                            pair.percent().plain(),
-                            pair.percent().seen().words(),
+                            each.getKey().words(),
+                            pair.rate().plain(),
+                            pair.rate().seen().words(),
                             pair.weight().inWords(),
-                            String.join(", ", pair.percent().sources()),
-                            learnt == Math.round(pair.percent().is())
+                            String.join(", ", pair.rate().sources()),
+                            learnt == Math.round(pair.rate().is())
                                     ? ""
                                     : "; with this garden's own cuttings " + learnt + " %"));
         }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
-import org.oldwood.crop.FigureRecord;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
@@ -68,7 +68,7 @@ public final class CalendarStages implements Stages {
 
     private static Row row(Fields fields) {
         Row row = new Row(
-                FigureRecord.monthDay(fields, "north"),
+                RecordReader.monthDay(fields, "north"),
                 fields.count("plusMinusDays", 0, 120),
                 fields.texts("source"),
                 Seen.parse(fields.oneOf("seen", Seen.keys())),

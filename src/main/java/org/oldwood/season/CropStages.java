@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.FigureRecord;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.StageRule.WarmSummer;
 import org.oldwood.season.StageRule.Window;
@@ -67,7 +67,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
         ChillNeed need = new ChillNeed(
                 fields.text("model"),
                 Figure.read(fields, "need"),
-                fields.object("waits").map(waits -> FigureRecord.read(waits, Waits.class)));
+                fields.object("waits").map(waits -> RecordReader.read(waits, Waits.class)));
         fields.done();
         return need;
     }
@@ -97,7 +97,7 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
             case "mean-rises" -> new StageRule.MeanRises(Figure.read(fields, "aboveC"), plusMinus(fields));
             default ->
                 new StageRule.LeafFall(
-                        FigureRecord.monthDay(fields, "north"),
+                        RecordReader.monthDay(fields, "north"),
                         Figure.read(fields, "atC"),
                         Figure.read(fields, "perC"),
                         plusMinus(fields),
@@ -108,11 +108,11 @@ public record CropStages(Map<Stage, StageRule> rules, Optional<ChillNeed> chill,
     private static StageRule heat(Fields fields) {
         Optional<Window> window = fields.has("notBefore")
                 ? Optional.of(new Window(
-                        FigureRecord.monthDay(fields, "notBefore"), FigureRecord.monthDay(fields, "notAfter")))
+                        RecordReader.monthDay(fields, "notBefore"), RecordReader.monthDay(fields, "notAfter")))
                 : Optional.empty();
         Optional<WarmSummer> warm = fields.object("warmSummer")
                 .map(inner ->
-                        new WarmSummer(Figure.read(inner, "warmestMonthC"), FigureRecord.monthDay(inner, "then")));
+                        new WarmSummer(Figure.read(inner, "warmestMonthC"), RecordReader.monthDay(inner, "then")));
         return new StageRule.Heat(
                 fields.number("baseC", -20, 30),
                 fields.flag("dayLength", false),

@@ -3,10 +3,9 @@ package org.oldwood.season;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.FigureRecord;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Stage;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
 /**
  * The figures that the season engine works by whatever the crop, from {@code season/methods.json}, under the names that
@@ -109,11 +108,7 @@ public record SeasonMethods(
     }
 
     public static SeasonMethods read(Documents documents) {
-        Fields fields = documents.fields("season/methods.json");
-        fields.count("format", 1, 1);
-        SeasonMethods methods = FigureRecord.read(fields, SeasonMethods.class);
-        fields.done();
-        return methods;
+        return RecordReader.document(documents.fields("season/methods.json"), SeasonMethods.class);
     }
 
     /** The first day of a season's winter on which chill counts. */

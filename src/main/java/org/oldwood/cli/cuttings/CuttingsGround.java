@@ -28,6 +28,6 @@ record CuttingsGround(Crop crop, Course course, Survival survival, Setting setti
     }
 
     static CuttingsGround anywhere(Crop crop, Course course, Setting setting) {
-        return new CuttingsGround(crop, course, course.method().phases().survival(), setting, Optional.empty());
+        return new CuttingsGround(crop, course, course.method().survival(), setting, Optional.empty());
     }
 }

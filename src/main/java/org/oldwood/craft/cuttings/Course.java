@@ -9,9 +9,8 @@ import org.oldwood.crop.Crop;
  * @param method how it is raised
  * @param cut what is cut at planting
  * @param crop what a plant bears in each season after planting
- * @param seasonsLater seasons that the lifting is put off; usually 0
  */
-public record Course(Method method, PlantingOut.Cut cut, CropCourse crop, int seasonsLater) {
+public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
 
     /**
      * The course of a crop; empty where the crop, the method, the cut or its yields are not known.
@@ -28,7 +27,7 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop, int se
                 .findFirst());
         Optional<CropCourse> yields = CropCourse.of(crop, form);
         return raised.isPresent() && planted.isPresent() && yields.isPresent()
-                ? Optional.of(new Course(raised.get(), planted.get(), yields.get(), 0))
+                ? Optional.of(new Course(raised.get(), planted.get(), yields.get()))
                 : Optional.empty();
     }
 

@@ -1,10 +1,17 @@
 package org.oldwood.craft.cuttings;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Survival;
+import org.oldwood.craft.cuttings.survival.UncertainRate;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
+import org.oldwood.store.Fields;
 
 /**
  * One way of raising young plants of a crop, with its measures, its times and its survival.
@@ -17,26 +24,34 @@ import org.oldwood.crop.Figure;
  * @param from what it is cut from: {@code shoot}, {@code tip}, {@code branch}, {@code root}, {@code sucker} or
  *     {@code crown}
  * @param measures length, depth, buds and distances
- * @param times window, rooting and lifting
- * @param phases the source's survival rate of each phase
+ * @param window when to strike
+ * @param rooted when it shows what lives, and when rooting is over
+ * @param lift from when to when it may be lifted and planted out
+ * @param phases the survival of each phase by its sources
  * @param steps what to do and look for, one line each
  * @param cautions what to beware of, one line each
  */
 public record Method(
-        String id,
+        @Key(words = {"hardwood", "disbudded", "tip-layer", "layer", "sucker", "root", "softwood", "division"})
+                String id,
         String name,
         List<String> forms,
         boolean inPlace,
-        String from,
-        Measures measures,
-        Times times,
-        Phases phases,
+        @Key(words = {"shoot", "tip", "branch", "root", "sucker", "crown"}) String from,
+        @Key(Key.HERE) Measures measures,
+        Window window,
+        Rooted rooted,
+        Window lift,
+        @Key("survival") Map<Phase, PhaseFigures> phases,
         List<String> steps,
-        List<String> cautions) {
-    public Method {
-        forms = List.copyOf(forms);
-        steps = List.copyOf(steps);
-        cautions = List.copyOf(cautions);
+        List<String> cautions)
+        implements Checked {
+
+    @Override
+    public void check(Fields fields) {
+        if (phases.isEmpty()) {
+            fields.wrong("survival", "missing-key", "is missing; it must give the rooting rate", "");
+        }
     }
 
     public boolean suits(String form) {
@@ -63,29 +78,35 @@ public record Method(
             Optional<Figure> rowGapCm,
             Optional<Figure> softTipPercent) {}
 
-    /**
-     * The days of a lot.
-     *
-     * @param window when to strike
-     * @param tells from when losses show, so that a count of the living tells something
-     * @param rooted when rooting is over
-     * @param lift from when to when it may be lifted and planted out
-     * @param orSeasonsLater the lifting may wait so many seasons more; 0 where no source says so
-     */
-    record Times(
-            Sourced<Window> window, Anchor tells, Sourced<Anchor> rooted, Sourced<Window> lift, int orSeasonsLater) {}
-
     /** From one day to another. */
-    record Window(Anchor from, Anchor to) {}
+    @Notes({"orSeasonsLater", "seen", "note"})
+    record Window(Anchor from, Anchor to, List<String> sources) {}
 
-    /**
-     * How many live.
-     *
-     * @param survival the rates to reckon with
-     * @param figures where each rate comes from, in the order of the phases
-     */
-    public record Phases(Survival survival, List<PhaseFigures> figures) {}
+    /** From when losses show, so that a count of the living tells something, and when rooting is over. */
+    @Notes({"seen", "note"})
+    record Rooted(Anchor tellsFrom, Anchor at, List<String> sources) {}
+
+    /** The rates to reckon with. */
+    public Survival survival() {
+        Map<Phase, UncertainRate> rates = new EnumMap<>(Phase.class);
+        phases.forEach((phase, figures) -> rates.put(
+                phase,
+                UncertainRate.of(
+                        Math.min(100, Math.max(1e-6, figures.rate().is())) / 100,
+                        Math.max(1e-6, figures.weight().is()))));
+        return new Survival(rates);
+    }
 
     /** The rate of a phase, in percent, and the number of plants that it is worth. */
-    public record PhaseFigures(Phase phase, Figure percent, Figure weight) {}
+    public record PhaseFigures(Figure rate, Figure weight) implements Checked {
+        @Override
+        public void check(Fields fields) {
+            if (!(rate.is() > 0 && rate.is() <= 100)) {
+                fields.wrong("rate", "rate-out-of-range", "must be above 0 and at most 100 %", "");
+            }
+            if (!(weight.is() > 0)) {
+                fields.wrong("weight", "weight-out-of-range", "must be above 0 plants", "");
+            }
+        }
+    }
 }

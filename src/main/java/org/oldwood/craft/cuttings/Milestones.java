@@ -13,14 +13,14 @@ public final class Milestones {
     /** All steps, in order of time as far as they are known to follow. */
     public static List<Milestone> of(Timeline line, Course course) {
         List<Milestone> steps = new ArrayList<>();
-        Method.Times times = course.method().times();
+        Method method = course.method();
         Season first = line.growth().first();
-        steps.add(day(LotStep.STRIKE, first, struck(line), times.window().sources()));
+        steps.add(day(LotStep.STRIKE, first, struck(line), method.window().sources()));
         steps.add(
                 new Milestone(LotStep.KEEP_MOIST, first, line.moistFrom(), line.moistTo(), List.of("common-practice")));
-        steps.add(day(LotStep.CHECK, first, line.rooted(), times.rooted().sources()));
-        if (!course.method().inPlace()) {
-            List<String> sources = times.lift().sources();
+        steps.add(day(LotStep.CHECK, first, line.rooted(), method.rooted().sources()));
+        if (!method.inPlace()) {
+            List<String> sources = method.lift().sources();
             Season lifting = line.inPlace();
             steps.add(new Milestone(LotStep.LIFT, lifting, line.liftFrom(), line.liftBy(), sources));
             steps.add(day(LotStep.PLANT_OUT, lifting, line.plantOut(), sources));

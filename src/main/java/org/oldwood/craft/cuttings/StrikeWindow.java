@@ -20,11 +20,10 @@ public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List
     /** The window for a first growing season. */
     public static StrikeWindow of(Course course, Setting setting, Season first) {
         Growth growth = new Growth(first, setting.stages());
-        Sourced<Method.Window> sourced = course.method().times().window();
-        Method.Window window = sourced.value();
+        Method.Window window = course.method().window();
         LocalDate struck = first.start();
         return new StrikeWindow(
-                first, window.from().day(struck, growth, 0), window.to().day(struck, growth, 0), sourced.sources());
+                first, window.from().day(struck, growth, 0), window.to().day(struck, growth, 0), window.sources());
     }
 
     /**

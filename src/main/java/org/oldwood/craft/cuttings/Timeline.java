@@ -40,22 +40,22 @@ public record Timeline(
     public static Timeline of(LotCounts lot, Course course, Setting setting) {
         StageDates stages = setting.stages();
         Growth growth = growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
-        Method.Times times = course.method().times();
+        Method method = course.method();
         Days days = new Days(lot.struckOn(), growth);
         int later = seasonsLater(lot, course, days, setting.asOf());
         LikelyDay liftFrom = noted(lot.liftedOn(), "lifted")
-                .orElseGet(() -> days.of(times.lift().value().from(), later));
+                .orElseGet(() -> days.of(method.lift().from(), later));
         LikelyDay plantOut = noted(lot.plantedOutOn(), "planted out").orElse(liftFrom);
         Season inPlace = firstSeasonAfter(plantOut.date(), growth.first(), stages);
         return new Timeline(
                 growth,
                 lot.struckOn(),
-                days.of(times.window().value().from(), 0),
-                days.of(times.window().value().to(), 0),
-                days.of(times.tells(), 0),
-                days.of(times.rooted().value(), 0),
+                days.of(method.window().from(), 0),
+                days.of(method.window().to(), 0),
+                days.of(method.rooted().tellsFrom(), 0),
+                days.of(method.rooted().at(), 0),
                 liftFrom,
-                days.of(times.lift().value().to(), later),
+                days.of(method.lift().to(), later),
                 plantOut,
                 inPlace,
                 inPlace.plus(course.firstPick() - 1),
@@ -64,8 +64,8 @@ public record Timeline(
 
     /** A lot that was not lifted when its time came waits for the next. */
     private static int seasonsLater(LotCounts lot, Course course, Days days, LocalDate asOf) {
-        int later = course.seasonsLater();
-        Anchor by = course.method().times().lift().value().to();
+        int later = 0;
+        Anchor by = course.method().lift().to();
         boolean waits = lot.liftedOn().isEmpty() && !course.method().inPlace();
         while (waits && days.of(by, later).date().isBefore(asOf)) {
             later++;
@@ -88,7 +88,7 @@ public record Timeline(
         Growth best = new Growth(around.plus(2), stages);
         for (int season = 1; season >= -1; season--) {
             Growth growth = new Growth(around.plus(season), stages);
-            LikelyDay rooted = method.times().rooted().value().day(struck, growth, 0);
+            LikelyDay rooted = method.rooted().at().day(struck, growth, 0);
             if (rooted.date().isAfter(struck) && outside(struck, method, growth) <= outside(struck, method, best)) {
                 best = growth;
             }
@@ -98,7 +98,7 @@ public record Timeline(
 
     /** Days from the strike to the window; 0 inside it. */
     private static long outside(LocalDate struck, Method method, Growth growth) {
-        Method.Window window = method.times().window().value();
+        Method.Window window = method.window();
         LocalDate opens = window.from().day(struck, growth, 0).date();
         LocalDate closes = window.to().day(struck, growth, 0).date();
         return Math.max(0, Math.max(ChronoUnit.DAYS.between(struck, opens), ChronoUnit.DAYS.between(closes, struck)));

@@ -1,7 +1,9 @@
 package org.oldwood.craft.pruning;
 
 import java.util.Optional;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
 import org.oldwood.store.Fields;
 
 /**
@@ -11,21 +13,19 @@ import org.oldwood.store.Fields;
  * @param keep new canes that stay, on a metre of row or on a plant; empty where all go
  * @param all true where every cane goes to the ground each winter
  */
-public record CaneSchool(Teaching teaching, Optional<Figure> keep, boolean all) implements School {
+public record CaneSchool(@Key(Key.HERE) Teaching teaching, Optional<Figure> keep, boolean all)
+        implements School, Checked {
     static final String PER_METRE = "canes/m";
     static final String PER_PLANT = "canes/plant";
 
-    static CaneSchool read(Fields fields) {
-        CaneSchool school =
-                new CaneSchool(Teaching.read(fields), Figure.optional(fields, "keep"), fields.flag("all", false));
-        if (school.keep.isPresent() == school.all) {
+    @Override
+    public void check(Fields fields) {
+        if (keep.isPresent() == all) {
             fields.wrong("keep", "canes-unclear", "must be given, or else \"all\": true", "");
         }
-        if (!school.keep.map(Figure::unit).orElse(PER_METRE).startsWith("canes/")) {
+        if (!keep.map(Figure::unit).orElse(PER_METRE).startsWith("canes/")) {
             fields.wrong("keep", "canes-unit", "must be in canes/m or canes/plant", "");
         }
-        fields.done();
-        return school;
     }
 
     @Override

@@ -2,8 +2,12 @@ package org.oldwood.craft.pruning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Fields;
 
 /**
@@ -16,7 +20,7 @@ import org.oldwood.store.Fields;
  * @param steps the work in words that all the ways share
  * @param newShoots new stems from the base in a year; on a metre for rows
  * @param regrowth how new shoots go with the cut; empty where as many come every year
- * @param labour minutes that the work takes
+ * @param minutes minutes that the work takes
  */
 public record FormPruning(
         String form,
@@ -26,35 +30,31 @@ public record FormPruning(
         List<Step> steps,
         Optional<Figure> newShoots,
         Optional<Regrowth> regrowth,
-        Labour labour) {
+        @Key("labour") Optional<Labour> minutes)
+        implements Checked {
 
     private static final List<String> CRAFTS = List.of("renewal", "spur", "canes");
 
     static FormPruning read(String form, Fields fields) {
         String craft = fields.oneOf("craft", CRAFTS);
-        List<School> schools = new ArrayList<>();
-        for (Fields school : fields.objects("schools")) {
-            schools.add(
-                    switch (craft) {
-                        case "spur" -> SpurSchool.read(school);
-                        case "canes" -> CaneSchool.read(school);
-                        default -> RenewalSchool.read(school);
-                    });
-        }
+        Class<? extends School> kind = craft.equals("spur")
+                ? SpurSchool.class
+                : craft.equals("canes") ? CaneSchool.class : RenewalSchool.class;
+        List<School> schools = fields.objects("schools").stream()
+                .<School>map(school -> kind.cast(RecordReader.read(school, kind.asSubclass(Record.class))))
+                .toList();
+        return RecordReader.read(fields, FormPruning.class, Map.of("form", form, "craft", craft, "schools", schools));
+    }
+
+    @Override
+    public void check(Fields fields) {
         if (schools.isEmpty()) {
             fields.wrong("schools", "no-school", "must hold at least one way of pruning", "");
         }
-        FormPruning pruning = new FormPruning(
-                form,
-                craft,
-                List.copyOf(schools),
-                fields.text("why"),
-                fields.objects("steps").stream().map(Step::read).toList(),
-                Figure.optional(fields, "newShoots"),
-                fields.object("regrowth").map(Regrowth::read),
-                fields.object("labour").map(Labour::read).orElse(Labour.NONE));
-        fields.done();
-        return pruning;
+    }
+
+    public Labour labour() {
+        return minutes.orElse(Labour.NONE);
     }
 
     /**
@@ -88,7 +88,7 @@ public record FormPruning(
 
     /** The same with as many new shoots every year and no stem dying: what is to be cut must not wait for death. */
     public FormPruning undying() {
-        return new FormPruning(form, craft, schools, why, steps, newShoots, Optional.empty(), labour);
+        return new FormPruning(form, craft, schools, why, steps, newShoots, Optional.empty(), minutes);
     }
 
     /** The default way. */

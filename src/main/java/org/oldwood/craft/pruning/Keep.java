@@ -1,6 +1,7 @@
 package org.oldwood.craft.pruning;
 
 import java.util.List;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
@@ -10,39 +11,25 @@ import org.oldwood.store.Fields;
  * @param stems the number aimed at
  * @param least the fewest that print allows
  * @param most the most
- * @param totalLeast the fewest of all ages together
- * @param totalMost the most of all ages together
+ * @param total the fewest and the most of all ages together; empty for the sums of each
  */
 public record Keep(
         List<Integer> stems,
         List<Integer> least,
         List<Integer> most,
-        int totalLeast,
-        int totalMost,
+        List<Integer> total,
         List<String> sources,
         Seen seen,
-        String note) {
+        String note)
+        implements Checked {
 
-    static Keep read(Fields fields) {
-        List<Integer> stems = whole(fields, "stems");
-        List<Integer> least = fields.has("least") ? whole(fields, "least") : stems;
-        List<Integer> most = fields.has("most") ? whole(fields, "most") : stems;
-        List<Integer> total = whole(fields, "total");
-        Keep keep = new Keep(
-                stems,
-                least,
-                most,
-                total.isEmpty() ? sum(least) : total.get(0),
-                total.isEmpty() ? sum(most) : total.get(total.size() - 1),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
-        keep.check(fields);
-        fields.done();
-        return keep;
+    public Keep {
+        least = least.isEmpty() ? stems : least;
+        most = most.isEmpty() ? stems : most;
     }
 
-    private void check(Fields fields) {
+    @Override
+    public void check(Fields fields) {
         boolean even = stems.size() == least.size() && stems.size() == most.size();
         for (int i = 0; even && i < stems.size(); i++) {
             even = least.get(i) <= stems.get(i) && stems.get(i) <= most.get(i);
@@ -56,12 +43,9 @@ public record Keep(
         }
     }
 
-    private static List<Integer> whole(Fields fields, String key) {
-        return fields.numbers(key).stream().map(Double::intValue).toList();
-    }
-
-    private static int sum(List<Integer> numbers) {
-        return numbers.stream().mapToInt(Integer::intValue).sum();
+    /** The fewest of all ages together. */
+    int totalLeast() {
+        return total.isEmpty() ? least.stream().mapToInt(Integer::intValue).sum() : total.get(0);
     }
 
     /** The number aimed at for that age; 0 beyond the last. */

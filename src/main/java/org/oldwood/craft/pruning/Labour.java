@@ -3,7 +3,6 @@ package org.oldwood.craft.pruning;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
 
 /**
  * Minutes that a piece of pruning takes, until the grower's own minutes are known.
@@ -15,13 +14,6 @@ import org.oldwood.store.Fields;
 public record Labour(Optional<Figure> winter, Optional<Figure> summer, Optional<Figure> canes) {
     static final Labour NONE = new Labour(Optional.empty(), Optional.empty(), Optional.empty());
     static final List<String> UNITS = List.of("min/bush", "min/m");
-
-    static Labour read(Fields fields) {
-        Labour labour = new Labour(
-                Figure.optional(fields, "winter"), Figure.optional(fields, "summer"), Figure.optional(fields, "canes"));
-        fields.done();
-        return labour;
-    }
 
     /** The figure for a time of work; {@code renovation} takes as long as {@code winter}. */
     public Optional<Figure> of(String time) {

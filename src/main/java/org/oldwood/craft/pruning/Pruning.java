@@ -1,11 +1,11 @@
 package org.oldwood.craft.pruning;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Fields;
 
 /**
@@ -22,19 +22,11 @@ public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
     }
 
     private static Pruning of(Fields fields) {
-        List<WoodLook> looks = new ArrayList<>();
-        for (Fields look : fields.objects("looks")) {
-            looks.add(WoodLook.read(look));
-        }
         Map<String, FormPruning> forms = new LinkedHashMap<>();
-        fields.object("forms").ifPresent(all -> {
-            for (String form : all.keys()) {
-                all.object(form).map(one -> FormPruning.read(form, one)).ifPresent(one -> forms.put(form, one));
-            }
-        });
+        fields.object("forms").ifPresent(all -> all.keys()
+                .forEach(form -> forms.put(form, FormPruning.read(form, RecordReader.must(all, form)))));
         fields.count("format", 1, 1);
-        fields.done();
-        return new Pruning(List.copyOf(looks), forms);
+        return RecordReader.read(fields, Pruning.class, Map.of("forms", forms));
     }
 
     public Optional<FormPruning> form(String form) {

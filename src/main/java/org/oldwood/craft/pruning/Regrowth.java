@@ -1,7 +1,6 @@
 package org.oldwood.craft.pruning;
 
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
 
 /**
  * How the shoots of a summer go with what was cut in the winter before, and which old stems die.
@@ -12,13 +11,6 @@ import org.oldwood.store.Fields;
  */
 public record Regrowth(Figure response, Figure most, Figure die) {
     private static final int OLD = 4;
-
-    static Regrowth read(Fields fields) {
-        Regrowth regrowth =
-                new Regrowth(Figure.read(fields, "response"), Figure.read(fields, "most"), Figure.read(fields, "die"));
-        fields.done();
-        return regrowth;
-    }
 
     /**
      * New shoots in the season after a cut.

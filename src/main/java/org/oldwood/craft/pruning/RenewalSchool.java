@@ -1,9 +1,11 @@
 package org.oldwood.craft.pruning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
 import org.oldwood.store.Fields;
 
 /**
@@ -12,7 +14,7 @@ import org.oldwood.store.Fields;
  *
  * @param spentAge the age from which a stem is spent; empty where the school does not go by age
  * @param keep stems that stay on a grown bush; empty where the school names none
- * @param limit the most older wood that may go in one winter
+ * @param seasonLimit the most older wood that may go in one winter
  * @param shares schools that take a share of the oldest: each in turn of what then stands
  * @param buildUp stems that stay after the first, second, third … season
  * @param firstPruning seasons completed before the first winter in which sound wood is cut
@@ -22,48 +24,40 @@ import org.oldwood.store.Fields;
  * @param cutsDown true where the whole bush is cut to the ground at once
  */
 public record RenewalSchool(
-        Teaching teaching,
+        @Key(Key.HERE) Teaching teaching,
         Optional<Figure> spentAge,
         Optional<Keep> keep,
-        SeasonLimit limit,
-        List<Figure> shares,
+        @Key("limit") Optional<SeasonLimit> seasonLimit,
+        @Key("oldestShares") List<Figure> shares,
         List<Keep> buildUp,
-        int firstPruning,
-        int sharesFrom,
+        @Key(least = 1, most = 10, otherwise = 1) int firstPruning,
+        @Key(value = "oldestFrom", least = 2, most = 10, otherwise = 2) int sharesFrom,
         Optional<Renovation> renovation,
         boolean hard,
         boolean cutsDown)
-        implements School {
+        implements School, Checked {
     static final String OF_BUSH = "of the bush";
     static final String OF_OLDER = "of the older stems";
 
-    static RenewalSchool read(Fields fields) {
-        List<Figure> shares = new ArrayList<>();
-        for (Fields share : fields.objects("oldestShares")) {
-            Figure figure = Figure.of(share);
-            if (!List.of(OF_BUSH, OF_OLDER).contains(figure.unit())) {
-                share.wrong("unit", "share-of-what", "must be \"" + OF_BUSH + "\" or \"" + OF_OLDER + "\"", "");
-            }
-            shares.add(figure);
+    @Override
+    public void check(Fields fields) {
+        if (seasonLimit.isPresent() == cutsDown) {
+            fields.wrong(
+                    "limit",
+                    cutsDown ? "unknown-key" : "missing-key",
+                    cutsDown
+                            ? "is not for a way that cuts all down"
+                            : "is missing; it must say how much may go in one winter",
+                    cutsDown ? "" : "Write for example: \"limit\": {\"share\": 0.5, …}");
         }
-        List<Keep> buildUp = new ArrayList<>();
-        for (Fields season : fields.objects("buildUp")) {
-            buildUp.add(Keep.read(season));
+        if (!Set.of(OF_BUSH, OF_OLDER)
+                .containsAll(shares.stream().map(Figure::unit).toList())) {
+            fields.wrong("oldestShares", "share-of-what", "must be \"%s\" or \"%s\"".formatted(OF_BUSH, OF_OLDER), "");
         }
-        RenewalSchool school = new RenewalSchool(
-                Teaching.read(fields),
-                Figure.optional(fields, "spentAge"),
-                fields.object("keep").map(Keep::read),
-                fields.flag("cutsDown", false) ? SeasonLimit.all() : SeasonLimit.required(fields),
-                List.copyOf(shares),
-                List.copyOf(buildUp),
-                fields.count("firstPruning", 1, 10, 1),
-                fields.count("oldestFrom", 2, 10, 2),
-                fields.object("renovation").map(Renovation::read),
-                fields.flag("hard", false),
-                fields.flag("cutsDown", false));
-        fields.done();
-        return school;
+    }
+
+    SeasonLimit limit() {
+        return seasonLimit.orElse(SeasonLimit.NONE);
     }
 
     /** The age from which a stem is spent; beyond every class where the school has none. */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.oldwood.crop.Key;
 import org.oldwood.crop.Seen;
-import org.oldwood.store.Fields;
 
 /**
  * How a bush with more spent wood than bearing wood is brought back: in equal parts over some winters, or by a share of
@@ -19,28 +19,14 @@ import org.oldwood.store.Fields;
  *     kind
  */
 public record Renovation(
-        OptionalInt winters,
-        OptionalDouble share,
-        OptionalInt stems,
-        int fromSpent,
+        @Key(least = 1, most = 6) OptionalInt winters,
+        @Key(least = 0.01, most = 1) OptionalDouble share,
+        @Key(least = 1, most = 20) OptionalInt stems,
+        @Key(least = 1, most = 20, otherwise = 4) int fromSpent,
         List<String> sources,
         Seen seen,
         String note,
         Optional<StagedRenovation> staged) {
-
-    static Renovation read(Fields fields) {
-        Renovation renovation = new Renovation(
-                fields.has("winters") ? OptionalInt.of(fields.count("winters", 1, 6)) : OptionalInt.empty(),
-                fields.optionalNumber("share", 0.01, 1),
-                fields.has("stems") ? OptionalInt.of(fields.count("stems", 1, 20)) : OptionalInt.empty(),
-                fields.count("fromSpent", 1, 20, 4),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""),
-                fields.object("staged").map(StagedRenovation::read));
-        fields.done();
-        return renovation;
-    }
 
     /** This winter's part of {@code spent} stems, on a bush of {@code living} stems. */
     int part(int spent, int living, int winter) {

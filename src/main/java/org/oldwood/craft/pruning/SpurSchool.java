@@ -2,7 +2,7 @@ package org.oldwood.craft.pruning;
 
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
+import org.oldwood.crop.Key;
 
 /**
  * Spur pruning of a permanent frame: an open bush on a leg, or a cordon. The branches stay for years; each winter their
@@ -14,34 +14,26 @@ import org.oldwood.store.Fields;
  * @param branchLife age at which a branch is replaced; empty where it is never replaced
  * @param limit the most branches that may go in one winter
  * @param buildYears seasons until the frame stands
- * @param staged how a frame with far too many branches is brought back
+ * @param renovation how a frame with far too many branches is brought back
  */
 public record SpurSchool(
-        Teaching teaching,
+        @Key(Key.HERE) Teaching teaching,
         Figure branches,
         boolean permanent,
         Optional<Figure> branchLife,
         SeasonLimit limit,
-        int buildYears,
-        Optional<StagedRenovation> staged)
+        @Key(least = 1, most = 10) int buildYears,
+        Optional<Renovation> renovation)
         implements School {
-
-    static SpurSchool read(Fields fields) {
-        SpurSchool school = new SpurSchool(
-                Teaching.read(fields),
-                Figure.read(fields, "branches"),
-                fields.flag("permanent", false),
-                Figure.optional(fields, "branchLife"),
-                SeasonLimit.required(fields),
-                fields.count("buildYears", 1, 10),
-                fields.object("renovation").map(Renovation::read).flatMap(Renovation::staged));
-        fields.done();
-        return school;
-    }
 
     @Override
     public Cut winter(Bush bush) {
         return SpurCut.cut(bush, this);
+    }
+
+    @Override
+    public Optional<StagedRenovation> staged() {
+        return renovation.flatMap(Renovation::staged);
     }
 
     @Override

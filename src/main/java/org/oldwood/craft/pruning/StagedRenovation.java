@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
 
@@ -21,7 +22,8 @@ import org.oldwood.store.Fields;
  * @param instead the ways that may be chosen instead
  */
 public record StagedRenovation(
-        String id, String words, Figure from, Figure winters, Figure first, String meanwhile, List<Instead> instead) {
+        String id, String words, Figure from, Figure winters, Figure first, String meanwhile, List<Instead> instead)
+        implements Checked {
 
     /**
      * A way of pruning to choose instead.
@@ -47,25 +49,9 @@ public record StagedRenovation(
         }
     }
 
-    static StagedRenovation read(Fields fields) {
-        List<Instead> instead = new ArrayList<>();
-        for (Fields one : fields.objects("instead")) {
-            instead.add(new Instead(one.text("way"), one.text("words")));
-            one.done();
-        }
-        StagedRenovation staged = new StagedRenovation(
-                fields.text("id"),
-                fields.text("words"),
-                Figure.read(fields, "from"),
-                Figure.read(fields, "winters"),
-                Figure.read(fields, "first"),
-                fields.text("meanwhile"),
-                List.copyOf(instead));
-        boolean sound = staged.from.is() >= 1
-                && staged.number() >= 2
-                && staged.number() <= 6
-                && staged.first.is() > 0
-                && staged.first.is() <= 1;
+    @Override
+    public void check(Fields fields) {
+        boolean sound = from.is() >= 1 && number() >= 2 && number() <= 6 && first.is() > 0 && first.is() <= 1;
         if (!sound) {
             fields.wrong(
                     "first",
@@ -73,8 +59,6 @@ public record StagedRenovation(
                     "must be a share over 0 to 1, over 2 to 6 winters, from 1 stem or more",
                     "");
         }
-        fields.done();
-        return staged;
     }
 
     /** Where its figures come from. */

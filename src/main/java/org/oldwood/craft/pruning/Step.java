@@ -2,7 +2,9 @@ package org.oldwood.craft.pruning;
 
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
@@ -14,31 +16,38 @@ import org.oldwood.store.Fields;
  * @param lives the stages of life that it is for; all where empty
  * @param text what to do; {@code {}} stands for the figure
  * @param figure the measure, if there is one
- * @param sources where it comes from
- * @param seen how it was seen
+ * @param ownSources where a step without a figure comes from
+ * @param ownSeen how that was seen
  */
 public record Step(
-        String at, List<String> lives, String text, Optional<Figure> figure, List<String> sources, Seen seen) {
+        @Key(words = {"planting", "winter", "summer", "canes", "renovation"}) String at,
+        List<String> lives,
+        @Key("words") String text,
+        Optional<Figure> figure,
+        @Key("source") List<String> ownSources,
+        @Key("seen") Optional<Seen> ownSeen)
+        implements Checked {
 
-    static final List<String> TIMES = List.of("planting", "winter", "summer", "canes", "renovation");
-
-    static Step read(Fields fields) {
-        Optional<Figure> figure = Figure.optional(fields, "figure");
-        Step step = new Step(
-                fields.oneOf("at", TIMES),
-                fields.texts("lives"),
-                fields.text("words"),
-                figure,
-                figure.isPresent() ? figure.get().sources() : fields.texts("source"),
-                figure.isPresent() ? figure.get().seen() : Seen.parse(fields.oneOf("seen", Seen.keys())));
-        if (step.text.contains("{}") != figure.isPresent()) {
+    @Override
+    public void check(Fields fields) {
+        if (text.contains("{}") != figure.isPresent()) {
             fields.wrong("words", "step-without-figure", "must hold {} where there is a figure", "");
         }
-        if (step.sources.isEmpty()) {
-            fields.wrong("source", "missing-source", "is missing; every step names its source", "");
+        if (sources().isEmpty() || ownSeen.isPresent() == figure.isPresent()) {
+            fields.wrong(
+                    "source",
+                    "missing-source",
+                    "must stand with \"seen\" here, or both with the figure and only there",
+                    "");
         }
-        fields.done();
-        return step;
+    }
+
+    public List<String> sources() {
+        return figure.map(Figure::sources).orElse(ownSources);
+    }
+
+    public Seen seen() {
+        return figure.map(Figure::seen).or(() -> ownSeen).orElse(Seen.ASSUMED);
     }
 
     boolean suits(String time, StageOfLife life) {

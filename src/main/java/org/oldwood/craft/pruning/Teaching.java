@@ -1,7 +1,7 @@
 package org.oldwood.craft.pruning;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
@@ -15,25 +15,14 @@ import org.oldwood.store.Fields;
  * @param note what to know about it; may be empty
  * @param steps the work in words
  */
-public record Teaching(String id, String words, List<String> sources, Seen seen, String note, List<Step> steps) {
+public record Teaching(String id, String words, List<String> sources, Seen seen, String note, List<Step> steps)
+        implements Checked {
 
-    /** Reads the keys that all ways share. */
-    static Teaching read(Fields fields) {
-        List<Step> steps = new ArrayList<>();
-        for (Fields step : fields.objects("steps")) {
-            steps.add(Step.read(step));
-        }
-        Teaching teaching = new Teaching(
-                fields.text("id"),
-                fields.text("words"),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""),
-                List.copyOf(steps));
-        if (teaching.sources.isEmpty()) {
+    @Override
+    public void check(Fields fields) {
+        if (sources.isEmpty()) {
             fields.wrong("source", "missing-source", "is missing; a way names its source", "");
         }
-        return teaching;
     }
 
     /** The steps for a time of year and a stage of life. */

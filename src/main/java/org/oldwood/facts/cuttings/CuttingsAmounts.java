@@ -2,6 +2,7 @@ package org.oldwood.facts.cuttings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.oldwood.craft.cuttings.Course;
@@ -10,6 +11,7 @@ import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.MeasureWords;
 import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.NurseryBed;
+import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.craft.water.CropWater;
 import org.oldwood.craft.water.RootZone;
@@ -123,15 +125,17 @@ final class CuttingsAmounts {
     /** The rate of each phase from the sources, and where the garden's own lots have moved it. */
     private static List<String> arithmetic(Course course, Survival survival) {
         List<String> lines = new ArrayList<>();
-        for (Method.PhaseFigures pair : course.method().phases().figures()) {
-            long learnt = Math.round(survival.rate(pair.phase()).mean() * 100);
+        for (Map.Entry<Phase, Method.PhaseFigures> each :
+                course.method().phases().entrySet()) {
+            Method.PhaseFigures pair = each.getValue();
+            long learnt = Math.round(survival.rate(each.getKey()).mean() * 100);
             lines.add("%s: %s (%s), worth %s%s"
                     .formatted(
-                            pair.phase().words(),
-                            pair.percent().plain(),
-                            pair.percent().seen().words(),
+                            each.getKey().words(),
+                            pair.rate().plain(),
+                            pair.rate().seen().words(),
                             pair.weight().inWords(),
-                            learnt == Math.round(pair.percent().is())
+                            learnt == Math.round(pair.rate().is())
                                     ? ""
                                     : "; with this garden's own cuttings " + learnt + " %"));
         }

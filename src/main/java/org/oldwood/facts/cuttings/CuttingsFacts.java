@@ -97,8 +97,8 @@ final class CuttingsFacts {
 
     static String[] sources(Course course) {
         Set<String> sources = new LinkedHashSet<>();
-        for (Method.PhaseFigures pair : course.method().phases().figures()) {
-            sources.addAll(pair.percent().sources());
+        for (Method.PhaseFigures pair : course.method().phases().values()) {
+            sources.addAll(pair.rate().sources());
         }
         return sources.toArray(String[]::new);
     }

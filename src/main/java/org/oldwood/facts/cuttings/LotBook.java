@@ -124,7 +124,7 @@ public final class LotBook {
                 past.add(LotRecord.past(lot, line, state));
             }
         }
-        return course.method().phases().survival().learning(past);
+        return course.method().survival().learning(past);
     }
 
     public LotCounts counts(LotState lot) {

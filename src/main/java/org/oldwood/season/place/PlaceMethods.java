@@ -1,9 +1,8 @@
 package org.oldwood.season.place;
 
 import org.oldwood.crop.Figure;
-import org.oldwood.crop.FigureRecord;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
 /**
  * The figures by which stations around make a place's climate, from {@code season/places.json}.
@@ -40,14 +39,10 @@ record PlaceMethods(
 
     static PlaceMethods read(Documents documents) {
         return documents
-                .made("season/places.json", PlaceMethods.class, PlaceMethods::read)
+                .made(
+                        "season/places.json",
+                        PlaceMethods.class,
+                        fields -> RecordReader.document(fields, PlaceMethods.class))
                 .orElseThrow(() -> new IllegalStateException("season/places.json is missing"));
-    }
-
-    private static PlaceMethods read(Fields fields) {
-        fields.count("format", 1, 1);
-        PlaceMethods methods = FigureRecord.read(fields, PlaceMethods.class);
-        fields.done();
-        return methods;
     }
 }

@@ -45,8 +45,7 @@ public final class Crafted {
         return new Course(
                 all.method(method, form).orElseThrow(),
                 chosen,
-                CropCourse.of(CROPS.get(crop), form).orElseThrow(),
-                0);
+                CropCourse.of(CROPS.get(crop), form).orElseThrow());
     }
 
     public static LotCounts lot(int number, String on) {
@@ -54,7 +53,7 @@ public final class Crafted {
     }
 
     public static Survival survival(Course course) {
-        return course.method().phases().survival();
+        return course.method().survival();
     }
 
     public static Season north(int year) {

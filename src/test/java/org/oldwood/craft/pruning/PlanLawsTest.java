@@ -230,7 +230,7 @@ class PlanLawsTest {
                 way.teaching(),
                 way.spentAge(),
                 way.keep(),
-                way.limit(),
+                way.seasonLimit(),
                 way.shares(),
                 way.buildUp(),
                 way.firstPruning(),

@@ -12,11 +12,6 @@ import org.oldwood.crop.Seen;
  * @param local what local rules to check, one line each
  */
 public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String> local) {
-    public HealthSigns {
-        signs = List.copyOf(signs);
-        local = List.copyOf(local);
-    }
-
     /**
      * A finding and what follows from it.
      *
@@ -24,9 +19,5 @@ public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String
      * @param bars whether no cutting should be taken at all; otherwise it is a warning
      * @param words why
      */
-    public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {
-        public Sign {
-            sources = List.copyOf(sources);
-        }
-    }
+    public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {}
 }

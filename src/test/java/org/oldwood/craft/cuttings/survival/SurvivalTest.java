@@ -79,7 +79,6 @@ class SurvivalTest {
         Survival survival = Crafted.propagation(crop)
                 .method(method, Crafted.CROPS.get(crop).form())
                 .orElseThrow()
-                .phases()
                 .survival();
 
         Spread spread = new Spread(BetaBinomial.chances(outOf, survival.rate(Phase.ROOTING)));

@@ -1,0 +1,233 @@
+package org.oldwood.crop;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.DateTimeException;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+import org.oldwood.store.Fields;
+import org.oldwood.store.IsoDate;
+import org.oldwood.store.Json;
+
+/**
+ * Reads a record from an object of the data: each component from the key of its name ({@code sources} from
+ * {@code source}), as {@link Key} says otherwise. What is missing, of another kind, out of range or not known is a
+ * problem of the document. A {@code note} is empty and a flag false where absent; any object may say {@code source},
+ * {@code seen} and {@code note}. A type with a static
+ * {@code read(Fields)} is read by that.
+ */
+public final class RecordReader {
+    private static final String SEEN = "seen";
+
+    private RecordReader() {}
+
+    /** A whole document, with the number of its format. */
+    public static <R extends Record> R document(Fields fields, Class<R> kind) {
+        fields.count("format", 1, 1);
+        return read(fields, kind);
+    }
+
+    public static <R extends Record> R read(Fields fields, Class<R> kind) {
+        return read(fields, kind, Map.of());
+    }
+
+    public static <R extends Record> R read(Fields fields, Class<R> kind, Map<String, ?> given) {
+        R read = part(fields, kind, given);
+        Notes notes = kind.getAnnotation(Notes.class);
+        List<String> wanted = notes == null ? List.of() : List.of(notes.value());
+        wanted.forEach(fields::raw);
+        fields.texts("source");
+        fields.text("note", "");
+        if (wanted.contains(SEEN) || fields.has(SEEN)) {
+            fields.oneOf(SEEN, Seen.keys());
+        }
+        fields.done();
+        return read;
+    }
+
+    private static <R extends Record> R part(Fields fields, Class<R> kind, Map<String, ?> given) {
+        RecordComponent[] parts = kind.getRecordComponents();
+        Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        Object[] values = Arrays.stream(parts)
+                .map(part -> given.containsKey(part.getName()) ? given.get(part.getName()) : value(fields, part))
+                .toArray();
+        try {
+            var constructor = kind.getDeclaredConstructor(types);
+            constructor.setAccessible(true);
+            R made = constructor.newInstance(values);
+            if (made instanceof Checked checked) {
+                checked.check(fields);
+            }
+            return made;
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(kind + " cannot be read", e);
+        }
+    }
+
+    private static Object value(Fields fields, RecordComponent part) {
+        Key as = part.getAnnotation(Key.class);
+        String name = part.getName().equals("sources") ? "source" : part.getName();
+        String key = as == null || as.value().isEmpty() ? name : as.value();
+        return new Component(fields, key, as).of(part.getGenericType());
+    }
+
+    /** One key of an object. */
+    private record Component(Fields fields, String key, @Nullable Key as) {
+        Object of(Type type) {
+            if (type instanceof ParameterizedType of) {
+                Type[] inner = of.getActualTypeArguments();
+                return of.getRawType() == Optional.class
+                        ? fields.raw(key).map(there -> of(inner[0]))
+                        : of.getRawType() == Map.class ? map((Class<?>) inner[0], inner[1]) : list(inner[0]);
+            }
+            return single((Class<?>) type);
+        }
+
+        private Object single(Class<?> type) {
+            if (type == Figure.class) {
+                return Figure.read(fields, key);
+            } else if (type == String.class) {
+                return text();
+            } else if (type == boolean.class) {
+                return fields.flag(key, false);
+            } else if (type == OptionalInt.class) {
+                return fields.raw(key).isPresent() ? OptionalInt.of(whole()) : OptionalInt.empty();
+            } else if (type == OptionalDouble.class) {
+                return fields.raw(key).isPresent() ? OptionalDouble.of(number()) : OptionalDouble.empty();
+            } else if (type == int.class || type == Integer.class) {
+                return whole();
+            } else if (type == double.class || type == Double.class) {
+                return number();
+            } else if (type == MonthDay.class) {
+                return monthDay(fields, key);
+            } else if (type.isEnum()) {
+                return constant(type);
+            }
+            return as != null && as.value().equals(Key.HERE)
+                    ? part(fields, type.asSubclass(Record.class), Map.of())
+                    : object(must(fields, key), type);
+        }
+
+        private String text() {
+            boolean maybe = key.equals("note") || (as != null && as.maybe());
+            if (maybe && fields.raw(key).isEmpty()) {
+                return "";
+            }
+            return as == null || as.words().length == 0 ? fields.text(key) : fields.oneOf(key, List.of(as.words()));
+        }
+
+        private double number() {
+            double least = as == null ? -1e9 : as.least();
+            double most = as == null ? 1e9 : as.most();
+            return as == null || Double.isNaN(as.otherwise())
+                    ? fields.number(key, least, most)
+                    : fields.number(key, least, most, as.otherwise());
+        }
+
+        private int whole() {
+            double number = number();
+            if (number != Math.rint(number)) {
+                fields.wrong(key, "not-whole", "must be a whole number but is " + number, "");
+            }
+            return (int) Math.rint(number);
+        }
+
+        private Object constant(Class<?> type) {
+            List<String> keys = Arrays.stream(type.getEnumConstants())
+                    .map(RecordReader::word)
+                    .toList();
+            return type.getEnumConstants()[keys.indexOf(fields.oneOf(key, keys))];
+        }
+
+        private Object list(Type of) {
+            if (of == String.class) {
+                return List.copyOf(fields.texts(key));
+            } else if (of == Double.class) {
+                return List.copyOf(fields.numbers(key));
+            } else if (of == Integer.class) {
+                return fields.numbers(key).stream().map(Double::intValue).toList();
+            }
+            return fields.objects(key).stream()
+                    .map(each -> object(each, (Class<?>) of))
+                    .toList();
+        }
+
+        /** In the order of the file, or in that of the constants by which it goes. */
+        private Object map(Class<?> by, Type of) {
+            Map<Object, Object> all = new LinkedHashMap<>();
+            Fields inner = fields.object(key).orElse(null);
+            if (inner == null) {
+                return all;
+            }
+            BiConsumer<Object, String> put = (id, name) -> all.put(id, new Component(inner, name, as).of(of));
+            if (by == String.class) {
+                inner.keys().forEach(name -> put.accept(name, name));
+            } else {
+                Arrays.stream(by.getEnumConstants())
+                        .filter(id -> inner.has(word(id)))
+                        .forEach(id -> put.accept(id, word(id)));
+            }
+            inner.done();
+            return all;
+        }
+    }
+
+    private static Object object(Fields fields, Class<?> type) {
+        if (type == Figure.class) {
+            return Figure.of(fields);
+        }
+        for (Method method : type.getDeclaredMethods()) {
+            if (method.getName().equals("read")
+                    && method.getParameterCount() == 1
+                    && method.getParameterTypes()[0] == Fields.class) {
+                return invoked(method, fields);
+            }
+        }
+        return read(fields, type.asSubclass(Record.class));
+    }
+
+    private static Object invoked(Method read, Fields fields) {
+        try {
+            read.setAccessible(true);
+            return read.invoke(null, fields);
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(read + " cannot read", e);
+        }
+    }
+
+    /** A constant as the data writes it: {@code leaf-fall-done}. */
+    private static String word(Object constant) {
+        return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The object under a key; a problem and an empty object where there is none. */
+    public static Fields must(Fields parent, String key) {
+        return parent.object(key).orElseGet(() -> {
+            parent.wrong(key, "missing-key", "is missing; it must be an object {…}", "");
+            return Fields.of(new Json.Obj(parent.place(), Map.of()), parent.problems());
+        });
+    }
+
+    /** A day of any year, {@code 11-20}. */
+    public static MonthDay monthDay(Fields fields, String key) {
+        String text = fields.text(key);
+        try {
+            return IsoDate.monthDay(text);
+        } catch (DateTimeException e) {
+            fields.wrong(key, "not-a-month-day", "must be month-day, 03-15 for example, but is " + text, "");
+            return MonthDay.of(1, 1);
+        }
+    }
+}
