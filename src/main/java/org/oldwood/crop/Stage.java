@@ -8,13 +8,15 @@ import java.util.Optional;
  * A principal stage of growth, with its BBCH code. Listed in the order of one growing season, from the winter's rest
  * before the crop to the leaf fall after it.
  *
- * <p>Source of the codes: BBCH Monograph, 2nd edition 2001, currants; 93 and 97 from memory.
+ * <p>Source of the codes: BBCH Monograph, 2nd edition 2001, currants; 11 as the German Weather Service ties leaf
+ * unfolding to it; 93 and 97 from memory.
  */
 public enum Stage {
     /** Leaves are off, buds at rest: the season's beginning. */
     DORMANT("00", "dormant", "all leaves off, buds shut under dark scales"),
     BUD_SWELL("03", "bud swell", "buds fat, the edges of their scales pale"),
     BUD_BURST("07", "bud burst", "the first green or red tips just show"),
+    FIRST_LEAVES("11", "first leaves", "the first leaves stand unfolded"),
     FIRST_FLOWER("60", "first flower", "the first flowers are open"),
     FULL_FLOWER("65", "full flower", "half of the flowers are open, the first petals drop"),
     PETAL_FALL("69", "petal fall", "all petals are down"),

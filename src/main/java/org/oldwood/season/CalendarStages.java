@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
@@ -60,10 +61,18 @@ public final class CalendarStages implements Stages {
         if (calendar.isEmpty()) {
             return rows;
         }
+        Optional<Row> before = Optional.empty();
         for (Stage stage : Stage.values()) {
-            calendar.get().object(stage.key()).ifPresent(fields -> rows.put(stage, row(fields)));
+            before = calendar.get().object(stage.key()).map(CalendarStages::row).or(notToldApart(before));
+            before.ifPresent(row -> rows.put(stage, row));
         }
         return rows;
+    }
+
+    /** A crop of a garden's own may know fewer stages than there are. */
+    private static Supplier<Optional<Row>> notToldApart(Optional<Row> before) {
+        return () -> before.map(row -> new Row(
+                row.north, row.plusMinusDays, row.sources, row.seen, "; the crop gives no day of its own for it"));
     }
 
     private static Row row(Fields fields) {

@@ -172,7 +172,7 @@ final class CropSeason {
         double autumnC = model.autumnC();
         boolean seen = autumnC <= season.autumn().unseenAbove().is() && !season.isSouth();
         String words =
-                "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s"
+                "the sun of %s, %s days later for each °C that the mean of %s to %s, %s °C here, lies above %s °C%s%s"
                         .formatted(
                                 monthDay(season.days().on(rule.north())),
                                 Words.fixed(rule.perC().is(), 1),
@@ -180,6 +180,7 @@ final class CropSeason {
                                 monthDay(season.days().on(season.autumn().to())),
                                 Words.one(autumnC),
                                 Words.fixed(rule.atC().is(), 1),
+                                rule.perC().seen().beside(),
                                 seen ? "" : "; rows are from cooler northern autumns");
         return modelled(stage, (seen ? rule.plusMinus() : rule.unseenPlusMinus()).is(), words, rule.perC());
     }

@@ -120,7 +120,7 @@ class SeenStageMovesTasksTest {
                 dates.put(stage, LocalDate.parse(value));
             }
         }
-        assertThat(dates).hasSize(9);
+        assertThat(dates).hasSize(10);
         return dates;
     }
 

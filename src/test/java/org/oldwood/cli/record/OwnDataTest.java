@@ -173,6 +173,21 @@ class OwnDataTest {
         assertThat(result.err()).contains("must name at least one form");
     }
 
+    /** A crop of one's own may have been written when fewer stages were known. */
+    @Test
+    void a_stage_that_a_crop_does_not_know_falls_on_the_one_before_it() throws IOException {
+        copy("crops/haskap/stages.json");
+        Path stages = folder.resolve("crops/haskap/stages.json");
+        Files.writeString(stages, Files.readString(stages).replaceAll("\\s*\"first-leaves\": \\{\"north.*", ""));
+
+        String told = Cli.in(folder)
+                .run("stages", "haskap", "--json", "--today=2027-01-10")
+                .out();
+
+        assertThat(told).containsPattern("first leaves by the calendar.*the crop gives no day of its own for it");
+        assertThat(check()).isEqualTo(new Cli.Result(0, "", ""));
+    }
+
     private void copy(String name) throws IOException {
         Path to = folder.resolve(name);
         Files.createDirectories(to.getParent());
