@@ -2,7 +2,6 @@ package org.oldwood.garden;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A bed on a day.
@@ -27,10 +26,5 @@ public record BedState(Bed bed, List<PlantState> plants, List<Entry> entries) {
         rows.add(left);
         rows.removeIf(List::isEmpty);
         return rows;
-    }
-
-    /** The last entry of a kind. */
-    public Optional<Entry> last(EntryKind kind) {
-        return Entries.last(entries, kind);
     }
 }

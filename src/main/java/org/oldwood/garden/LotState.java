@@ -35,9 +35,4 @@ public record LotState(
     public Optional<String> cut() {
         return entries.get(0).text("cut");
     }
-
-    /** The last entry of a kind. */
-    public Optional<Entry> last(EntryKind kind) {
-        return Entries.last(entries, kind);
-    }
 }

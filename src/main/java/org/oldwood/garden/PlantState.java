@@ -13,11 +13,6 @@ import java.util.Optional;
  */
 public record PlantState(Plant plant, StemsBySeason stems, List<Entry> entries, Optional<Entry> gone) {
 
-    /** The last entry of a kind. */
-    public Optional<Entry> last(EntryKind kind) {
-        return Entries.last(entries, kind);
-    }
-
     /** The plant as it was when no more than some of its entries had been noted. */
     public PlantState with(List<Entry> earlier, LeafFalls falls) {
         StemsBySeason then = StemsBySeason.UNKNOWN;

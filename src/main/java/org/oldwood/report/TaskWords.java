@@ -1,24 +1,13 @@
 package org.oldwood.report;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.oldwood.crop.Seen;
 import org.oldwood.facts.Amount;
-import org.oldwood.plan.Cautions;
-import org.oldwood.plan.Reason;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
 
 /** A task in words: what, how much, how, when, why, cautions, sources. */
 public final class TaskWords {
-    private final Map<String, Seen> notRead;
-
-    /** @param notRead the sources that were not read in print, by key */
-    public TaskWords(Map<String, Seen> notRead) {
-        this.notRead = notRead;
-    }
+    private TaskWords() {}
 
     /** The title, with the amount where there is one. */
     public static String headline(Task task) {
@@ -60,44 +49,5 @@ public final class TaskWords {
     /** {@code about 45 min}, and how that is known: no figure of work was read in print. */
     public static String minutes(double minutes) {
         return "about %s min (by your notes, else assumed)".formatted(Math.round(minutes));
-    }
-
-    /** The lines of a calendar's description. */
-    public List<String> lines(Task task) {
-        List<String> lines = new ArrayList<>();
-        if (task.amount().isPresent()) {
-            lines.add("How much: " + inWords(task.amount().get()));
-            lines.addAll(task.amount().get().lines());
-        }
-        if (!task.rule().text().isEmpty()) {
-            lines.add("How: " + task.rule().text());
-        }
-        minutes(task).ifPresent(minutes -> lines.add("Time: " + minutes));
-        int plusMinus = task.window().plusMinusDays();
-        if (plusMinus > 0) {
-            lines.add(
-                    "How sure: the days hang on stages of growth, ± %s days; note a stage when you see it, and they move."
-                            .formatted(plusMinus));
-        }
-        lines.add("Why: " + task.rule().reason());
-        List<Reason> reasons = task.reasons();
-        for (int i = 1; i < reasons.size(); i++) {
-            lines.add("- " + reasons.get(i).words());
-        }
-        for (String caution : Cautions.gravest(task.cautions())) {
-            lines.add("Take care: " + caution);
-        }
-        lines.add("Source: " + sources(task));
-        return lines;
-    }
-
-    /** The sources' short names, with the mark of those that were not read in print. */
-    public String sources(Task task) {
-        List<String> words = new ArrayList<>();
-        for (String key : task.sources()) {
-            Seen seen = notRead.get(key);
-            words.add(seen == null || key.equals("common-practice") ? key : key + " (" + seen.words() + ")");
-        }
-        return String.join(", ", words);
     }
 }

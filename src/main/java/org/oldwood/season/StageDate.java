@@ -17,11 +17,6 @@ public record StageDate(LocalDate date, int plusMinusDays, Basis basis, String w
         sources = List.copyOf(sources);
     }
 
-    /** The same on another day. */
-    StageDate on(LocalDate day) {
-        return new StageDate(day, plusMinusDays, basis, words, sources);
-    }
-
     /** What it was made from, then the day, ± how many days; a day that was seen stands alone. */
     public String inWords() {
         if (basis == Basis.SEEN) {

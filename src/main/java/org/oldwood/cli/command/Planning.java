@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.crop.Sources;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.facts.water.GardenWater;
@@ -12,7 +11,6 @@ import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Planner;
-import org.oldwood.report.TaskWords;
 import org.oldwood.season.GardenClimate;
 import org.oldwood.season.Stages;
 import org.oldwood.season.weather.Weather;
@@ -77,10 +75,6 @@ public final class Planning {
 
     public static Planner planner(GardenFolder folder, GardenState state) {
         return new Planner(state, stages(folder, state), folder.crops(), folder.documents(), AllCrafts.advisors());
-    }
-
-    public static TaskWords words(GardenFolder folder) {
-        return new TaskWords(Sources.notRead(folder.documents()));
     }
 
     /** Notices on standard error, one paragraph each; a long list is cut, and says so. */

@@ -73,11 +73,6 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
         return need.map(Need::answer).orElse(Answer.UNKNOWN);
     }
 
-    /** True where not even the least of what the sources give is reached. */
-    public boolean isShort() {
-        return answer() == Answer.SHORT;
-    }
-
     /** What the winter gives and what the crop wants, without a full stop. */
     public String inWords() {
         String portionsGiven = String.format(Locale.ROOT, "%.0f chill portions", portions);

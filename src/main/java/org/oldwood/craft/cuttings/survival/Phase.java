@@ -1,8 +1,6 @@
 package org.oldwood.craft.cuttings.survival;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /** A part of a cutting's life in which it may be lost, in order. */
 public enum Phase {
@@ -26,9 +24,5 @@ public enum Phase {
     /** As it stands in the data: {@code planting-out}. */
     public String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    public static List<String> keys() {
-        return Stream.of(values()).map(Phase::key).toList();
     }
 }
