@@ -45,6 +45,12 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
         return values.get(key) instanceof Json.Bool bool && bool.value();
     }
 
+    /** Where what it says under a key stands; its own place where it says nothing there. */
+    public Place placeOf(String key) {
+        Json value = values.get(key);
+        return value == null ? place : value.place();
+    }
+
     /** Whether its figures are those of the plan, booked by a tick and measured by nobody. */
     public boolean planned() {
         return flag("planned");

@@ -11,6 +11,7 @@ import org.oldwood.crop.Stage;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
+import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
 
 /**
@@ -51,7 +52,11 @@ public final class EntryReader {
             return Optional.empty();
         }
         Entry entry = new Entry(id, date, kind, said, note, fields.place());
-        EntryLimits.check(entry, problems);
+        for (EntryField field : kind.fields()) {
+            if (!field.of().isEmpty()) {
+                checkPart(entry, field, entry.placeOf(field.key()), problems);
+            }
+        }
         return problems.count() == before ? Optional.of(entry) : Optional.empty();
     }
 
@@ -134,5 +139,31 @@ public final class EntryReader {
         if (!text.isEmpty() && !GardenReader.isId(text)) {
             fields.wrong(key, "not-an-id", GardenReader.idRule(text), "");
         }
+    }
+
+    /** A part is no more than its whole; one told by age names only classes that were counted, and no more of each. */
+    private static void checkPart(Entry entry, EntryField part, Place place, Problems problems) {
+        StemAges counted = entry.stems(part.of());
+        int most = entry.count(part.of()).orElse(counted.total());
+        int said = entry.count(part.key()).orElse(0);
+        if (said > most) {
+            problems.add(
+                    "part-above-whole",
+                    place,
+                    "must be at most %s, %s, but is %s".formatted(most, part.whole(), said),
+                    "");
+        }
+        StemAges ages = entry.stems(part.key());
+        boolean sameClasses = ages.openFrom().isEmpty() || ages.openFrom().equals(counted.openFrom());
+        ages.counts().forEach((age, number) -> {
+            int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
+            if (number > there) {
+                problems.add(
+                        "part-above-whole",
+                        place,
+                        "says %s of age %s, but %s were counted".formatted(number, age, there),
+                        "Use the ages of \"%s\", and no more of each than stand there.".formatted(part.of()));
+            }
+        });
     }
 }

@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.oldwood.store.Json;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.Problems;
 
@@ -64,39 +63,32 @@ final class References {
     boolean namesKnown(Entry entry) {
         boolean known = true;
         for (EntryField field : entry.kind().fields()) {
-            if (field.namesSomething() && entry.values().get(field.key()) instanceof Json.Text name) {
-                known &= isKnown(entry, field, name.value());
-            }
-            if (field.type() == EntryField.Holds.PLANTS) {
-                for (String plant : entry.ids(field.key())) {
-                    known &= known(entry, field, plant, "plant", names.plants());
+            switch (field.type()) {
+                case PLANT, PLANTS -> known &= known(entry, field, "plant", names.plants());
+                case BED -> known &= known(entry, field, "bed", names.beds());
+                case LOT -> known &= known(entry, field, "lot", names.lots());
+                case CROP -> known &= known(entry, field, "crop", names.crops());
+                default -> {
+                    // names nothing that must be there already
                 }
             }
         }
         return known;
     }
 
-    private boolean isKnown(Entry entry, EntryField field, String name) {
-        return switch (field.type()) {
-            case PLANT -> known(entry, field, name, "plant", names.plants());
-            case BED -> known(entry, field, name, "bed", names.beds());
-            case LOT -> known(entry, field, name, "lot", names.lots());
-            case CROP -> known(entry, field, name, "crop", names.crops());
-            default -> true;
-        };
-    }
-
-    private boolean known(Entry entry, EntryField field, String name, String what, Collection<String> among) {
-        if (among.contains(name)) {
-            return true;
+    private boolean known(Entry entry, EntryField field, String what, Collection<String> among) {
+        boolean known = true;
+        for (String name : entry.ids(field.key())) {
+            if (!among.contains(name)) {
+                known = false;
+                problems.add(
+                        "unknown-" + what,
+                        entry.placeOf(field.key()),
+                        "names no %s that is known on %s: \"%s\"".formatted(what, entry.date(), name),
+                        Nearest.hint(name, among.size() < 200 ? among : Set.of()));
+            }
         }
-        Json value = entry.values().get(field.key());
-        problems.add(
-                "unknown-" + what,
-                value == null ? entry.place() : value.place(),
-                "names no " + what + " that is known on " + entry.date() + ": \"" + name + "\"",
-                Nearest.hint(name, among.size() < 200 ? among : Set.of()));
-        return false;
+        return known;
     }
 
     void problem(Entry entry, String name, String message, String remedy) {

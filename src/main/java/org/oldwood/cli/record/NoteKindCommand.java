@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
+import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.cli.water.FeelWords;
@@ -96,10 +96,22 @@ final class NoteKindCommand extends GardenCommand {
                     .description("until when, year-month-day; two weeks otherwise")
                     .build());
         }
-        List<String> footer = new ArrayList<>(List.of("", "Example:"));
-        footer.addAll(NoteExamples.of(kind));
-        fields.usageMessage().footer(footer.toArray(String[]::new));
+        fields.usageMessage().footer("", "Example:", example());
         return line;
+    }
+
+    /** The kind's example as a command, on as many lines as it needs. */
+    private String example() {
+        StringBuilder lines = new StringBuilder();
+        StringBuilder line = new StringBuilder("  oldwood note ").append(kind.key());
+        for (String option : kind.example().split(" (?=--)")) {
+            if (line.length() + option.length() + 1 > Out.WIDTH - 3) {
+                lines.append(line).append(" \\%n");
+                line = new StringBuilder("     ");
+            }
+            line.append(' ').append(option);
+        }
+        return lines.append(line).toString();
     }
 
     /** What the entry is about: the field that the argument without an option fills. */
@@ -116,23 +128,10 @@ final class NoteKindCommand extends GardenCommand {
                 .type(String.class)
                 .arity(flag ? "0..1" : "1")
                 .fallbackValue(flag ? "true" : "")
-                .paramLabel(label(field))
+                .paramLabel(field.type().typed())
                 .required(needed && field.required())
                 .description(help(field))
                 .build();
-    }
-
-    private static String label(EntryField field) {
-        return switch (field.type()) {
-            case NEW_ID, PLANT, BED, LOT, CROP, MATERIAL, TASK, ENTRY -> "ID";
-            case NEW_IDS, PLANTS -> "ID,ID";
-            case STEMS -> "AGE=N,AGE=N";
-            case SOME_STEMS -> "N|AGE=N,AGE=N";
-            case NUMBER, COUNT -> "N";
-            case STAGE -> "STAGE";
-            case FLAG -> "true|false";
-            case WORD, TEXT -> "WORD";
-        };
     }
 
     private static String help(EntryField field) {
