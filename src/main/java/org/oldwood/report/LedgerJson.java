@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.facts.Purchase;
+import org.oldwood.facts.feeding.Applications;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.plan.ShoppingList;
 import org.oldwood.words.Words;
@@ -40,7 +41,7 @@ public final class LedgerJson {
             Map<String, Double> leaves,
             boolean known,
             List<String> notRead) {
-        static Given of(BedLedger.Line line) {
+        static Given of(Applications.Given line) {
             return new Given(
                     line.date(),
                     line.season().label(),
@@ -50,8 +51,8 @@ public final class LedgerJson {
                     line.plant(),
                     line.amount(),
                     rounded(line.gPerM2()),
-                    nutrients(line.gives()),
-                    nutrients(line.leaves()),
+                    nutrients(line.now()),
+                    nutrients(line.next()),
                     line.known(),
                     line.notRead());
         }

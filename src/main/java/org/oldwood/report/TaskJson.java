@@ -113,17 +113,18 @@ public final class TaskJson {
                             task.window().words()),
                     task.day(),
                     task.shares().stream()
-                            .map(share -> new Part(share.id(), share.bushes(), share.done(), share.skipped()))
+                            .map(share -> new Part(
+                                    share.id(), share.bushes(), LedgerJson.rounded(share.done()), share.skipped()))
                             .toList(),
                     task.finished(),
                     task.amount()
                             .map(amount -> new Quantity(
-                                    amount.value(),
+                                    LedgerJson.rounded(amount.value()),
                                     amount.unit(),
                                     amount.words(),
                                     amount.lines(),
                                     amount.arithmetic())),
-                    task.minutes(),
+                    task.minutes().map(LedgerJson::rounded),
                     task.rule().text(),
                     task.reasons(),
                     Cautions.lines(task.cautions()),

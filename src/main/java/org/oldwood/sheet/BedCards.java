@@ -13,6 +13,7 @@ import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.Applications;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
@@ -121,7 +122,7 @@ final class BedCards {
     private List<BedCard.Line> given(BedState state) {
         BedLedger ledger = BedLedger.of(books, ground.state(), ground.world().crops(), state);
         List<BedCard.Line> lines = new ArrayList<>();
-        for (BedLedger.Line line : ledger.lines()) {
+        for (Applications.Given line : ledger.lines()) {
             if (line.season().compareTo(season.plus(-1)) >= 0) {
                 String brings = LedgerWords.brings(line);
                 lines.add(BedCard.Line.of(
@@ -132,7 +133,7 @@ final class BedCards {
         return lines;
     }
 
-    private static String marks(BedLedger.Line line) {
+    private static String marks(Applications.Given line) {
         return line.notRead().isEmpty() ? "" : " (" + String.join("; ", line.notRead()) + ")";
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,6 +94,32 @@ class SoilAndMulchCommandTest {
         String line = "lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10 " + more;
 
         assertThat(flat(run(folder, line).out())).contains(said);
+    }
+
+    /** Irish advice: on peat 5.5 where mineral soil wants 6.3. */
+    @Test
+    void on_peat_the_title_tells_the_ph_that_is_aimed_at() {
+        assertThat(flat(run(folder, "lime --soil peat --ph 4.8 --target 6.3 --area 10")
+                        .out()))
+                .startsWith("10 m², from pH 4.8 to 5.5 On peat pH 5.5 is enough; 6.3 is not aimed at.");
+        assertThat(flat(run(folder, "lime --soil loam --ph 4.8 --target 6.3 --area 10")
+                        .out()))
+                .startsWith("10 m², from pH 4.8 to 6.3 ")
+                .doesNotContain("not aimed at");
+    }
+
+    @Test
+    void a_bed_that_no_ph_suits_is_told_so_where_lime_is_asked_for() throws IOException {
+        Files.writeString(
+                garden.resolve("journal.jsonl"),
+                """
+                {"id": "e7", "date": "2020-11-20", "entry": "planted", "plant": "bl-2", "crop": "blueberry", "bed": "north"}
+                """,
+                StandardOpenOption.APPEND);
+
+        assertThat(flat(run(garden, "lime north").out()))
+                .contains("no pH suits both")
+                .contains("to tubs");
     }
 
     @Test

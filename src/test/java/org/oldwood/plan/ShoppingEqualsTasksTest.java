@@ -71,7 +71,14 @@ class ShoppingEqualsTasksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"terrace-school, 2026-11-25", "fire-station-hedges, 2026-11-25"})
+    @CsvSource({
+        "terrace-school, 2026-11-25",
+        "terrace-school, 2027-02-01",
+        "terrace-school, 2027-05-10",
+        "fire-station-hedges, 2026-11-25",
+        "fire-station-hedges, 2027-03-20",
+        "fire-station-hedges, 2027-07-15"
+    })
     void in_both_demo_gardens(String name, String day) throws Exception {
         GardenFolder folder = GardenFolder.open(Path.of("demo-data", name));
         GardenState state = folder.on(LocalDate.parse(day));

@@ -48,6 +48,7 @@ public final class AcidifyCommand extends SoilCommand {
         Acidifier acidifier = books.materials().acidifier(id).orElseThrow(() -> noSuch("acidifier", id, known));
         return told(
                 asked,
+                asked.targetPh(),
                 List.of(),
                 SoilStuff.of(acidifier),
                 SulphurPlan.of(books.sulphur(), books.tables().soils(), asked, acidifier, freeLime));

@@ -118,14 +118,7 @@ final class FeedAsked {
                 beforePlanting ? Optional.of("before planting, worked in") : Optional.empty(),
                 need.lines(),
                 assumed(asked),
-                beforePlanting
-                        ? List.of()
-                        : profile.schools().stream()
-                                .filter(other -> !other.name().equals(need.school()))
-                                .filter(other -> Need.fits(books.tables(), other, asked.ground()))
-                                .map(other -> Need.of(books.tables(), profile, other, asked)
-                                        .inWords())
-                                .toList(),
+                beforePlanting ? List.of() : Need.others(books.tables(), profile, school(command, profile), asked),
                 Optional.empty());
     }
 

@@ -50,7 +50,7 @@ record FeedSheet(
         print(out, "  Left   ", budget.counting().left());
         print(out, "  Mulch  ", budget.counting().mulch());
         print(out, "  Given  ", budget.counting().given());
-        out.hanging("  Due    ", 9, FeedPlan.inWords(budget.due()) + " g/m²");
+        out.hanging("  Due    ", 9, FeedPlan.perM2(budget.due()));
         budget.dressings().forEach(dressing -> print(out, dressing));
         budget.missing().forEach(line -> out.hanging("         ", 11, line));
         budget.notes().forEach(line -> out.hanging("         ", 11, line));

@@ -10,6 +10,7 @@ import org.oldwood.cli.command.BedsAsked;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.facts.Subject;
+import org.oldwood.facts.feeding.Applications;
 import org.oldwood.facts.feeding.BedLedger;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.StandFeed;
@@ -63,7 +64,7 @@ public final class LedgerCommand extends GardenCommand {
         for (BedLedger.Sum sum : ledger.seasons()) {
             out().line("  Season " + sum.season().label());
             List<List<String>> rows = new ArrayList<>();
-            for (BedLedger.Line line : ledger.lines()) {
+            for (Applications.Given line : ledger.lines()) {
                 if (line.season().equals(sum.season())) {
                     String brings = LedgerWords.brings(line);
                     rows.add(List.of(

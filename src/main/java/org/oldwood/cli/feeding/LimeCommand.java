@@ -10,6 +10,7 @@ import org.oldwood.craft.feeding.liming.NeutralisingValue;
 import org.oldwood.facts.feeding.BedAcidity;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.feeding.SoilStuff;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -61,9 +62,20 @@ public final class LimeCommand extends SoilCommand {
     @Override
     SoilSheet told(FeedingBooks books, LimeCase asked) {
         Lime lime = lime(books);
+        double aim = LimePlan.aim(books.liming(), books.tables().soils(), asked);
+        List<String> facts = new ArrayList<>();
+        if (aim < asked.targetPh()) {
+            facts.add("On peat pH %s is enough; %s is not aimed at."
+                    .formatted(Words.amount(aim), Words.amount(asked.targetPh())));
+        }
+        if (percentCaO.isPresent() || percentCaCO3.isPresent()) {
+            // a value far from what such a lime has was probably read on the other scale
+            lime.doubtAgainst(books.materials().lime(lime.id()).orElseThrow()).ifPresent(facts::add);
+        }
         return told(
                 asked,
-                questions(lime, books),
+                aim,
+                facts,
                 SoilStuff.of(lime),
                 LimePlan.of(books.liming(), books.tables().soils(), asked, lime));
     }
@@ -80,16 +92,6 @@ public final class LimeCommand extends SoilCommand {
                 .or(() -> percentCaCO3.map(NeutralisingValue::ofCaCO3))
                 .map(lime::withValue)
                 .orElse(lime);
-    }
-
-    /** A value far from what such a lime has was probably read on the other scale. */
-    private List<String> questions(Lime own, FeedingBooks books) {
-        List<String> questions = new ArrayList<>();
-        if (percentCaO.isPresent() || percentCaCO3.isPresent()) {
-            Lime usual = books.materials().lime(own.id()).orElseThrow();
-            own.doubtAgainst(usual).ifPresent(questions::add);
-        }
-        return questions;
     }
 
     @Override

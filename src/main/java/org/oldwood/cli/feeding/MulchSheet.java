@@ -49,7 +49,8 @@ record MulchSheet(
                                     Words.fixed(plan.layCm(), 0),
                                     loads(),
                                     Words.amount(plan.kg())));
-            underlay.ifPresent(under -> out.hanging("  ", 4, paper(under)));
+            underlay.ifPresent(
+                    under -> out.hanging("  ", 4, "Under it %s.".formatted(under.inWords(plan.sheets(under)))));
         } else {
             out.hanging("  ", 4, "Enough lies there; nothing to lay.");
         }
@@ -77,18 +78,6 @@ record MulchSheet(
 
     private String loads(Figure litres, String one, String several) {
         return Words.count(plan.wholeLoads(litres.is()), one, several) + " of " + litres.inWords();
-    }
-
-    private String paper(Underlay under) {
-        return "Under it %s of %s, %s%s%s, overlapping %s cm%s, wetted."
-                .formatted(
-                        Words.count(plan.sheets(under), "sheet", "sheets"),
-                        under.name(),
-                        Words.amount(under.layers().is()),
-                        under.layers().is() == 1 ? " thick" : " on one another",
-                        under.layers().seen().beside(),
-                        Words.amount(under.overlap().is()),
-                        under.overlap().seen().beside());
     }
 
     @Override

@@ -55,12 +55,12 @@ abstract class SoilCommand extends GardenCommand {
     record Given(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
 
     /** The sheet of ground told on the command line, of its material and plan. */
-    static SoilSheet told(LimeCase asked, List<String> facts, SoilStuff stuff, PhPlan plan) {
+    static SoilSheet told(LimeCase asked, double aim, List<String> facts, SoilStuff stuff, PhPlan plan) {
         String title = "%s m², from pH %s to %s"
                 .formatted(
                         Words.amount(asked.areaM2()),
                         Words.amount(asked.measuredPh().orElse(0)),
-                        Words.amount(asked.targetPh()));
+                        Words.amount(aim));
         return new SoilSheet(title, Optional.empty(), facts, stuff, plan, asked.areaM2(), 0, Optional.empty());
     }
 

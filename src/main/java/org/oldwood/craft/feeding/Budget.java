@@ -95,16 +95,10 @@ public record Budget(
             }
         }
         Budget year = new Budget(need, counting, choice, ground, timing, dressings, List.of(), List.of());
+        List<String> notes = Stream.concat(limits.notes(year).stream(), choice.refused().stream())
+                .toList();
         return new Budget(
-                need,
-                counting,
-                choice,
-                ground,
-                timing,
-                dressings,
-                limits.missing(year, recipe, split.most()),
-                Stream.concat(limits.notes(year).stream(), choice.refused().stream())
-                        .toList());
+                need, counting, choice, ground, timing, dressings, limits.missing(year, recipe, split.most()), notes);
     }
 
     private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
@@ -207,7 +201,7 @@ public record Budget(
         line(lines, "left by earlier seasons", counting.left());
         line(lines, "the mulch that is to be laid this season brings", counting.mulch());
         line(lines, "given this season", counting.given());
-        lines.add("due: %s g/m²".formatted(FeedPlan.inWords(due())));
+        lines.add("due: " + FeedPlan.perM2(due()));
         dressings.forEach(dressing -> lines.addAll(dressing.lines()));
         line(lines, "more than needed", beyond());
         return lines;

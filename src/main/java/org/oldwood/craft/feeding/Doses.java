@@ -29,17 +29,4 @@ public final class Doses {
         }
         return doses;
     }
-
-    /** In proportion to the shares, which need not add up to one; the last takes what is left. */
-    public static List<Double> byShares(double total, List<Double> shares) {
-        double all = shares.stream().mapToDouble(Double::doubleValue).sum();
-        List<Double> doses = new ArrayList<>();
-        double left = total;
-        for (int i = 0; i < shares.size(); i++) {
-            double dose = i == shares.size() - 1 ? left : total * shares.get(i) / all;
-            doses.add(dose);
-            left -= dose;
-        }
-        return doses;
-    }
 }

@@ -114,11 +114,7 @@ public record Feed(
     }
 
     private static Nutrients all(Map<Nutrient, Figure> figures, double otherwise) {
-        return new Nutrients(
-                one(figures, Nutrient.N, otherwise),
-                one(figures, Nutrient.P2O5, otherwise),
-                one(figures, Nutrient.K2O, otherwise),
-                one(figures, Nutrient.MGO, otherwise));
+        return Nutrients.each(nutrient -> one(figures, nutrient, otherwise));
     }
 
     private static double one(Map<Nutrient, Figure> figures, Nutrient nutrient, double otherwise) {
@@ -166,13 +162,19 @@ public record Feed(
      */
     public List<String> notRead() {
         List<String> words = new ArrayList<>();
-        analysis.forEach((nutrient, figure) -> NotRead.mark(figure)
+        analysis.forEach((nutrient, figure) -> mark(figure)
                 .ifPresent(mark -> words.add(Words.amount(figure.is()) + " % " + nutrient.symbol() + mark)));
-        firstYear.forEach((nutrient, figure) -> NotRead.mark(figure)
+        firstYear.forEach((nutrient, figure) -> mark(figure)
                 .filter(mark -> percent().of(nutrient) > 0)
                 .ifPresent(mark -> words.add("%s %% of its %s counts in the first year%s"
                         .formatted(Words.amount(figure.is() * WHOLE), nutrient.symbol(), mark))));
         return words;
+    }
+
+    /** Empty for a figure that was read, quoted or worked out, and for nothing of something. */
+    private static Optional<String> mark(Figure figure) {
+        boolean open = figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED;
+        return open && figure.is() != 0 ? Optional.of(figure.seen().beside()) : Optional.empty();
     }
 
     private static Map<Nutrient, Figure> figures(Fields fields, String key, String unit, double most) {

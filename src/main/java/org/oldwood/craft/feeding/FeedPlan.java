@@ -64,6 +64,11 @@ public record FeedPlan(
         return parts.isEmpty() ? "nothing" : String.join(", ", parts);
     }
 
+    /** {@code N 5, K2O 12 g/m²}, or {@code nothing}. */
+    public static String perM2(Nutrients nutrients) {
+        return isNothing(nutrients) ? "nothing" : inWords(nutrients) + " g/m²";
+    }
+
     /** True where no nutrient is worth a word. */
     public static boolean isNothing(Nutrients nutrients) {
         return inWords(nutrients).equals("nothing");

@@ -1,6 +1,5 @@
 package org.oldwood.craft.feeding;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -107,12 +106,9 @@ public record FeedingProfile(
 
     /** The table of nitrogen for a cultivar of its own kind. */
     Optional<String> nitrogenTableFor(String cultivar) {
-        List<String> found = new ArrayList<>();
-        for (Cultivars group : cultivars) {
-            if (group.starts().stream().anyMatch(cultivar::startsWith)) {
-                found.add(group.nitrogenTable());
-            }
-        }
-        return found.stream().findFirst();
+        return cultivars.stream()
+                .filter(group -> group.starts().stream().anyMatch(cultivar::startsWith))
+                .map(Cultivars::nitrogenTable)
+                .findFirst();
     }
 }

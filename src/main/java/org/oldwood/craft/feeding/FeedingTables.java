@@ -208,21 +208,9 @@ public record FeedingTables(
                 .orElseThrow(() -> new IllegalStateException("feeding.json has no timing " + id));
     }
 
-    /** The table that {@code ids} name for a nutrient. */
-    NeedTable table(Map<Nutrient, String> ids, Nutrient nutrient) {
-        String id = ids.get(nutrient);
-        if (id == null) {
-            throw new IllegalStateException("no table for " + nutrient + " among " + ids);
-        }
-        return table(id);
-    }
-
     /** The table of a known id. */
     NeedTable table(String id) {
-        NeedTable table = tables.get(id);
-        if (table == null) {
-            throw new IllegalStateException("feeding.json has no table " + id);
-        }
-        return table;
+        return Optional.ofNullable(tables.get(id))
+                .orElseThrow(() -> new IllegalStateException("feeding.json has no table " + id));
     }
 }

@@ -23,22 +23,12 @@ public final class Household {
 
     private Household() {}
 
-    /** Millilitres that so many grams fill. */
-    public static double millilitres(double grams, double kgPerLitre) {
-        return grams / kgPerLitre;
-    }
-
-    /** How many handfuls hold so many grams, not rounded. */
-    public static double handfuls(double grams, double gramsEach) {
-        return grams / gramsEach;
-    }
-
     /**
      * {@code about 9 level 10 ml spoons}; empty where the density was never read or the amount is too small for a
      * spoon.
      */
     public static Optional<String> inWords(double grams, Optional<Figure> density) {
-        return density.flatMap(it -> ofVolume(millilitres(grams, it.is())));
+        return density.flatMap(it -> ofVolume(grams / it.is()));
     }
 
     private static Optional<String> ofVolume(double ml) {
@@ -56,7 +46,7 @@ public final class Household {
 
     /** {@code about 6 handfuls (small-open hand, 65 g)}; empty where much less than one, or too many to count. */
     public static Optional<String> inHandfuls(double grams, String hand, Figure gramsEach) {
-        double count = handfuls(grams, gramsEach.is());
+        double count = grams / gramsEach.is();
         long rounded = Math.round(count);
         return count < LEAST_HANDFUL || rounded > MOST
                 ? Optional.empty()

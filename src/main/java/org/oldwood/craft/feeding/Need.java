@@ -48,7 +48,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     }
 
     /** Whether what a school reckons by is known of the ground: bushes, or metres of row. */
-    public static boolean fits(FeedingTables tables, FeedingProfile.School school, NeedCase.Ground ground) {
+    static boolean fits(FeedingTables tables, FeedingProfile.School school, NeedCase.Ground ground) {
         return school.tables().values().stream()
                 .map(id -> tables.table(id).unit())
                 .allMatch(unit -> switch (unit) {
@@ -56,6 +56,15 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
                     case "g/m row" -> ground.rowM() > 0;
                     default -> true;
                 });
+    }
+
+    /** What the other schools of the crop ask for, of those that fit the ground, a line each. */
+    public static List<String> others(
+            FeedingTables tables, FeedingProfile profile, FeedingProfile.School school, NeedCase asked) {
+        return profile.schools().stream()
+                .filter(other -> !other.equals(school) && fits(tables, other, asked.ground()))
+                .map(other -> of(tables, profile, other, asked).inWords())
+                .toList();
     }
 
     /** {@code Cornell, per bush by age: N 4.2 g/m², nothing of potash}. */
@@ -80,7 +89,9 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
     public static Need beforePlanting(FeedingTables tables, FeedingProfile profile, NeedCase asked) {
         Reckoning reckoning = new Reckoning(tables, asked);
         return reckoning.sum(
-                "before planting", profile.planting().keySet(), nutrient -> tables.table(profile.planting(), nutrient));
+                "before planting",
+                profile.planting().keySet(),
+                nutrient -> tables.table(profile.planting().getOrDefault(nutrient, "")));
     }
 
     private static final class Reckoning {
@@ -101,7 +112,7 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
         }
 
         private NeedTable table(FeedingProfile profile, FeedingProfile.School school, Nutrient nutrient) {
-            NeedTable usual = tables.table(school.tables(), nutrient);
+            NeedTable usual = tables.table(school.tables().getOrDefault(nutrient, ""));
             return nutrient == Nutrient.N && usual.by().equals("soil")
                     ? asked.cultivar()
                             .flatMap(profile::nitrogenTableFor)

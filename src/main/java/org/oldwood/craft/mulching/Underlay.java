@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
 import org.oldwood.store.Fields;
+import org.oldwood.words.Words;
 
 /**
  * Paper or card laid under a mulch.
@@ -41,6 +42,19 @@ public record Underlay(
                 fields.texts("cautions"));
         fields.done();
         return underlay;
+    }
+
+    /** {@code 40 sheets of newspaper, 6 on one another, overlapping 10 cm, wetted}. */
+    public String inWords(long sheets) {
+        return "%s of %s, %s%s%s, overlapping %s cm%s, wetted"
+                .formatted(
+                        Words.count(sheets, "sheet", "sheets"),
+                        name,
+                        Words.amount(layers.is()),
+                        layers.is() == 1 ? " thick" : " on one another",
+                        layers.seen().beside(),
+                        Words.amount(overlap.is()),
+                        overlap.seen().beside());
     }
 
     /** Sheets for one square metre, all layers. */

@@ -10,7 +10,6 @@ import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.Nutrients;
-import org.oldwood.craft.feeding.Supply;
 import org.oldwood.craft.feeding.Winter;
 import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.mulching.Mulch;
@@ -137,7 +136,6 @@ public final class Applications {
 
     private Given fed(Entry entry, String material, double grams, double areaM2, BedState bed) {
         Optional<Feed> feed = books.materials().feed(material);
-        double residual = books.tables().limits().residualShare().is();
         double keeps = feed.map(each -> keeps(each, entry.date(), bed)).orElse(1.0);
         return new Given(
                 entry.date(),
@@ -149,13 +147,20 @@ public final class Applications {
                 grams / areaM2,
                 areaM2,
                 entry.text("plant"),
-                feed.map(each -> Supply.inItsSeason(each, grams, areaM2))
+                feed.map(each -> each.gives(grams / areaM2))
                         .map(all -> all.withN(all.n() * keeps))
                         .orElse(Nutrients.NONE),
-                feed.map(each -> Supply.inTheNextSeason(each, grams, areaM2, residual))
-                        .orElse(Nutrients.NONE),
+                nextYear(feed, grams / areaM2),
                 feed.isPresent(),
                 feed.map(Feed::notRead).orElse(List.of()));
+    }
+
+    /** Of organic materials a share of all their nitrogen comes in the second year (RB209 section 2, page 9), g/m². */
+    private Nutrients nextYear(Optional<Feed> feed, double gPerM2) {
+        double share = books.tables().limits().residualShare().is();
+        return feed.filter(Feed::organic)
+                .map(each -> Nutrients.NONE.withN(each.holds(gPerM2).n() * share))
+                .orElse(Nutrients.NONE);
     }
 
     private Season season(Entry entry) {
@@ -189,7 +194,6 @@ public final class Applications {
         double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G)
                 .orElse(0.0);
         Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
-        double residual = books.tables().limits().residualShare().is();
         return new Given(
                 entry.date(),
                 season(entry),
@@ -200,9 +204,8 @@ public final class Applications {
                 grams,
                 bed.bed().areaM2(),
                 Optional.empty(),
-                feed.map(each -> Supply.inItsSeason(each, grams, 1)).orElse(Nutrients.NONE),
-                feed.map(each -> Supply.inTheNextSeason(each, grams, 1, residual))
-                        .orElse(Nutrients.NONE),
+                feed.map(each -> each.gives(grams)).orElse(Nutrients.NONE),
+                nextYear(feed, grams),
                 mulch.isPresent(),
                 feed.map(Feed::notRead).orElse(List.of()));
     }
@@ -263,6 +266,15 @@ public final class Applications {
                 .filter(each -> season.plus(-1).equals(each.season))
                 .mapToDouble(each -> each.next.n())
                 .sum();
-        return Supply.carried(seasons, need, books.tables().limits().carried()).withN(n);
+        Nutrients carried = Nutrients.NONE;
+        for (Nutrients each : seasons) {
+            carried = carried.plus(each)
+                    .minus(need.gPerM2())
+                    .atLeastZero()
+                    .times(books.tables().limits().carried());
+        }
+        Nutrients all = carried;
+        return Nutrients.each(nutrient -> need.known().contains(nutrient) ? all.of(nutrient) : 0)
+                .withN(n);
     }
 }

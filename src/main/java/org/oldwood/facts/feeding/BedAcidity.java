@@ -89,18 +89,13 @@ public record BedAcidity(
     }
 
     private static PhPlan unless(Optional<String> not, PhPlan plan, String material) {
-        return not.filter(why -> !plan.nothingToDo())
+        return not.filter(why -> !plan.nothingToDo() || plan.refused().isPresent())
                 .map(why -> PhPlan.refused(material, why, plan.sources()))
                 .orElse(plan);
     }
 
     public static Optional<FeedingProfile> mostAcid(FeedingBooks books, Situation s, BedState bed) {
-        return bed.plants().stream()
-                .map(plant -> plant.plant().crop())
-                .distinct()
-                .map(s.world().crops()::get)
-                .map(books::profile)
-                .flatMap(Optional::stream)
+        return books.profiles(bed, s.world().crops()).stream()
                 .min((a, b) -> Double.compare(a.targetPh().is(), b.targetPh().is()));
     }
 

@@ -1,11 +1,9 @@
 package org.oldwood.facts.feeding;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.oldwood.craft.feeding.Nutrients;
 import org.oldwood.crop.Crops;
@@ -24,37 +22,7 @@ import org.oldwood.season.Season;
  * @param lines what was given, oldest first
  * @param seasons the sums, oldest first; only seasons in which something counts
  */
-public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
-
-    /**
-     * One application.
-     *
-     * @param date the day
-     * @param season the season it belongs to
-     * @param kind fed, limed, acidified or mulched
-     * @param material the material's id
-     * @param name the material's name; its id where it is not known
-     * @param plant the plant that alone got it; empty where the whole bed did
-     * @param amount how much, in words: a weight, or a depth for mulch
-     * @param gPerM2 grams a square metre of the ground it was spread on
-     * @param gives nutrients that count in its own season, g/m² of that ground
-     * @param leaves nutrients that count in the season after, g/m² of that ground
-     * @param known whether the material is known; the nutrients of one that is not do not count
-     * @param notRead which figures of the material were never read in print, each with its mark
-     */
-    public record Line(
-            LocalDate date,
-            Season season,
-            EntryKind kind,
-            String material,
-            String name,
-            Optional<String> plant,
-            String amount,
-            double gPerM2,
-            Nutrients gives,
-            Nutrients leaves,
-            boolean known,
-            List<String> notRead) {}
+public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seasons) {
 
     /**
      * What counts in one season, on the whole area of the bed; what one plant got is spread over it.
@@ -95,32 +63,14 @@ public record BedLedger(Bed bed, List<Line> lines, List<Sum> seasons) {
         }
         given.sort(Comparator.comparing(Applications.Given::date));
         Map<Season, Sum> sums = new TreeMap<>();
-        List<Line> lines = new ArrayList<>();
         for (Applications.Given each : given) {
             Season season = each.season();
-            lines.add(line(season, each));
             sums.merge(season, of(books, season, each, bed), BedLedger::plus);
             if (each.next().sum() > 0) {
                 sums.merge(season.plus(1), left(season.plus(1), each, bed), BedLedger::plus);
             }
         }
-        return new BedLedger(bed.bed(), List.copyOf(lines), List.copyOf(sums.values()));
-    }
-
-    private static Line line(Season season, Applications.Given each) {
-        return new Line(
-                each.date(),
-                season,
-                each.kind(),
-                each.material(),
-                each.name(),
-                each.plant(),
-                each.amount(),
-                each.gPerM2(),
-                each.now(),
-                each.next(),
-                each.known(),
-                each.notRead());
+        return new BedLedger(bed.bed(), List.copyOf(given), List.copyOf(sums.values()));
     }
 
     private static Sum of(FeedingBooks books, Season season, Applications.Given each, BedState bed) {

@@ -11,8 +11,6 @@ import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.Underlay;
-import org.oldwood.crop.Crop;
-import org.oldwood.crop.Crops;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -96,14 +94,6 @@ public record BedMulch(
                 .orElse(Nutrients.NONE);
     }
 
-    private static List<Crop> crops(Situation s, BedState bed) {
-        return bed.plants().stream()
-                .map(plant -> plant.plant().crop())
-                .distinct()
-                .map(s.world().crops()::get)
-                .toList();
-    }
-
     /** What lies there is topped up with the same, where it is still kept. */
     private static List<String> lastFirst(BedState bed, List<String> kept) {
         Optional<String> last = Entries.last(bed.entries(), EntryKind.MULCHED)
@@ -121,7 +111,7 @@ public record BedMulch(
      * The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one.
      */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
-        List<FeedingProfile> profiles = profiles(books, bed, s.world().crops());
+        List<FeedingProfile> profiles = books.profiles(bed, s.world().crops());
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());
         Optional<Mulch> rich = Optional.empty();
         for (Mulch mulch : FeedingBooks.kept(kept, books.mulches()::mulch).materials()) {
@@ -154,16 +144,6 @@ public record BedMulch(
                 .findFirst();
     }
 
-    static List<FeedingProfile> profiles(FeedingBooks books, BedState bed, Crops crops) {
-        return bed.plants().stream()
-                .map(plant -> plant.plant().crop())
-                .distinct()
-                .map(crops::get)
-                .map(books::profile)
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
     private static void acidWarning(List<FeedingProfile> profiles, Mulch mulch, String words, List<String> notes) {
         if (profiles.stream().anyMatch(FeedingProfile::acidSoil)) {
             notes.add(mulch.name() + ": pH " + words + ".");
@@ -178,7 +158,7 @@ public record BedMulch(
     }
 
     private static double gap(FeedingBooks books, Situation s, BedState bed) {
-        return crops(s, bed).stream()
+        return SharedBed.crops(bed, s.world().crops()).stream()
                 .mapToDouble(crop -> books.mulches().collarGap(crop.group()).is())
                 .max()
                 .orElse(0);

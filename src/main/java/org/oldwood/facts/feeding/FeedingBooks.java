@@ -14,6 +14,8 @@ import org.oldwood.craft.feeding.liming.Liming;
 import org.oldwood.craft.feeding.liming.SulphurTable;
 import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Crops;
+import org.oldwood.garden.BedState;
 import org.oldwood.store.Documents;
 
 /**
@@ -88,6 +90,14 @@ public final class FeedingBooks {
     /** The crop's asks of soil and food. */
     public Optional<FeedingProfile> profile(Crop crop) {
         return profiles.computeIfAbsent(crop.id(), id -> FeedingProfile.of(crop));
+    }
+
+    /** What the crops of a bed ask for, each crop once. */
+    public List<FeedingProfile> profiles(BedState bed, Crops crops) {
+        return SharedBed.crops(bed, crops).stream()
+                .map(this::profile)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** Materials to reckon with, and whether the grower named them. */

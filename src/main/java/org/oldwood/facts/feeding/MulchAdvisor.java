@@ -71,7 +71,7 @@ public final class MulchAdvisor implements Advisor {
         List<String> lines = new ArrayList<>();
         loads(mulch).ifPresent(lines::add);
         if (mulch.sheets() > 0) {
-            lines.add(paper(mulch));
+            lines.add("Under it %s.".formatted(mulch.underlay().inWords(mulch.sheets())));
         }
         mulch.nextTopUp()
                 .ifPresent(day -> lines.add("By about " + day + " it will have shrunk to two thirds; look then."));
@@ -105,17 +105,6 @@ public final class MulchAdvisor implements Advisor {
             all.addAll(mulch.underlay().cautions());
         }
         return all;
-    }
-
-    private static String paper(BedMulch mulch) {
-        return "Paper under it: %s of %s (%s on one another%s), overlapping %s cm%s, wetted."
-                .formatted(
-                        Words.count(mulch.sheets(), "sheet", "sheets"),
-                        mulch.underlay().name(),
-                        Words.amount(mulch.underlay().layers().is()),
-                        mulch.underlay().layers().seen().beside(),
-                        Words.amount(mulch.underlay().overlap().is()),
-                        mulch.underlay().overlap().seen().beside());
     }
 
     private static String words(BedMulch mulch) {

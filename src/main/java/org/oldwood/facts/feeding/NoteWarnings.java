@@ -153,11 +153,7 @@ public final class NoteWarnings {
             return Optional.empty();
         }
         Season season = Season.containing(entry.date(), before.garden().hemisphere());
-        return bed.plants().stream()
-                .map(plant -> crops.get(plant.plant().crop()))
-                .distinct()
-                .map(books::profile)
-                .flatMap(Optional::stream)
+        return books.profiles(bed, crops).stream()
                 .map(profile -> books.tables().timing(profile.timing()))
                 .map(timing -> feed.get().slow() ? timing.latestSlow() : timing.latestQuick())
                 .map(day -> season.day(day.getMonthValue(), day.getDayOfMonth()))
@@ -227,7 +223,7 @@ public final class NoteWarnings {
                                 .formatted(
                                         mulch.name(),
                                         words,
-                                        Words.list(RichMulch.poorer(books, BedMulch.profiles(books, bed, crops))))));
+                                        Words.list(RichMulch.poorer(books, books.profiles(bed, crops))))));
     }
 
     /** What a mulch of this material asks for beside it. */

@@ -25,7 +25,7 @@ final class RichMulch {
                 .flatMap(books.materials()::feed)
                 .map(feed -> feed.gives(newCm * mulch.density().is() * G_PER_M2_AND_CM))
                 .orElse(Nutrients.NONE);
-        List<FeedingProfile> profiles = BedMulch.profiles(books, bed, crops);
+        List<FeedingProfile> profiles = books.profiles(bed, crops);
         if (profiles.isEmpty() || brings.sum() == 0) {
             return Optional.empty();
         }

@@ -154,12 +154,7 @@ public record StandFeed(
 
     /** What other published schools ask for here, a line each. */
     public List<String> otherSchools(FeedingBooks books) {
-        return profile.schools().stream()
-                .filter(other -> !tub)
-                .filter(other -> !other.equals(school))
-                .filter(other -> Need.fits(books.tables(), other, asked.ground()))
-                .map(other -> Need.of(books.tables(), profile, other, asked).inWords())
-                .toList();
+        return tub ? List.of() : Need.others(books.tables(), profile, school, asked);
     }
 
     /** The need, and each thing that counts towards it, a line each. */

@@ -63,7 +63,7 @@ class GroundsTest {
         assertThat(tasks).contains("Renew the mix").doesNotContain("Test soil");
         assertThat(tasks).containsPattern("(?i)feed tubs?").contains(budBurst);
         assertThat(run(today, "feed")).contains("a trial in pots").contains("A week's part of it");
-        assertThat(run(today, "lime")).contains("no lime unless");
+        assertThat(run(today, "lime")).contains("neither limed nor acidified");
     }
 
     /**

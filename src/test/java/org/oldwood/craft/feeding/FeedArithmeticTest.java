@@ -72,13 +72,11 @@ class FeedArithmeticTest {
         double kgPerLitre = density(material);
         double computed =
                 switch (vessel) {
-                    case "ML" -> Household.millilitres(grams, kgPerLitre);
-                    case "LITRE" -> Household.millilitres(grams, kgPerLitre) / 1000;
+                    case "ML" -> grams / kgPerLitre;
+                    case "LITRE" -> grams / kgPerLitre / 1000;
                     case "small-open", "large-open" ->
-                        Household.handfuls(
-                                grams,
-                                Data.feed(material).handfuls().get(vessel).is());
-                    default -> Household.millilitres(grams, kgPerLitre) / 10;
+                        grams / Data.feed(material).handfuls().get(vessel).is();
+                    default -> grams / kgPerLitre / 10;
                 };
 
         assertThat(computed).as(source).isCloseTo(expected, within(printedTo / 2));

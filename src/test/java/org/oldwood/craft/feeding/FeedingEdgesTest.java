@@ -63,12 +63,6 @@ class FeedingEdgesTest {
         assertThat(Doses.largestFirst(80, 40)).containsExactly(40.0, 40.0);
     }
 
-    /** Shares need not add up to one: 2 and 3 are two and three fifths. */
-    @Test
-    void shares_are_of_their_sum() {
-        assertThat(Doses.byShares(100, List.of(2.0, 3.0))).containsExactly(40.0, 60.0);
-    }
-
     @ParameterizedTest
     @CsvSource({
         "0, 0",

@@ -63,7 +63,7 @@ class BedLedgerTest {
 
         // one bush of five on 10 m2: 2 m2; 100 g of 21 % N
         assertThat(ledger.lines().get(0).plant()).contains("bc-5");
-        assertThat(ledger.lines().get(0).gives().n()).isCloseTo(10.5, within(1e-9));
+        assertThat(ledger.lines().get(0).now().n()).isCloseTo(10.5, within(1e-9));
         assertThat(ledger.seasons().get(0).given().n()).isCloseTo(2.1, within(1e-9));
     }
 
@@ -86,7 +86,7 @@ class BedLedgerTest {
 
         assertThat(ledger.lines().get(0).notRead()).contains("80 % of its N counts in the first year (from memory)");
         assertThat(ledger.lines().get(1).known()).isFalse();
-        assertThat(ledger.lines().get(1).gives()).isEqualTo(Nutrients.NONE);
+        assertThat(ledger.lines().get(1).now()).isEqualTo(Nutrients.NONE);
     }
 
     @Test
@@ -97,7 +97,7 @@ class BedLedgerTest {
         assertThat(ledger(south, "ribes").seasons().get(0).season().label()).isEqualTo("2026-27");
     }
 
-    private static BedLedger.Line fed(double latitude, String day, String material) {
+    private static Applications.Given fed(double latitude, String day, String material) {
         TestGarden garden = new TestGarden(latitude, "")
                 .note("fed", day, "'bed': 'ribes', 'material': '%s', 'grams': 5000".formatted(material));
         return ledger(garden, "ribes").lines().get(0);
@@ -133,20 +133,19 @@ class BedLedgerTest {
         "-42, 2026-08-15, 1",
     })
     void rain_takes_most_of_the_ammonium_of_autumn_and_the_line_says_so(double latitude, String day, double left) {
-        BedLedger.Line line = fed(latitude, day, "ammonium-sulphate");
+        Applications.Given line = fed(latitude, day, "ammonium-sulphate");
 
-        BedLedger.Line spring = fed(latitude, latitude > 0 ? "2027-04-01" : "2026-10-01", "ammonium-sulphate");
-        assertThat(line.gives().n())
-                .isCloseTo(
-                        left * spring.gives().n(), within(0.02 * spring.gives().n()));
+        Applications.Given spring = fed(latitude, latitude > 0 ? "2027-04-01" : "2026-10-01", "ammonium-sulphate");
+        assertThat(line.now().n())
+                .isCloseTo(left * spring.now().n(), within(0.02 * spring.now().n()));
         assertThat(line.amount().contains("winter leaves about")).isEqualTo(left < 1);
     }
 
     @Test
     void rain_takes_nothing_of_manure_and_no_potash() {
-        assertThat(fed(52, "2026-11-10", "cattle-manure").gives())
-                .isEqualTo(fed(52, "2027-04-01", "cattle-manure").gives());
-        assertThat(fed(52, "2026-11-10", "sulphate-of-potash").gives())
-                .isEqualTo(fed(52, "2027-04-01", "sulphate-of-potash").gives());
+        assertThat(fed(52, "2026-11-10", "cattle-manure").now())
+                .isEqualTo(fed(52, "2027-04-01", "cattle-manure").now());
+        assertThat(fed(52, "2026-11-10", "sulphate-of-potash").now())
+                .isEqualTo(fed(52, "2027-04-01", "sulphate-of-potash").now());
     }
 }

@@ -16,9 +16,13 @@ import org.oldwood.words.Words;
 /**
  * How much of a liming material a piece of ground needs, split into doses that do no harm.
  *
- * <p>The requirement is {@link LimeRequirement}; then come stones, what was given since the test, the neutralising
- * value of the material, and the largest single dose. Ground is never limed without a test, nor from pH 7; a crop of
- * acid soils only below its floor.
+ * <p>The requirement is a factor for the texture times the gap in pH, for ground limestone worked into 20 cm; then come
+ * stones, what was given since the test, the neutralising value of the material, and the largest single dose. Ground is
+ * never limed without a test, nor from pH 7; a crop of acid soils only below its floor.
+ *
+ * <p>Source: RB209 section 1 (AHDB 2023), Table 1.2 and pages 12-15; checked against
+ * {@code reference/lime-requirement.csv}. Print differs by a factor of two and more: garden tables, for a shallower
+ * layer, ask about half.
  */
 public final class LimePlan {
     private static final String NOT_FOR_GARDENS = "not-for-gardens";
@@ -113,7 +117,7 @@ public final class LimePlan {
         double ph = asked.measuredPh().getAsDouble();
         double factor = factor();
         sources.addAll(tables.factorSources());
-        double tonnes = LimeRequirement.tonnesPerHectare(factor, target(), ph);
+        double tonnes = factor * Math.max(0, target() - ph);
         double gPerM2 = FieldUnits.gPerM2FromTonnesPerHectare(tonnes);
         lines.add("%s t/ha per pH unit × (%s − %s) = %s t/ha = %s g/m² of ground limestone"
                 .formatted(
@@ -127,18 +131,19 @@ public final class LimePlan {
         if (stones <= 0 || gPerM2 <= 0) {
             return gPerM2;
         }
-        double less = LimeRequirement.lessStones(gPerM2, stones);
+        double less = gPerM2 * (1 - stones / 100);
         lines.add("less " + Words.amount(stones) + " % stones = " + Words.amount(less) + " g/m²");
         return less;
     }
 
+    /** In proportion down to the depth of the table, then the subsoil's factor for what lies below. */
     private double factor() {
         double top = textureFactor();
         double depth =
                 Math.min(asked.layer().depthCm(), tables.figure("deepest").is());
         double tableDepth = tables.figure("tableDepth").is();
-        double factor = LimeRequirement.factorForDepth(
-                top, tables.figure("subsoilFactor").is(), tableDepth, depth);
+        double factor = top * Math.min(1, depth / tableDepth)
+                + tables.figure("subsoilFactor").is() * Math.max(0, depth / tableDepth - 1);
         if (depth != tableDepth) {
             lines.add("factor for %s cm: %s (for %s cm: %s)"
                     .formatted(Words.amount(depth), Words.amount(factor), Words.amount(tableDepth), Words.amount(top)));
@@ -159,9 +164,15 @@ public final class LimePlan {
         return soils.organic(asked.texture());
     }
 
-    /** Peat need not be as sweet as mineral soil. */
     private double target() {
-        return peat() ? Math.min(asked.targetPh(), tables.figure("peatTarget").is()) : asked.targetPh();
+        return aim(tables, soils, asked);
+    }
+
+    /** The pH to aim at: peat need not be as sweet as mineral soil. */
+    public static double aim(Liming tables, SoilClasses soils, LimeCase asked) {
+        return soils.organic(asked.texture())
+                ? Math.min(asked.targetPh(), tables.figure("peatTarget").is())
+                : asked.targetPh();
     }
 
     private SoilClasses.Row row(String texture) {

@@ -154,6 +154,6 @@ public final class SulphurPlan {
                 .formatted(
                         Words.amount(table.figure("splitAbove").is()),
                         Words.amount(table.figure("retestAfter").is())));
-        return Doses.byShares(sulphur, List.of(first, 1 - first));
+        return List.of(sulphur * first, sulphur * (1 - first));
     }
 }

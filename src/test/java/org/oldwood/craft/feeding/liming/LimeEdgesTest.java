@@ -243,8 +243,17 @@ class LimeEdgesTest {
     /** 7 t/ha for the upper 20 cm and 5 for the 20 below: half a layer counts half. */
     @Test
     void half_a_layer_wants_half_the_lime() {
-        assertThat(LimeRequirement.factorForDepth(7, 5, 20, 30)).isCloseTo(9.5, within(1e-12));
-        assertThat(LimeRequirement.factorForDepth(7, 5, 20, 10)).isCloseTo(3.5, within(1e-12));
+        for (double depth : new double[] {30, 10}) {
+            PhPlan plan = lime(new LimeCase(
+                    Optional.of("sandy-loam"),
+                    OptionalDouble.of(5.5),
+                    6.5,
+                    new LimeCase.Layer(depth, 0),
+                    10,
+                    false,
+                    0));
+            assertThat(plan.gPerM2()).isCloseTo(depth == 30 ? 950 : 350, within(1e-9));
+        }
     }
 
     /** Sands: 6 t/ha a unit (RB209 Table 1.2); 6 and half of the 5 for the layer below make 8.5 to 30 cm. */
