@@ -56,6 +56,13 @@ public record Entry(String id, LocalDate date, EntryKind kind, Map<String, Json>
         return flag("planned");
     }
 
+    /** That its figures were booked by a tick; empty where they were measured, or stand in a plan alone. */
+    public Optional<String> unmeasured() {
+        return planned() && text("tick").isPresent()
+                ? Optional.of("what was %s on %s is as planned, not measured".formatted(kind.key(), date))
+                : Optional.empty();
+    }
+
     /** The ids under a key that holds a list. */
     public List<String> ids(String key) {
         return values.get(key) instanceof Json.Arr array

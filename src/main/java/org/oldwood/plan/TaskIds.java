@@ -64,8 +64,12 @@ public final class TaskIds {
                 .orElse("\"oldwood tasks --each\" lists them.");
     }
 
+    /** The nearest of the same job, if there is any of it. */
     private static String hint(String id, List<String> planned) {
-        return Nearest.to(id, planned)
+        String job = id.split("@", 2)[0] + "@";
+        List<String> same =
+                planned.stream().filter(each -> each.startsWith(job)).toList();
+        return Nearest.to(id, same.isEmpty() ? planned : same)
                 .map("Did you mean \"%s\"?"::formatted)
                 .orElse("\"oldwood tasks --each\" lists them.");
     }

@@ -33,6 +33,8 @@ import picocli.CommandLine.ParameterException;
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
+    private static final int MOST_KNOWN = 60;
+
     @Option(
             names = "--garden",
             paramLabel = "DIR",
@@ -102,11 +104,13 @@ public abstract class GardenCommand implements Callable<Integer> {
         return attached(line).getCommandSpec();
     }
 
-    /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
+    /** An id on the command line that is not known: exit code 2, with the nearest or those known, if they are few. */
     public final ParameterException noSuch(String what, String id, List<String> known) {
         String hint = Nearest.to(id, known)
                 .map(near -> "Did you mean \"" + near + "\"?")
-                .orElseGet(() -> "There are " + String.join(", ", known) + ".");
+                .orElseGet(() -> known.size() > MOST_KNOWN
+                        ? "It is near none of the %s there are.".formatted(known.size())
+                        : "There are %s.".formatted(String.join(", ", known)));
         return usage("there is no " + what + " \"" + id + "\". " + hint);
     }
 

@@ -46,7 +46,7 @@ public final class ShownList {
         String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : text;
         Optional<Round> found =
                 rounds.stream().filter(round -> round.id().equals(id)).findFirst();
-        if (found.isEmpty() && id.contains("@") && !id.equals(text)) {
+        if (found.isEmpty() && isMissed(id) && !id.equals(text)) {
             throw command.usage("number %s of the list last shown was missed, and is no round: %s".formatted(text, id));
         }
         if (found.isEmpty() && !id.equals(text)) {
@@ -60,7 +60,12 @@ public final class ShownList {
     /** The missed tasks that a number of the last list stands for; none where it stands for a round, or is none. */
     public static List<String> missed(GardenCommand command, String text) {
         String id = text.matches("[0-9]{1,3}") ? id(command, Integer.parseInt(text)) : "";
-        return id.contains("@") ? List.of(id.split(" ")) : List.of();
+        return isMissed(id) ? List.of(id.split(" ")) : List.of();
+    }
+
+    /** Tasks' ids have a job, a subject and a season; those of rounds only two of these. */
+    private static boolean isMissed(String ids) {
+        return ids.matches("[^@]*@[^@]*@.*");
     }
 
     private static String id(GardenCommand command, int number) {

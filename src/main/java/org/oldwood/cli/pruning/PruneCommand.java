@@ -231,7 +231,7 @@ public final class PruneCommand extends GardenCommand {
 
     private PruneSheet sheet(PlantState plant, PruningCase one, PruningMinutes minutes, GardenState state) {
         Crop of = one.crop();
-        List<String> notes = new ArrayList<>(one.faults().inWords());
+        List<String> notes = new ArrayList<>(one.noted());
         if (one.pastLife()) {
             notes.add(PruneSheet.ageing(of, one.form()));
         }

@@ -49,13 +49,7 @@ public final class CorrectCommand extends GardenCommand {
         List<Entry> counting = StateBuilder.counting(folder().journal()).stream()
                 .filter(entry -> entry.kind() != EntryKind.WITHDRAWN)
                 .toList();
-        Entry wrong = counting.stream()
-                .filter(entry -> entry.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> noSuch(
-                        "entry that counts",
-                        id,
-                        counting.stream().map(Entry::id).toList()));
+        Entry wrong = UndoCommand.known(this, id, counting);
         Draft corrected = corrected(wrong);
         new Noting(this, new Problems()).note(() -> {
             List<Draft> drafts = new ArrayList<>(List.of(withdrawal()));

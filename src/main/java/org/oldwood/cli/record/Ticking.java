@@ -66,6 +66,9 @@ public final class Ticking {
         }
     }
 
+    /** Work done so many days before its time is asked about; our own figure. */
+    private static final int EARLY_DAYS = 45;
+
     public Ticking(GardenCommand command) {
         this.command = command;
     }
@@ -210,6 +213,11 @@ public final class Ticking {
         List<Draft> all = new ArrayList<>();
         all.add(done(tick, only, place));
         found.filter(task -> task.state() == Task.State.OPEN).ifPresent(task -> book(task, tick, only, place, all));
+        found.map(task -> task.window().first())
+                .filter(first -> tick.day.plusDays(EARLY_DAYS).isBefore(first))
+                .ifPresent(first ->
+                        command.tell("The time of %s begins on %s; was it done on %s? oldwood undo takes it back."
+                                .formatted(tick.task, Dates.shortDay(first), Dates.shortDay(tick.day))));
         if (found.isEmpty()) {
             command.tell(tick.task + " is not in the plan of " + tick.day
                     + ", so nothing was booked with it; note what was given or cut out.");

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.ProblemWords;
 import org.oldwood.garden.Entry;
@@ -45,12 +46,7 @@ public final class UndoCommand extends GardenCommand {
         }
         List<Entry> counting = StateBuilder.counting(folder().journal());
         for (String id : ids) {
-            if (counting.stream().noneMatch(entry -> entry.id().equals(id))) {
-                throw noSuch(
-                        "entry that counts",
-                        id,
-                        counting.stream().map(Entry::id).toList());
-            }
+            known(this, id, counting);
         }
         Set<String> chosen = ids.isEmpty() ? newest(counting) : new LinkedHashSet<>(ids);
         if (chosen.isEmpty()) {
@@ -60,6 +56,17 @@ public final class UndoCommand extends GardenCommand {
                 .map(id -> Draft.withdrawal(today(), id, PLACE))
                 .toList());
         return 0;
+    }
+
+    /** The entry of an id, which must be among those that can be taken back. */
+    static Entry known(GardenCommand command, String id, List<Entry> among) throws IOException {
+        Predicate<Entry> isAsked = entry -> entry.id().equals(id);
+        Optional<Entry> known = among.stream().filter(isAsked).findFirst();
+        if (known.isEmpty() && command.folder().journal().stream().anyMatch(isAsked)) {
+            throw command.usage("%s was taken back, or takes another back: see oldwood journal".formatted(id));
+        }
+        return known.orElseThrow(
+                () -> command.noSuch("entry", id, among.stream().map(Entry::id).toList()));
     }
 
     /** The last ones; of those that a tick booked, the tick. */

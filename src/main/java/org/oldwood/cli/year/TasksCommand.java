@@ -87,7 +87,7 @@ public final class TasksCommand extends GardenCommand {
         }
         Plan whole = planned.plan();
         List<Task> chosen = whole.tasks().stream().filter(this::chosen).toList();
-        Plan plan = new Plan(whole.from(), whole.until(), chosen, whole.notices(), whole.missed());
+        Plan plan = new Plan(whole.from(), whole.until(), chosen, whole.notices(), missed(whole));
         Rounds kinds = Rounds.read(folder().documents());
         List<Round> rounds = kinds.of(plan, planned.state());
         if (json) {
@@ -95,10 +95,10 @@ public final class TasksCommand extends GardenCommand {
             return 0;
         }
         if (which.filter(MISSED::equals).isPresent()) {
-            missed(plan);
+            tellMissed(plan);
         } else if (each) {
             list(plan);
-            missed(plan);
+            tellMissed(plan);
         } else {
             rounds(rounds, kinds.kinds(), planned.state().wishes(), plan);
         }
@@ -108,7 +108,8 @@ public final class TasksCommand extends GardenCommand {
     }
 
     private void rounds(List<Round> rounds, Set<String> kinds, Wishes wishes, Plan plan) throws IOException {
-        Optional<Round> one = which.isEmpty() ? Optional.empty() : ShownList.find(this, rounds, which.get());
+        Optional<Round> one =
+                which.flatMap(asked -> ShownList.find(this, rounds, asked).or(() -> holding(asked, rounds)));
         if (one.isPresent() && !table.asked()) {
             tell(one.get());
             return;
@@ -141,6 +142,12 @@ public final class TasksCommand extends GardenCommand {
                         .formatted(Words.count(plan.missed().size(), "job", "jobs")));
             }
         }
+    }
+
+    private static Optional<Round> holding(String task, List<Round> rounds) {
+        return rounds.stream()
+                .filter(round -> round.all().stream().anyMatch(each -> each.id().equals(task)))
+                .findFirst();
     }
 
     /** A round as a line of a table. */
@@ -239,14 +246,17 @@ public final class TasksCommand extends GardenCommand {
     }
 
     /** What was not done in its time, in a block of its own. */
-    private void missed(Plan plan) throws IOException {
-        List<Missed> here = plan.missed().stream()
+    private void tellMissed(Plan plan) throws IOException {
+        if (!plan.missed().isEmpty()) {
+            RoundLines.printMissed(this, plan.missed(), each ? Optional.empty() : Optional.of(MOST_MISSED));
+        }
+    }
+
+    private List<Missed> missed(Plan plan) {
+        return plan.missed().stream()
                 .filter(missed -> craft.isEmpty() || missed.rule().craft().equals(craft.get()))
                 .filter(missed -> bed.isEmpty() || missed.bed().equals(bed))
                 .toList();
-        if (!here.isEmpty()) {
-            RoundLines.printMissed(this, here, each ? Optional.empty() : Optional.of(MOST_MISSED));
-        }
     }
 
     private boolean chosen(Task task) {

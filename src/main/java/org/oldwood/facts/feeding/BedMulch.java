@@ -14,6 +14,7 @@ import org.oldwood.craft.mulching.Underlay;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
 
@@ -42,10 +43,12 @@ public record BedMulch(
 
     public static BedMulch of(FeedingBooks books, Situation s) {
         BedState bed = s.subject().bed().orElseThrow();
-        Optional<MulchLayer> layer = Entries.last(bed.entries(), EntryKind.MULCHED)
-                .flatMap(new Applications(books, s.season().hemisphere())::layer);
+        Optional<Entry> last = Entries.last(bed.entries(), EntryKind.MULCHED);
+        Optional<MulchLayer> layer =
+                last.flatMap(new Applications(books, s.season().hemisphere())::layer);
         double now = layer.map(each -> each.depthOn(s.day())).orElse(0.0);
         List<String> notes = new ArrayList<>();
+        last.flatMap(Entry::unmeasured).ifPresent(words -> notes.add(Words.capital(words) + "."));
         Mulch mulch = chosen(books, s, bed, notes);
         MulchPlan plan = MulchPlan.of(
                 mulch,

@@ -51,7 +51,7 @@ final class PruningAmounts {
     private Amount counted(Cut cut, String time) {
         String words = CutWords.taken(cut, one.form().counted());
         List<String> lines = new ArrayList<>(CutWords.remarks(cut));
-        lines.addAll(one.faults().inWords());
+        lines.addAll(one.noted());
         boolean told = cut.staged().isPresent();
         if (cut.life() == StageOfLife.NEGLECTED && cut.heldBack() > 0 && !told) {
             schedule(one.bush().orElse(one.blank())).ifPresent(lines::add);

@@ -1,5 +1,6 @@
 package org.oldwood.facts.pruning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import org.oldwood.garden.LeafFalls;
 import org.oldwood.garden.PlantState;
 import org.oldwood.garden.StemAges;
 import org.oldwood.season.Season;
+import org.oldwood.words.Words;
 
 /**
  * One plant as the pruning craft sees it in a season: its stems as the record has them, its age, its way of pruning.
@@ -76,6 +78,21 @@ public record PruningCase(
                 faults,
                 state,
                 garden.leafFalls()));
+    }
+
+    /** What to know of the counts that the cut rests on: a sentence each. */
+    public List<String> noted() {
+        List<String> lines = new ArrayList<>(faults.inWords());
+        Optional<String> guessed = Optional.empty();
+        for (Entry entry : plant.entries()) {
+            switch (entry.kind()) {
+                case COUNTED, CANES -> guessed = Optional.empty();
+                case PRUNED -> guessed = entry.stems().isEmpty() ? guessed : entry.unmeasured();
+                default -> {}
+            }
+        }
+        guessed.ifPresent(words -> lines.add(Words.capital(words) + "."));
+        return lines;
     }
 
     /** What the grower did to it before: worked out when asked for, which few plans do. */

@@ -61,7 +61,7 @@ public record BedAccount(
                 BedDemand.series(curves, soil.plantings(), MulchCover.of(figures), laid(state, weather), shade);
         BedEvents events = new BedEvents();
         List<String> remarks = new ArrayList<>(soil.remarks());
-        Waterings.add(state, soil, data, weather, events).ifPresent(remarks::add);
+        remarks.addAll(Waterings.add(state, soil, data, weather, events));
         notes(state, soil, weather, data, events);
         double spread = figures.figure("rainSpread").is();
         int last = weather.index(today);

@@ -27,6 +27,7 @@ final class Waterings {
     private final WeatherSeries weather;
     private final BedEvents events;
     private final List<LocalDate> notCounted = new ArrayList<>();
+    private Optional<String> unmeasured = Optional.empty();
 
     private Waterings(Bed bed, double groundM2, WeatherSeries weather, BedEvents events) {
         this.bed = bed;
@@ -38,9 +39,9 @@ final class Waterings {
     /**
      * Adds them to the events.
      *
-     * @return what could not be counted, for people
+     * @return what could not be counted or was not measured, for people
      */
-    public static Optional<String> add(
+    public static List<String> add(
             BedState state, BedSoil soil, WaterData data, WeatherSeries weather, BedEvents events) {
         Waterings all = new Waterings(state.bed(), soil.groundM2(), weather, events);
         for (Entry entry : state.entries()) {
@@ -53,7 +54,7 @@ final class Waterings {
                 all.add(entry, most);
             }
         }
-        return all.remark();
+        return all.remarks();
     }
 
     private void add(Entry entry, double mostLitres) {
@@ -65,6 +66,7 @@ final class Waterings {
             notCounted.add(entry.date());
             return;
         }
+        unmeasured = entry.unmeasured().or(() -> unmeasured);
         double counted = Math.min(mostLitres, litres.getAsDouble());
         events.water(weather.index(entry.date()), RootZone.millimetres(counted, groundM2));
     }
@@ -78,12 +80,13 @@ final class Waterings {
         return OptionalDouble.of(bed.tapLitresPerMinute().getAsDouble() * minutes.getAsDouble());
     }
 
-    private Optional<String> remark() {
-        if (notCounted.isEmpty()) {
-            return Optional.empty();
+    private List<String> remarks() {
+        List<String> remarks = new ArrayList<>(unmeasured.stream().toList());
+        if (!notCounted.isEmpty()) {
+            remarks.add(
+                    "waterings noted in minutes are left out, %s of them, the last on %s, because the flow is not known: add \"tapLitresPerMinute\" to the bed in garden.json, or note litres"
+                            .formatted(notCounted.size(), Collections.max(notCounted)));
         }
-        return Optional.of(
-                "waterings noted in minutes are left out, %s of them, the last on %s, because the flow is not known: add \"tapLitresPerMinute\" to the bed in garden.json, or note litres"
-                        .formatted(notCounted.size(), Collections.max(notCounted)));
+        return remarks;
     }
 }

@@ -283,4 +283,58 @@ class TickingTest {
 
         assertThat(journal("done")).hasSize(1);
     }
+
+    @Test
+    void what_was_booked_as_planned_is_told_where_it_is_used() {
+        ok("note", "done", "winter-cut@blackcurrant-1@2027", "--today=2026-12-20");
+        assertThat(ok("prune", "blackcurrant-1", "--today=2027-11-20"))
+                .contains("What was pruned on 2026-12-20 is as planned, not measured.");
+        ok("note", "counted", "blackcurrant-1", "--stems=1=6,2=4,3=4", "--today=2027-11-20");
+        assertThat(ok("prune", "blackcurrant-1", "--today=2027-11-21")).doesNotContain("as planned");
+
+        ok("note", "done", "mulch@blackcurrant-bed@2027", "--today=2027-04-20");
+        assertThat(ok("mulch", "--today=2027-10-01"))
+                .contains("What was mulched on 2027-04-20 is as planned, not measured.");
+    }
+
+    @Test
+    void a_watering_as_planned_is_told_with_the_soils_water() throws IOException {
+        Files.writeString(
+                folder.resolve("notes.csv"),
+                "date,entry,bed,litres,planned,tick\n2027-06-06,watered,blackcurrant-bed,90,true,e-1\n");
+        ok("note", "--csv=notes.csv", "--today=2027-06-07");
+
+        assertThat(ok("water", "--today=2027-06-08").replaceAll("\\s+", " "))
+                .contains("what was watered on 2027-06-06 is as planned, not measured");
+    }
+
+    @Test
+    void work_ticked_off_long_before_its_time_is_asked_about() {
+        String task = "winter-cut@blackcurrant-1@2027";
+        assertThat(run("note", "done", task, "--today=2026-09-20").err().replaceAll("\\s+", " "))
+                .contains("was it done on 20 Sep 2026?");
+        ok("undo", "--today=2026-09-20");
+
+        assertThat(run("note", "done", task, "--today=2026-12-20").err()).doesNotContain("was it done");
+    }
+
+    @Test
+    void what_was_taken_back_is_neither_taken_back_nor_set_right_again() throws IOException {
+        ok("note", "watered", "blackcurrant-bed", "--litres=30", MARCH);
+        String id = id(journal("watered").get(0));
+        ok("undo", MARCH);
+
+        for (String[] again : List.of(new String[] {"undo", id}, new String[] {"correct", id, "litres=20"})) {
+            Cli.Result result = run(again);
+            assertThat(result.exit()).isEqualTo(2);
+            assertThat(result.err()).contains(id + " was taken back");
+        }
+        assertThat(journal("withdrawn")).hasSize(1);
+    }
+
+    @Test
+    void a_task_shows_its_round() {
+        assertThat(ok("tasks", "winter-cut@blackcurrant-1@2027", "--today=2026-12-12"))
+                .contains("(cut@2027.blackcurrant)");
+    }
 }
