@@ -10,7 +10,8 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Holds runs of many tries to 10 s each and, where they are long, to 256 MiB. Time is what this thread computed and
- * waited: that a busy machine gave it no turn is no hang.
+ * waited, for a lock, a server or another thread: that a busy machine gave it no turn is no hang. A read that the
+ * system never ends is not in it; it stops the run, which is seen.
  */
 public final class Bounds {
     public static final Duration LONGEST = Duration.ofSeconds(10);

@@ -6,11 +6,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -26,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
+import org.oldwood.store.Text;
 
 /**
  * What was written to a garden's calendars so far: one JSON object a line, one line an item, in {@value #FILE} in the
@@ -139,15 +137,10 @@ public record CalendarState(Map<String, Remembered> items, Map<String, String> a
             return state;
         }
         // octets that are no UTF-8 spoil their line, not the file
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8))) {
-            lines.readLine();
-            int number = 1;
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                state.take(line, ++number, problems);
-            }
-        } catch (IOException e) {
-            throw new FileSystemException(file.toString(), null, e.getMessage());
+        List<String> lines =
+                new String(Text.octets(file), StandardCharsets.UTF_8).lines().toList();
+        for (int i = 1; i < lines.size(); i++) {
+            state.take(lines.get(i), i + 1, problems);
         }
         return state;
     }

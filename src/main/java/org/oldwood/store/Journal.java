@@ -43,7 +43,7 @@ public final class Journal {
 
     /** Reads the file; one that is not there is empty. */
     public Contents read() throws IOException {
-        return contents(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        return contents(Files.exists(file) ? Text.octets(file) : new byte[0]);
     }
 
     private static Contents contents(byte[] bytes) {
@@ -89,6 +89,9 @@ public final class Journal {
      * @throws RecordException where another program holds the lock for more than five seconds
      */
     public Writing begin() throws IOException {
+        if (Files.exists(lockPath())) {
+            Text.octets(lockPath());
+        }
         FileChannel channel = FileChannel.open(lockPath(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             return new Writing(channel, lock(channel));

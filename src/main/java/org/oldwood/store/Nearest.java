@@ -1,10 +1,13 @@
 package org.oldwood.store;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
 public final class Nearest {
+    private static final int MOST = 60;
+
     private Nearest() {}
 
     /** A sentence with the nearest of {@code known}, or with all of them where none is near. */
@@ -15,6 +18,15 @@ public final class Nearest {
                         ? ""
                         : "Known here: "
                                 + String.join(", ", known.stream().sorted().toList()));
+    }
+
+    /** A sentence with the nearest of {@code known}, or with all of them in their order, if they are few. */
+    public static String among(List<String> known, String seen) {
+        return to(seen, known)
+                .map("Did you mean \"%s\"?"::formatted)
+                .orElseGet(() -> known.size() > MOST
+                        ? "It is near none of the %s there are.".formatted(known.size())
+                        : "There are %s.".formatted(String.join(", ", known)));
     }
 
     /** The nearest of {@code known}, if one is at most a third of its letters away. */

@@ -1,8 +1,12 @@
 package org.oldwood.store;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** Text of files that people and other programs wrote. */
 public final class Text {
@@ -10,6 +14,18 @@ public final class Text {
     public static final char UNREADABLE = '\uFFFD';
 
     private Text() {}
+
+    /**
+     * All octets of a file that a folder may hold.
+     *
+     * @throws FileSystemException where it is a folder, or a pipe or device, which might never end
+     */
+    public static byte[] octets(Path file) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new FileSystemException(file.toString(), null, "is no file");
+        }
+        return Files.readAllBytes(file);
+    }
 
     /**
      * The text of a table.

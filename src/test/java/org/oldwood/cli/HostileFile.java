@@ -68,11 +68,12 @@ final class HostileFile {
             return;
         }
         Files.deleteIfExists(file);
-        switch (random.nextInt(8)) {
+        switch (random.nextInt(9)) {
             case 0 -> Files.createDirectories(file);
             case 1 -> Files.createSymbolicLink(file, file.getFileName());
             case 2 -> Files.createSymbolicLink(file, folder);
             case 3 -> Files.createSymbolicLink(file, Path.of("nowhere", "at-all"));
+            case 4 -> Files.createSymbolicLink(file, Path.of("/dev/zero"));
             default -> Files.write(file, CONTENTS.get(random.nextInt(CONTENTS.size())));
         }
     }

@@ -2,13 +2,17 @@ package org.oldwood.cli;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -186,6 +190,21 @@ class StrangeFilesTest {
 
         assertThat(result.exit()).isNotZero();
         assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.io");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"weather.csv", "calendar-state.jsonl", "journal.jsonl", ".journal.jsonl.lock"})
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void what_never_ends_is_refused_at_once(String name) throws IOException {
+        Files.deleteIfExists(garden.resolve(name));
+        Files.createSymbolicLink(garden.resolve(name), Path.of("/dev/zero"));
+        String command = name.endsWith(".lock") ? "note seen --crop=gooseberry --stage=bud-burst" : "calendar";
+
+        Cli.Result result =
+                assertTimeoutPreemptively(Duration.ofSeconds(10), () -> run((command + " " + TODAY).split(" ", -1)));
+
+        assertThat(result.exit()).isNotZero();
+        assertThat(result.err()).contains(name).doesNotContain("fault of the program", "java.");
     }
 
     private String bed() throws IOException {

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.oldwood.store.JsonText;
 import org.oldwood.store.Output;
+import org.oldwood.store.Text;
 
 /**
  * Which entries stood on which server, and which of them the person deleted there: one record a line in {@value #FILE},
@@ -45,8 +46,7 @@ final class Known {
     private Map<String, Line> read() throws IOException {
         Map<String, Line> read = new TreeMap<>();
         if (Files.exists(file)) {
-            for (String text :
-                    new String(Files.readAllBytes(file), UTF_8).lines().toList()) {
+            for (String text : new String(Text.octets(file), UTF_8).lines().toList()) {
                 try {
                     Line line = MAPPER.readValue(text, Line.class);
                     read.put(

@@ -33,8 +33,6 @@ import picocli.CommandLine.ParameterException;
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
-    private static final int MOST_KNOWN = 60;
-
     @Option(
             names = "--garden",
             paramLabel = "DIR",
@@ -106,12 +104,7 @@ public abstract class GardenCommand implements Callable<Integer> {
 
     /** An id on the command line that is not known: exit code 2, with the nearest or those known, if they are few. */
     public final ParameterException noSuch(String what, String id, List<String> known) {
-        String hint = Nearest.to(id, known)
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElseGet(() -> known.size() > MOST_KNOWN
-                        ? "It is near none of the %s there are.".formatted(known.size())
-                        : "There are %s.".formatted(String.join(", ", known)));
-        return usage("there is no " + what + " \"" + id + "\". " + hint);
+        return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.among(known, id)));
     }
 
     @Override

@@ -21,7 +21,6 @@ import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Nearest;
 import picocli.CommandLine.Option;
 
 /** A piece of ground told on the command line, to be fed without a garden. */
@@ -146,16 +145,13 @@ final class FeedAsked {
 
     private Crop crop(GardenCommand command, Crops crops) {
         String id = crop.orElse("");
-        return crops.find(id)
-                .orElseThrow(() -> command.usage("there is no crop \"" + id + "\". " + hint(id, crops.ids())));
+        return crops.find(id).orElseThrow(() -> command.noSuch("crop", id, crops.ids()));
     }
 
     private FeedingProfile.School school(GardenCommand command, FeedingProfile profile) {
         List<String> ids =
                 profile.schools().stream().map(FeedingProfile.School::id).toList();
-        return school.map(id -> profile.school(id)
-                        .orElseThrow(() ->
-                                command.usage("there is no school \"" + id + "\" for this crop. " + hint(id, ids))))
+        return school.map(id -> profile.school(id).orElseThrow(() -> command.noSuch("school", id, ids)))
                 .orElseGet(() -> profile.schools().get(0));
     }
 
@@ -165,9 +161,7 @@ final class FeedAsked {
         List<String> known = books.materials().feeds().stream().map(Feed::id).toList();
         boolean usual = materials.isEmpty() && analysis.isEmpty();
         for (String id : usual ? books.tables().usual().forCrop(profile.acidSoil()) : materials) {
-            feeds.add(books.materials()
-                    .feed(id)
-                    .orElseThrow(() -> command.usage("there is no feed \"" + id + "\". " + hint(id, known))));
+            feeds.add(books.materials().feed(id).orElseThrow(() -> command.noSuch("feed", id, known)));
         }
         return feeds;
     }
@@ -188,12 +182,6 @@ final class FeedAsked {
         return Feed.ofLabel(new Nutrients(percent[0], percent[1], percent[2], percent[3]));
     }
 
-    private static String hint(String seen, List<String> known) {
-        return Nearest.to(seen, known)
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElse("There are " + String.join(", ", known) + ".");
-    }
-
     private NeedCase needCase(GardenCommand command, FeedingTables tables) {
         if (area.isEmpty()) {
             throw command.usage("--area is missing: how many square metres are to be fed");
@@ -202,8 +190,7 @@ final class FeedAsked {
             throw command.usage("--growth is weak, normal or strong, not \"" + growth.get() + "\"");
         }
         soil.filter(texture -> tables.soils().of(texture).isEmpty()).ifPresent(texture -> {
-            throw command.usage("there is no soil \"%s\". %s"
-                    .formatted(texture, hint(texture, tables.soils().textures())));
+            throw command.noSuch("soil", texture, tables.soils().textures());
         });
         for (String key : indices.keySet()) {
             if (!List.of("P", "K", "Mg").contains(key)) {

@@ -46,7 +46,6 @@ public final class Ticking {
     private final Map<LocalDate, Planned> plans = new HashMap<>();
     private final Set<String> told = new HashSet<>();
 
-    /** A plan, and which ids can be in one. */
     private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
 
     /**
@@ -91,35 +90,31 @@ public final class Ticking {
             all.addAll(booked(draft.of(missed), except));
         }
         Optional<Round> round = all.isEmpty() ? round(task.value(), draft.date()) : Optional.empty();
-        if (round.isPresent()) {
-            List<String> only = only(draft);
-            for (Task each : part(round.get(), draft, only, except)) {
-                List<String> here = Booking.plants(each);
-                Draft one = draft.of(each.id());
-                one.values().remove("only");
-                if (!only.isEmpty() && !only.containsAll(here)) {
-                    one.values()
-                            .put(
-                                    "only",
-                                    list(only.stream().filter(here::contains).toList(), draft.place()));
-                }
-                all.addAll(booked(one, except.stream().filter(here::contains).toList()));
+        List<String> only = only(draft);
+        for (Task each : round.map(asked -> part(asked, draft, only, except)).orElse(List.of())) {
+            List<String> here = Booking.plants(each);
+            Draft one = draft.of(each.id());
+            one.values().remove("only");
+            if (!only.isEmpty() && !only.containsAll(here)) {
+                List<String> some = only.stream().filter(here::contains).toList();
+                one.values().put("only", list(some, draft.place()));
             }
+            all.addAll(booked(one, except.stream().filter(here::contains).toList()));
         }
         if (!all.isEmpty()) {
             return all;
         }
         if (draft.kind() != EntryKind.DONE) {
-            known(task.value(), planned(draft.date()));
-            planned(draft.date())
-                    .plan
+            Planned planned = planned(draft.date());
+            known(task.value(), planned);
+            planned.plan
                     .find(task.value())
                     .ifPresent(found -> inTime(draft, found.window().last()));
             return List.of(draft);
         }
         Optional<Double> amount = amount(draft, task.value());
         String note = draft.values().get("note") instanceof Json.Text words ? words.value() : "";
-        return drafts(new Tick(task.value(), draft.date(), only(draft), except, amount, note), draft.place());
+        return drafts(new Tick(task.value(), draft.date(), only, except, amount, note), draft.place());
     }
 
     /** How much was done, in the task's unit; it may be typed with one of the same kind. */
@@ -142,11 +137,9 @@ public final class Ticking {
 
     /** Whether something of a round is left to do on a day. */
     boolean isOpen(String round, LocalDate day) {
+        List<String> ids = planned(day).rounds.stream().map(Round::id).toList();
         return round(round, day)
-                .orElseThrow(() -> command.noSuch(
-                        "round",
-                        round,
-                        planned(day).rounds.stream().map(Round::id).toList()))
+                .orElseThrow(() -> command.noSuch("round", round, ids))
                 .open();
     }
 
@@ -266,8 +259,7 @@ public final class Ticking {
     private static Draft done(Tick tick, List<String> only, Place place) {
         Map<String, Json> values = new LinkedHashMap<>();
         values.put("task", new Json.Text(place.at("task"), tick.task));
-        tick.amount.ifPresent(
-                amount -> values.put("amount", new Json.Num(place.at("amount"), amount, amount.toString())));
+        tick.amount.ifPresent(all -> values.put("amount", new Json.Num(place.at("amount"), all, all.toString())));
         if (!only.isEmpty()) {
             values.put("only", list(only, place));
         }

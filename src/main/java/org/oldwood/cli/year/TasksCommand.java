@@ -175,29 +175,23 @@ public final class TasksCommand extends GardenCommand {
 
     /** Whether a round lies in the time, or is of the kind, that was asked for. */
     private Predicate<Round> asked(Set<String> kinds) {
-        if (which.isEmpty() || which.get().equals("year")) {
-            return round -> true;
-        }
-        String text = which.get();
-        if (kinds.contains(text)) {
-            return round -> round.kind().id().equals(text);
+        String text = which.orElse("year");
+        if (text.equals("year") || kinds.contains(text)) {
+            return round -> text.equals("year") || round.kind().id().equals(text);
         }
         try {
-            LocalDate first = today();
-            LocalDate last;
             if (text.equals("week")) {
-                last = first.plusDays(6);
-            } else if (text.equals("month")) {
-                last = first.plusMonths(1).minusDays(1);
-            } else if (text.contains("..")) {
-                int dots = text.indexOf("..");
-                first = LocalDate.parse(text.substring(0, dots));
-                last = LocalDate.parse(text.substring(dots + 2));
-            } else {
-                first = YearMonth.parse(text).atDay(1);
-                last = YearMonth.parse(text).atEndOfMonth();
+                return within(today(), today().plusDays(6));
             }
-            return within(first, last);
+            if (text.equals("month")) {
+                return within(today(), today().plusMonths(1).minusDays(1));
+            }
+            String[] days = text.split("\\.\\.", 2);
+            return days.length == 2
+                    ? within(LocalDate.parse(days[0]), LocalDate.parse(days[1]))
+                    : within(
+                            YearMonth.parse(text).atDay(1),
+                            YearMonth.parse(text).atEndOfMonth());
         } catch (DateTimeParseException e) {
             List<String> known = new ArrayList<>(List.of("week", "month", "year", MISSED));
             known.addAll(kinds);

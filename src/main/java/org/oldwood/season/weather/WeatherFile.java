@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.oldwood.store.Output;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problems;
+import org.oldwood.store.Text;
 
 /** A garden's {@code weather.csv}: reads it, adds to it, writes it whole or not at all. */
 public final class WeatherFile {
@@ -24,7 +25,7 @@ public final class WeatherFile {
         if (!Files.exists(file)) {
             return Weather.none();
         }
-        return WeatherReader.read(Files.readAllBytes(file), NAME, today, WeatherHints.NONE, problems)
+        return WeatherReader.read(Text.octets(file), NAME, today, WeatherHints.NONE, problems)
                 .map(WeatherImport::weather)
                 .orElse(Weather.none());
     }

@@ -300,7 +300,7 @@ final class ModelSequence {
     }
 
     private static Session session(ModelWire through) {
-        Session.Limits limits = new Session.Limits(Duration.ofMinutes(1), 1 << 20, Duration.ofMinutes(1), 200);
+        Session.Limits limits = new Session.Limits(Duration.ofHours(1), 1 << 20, Duration.ofHours(1), 200);
         return new Session(Optional.empty(), false, new Progress(text -> {}), limits, through);
     }
 
