@@ -100,9 +100,8 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     private Map<String, PlantState> plants() {
         Map<String, PlantState> plants = new LinkedHashMap<>();
-        for (Task task : all()) {
-            if ((task.state() == Task.State.OPEN) == open()
-                    && Set.of("plant", "stand").contains(task.subject().kind())) {
+        for (Task task : left()) {
+            if (Set.of("plant", "stand").contains(task.subject().kind())) {
                 task.subject()
                         .plants()
                         .forEach(plant -> plants.put(plant.plant().id(), plant));
@@ -111,10 +110,15 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
         return plants;
     }
 
-    /** The names of its beds, in walking order. */
+    /** What its title counts: what is left, or all of one that is finished. */
+    private List<Task> left() {
+        return open() ? tasks : finished;
+    }
+
+    /** The names of the beds in which something is left, or of all where it is finished, in walking order. */
     public Set<String> beds() {
         Set<String> beds = new LinkedHashSet<>();
-        all().forEach(task ->
+        left().forEach(task ->
                 task.subject().bed().ifPresent(bed -> beds.add(bed.bed().name())));
         return beds;
     }
@@ -236,8 +240,7 @@ public record Round(String id, RoundKind kind, LocalDate day, List<Task> tasks, 
 
     /** Empty where nothing of that job is left; with the crop's name where the job asks for it and there is one. */
     private String verb(RoundKind.Job job) {
-        List<String> crops = all().stream()
-                .filter(task -> (task.state() == Task.State.OPEN) == open())
+        List<String> crops = left().stream()
                 .filter(task -> job.rules().contains(task.rule().id()))
                 .map(Round::crop)
                 .distinct()

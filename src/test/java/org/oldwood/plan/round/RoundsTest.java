@@ -197,6 +197,22 @@ class RoundsTest {
                 .isTrue();
     }
 
+    @ParameterizedTest
+    @CsvSource({"52,2026-12-01,2027", "-42,2026-06-01,2026-27"})
+    void a_title_counts_the_beds_that_are_left(double latitude, String day, String season) {
+        String beds = "{'id':'a','name':'Bed A','areaM2':4},{'id':'b','name':'Bed B','areaM2':4}";
+        SmallGarden garden = currants(new SmallGarden(latitude, beds, ""))
+                .note("2020-05-15", "'planted','plant':'bc-9','crop':'blackcurrant','bed':'b'");
+        String id = "soil@" + season;
+        assertThat(round(garden, day, id).title()).isEqualTo("Soil test, 2 beds");
+
+        garden.note(day, "'soil-test','bed':'a','ph':6.5");
+        assertThat(round(garden, day, id).title()).isEqualTo("Soil test, Bed B");
+
+        garden.note(day, "'soil-test','bed':'b','ph':6.5");
+        assertThat(round(garden, day, id).title()).isEqualTo("Soil test, 2 beds");
+    }
+
     @Test
     void what_to_take_along_is_tools_and_sums_of_materials() throws IOException {
         Round feed = rounds("terrace-school", LocalDate.of(2026, 11, 25)).stream()
