@@ -114,7 +114,7 @@ public final class WhyCommand extends GardenCommand {
                                     + ".");
         }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
-        section("Why", task.reasons().stream().map(Reason::words).toList());
+        section("Why", task.reasons().stream().map(Reason::words).distinct().toList());
         section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
         section(
                 "How",
