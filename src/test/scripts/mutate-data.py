@@ -2,17 +2,18 @@
 """Changes the bundled data one place at a time, in a copy, and asks the tests that are not golden files.
 
 usage, at the repository's root, after the tests were compiled:
-  src/test/scripts/mutate-data.py CLASSPATH KIND [SEED [COUNT]]
-CLASSPATH: compiled tests, classes and libraries, with JUnit's console launcher (src/main/resources is put before them).
+  src/test/scripts/mutate-data.py CLASSES LIBRARIES KIND [SEED [COUNT]]
+CLASSES: the folders of compiled tests and classes. LIBRARIES: the class path of all else, with JUnit's launcher.
 KIND: safety (figures of reference/safety.txt, every caution's reach and figures, every rule's work), windows (both ends of
-every rule), random (numbers of crops, rules, materials and tables). With a SEED, COUNT of them are drawn.
+every rule), random (numbers of crops, rules, materials and tables), others (the same, without FiguresTest). With a SEED, COUNT of them are drawn.
 Prints each mutant that no test noticed, then the share.
 """
-import copy, json, os, random, re, shutil, subprocess, sys, tempfile
+import glob, json, os, random, re, subprocess, sys, tempfile
 
 DATA = "src/main/resources"
 ROOT = DATA + "/org/oldwood/"
-FIGURES = ["org.oldwood.SafetyFiguresTest", "org.oldwood.DataTest"]
+OWN = ["src/test/resources"]
+FIGURES = ["org.oldwood.FiguresTest", "org.oldwood.SafetyFiguresTest", "org.oldwood.DataTest"]
 REACH = ["org.oldwood.plan.CautionsTest"]
 WINDOWS = ["org.oldwood.plan.RuleWindowsTest"]
 GOLDEN = "(DemoCalendars|Readme|DependenciesDoc|RecordDoc|Schema|ObservedStages|Errors|Kill|Fuzz|FullDisk).*"
@@ -159,50 +160,64 @@ def chance(seed, count):
         yield "%s/%s: %s to %s" % (name, "/".join(map(str, path)), before, holder[path[-1]]), (name, document)
 
 
-def noticed(classpath, selection, mutant):
-    name, document = mutant
-    with tempfile.TemporaryDirectory() as folder:
-        target = os.path.join(folder, "org/oldwood", name)
-        os.makedirs(os.path.dirname(target))
-        with open(target, "w", encoding="utf-8") as file:
-            json.dump(document, file)
-        run = subprocess.run(
+class Tests:
+    """One process that runs test classes on a changed document; a process for each change took ten seconds."""
+
+    def __init__(self, libraries):
+        own = [os.path.abspath(each) + "/" for each in [DATA] + OWN]
+        self.run = subprocess.Popen(
             ["java", "-Xmx1g", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djqwik.tries.default=50",
-             "-cp", ":".join([folder, DATA, classpath]), "org.junit.platform.console.ConsoleLauncher", "execute",
-             "--details=none", "--disable-banner", "--exclude-classname", ".*\\." + GOLDEN] + selection,
-            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-        return run.returncode != 0
+             "-cp", libraries, "src/test/scripts/DataFaults.java", ":".join(own)],
+            stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
 
-
-def classes(names):
-    return ["--select-class=" + each for each in names]
+    def fail(self, names, mutant):
+        name, document = mutant
+        with tempfile.TemporaryDirectory() as folder:
+            target = os.path.join(folder, "org/oldwood", name)
+            os.makedirs(os.path.dirname(target))
+            with open(target, "w", encoding="utf-8") as file:
+                json.dump(document, file)
+            self.run.stdin.write(" ".join([folder + "/"] + names) + "\n")
+            self.run.stdin.flush()
+            for line in self.run.stdout:
+                if line.startswith("= "):
+                    return line.strip() != "= ok"
+        sys.exit("the tests ended early")
 
 
 def quick(kind, name):
     if kind == "safety":
-        return classes(REACH if name.startswith(("cautions", "rules")) else FIGURES)
-    return classes(WINDOWS if kind == "windows" else FIGURES + REACH + WINDOWS)
+        return REACH if name.startswith(("cautions", "rules")) else FIGURES
+    return WINDOWS if kind == "windows" else FIGURES + REACH + WINDOWS
 
 
 def rooms(name):
-    for key, found in ROOMS.items():
-        if key in name:
-            return ["--select-package=org.oldwood." + each for each in found]
-    return ["--select-package=org.oldwood.plan"]
+    found = next((found for key, found in ROOMS.items() if key in name), ["plan"])
+    names = []
+    for room in found:
+        for path in glob.glob("src/test/java/org/oldwood/%s/**/*Test.java" % room.replace(".", "/"), recursive=True):
+            if not re.fullmatch(GOLDEN, os.path.basename(path)):
+                names.append(path[len("src/test/java/"):-len(".java")].replace("/", "."))
+    return sorted(names)
 
 
 def main():
-    classpath, kind = sys.argv[1:3]
-    seed, count = (int(sys.argv[3]) if len(sys.argv) > 3 else 1), (int(sys.argv[4]) if len(sys.argv) > 4 else 200)
+    classes, libraries, kind = sys.argv[1:4]
+    OWN.extend(classes.split(":"))
+    seed, count = (int(sys.argv[4]) if len(sys.argv) > 4 else 1), (int(sys.argv[5]) if len(sys.argv) > 5 else 200)
+    if kind == "others":
+        FIGURES.remove("org.oldwood.FiguresTest")
+        kind = "random"
     mutants = list({"safety": safety, "windows": windows, "random": lambda: chance(seed, count)}[kind]())
-    if kind != "random" and len(sys.argv) > 3:
+    if kind != "random" and len(sys.argv) > 4:
         mutants = random.Random(seed).sample(mutants, min(count, len(mutants)))
-    if noticed(classpath, classes(FIGURES + REACH + WINDOWS), ("format-of-nothing.json", {})):
+    tests = Tests(libraries)
+    if tests.fail(FIGURES + REACH + WINDOWS, ("format-of-nothing.json", {})):
         sys.exit("the tests fail on the data as it is")
     lived = 0
     for what, mutant in mutants:
-        if not noticed(classpath, quick(kind, mutant[0]), mutant) and (
-                kind != "random" or not noticed(classpath, rooms(mutant[0]), mutant)):
+        if not tests.fail(quick(kind, mutant[0]), mutant) and (
+                kind != "random" or not tests.fail(rooms(mutant[0]), mutant)):
             lived += 1
             print("not noticed:", what, flush=True)
     print("%s: %d of %d noticed" % (kind, len(mutants) - lived, len(mutants)))

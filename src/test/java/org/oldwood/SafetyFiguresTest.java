@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +46,7 @@ class SafetyFiguresTest {
                 .toList();
     }
 
-    private static Stream<String> lines(Path file) {
+    static Stream<String> lines(Path file) {
         try {
             return Files.readAllLines(file).stream();
         } catch (IOException e) {
@@ -98,7 +99,7 @@ class SafetyFiguresTest {
         }
     }
 
-    private static Json at(String path) {
+    static Json at(String path) {
         int end = path.indexOf(".json") + ".json".length();
         Json found = DATA.read(path.substring(0, end)).orElseThrow();
         for (String name : new ArrayList<>(List.of(path.substring(end).split("/", -1)))) {
@@ -113,17 +114,18 @@ class SafetyFiguresTest {
         return found;
     }
 
-    /** Members by key, items of a list by their id. */
-    private static Stream<Map.Entry<String, Json>> children(Json value) {
+    /** Members by key, items of a list by their id, or by their place where they have none. */
+    static Stream<Map.Entry<String, Json>> children(Json value) {
         if (value instanceof Json.Obj object) {
             return object.members().entrySet().stream();
         }
-        return value instanceof Json.Arr array
-                ? array.items().stream()
-                        .filter(item -> item instanceof Json.Obj object
-                                && object.members().get("id") instanceof Json.Text)
-                        .map(item -> Map.entry(
-                                ((Json.Text) ((Json.Obj) item).members().get("id")).value(), item))
-                : Stream.of();
+        List<Json> items = value instanceof Json.Arr array ? array.items() : List.of();
+        return IntStream.range(0, items.size()).mapToObj(at -> Map.entry(name(items.get(at), at), items.get(at)));
+    }
+
+    private static String name(Json item, int at) {
+        return item instanceof Json.Obj object && object.members().get("id") instanceof Json.Text id
+                ? id.value()
+                : Integer.toString(at);
     }
 }
