@@ -15,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
@@ -25,11 +27,12 @@ import org.oldwood.store.Json;
  * Reads a record from an object of the data: each component from the key of its name ({@code sources} from
  * {@code source}), as {@link Key} says otherwise. What is missing, of another kind, out of range or not known is a
  * problem of the document. A {@code note} is empty and a flag false where absent; any object may say {@code source},
- * {@code seen} and {@code note}. A type with a static
+ * {@code seen}, {@code unit} and {@code note}. A type with a static
  * {@code read(Fields)} is read by that.
  */
 public final class RecordReader {
     private static final String SEEN = "seen";
+    private static final Set<String> GROUNDS = Set.of("source", SEEN, "note", "unit");
 
     private RecordReader() {}
 
@@ -48,13 +51,27 @@ public final class RecordReader {
         Notes notes = kind.getAnnotation(Notes.class);
         List<String> wanted = notes == null ? List.of() : List.of(notes.value());
         wanted.forEach(fields::raw);
+        end(fields, wanted.contains(SEEN));
+        return read;
+    }
+
+    /** Ends the reading of an object: what grounds it is judged, and other keys are told. */
+    private static void end(Fields fields, boolean marked) {
         fields.texts("source");
         fields.text("note", "");
-        if (wanted.contains(SEEN) || fields.has(SEEN)) {
+        fields.text("unit", "");
+        if (marked || fields.has(SEEN)) {
             fields.oneOf(SEEN, Seen.keys());
         }
         fields.done();
-        return read;
+    }
+
+    /** The records of a list by their ids. */
+    public static <R extends Record> Map<String, R> byId(
+            Fields fields, String key, Class<R> kind, Function<R, String> id) {
+        Map<String, R> all = new LinkedHashMap<>();
+        fields.objects(key).stream().map(each -> read(each, kind)).forEach(each -> all.put(id.apply(each), each));
+        return all;
     }
 
     private static <R extends Record> R part(Fields fields, Class<R> kind, Map<String, ?> given) {
@@ -173,13 +190,13 @@ public final class RecordReader {
             }
             BiConsumer<Object, String> put = (id, name) -> all.put(id, new Component(inner, name, as).of(of));
             if (by == String.class) {
-                inner.keys().forEach(name -> put.accept(name, name));
+                inner.keys().stream().filter(name -> !GROUNDS.contains(name)).forEach(name -> put.accept(name, name));
             } else {
                 Arrays.stream(by.getEnumConstants())
                         .filter(id -> inner.has(word(id)))
                         .forEach(id -> put.accept(id, word(id)));
             }
-            inner.done();
+            end(inner, false);
             return all;
         }
     }

@@ -11,7 +11,6 @@ import org.oldwood.store.Fields;
  * @param least at least
  * @param most at most
  */
-@Notes("unit")
 public record WoodAge(
         List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note)
         implements Checked {

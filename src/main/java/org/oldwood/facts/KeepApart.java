@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -44,7 +45,7 @@ public final class KeepApart {
     public static KeepApart read(Documents documents, GardenState state) {
         KeepApart apart = new KeepApart();
         documents.optionalFields("keep-apart.json").ifPresent(fields -> fields.objects("apart")
-                .forEach(apart::readPair));
+                .forEach(pair -> apart.pairs.add(RecordReader.read(pair, Pair.class))));
         for (Fields file : documents.all("materials")) {
             for (String list : LISTS) {
                 file.objects(list).forEach(material -> apart.tagsOfMaterial
@@ -54,15 +55,6 @@ public final class KeepApart {
         }
         state.beds().values().forEach(apart::readBed);
         return apart;
-    }
-
-    private void readPair(Fields fields) {
-        pairs.add(new Pair(
-                fields.text("id"),
-                fields.text("first"),
-                fields.text("then"),
-                Figure.read(fields, "days"),
-                fields.text("reason")));
     }
 
     private void readBed(BedState bed) {

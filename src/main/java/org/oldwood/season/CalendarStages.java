@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.crop.Stage;
@@ -21,7 +22,12 @@ import org.oldwood.store.Fields;
 public final class CalendarStages implements Stages {
     private final Map<String, Map<Stage, Row>> byCrop = new HashMap<>();
 
-    private record Row(MonthDay north, int plusMinusDays, List<String> sources, Seen seen, String why) {}
+    private record Row(
+            MonthDay north,
+            @Key(least = 0, most = 120) int plusMinusDays,
+            List<String> sources,
+            Seen seen,
+            String note) {}
 
     @Override
     public StageDate date(Crop crop, Season season, Stage stage) {
@@ -41,7 +47,7 @@ public final class CalendarStages implements Stages {
                         stage.words(),
                         season.hemisphere() == Hemisphere.NORTH ? "northern" : "southern",
                         row.seen.words(),
-                        row.why);
+                        row.note.isEmpty() ? "" : "; " + row.note);
         return new StageDate(day, row.plusMinusDays, Basis.CALENDAR, words, row.sources);
     }
 
@@ -63,7 +69,10 @@ public final class CalendarStages implements Stages {
         }
         Optional<Row> before = Optional.empty();
         for (Stage stage : Stage.values()) {
-            before = calendar.get().object(stage.key()).map(CalendarStages::row).or(notToldApart(before));
+            before = calendar.get()
+                    .object(stage.key())
+                    .map(fields -> RecordReader.read(fields, Row.class))
+                    .or(notToldApart(before));
             before.ifPresent(row -> rows.put(stage, row));
         }
         return rows;
@@ -72,17 +81,6 @@ public final class CalendarStages implements Stages {
     /** A crop of a garden's own may know fewer stages than there are. */
     private static Supplier<Optional<Row>> notToldApart(Optional<Row> before) {
         return () -> before.map(row -> new Row(
-                row.north, row.plusMinusDays, row.sources, row.seen, "; the crop gives no day of its own for it"));
-    }
-
-    private static Row row(Fields fields) {
-        Row row = new Row(
-                RecordReader.monthDay(fields, "north"),
-                fields.count("plusMinusDays", 0, 120),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.optionalText("note").map(note -> "; " + note).orElse(""));
-        fields.done();
-        return row;
+                row.north, row.plusMinusDays, row.sources, row.seen, "the crop gives no day of its own for it"));
     }
 }

@@ -3,6 +3,7 @@ package org.oldwood.season;
 import java.time.MonthDay;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
 import org.oldwood.crop.Stage;
 
 /**
@@ -23,7 +24,7 @@ public sealed interface StageRule {
      * @param warmSummer what holds where summers are too warm for the sum
      */
     record Heat(
-            double baseC,
+            @Key(least = -20, most = 30) double baseC,
             boolean dayLength,
             Figure sum,
             Figure plusMinus,
@@ -42,7 +43,7 @@ public sealed interface StageRule {
      */
     record HeatAfter(
             Stage of,
-            double baseC,
+            @Key(least = -20, most = 30) double baseC,
             Figure sum,
             Figure days,
             Figure plusMinus,

@@ -5,7 +5,6 @@ import org.oldwood.cli.command.Out;
 import org.oldwood.craft.water.Soil;
 import org.oldwood.craft.water.Soils;
 import org.oldwood.craft.water.WaterData;
-import org.oldwood.crop.Seen;
 import org.oldwood.facts.water.BedGround;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.GardenFolder;
@@ -51,9 +50,7 @@ public final class FeelWords {
         out.line();
         out.line("On " + guide.soils() + ":");
         for (Soil.FeelClass one : guide.classes()) {
-            String mark = one.seen().equals(Seen.READ.key())
-                    ? ""
-                    : " (" + Seen.parse(one.seen()).words() + ")";
+            String mark = one.seen().beside();
             out.hanging("  " + one.word() + " (" + WaterWords.range(one) + "): ", 4, one.text() + mark);
         }
     }

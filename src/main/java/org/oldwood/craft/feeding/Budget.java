@@ -107,7 +107,7 @@ public record Budget(
                         limits.worthGiving(due),
                         kept,
                         limits,
-                        tables.limits().nitrogenWeight(),
+                        tables.limits().nitrogenWeight().is(),
                         tables.limits().smallest().p2o5());
     }
 

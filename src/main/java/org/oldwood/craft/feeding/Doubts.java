@@ -2,7 +2,7 @@ package org.oldwood.craft.feeding;
 
 import java.util.Optional;
 import org.oldwood.craft.feeding.liming.Lime;
-import org.oldwood.store.Fields;
+import org.oldwood.crop.Key;
 import org.oldwood.words.Words;
 
 /**
@@ -16,17 +16,13 @@ import org.oldwood.words.Words;
  * @param mostLime most of a lime, g/m²
  * @param leastLime least of a lime, g/m²
  */
-public record Doubts(double mostN, double most, double mostBulky, double least, double mostLime, double leastLime) {
-    static Doubts read(Fields fields) {
-        return new Doubts(
-                fields.number("mostNGPerM2", 0, 1e6),
-                fields.number("mostGPerM2", 0, 1e6),
-                fields.number("mostBulkyGPerM2", 0, 1e6),
-                fields.number("leastGPerM2", 0, 1e6),
-                fields.number("mostLimeGPerM2", 0, 1e6),
-                fields.number("leastLimeGPerM2", 0, 1e6));
-    }
-
+public record Doubts(
+        @Key("mostNGPerM2") double mostN,
+        @Key("mostGPerM2") double most,
+        @Key("mostBulkyGPerM2") double mostBulky,
+        @Key("leastGPerM2") double least,
+        @Key("mostLimeGPerM2") double mostLime,
+        @Key("leastLimeGPerM2") double leastLime) {
     /** A question about so much of a feed on so much ground; empty where it is likely. */
     public Optional<String> about(Feed feed, double grams, double areaM2) {
         double gPerM2 = grams / areaM2;

@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Fields;
 
 /**
@@ -22,6 +25,7 @@ import org.oldwood.store.Fields;
  * @param chlorideFreeAbove K2O in g/m² above which potash must be free of chloride
  * @param exclude tags of materials that it must not get, with the reason
  */
+@Notes("perAge")
 public record FeedingProfile(
         Figure targetPh,
         boolean acidSoil,
@@ -42,9 +46,10 @@ public record FeedingProfile(
     public record School(String id, String name, Map<Nutrient, String> tables) {}
 
     /** Cultivars whose names start with one of {@code starts} take nitrogen by another table. */
-    public record Cultivars(List<String> starts, String nitrogenTable) {}
+    public record Cultivars(List<String> starts, @Key("N") String nitrogenTable) {}
 
     /** Materials with {@code tag} are not given, because of {@code reason}. */
+    @Notes("seen")
     public record Excluded(String tag, String reason, List<String> sources) {}
 
     /** The crop's section; empty where neither the crop nor the one it is like has one. */
@@ -54,36 +59,15 @@ public record FeedingProfile(
 
     static FeedingProfile read(Fields fields) {
         fields.count("format", 1, 1);
-        fields.optionalText("note");
-        fields.flag("perAge", false);
-        FeedingProfile profile = new FeedingProfile(
-                Figure.read(fields, "targetPh"),
-                fields.flag("acidSoil", false),
-                Figure.optional(fields, "limeOnlyBelow"),
-                Figure.optional(fields, "ureaBelowPh"),
-                fields.objects("schools").stream().map(FeedingProfile::school).toList(),
-                fields.objects("cultivars").stream()
-                        .map(FeedingProfile::cultivar)
-                        .toList(),
-                fields.object("planting").map(FeedingProfile::tables).orElse(Map.of()),
-                fields.text("timing"),
-                Figure.optional(fields, "chlorideFreeAbove"),
-                fields.objects("exclude").stream().map(FeedingProfile::excluded).toList());
-        fields.done();
-        return profile;
+        List<School> schools =
+                fields.objects("schools").stream().map(FeedingProfile::school).toList();
+        Map<Nutrient, String> planting =
+                fields.object("planting").map(FeedingProfile::tables).orElse(Map.of());
+        return RecordReader.read(fields, FeedingProfile.class, Map.of("schools", schools, "planting", planting));
     }
 
     private static School school(Fields fields) {
         return new School(fields.text("id"), fields.text("name"), tables(fields));
-    }
-
-    private static Cultivars cultivar(Fields fields) {
-        return new Cultivars(fields.texts("starts"), fields.text("N"));
-    }
-
-    private static Excluded excluded(Fields fields) {
-        fields.text("seen");
-        return new Excluded(fields.text("tag"), fields.text("reason"), fields.texts("source"));
     }
 
     private static Map<Nutrient, String> tables(Fields fields) {

@@ -1,10 +1,11 @@
 package org.oldwood.craft.feeding;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -17,8 +18,7 @@ import org.oldwood.store.Fields;
  * @param tables tables of need by id
  * @param timings timings by id
  * @param vigour factor of the nitrogen need by growth: weak, normal, strong
- * @param youngSeasons seasons for which a plant counts as young
- * @param youngTimes factor of the nitrogen need while young
+ * @param young what plants need while young
  * @param limits the single figures
  * @param usual feeds to reckon with where the grower names none
  * @param winter what winter leaves, and which season is fed
@@ -28,18 +28,17 @@ import org.oldwood.store.Fields;
  * @param recipes the recipes found so far by these tables
  */
 public record FeedingTables(
-        SoilClasses soils,
+        @Key("soilClasses") SoilClasses soils,
         SoilIndex index,
         Figure targetIndex,
         Map<String, NeedTable> tables,
         Map<String, Timing> timings,
-        Map<String, Double> vigour,
-        int youngSeasons,
-        double youngTimes,
-        Limits limits,
+        @Key(least = 0, most = 3) Map<String, Double> vigour,
+        Young young,
+        @Key(Key.HERE) Limits limits,
         Usual usual,
         Winter winter,
-        Doubts doubts,
+        @Key("doubt") Doubts doubts,
         Humus humus,
         Tub tub,
         Recipe.Found recipes) {
@@ -62,11 +61,7 @@ public record FeedingTables(
      * @param richAbove organic matter from which it does, %
      * @param nitrogenShare share of a table for mineral soils that is still given
      */
-    public record Humus(Figure richAbove, Figure nitrogenShare) {
-        static Humus read(Fields fields) {
-            return new Humus(Figure.read(fields, "richAbove"), Figure.read(fields, "nitrogenShare"));
-        }
-    }
+    public record Humus(Figure richAbove, Figure nitrogenShare) {}
 
     /**
      * The food of plants in tubs.
@@ -77,16 +72,7 @@ public record FeedingTables(
      * @param weeks over how many weeks it is given
      * @param weeksAtOnce for how many weeks one task speaks
      */
-    public record Tub(Figure nPerLitre, Figure p2o5PerN, Figure k2oPerN, Figure weeks, Figure weeksAtOnce) {
-        static Tub read(Fields fields) {
-            return new Tub(
-                    Figure.read(fields, "nPerLitre"),
-                    Figure.read(fields, "p2o5PerN"),
-                    Figure.read(fields, "k2oPerN"),
-                    Figure.read(fields, "weeks"),
-                    Figure.read(fields, "weeksAtOnce"));
-        }
-    }
+    public record Tub(Figure nPerLitre, Figure p2o5PerN, Figure k2oPerN, Figure weeks, Figure weeksAtOnce) {}
 
     /**
      * Single figures.
@@ -115,92 +101,26 @@ public record FeedingTables(
             Figure potashToMagnesiumMost,
             Figure soilTestEvery,
             Figure retestAfter,
-            ManureWait manure,
-            double nitrogenWeight,
+            @Key(Key.HERE) ManureWait manure,
+            Figure nitrogenWeight,
             Figure overdoneMost,
             Figure organicNMost,
             Nutrients carried,
-            Nutrients smallest) {
-        static Limits read(Fields fields) {
-            return new Limits(
-                    Figure.read(fields, "residualShare"),
-                    Figure.read(fields, "organicShareMost"),
-                    Figure.read(fields, "dressingMostN"),
-                    Figure.read(fields, "dressingMostNOnPeat"),
-                    Figure.read(fields, "plantingYearMostN"),
-                    Figure.read(fields, "potashToMagnesiumMost"),
-                    Figure.read(fields, "soilTestEvery"),
-                    Figure.read(fields, "retestAfter"),
-                    ManureWait.read(fields),
-                    Figure.read(fields, "nitrogenWeight").is(),
-                    Figure.read(fields, "overdoneMost"),
-                    Figure.read(fields, "organicNMost"),
-                    nutrients(part(fields, "carried")),
-                    nutrients(part(fields, "smallest")));
-        }
-    }
+            Nutrients smallest) {}
 
     public static FeedingTables read(Documents documents) {
         Fields fields = documents.fields("feeding.json");
         fields.count("format", 1, 1);
-        Fields young = part(fields, "young");
-        FeedingTables all = new FeedingTables(
-                SoilClasses.read(part(fields, "soilClasses")),
-                SoilIndex.read(part(fields, "index")),
-                Figure.read(fields, "targetIndex"),
-                tables(fields),
-                timings(fields),
-                vigour(part(fields, "vigour")),
-                young.count("seasons", 0, 10),
-                young.number("times", 0, 1),
-                Limits.read(fields),
-                usual(part(fields, "usual")),
-                Winter.read(part(fields, "winter")),
-                Doubts.read(part(fields, "doubt")),
-                Humus.read(part(fields, "humus")),
-                Tub.read(part(fields, "tub")),
-                new Recipe.Found());
-        fields.done();
-        return all;
+        Map<String, NeedTable> tables = RecordReader.byId(fields, "tables", NeedTable.class, NeedTable::id);
+        Map<String, Timing> timings = RecordReader.byId(fields, "timings", Timing.class, Timing::id);
+        return RecordReader.read(
+                fields,
+                FeedingTables.class,
+                Map.of("tables", tables, "timings", timings, "recipes", new Recipe.Found()));
     }
 
-    private static Usual usual(Fields fields) {
-        return new Usual(fields.texts("feeds"), fields.texts("acidSoilFeeds"));
-    }
-
-    private static Fields part(Fields fields, String key) {
-        return fields.object(key).orElseThrow(() -> new IllegalStateException("feeding.json has no " + key));
-    }
-
-    private static Nutrients nutrients(Fields fields) {
-        return Nutrients.each(nutrient -> Figure.read(fields, nutrient.symbol()).is());
-    }
-
-    private static Map<String, NeedTable> tables(Fields fields) {
-        Map<String, NeedTable> tables = new LinkedHashMap<>();
-        for (Fields inner : fields.objects("tables")) {
-            NeedTable table = NeedTable.read(inner);
-            tables.put(table.id(), table);
-        }
-        return tables;
-    }
-
-    private static Map<String, Timing> timings(Fields fields) {
-        Map<String, Timing> timings = new LinkedHashMap<>();
-        for (Fields inner : fields.objects("timings")) {
-            Timing timing = Timing.read(inner);
-            timings.put(timing.id(), timing);
-        }
-        return timings;
-    }
-
-    private static Map<String, Double> vigour(Fields fields) {
-        Map<String, Double> factors = new LinkedHashMap<>();
-        for (String growth : new String[] {"weak", "normal", "strong"}) {
-            factors.put(growth, fields.number(growth, 0, 3));
-        }
-        return factors;
-    }
+    /** Seasons for which a plant counts as young, and the factor of the nitrogen need while it does. */
+    public record Young(@Key(least = 0, most = 10) int seasons, @Key(least = 0, most = 1) double times) {}
 
     /** The timing of a known id. */
     public Timing timing(String id) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.Lime;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -27,18 +28,9 @@ public final class Materials {
     }
 
     private void add(Fields document) {
-        for (Fields fields : document.objects("feeds")) {
-            Feed feed = Feed.read(fields);
-            feeds.put(feed.id(), feed);
-        }
-        for (Fields fields : document.objects("limes")) {
-            Lime lime = Lime.read(fields);
-            limes.put(lime.id(), lime);
-        }
-        for (Fields fields : document.objects("acidifiers")) {
-            Acidifier acidifier = Acidifier.read(fields);
-            acidifiers.put(acidifier.id(), acidifier);
-        }
+        document.objects("feeds").stream().map(Feed::read).forEach(feed -> feeds.put(feed.id(), feed));
+        limes.putAll(RecordReader.byId(document, "limes", Lime.class, Lime::id));
+        acidifiers.putAll(RecordReader.byId(document, "acidifiers", Acidifier.class, Acidifier::id));
     }
 
     public Optional<Feed> feed(String id) {

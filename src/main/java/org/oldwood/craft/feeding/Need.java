@@ -204,8 +204,10 @@ public record Need(Nutrients gPerM2, Set<Nutrient> known, String school, List<St
 
         private double adjusted(double n, boolean byAge) {
             double now = n;
-            if (!byAge && asked.age().isPresent() && asked.age().getAsInt() <= tables.youngSeasons()) {
-                now = times(now, tables.youngTimes(), "season " + asked.age().getAsInt() + ", young");
+            if (!byAge
+                    && asked.age().isPresent()
+                    && asked.age().getAsInt() <= tables.young().seasons()) {
+                now = times(now, tables.young().times(), "season " + asked.age().getAsInt() + ", young");
             }
             if (!byAge && asked.soil().organic()) {
                 sources.addAll(tables.humus().nitrogenShare().sources());

@@ -1,11 +1,11 @@
 package org.oldwood.craft.feeding;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
 import org.oldwood.crop.Seen;
-import org.oldwood.store.Fields;
 
 /**
  * One published table of the need of one nutrient: a value for each class of soil, or each soil index, or each age of
@@ -20,38 +20,16 @@ import org.oldwood.store.Fields;
  * @param seen how it was seen
  * @param note what to know about it
  */
+@Notes({"low", "high"})
 public record NeedTable(
         String id,
-        String by,
-        String unit,
-        Map<String, Double> values,
-        OptionalDouble otherwise,
+        @Key(words = {"soil", "index", "age", "all"}) String by,
+        @Key(words = {"g/m2", "lb/acre", "g/bush", "g/m row"}) String unit,
+        @Key(least = 0, most = 1000) Map<String, Double> values,
+        @Key(least = 0, most = 1000) OptionalDouble otherwise,
         List<String> sources,
         Seen seen,
         String note) {
-    static NeedTable read(Fields fields) {
-        NeedTable table = new NeedTable(
-                fields.text("id"),
-                fields.oneOf("by", List.of("soil", "index", "age", "all")),
-                fields.oneOf("unit", List.of("g/m2", "lb/acre", "g/bush", "g/m row")),
-                values(fields),
-                fields.optionalNumber("otherwise", 0, 1000),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""));
-        fields.optionalNumber("low", 0, 1000);
-        fields.optionalNumber("high", 0, 1000);
-        fields.done();
-        return table;
-    }
-
-    private static Map<String, Double> values(Fields fields) {
-        Map<String, Double> values = new LinkedHashMap<>();
-        fields.object("values")
-                .ifPresent(inner -> inner.keys().forEach(key -> values.put(key, inner.number(key, 0, 1000))));
-        return values;
-    }
-
     /** The value for a soil class; empty where the table has no such class. */
     OptionalDouble forSoil(String soilClass) {
         return values.containsKey(soilClass) ? OptionalDouble.of(values.get(soilClass)) : OptionalDouble.empty();

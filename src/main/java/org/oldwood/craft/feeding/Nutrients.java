@@ -1,6 +1,8 @@
 package org.oldwood.craft.feeding;
 
 import java.util.function.ToDoubleFunction;
+import org.oldwood.crop.Figure;
+import org.oldwood.store.Fields;
 
 /**
  * Amounts of the four nutrients in one unit, g/m² for example; the method that gives them says which. An amount may be
@@ -19,6 +21,13 @@ public record Nutrients(double n, double p2o5, double k2o, double mgo) {
             throw new IllegalArgumentException(
                     "nutrients must be finite but are " + n + ", " + p2o5 + ", " + k2o + ", " + mgo);
         }
+    }
+
+    static Nutrients read(Fields figures) {
+        Nutrients read =
+                each(nutrient -> Figure.read(figures, nutrient.symbol()).is());
+        figures.done();
+        return read;
     }
 
     /** The amounts that {@code each} gives. */

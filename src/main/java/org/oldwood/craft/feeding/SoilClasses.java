@@ -1,17 +1,11 @@
 package org.oldwood.craft.feeding;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.oldwood.store.Fields;
 
 /** In which class of each published table a soil texture falls. */
-public final class SoilClasses {
+public record SoilClasses(List<Row> soils) {
     private static final String LIGHT = "light-sand";
-
-    private final Map<String, Row> rows = new LinkedHashMap<>();
 
     /**
      * One texture.
@@ -22,23 +16,8 @@ public final class SoilClasses {
      * @param gardenLime class of the American garden table of lime
      * @param organic whether it is no mineral soil but peat
      */
-    public record Row(String nitrogen, String lime, String sulphur, String gardenLime, boolean organic) {}
-
-    static SoilClasses read(Fields fields) {
-        SoilClasses all = new SoilClasses();
-        for (Fields soil : fields.objects("soils")) {
-            all.rows.put(
-                    soil.text("texture"),
-                    new Row(
-                            soil.text("nitrogen"),
-                            soil.text("lime"),
-                            soil.text("sulphur"),
-                            soil.text("gardenLime"),
-                            soil.flag("organic", false)));
-            soil.done();
-        }
-        return all;
-    }
+    public record Row(
+            String texture, String nitrogen, String lime, String sulphur, String gardenLime, boolean organic) {}
 
     /** Its class in the nitrogen tables; empty where the texture is not known. */
     public Optional<String> nitrogen(Optional<String> texture) {
@@ -56,11 +35,11 @@ public final class SoilClasses {
     }
 
     public Optional<Row> of(String texture) {
-        return Optional.ofNullable(rows.get(texture));
+        return soils.stream().filter(row -> row.texture.equals(texture)).findFirst();
     }
 
     /** The textures that are known, light to heavy. */
     public List<String> textures() {
-        return new ArrayList<>(rows.keySet());
+        return soils.stream().map(Row::texture).toList();
     }
 }

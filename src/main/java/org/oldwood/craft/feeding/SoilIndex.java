@@ -1,7 +1,7 @@
 package org.oldwood.craft.feeding;
 
 import java.util.List;
-import org.oldwood.store.Fields;
+import org.oldwood.crop.Key;
 
 /**
  * Turns what a laboratory measured (mg/l of soil) into the British soil index.
@@ -13,11 +13,8 @@ import org.oldwood.store.Fields;
  * @param potassium least mg/l of index 0, 1, 2 …
  * @param magnesium least mg/l of index 0, 1, 2 …
  */
-public record SoilIndex(List<Double> phosphorus, List<Double> potassium, List<Double> magnesium) {
-    static SoilIndex read(Fields fields) {
-        return new SoilIndex(fields.numbers("P"), fields.numbers("K"), fields.numbers("Mg"));
-    }
-
+public record SoilIndex(
+        @Key("P") List<Double> phosphorus, @Key("K") List<Double> potassium, @Key("Mg") List<Double> magnesium) {
     public int ofPhosphorus(double mgPerLitre) {
         return index(phosphorus, mgPerLitre);
     }

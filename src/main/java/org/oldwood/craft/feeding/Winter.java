@@ -3,13 +3,12 @@ package org.oldwood.craft.feeding;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
 import org.oldwood.season.Hemisphere;
 import org.oldwood.season.Season;
-import org.oldwood.store.Fields;
-import org.oldwood.store.IsoDate;
 
 /**
  * Which season's crop is fed by what is given out of season, and what winter rain leaves of quick nitrogen.
@@ -22,33 +21,15 @@ import org.oldwood.store.IsoDate;
  * @param leftElsewhere the share where the soil is not known
  * @param note whose figures these are
  */
+@Notes("seen")
 public record Winter(
         MonthDay feedingFirst,
         MonthDay feedingLast,
         MonthDay lossFirst,
         MonthDay lossLast,
-        Map<String, Double> left,
-        double leftElsewhere,
+        @Key(least = 0, most = 1) Map<String, Double> left,
+        @Key(least = 0, most = 1) double leftElsewhere,
         String note) {
-
-    static Winter read(Fields fields) {
-        fields.texts("source");
-        fields.text("seen");
-        fields.text("unit");
-        Map<String, Double> left = new HashMap<>();
-        Fields soils = fields.object("left").orElseThrow();
-        soils.keys().forEach(soil -> left.put(soil, soils.number(soil, 0, 1)));
-        Winter winter = new Winter(
-                IsoDate.monthDay(fields.text("feedingFirst")),
-                IsoDate.monthDay(fields.text("feedingLast")),
-                IsoDate.monthDay(fields.text("lossFirst")),
-                IsoDate.monthDay(fields.text("lossLast")),
-                left,
-                fields.number("leftElsewhere", 0, 1),
-                fields.text("note"));
-        fields.done();
-        return winter;
-    }
 
     /** The season whose time of feeding the day lies nearest to; of two as near the earlier one. */
     public Season feeds(LocalDate day, Hemisphere hemisphere) {

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
 import org.oldwood.crop.Seen;
-import org.oldwood.store.Fields;
 
 /**
  * A mulching material.
@@ -25,6 +26,7 @@ import org.oldwood.store.Fields;
  * @param poison what in it harms animals; absent for most
  * @param cautions ids of cautions to show
  */
+@Notes("barrow")
 public record Mulch(
         String id,
         String name,
@@ -37,7 +39,7 @@ public record Mulch(
         Optional<String> asFeed,
         boolean nitrogenDrawdown,
         boolean acidSoil,
-        Optional<String> warning,
+        @Key("ph") Optional<String> warning,
         Optional<Poison> poison,
         List<String> cautions) {
 
@@ -49,13 +51,6 @@ public record Mulch(
      * @param flakes the layers into which it comes apart by hand
      */
     public record Bale(Figure kg, Figure volume, Figure flakes) {
-        static Bale read(Fields fields) {
-            Bale bale =
-                    new Bale(Figure.read(fields, "kg"), Figure.read(fields, "volume"), Figure.read(fields, "flakes"));
-            fields.done();
-            return bale;
-        }
-
         /** What one flake of a bale of so many kilograms weighs, kg. */
         public double flakeKg(double baleKg) {
             return baleKg / flakes.is();
@@ -69,37 +64,10 @@ public record Mulch(
      * @param mgPerKg from how much of it for each kilogram of body weight an animal shows signs, mg
      */
     public record Poison(Figure percent, Figure mgPerKg) {
-        static Poison read(Fields fields) {
-            Poison poison = new Poison(Figure.read(fields, "percent"), Figure.read(fields, "mgPerKg"));
-            fields.done();
-            return poison;
-        }
-
         /** From how much of the mulch an animal shows signs, g, where it holds so many percent. */
         public double gramsForSigns(double animalKg, double percentOfWeight) {
             return animalKg * mgPerKg.is() / 1000 / (percentOfWeight / 100);
         }
-    }
-
-    static Mulch read(Fields fields) {
-        fields.flag("barrow", false);
-        Mulch mulch = new Mulch(
-                fields.text("id"),
-                fields.text("name"),
-                fields.texts("tags"),
-                Figure.read(fields, "depth"),
-                Figure.read(fields, "density"),
-                Figure.read(fields, "layFactor"),
-                Figure.read(fields, "decayCmPerYear"),
-                fields.object("bale").map(Bale::read),
-                fields.optionalText("asFeed"),
-                fields.flag("nitrogenDrawdown", false),
-                fields.flag("acidSoil", false),
-                fields.optionalText("ph"),
-                fields.object("poison").map(Poison::read),
-                fields.texts("cautions"));
-        fields.done();
-        return mulch;
     }
 
     /**

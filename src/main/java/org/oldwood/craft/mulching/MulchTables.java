@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 import org.oldwood.store.IsoDate;
@@ -50,14 +51,8 @@ public final class MulchTables {
     }
 
     private void add(Fields document) {
-        for (Fields fields : document.objects("mulches")) {
-            Mulch mulch = Mulch.read(fields);
-            mulches.put(mulch.id(), mulch);
-        }
-        for (Fields fields : document.objects("underlays")) {
-            Underlay underlay = Underlay.read(fields);
-            underlays.put(underlay.id(), underlay);
-        }
+        mulches.putAll(RecordReader.byId(document, "mulches", Mulch.class, Mulch::id));
+        underlays.putAll(RecordReader.byId(document, "underlays", Underlay.class, Underlay::id));
     }
 
     public Optional<Mulch> mulch(String id) {

@@ -3,7 +3,8 @@ package org.oldwood.craft.mulching;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
 import org.oldwood.words.Words;
 
 /**
@@ -12,37 +13,22 @@ import org.oldwood.words.Words;
  * @param id {@code paper}
  * @param name for people
  * @param layers sheets one on another
- * @param widthCm width of a sheet, cm
- * @param heightCm height of a sheet, cm
+ * @param sheetCm how large a sheet is
  * @param overlap how far the sheets lie over each other, cm
  * @param gramsPerM2 weight of a sheet, g/m², where known
  * @param cautions ids of cautions to show
  */
+@Notes("tags")
 public record Underlay(
         String id,
         String name,
         Figure layers,
-        double widthCm,
-        double heightCm,
+        Sheet sheetCm,
         Figure overlap,
         Optional<Figure> gramsPerM2,
         List<String> cautions) {
-    static Underlay read(Fields fields) {
-        Fields sheet =
-                fields.object("sheetCm").orElseThrow(() -> new IllegalStateException("an underlay has no sheetCm"));
-        fields.texts("tags");
-        Underlay underlay = new Underlay(
-                fields.text("id"),
-                fields.text("name"),
-                Figure.read(fields, "layers"),
-                sheet.number("width", 1, 500),
-                sheet.number("height", 1, 500),
-                Figure.read(fields, "overlap"),
-                Figure.optional(fields, "gramsPerM2"),
-                fields.texts("cautions"));
-        fields.done();
-        return underlay;
-    }
+    /** Width and height of a sheet, cm. */
+    record Sheet(@Key(least = 1, most = 500) double width, @Key(least = 1, most = 500) double height) {}
 
     /** {@code 40 sheets of newspaper, 6 on one another, overlapping 10 cm, wetted}. */
     public String inWords(long sheets) {
@@ -59,6 +45,6 @@ public record Underlay(
 
     /** Sheets for one square metre, all layers. */
     public double sheetsPerM2() {
-        return MulchVolume.sheetsPerM2(widthCm, heightCm, overlap.is()) * layers.is();
+        return MulchVolume.sheetsPerM2(sheetCm.width(), sheetCm.height(), overlap.is()) * layers.is();
     }
 }

@@ -1,5 +1,7 @@
 package org.oldwood.craft.water;
 
+import org.oldwood.crop.Key;
+
 /**
  * A crop's coefficient through the year: level while bare, rising to full leaf, level, falling to leaf fall.
  *
@@ -9,7 +11,10 @@ package org.oldwood.craft.water;
  * @param mid in full leaf
  * @param end at leaf fall
  */
-public record CropCoefficient(double initial, double mid, double end) {
+public record CropCoefficient(
+        @Key(least = 0, most = 2) double initial,
+        @Key(least = 0, most = 2) double mid,
+        @Key(least = 0, most = 2) double end) {
     /** Wind at 2 m for which the tables hold, m/s (FAO-56, p. 114). */
     public static final double TABLE_WIND = 2;
 

@@ -99,10 +99,10 @@ public final class CropCurves {
     }
 
     private void grow(Curve curve, Crop crop, CropWater water, Season season) {
-        int begins = weather.index(water.begins().in(season, crop, stages));
-        int full = after(begins, weather.index(water.fullLeaf().in(season, crop, stages)));
-        int declines = after(full, weather.index(water.declines().in(season, crop, stages)));
-        int ends = after(declines, weather.index(water.ends().in(season, crop, stages)));
+        int begins = weather.index(water.growth().begins().in(season, crop, stages));
+        int full = after(begins, weather.index(water.growth().fullLeaf().in(season, crop, stages)));
+        int declines = after(full, weather.index(water.growth().declines().in(season, crop, stages)));
+        int ends = after(declines, weather.index(water.growth().ends().in(season, crop, stages)));
         CropCoefficient single = inWind(water.group().single(), water);
         CropCoefficient basal = inWind(water.group().basal(), water);
         int to = Math.min(ends, weather.days() - 1);

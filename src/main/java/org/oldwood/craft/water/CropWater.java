@@ -1,23 +1,23 @@
 package org.oldwood.craft.water;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Fields;
 
 /**
  * A crop's section {@code water}: how it draws water, how deep, and when it must not go short.
  *
  * @param group coefficients and depletion fraction
- * @param begins when growth begins to raise the coefficient
- * @param fullLeaf from when it stands at its height
- * @param declines from when it falls
- * @param ends when the plants are bare
+ * @param growth when its coefficient changes
  * @param rootDepth depth of the full-grown plant's roots, m
  * @param yearsToFullRoots seasons until then
- * @param coverByYear share of the bed covered in seasons 1, 2 …; then full
+ * @param coverByYear how much of the bed is covered
  * @param weeklyNeed the common guide, mm a week
  * @param critical when the crop must not go short
  * @param standsWet how it stands wet feet
@@ -26,30 +26,34 @@ import org.oldwood.store.Fields;
  */
 public record CropWater(
         WaterFigures.Group group,
-        StageDay begins,
-        StageDay fullLeaf,
-        StageDay declines,
-        StageDay ends,
+        Growth growth,
         Figure rootDepth,
         Figure yearsToFullRoots,
-        List<Double> coverByYear,
+        Cover coverByYear,
         Figure weeklyNeed,
         List<Period> critical,
         StandsWet standsWet,
         Optional<Figure> trialDeficit,
         Optional<Period> splits) {
 
-    public CropWater {
-        coverByYear = List.copyOf(coverByYear);
-        critical = List.copyOf(critical);
-    }
+    /**
+     * The days on which the coefficient changes.
+     *
+     * @param begins when growth begins to raise it
+     * @param fullLeaf from when it stands at its height
+     * @param declines from when it falls
+     * @param ends when the plants are bare
+     */
+    @Notes("seen")
+    public record Growth(StageDay begins, StageDay fullLeaf, StageDay declines, StageDay ends) {}
+
+    /** Share of the bed that is covered in seasons 1, 2 …; then full. */
+    @Notes("seen")
+    public record Cover(List<Double> share) {}
 
     /** A time of the year with its reason. Both ends are included. */
-    public record Period(String name, StageDay from, StageDay to, String why, List<String> sources) {
-        public Period {
-            sources = List.copyOf(sources);
-        }
-    }
+    @Notes("seen")
+    public record Period(String name, StageDay from, StageDay to, String why, List<String> sources) {}
 
     /**
      * How a crop stands wet feet.
@@ -58,11 +62,8 @@ public record CropWater(
      * @param otherWord what another source says; may be empty
      * @param note which source says what; may be empty
      */
-    public record StandsWet(String word, String otherWord, String note, List<String> sources) {
-        public StandsWet {
-            sources = List.copyOf(sources);
-        }
-    }
+    @Notes("seen")
+    public record StandsWet(String word, @Key(maybe = true) String otherWord, String note, List<String> sources) {}
 
     /** Reads a crop's section. Empty where neither it nor the crop it is like has one. */
     public static Optional<CropWater> of(Crop crop, WaterFigures figures) {
@@ -71,54 +72,10 @@ public record CropWater(
 
     private static CropWater read(Fields fields, WaterFigures figures) {
         fields.count("format", 1, 1);
-        Fields growth = Parts.must(fields, "growth");
-        CropWater water = new CropWater(
-                figures.group(fields.text("coefficients")),
-                StageDay.read(growth, "begins"),
-                StageDay.read(growth, "fullLeaf"),
-                StageDay.read(growth, "declines"),
-                StageDay.read(growth, "ends"),
-                Figure.read(fields, "rootDepth"),
-                Figure.read(fields, "yearsToFullRoots"),
-                cover(Parts.must(fields, "coverByYear")),
-                Figure.read(fields, "weeklyNeed"),
-                periods(fields.objects("critical")),
-                standsWet(Parts.must(fields, "standsWet")),
-                Figure.optional(fields, "trialDeficit"),
-                fields.object("splits").map(one -> period("ripe fruit", one)));
-        Parts.grounds(growth);
-        fields.done();
-        return water;
-    }
-
-    private static List<Double> cover(Fields fields) {
-        List<Double> cover = fields.numbers("share");
-        Parts.grounds(fields);
-        return cover;
-    }
-
-    private static List<Period> periods(List<Fields> all) {
-        List<Period> periods = new ArrayList<>();
-        for (Fields one : all) {
-            periods.add(period(one.text("name"), one));
-        }
-        return periods;
-    }
-
-    private static Period period(String name, Fields fields) {
-        return new Period(
-                name,
-                StageDay.read(fields, "from"),
-                StageDay.read(fields, "to"),
-                fields.text("why"),
-                Parts.grounds(fields));
-    }
-
-    private static StandsWet standsWet(Fields fields) {
-        String word = fields.text("word");
-        String other = fields.text("otherWord", "");
-        String note = fields.text("note", "");
-        return new StandsWet(word, other, note, Parts.grounds(fields));
+        WaterFigures.Group group = figures.group(fields.text("coefficients"));
+        Optional<Period> splits =
+                fields.object("splits").map(one -> RecordReader.read(one, Period.class, Map.of("name", "ripe fruit")));
+        return RecordReader.read(fields, CropWater.class, Map.of("group", group, "splits", splits));
     }
 
     /**
@@ -136,6 +93,7 @@ public record CropWater(
 
     /** Share of the bed that the plants cover in a season after planting; 1 for the first. */
     public double cover(int season) {
-        return season > coverByYear.size() ? 1 : coverByYear.get(Math.max(1, season) - 1);
+        List<Double> share = coverByYear.share();
+        return season > share.size() ? 1 : share.get(Math.max(1, season) - 1);
     }
 }

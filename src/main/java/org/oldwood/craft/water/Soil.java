@@ -3,7 +3,10 @@ package org.oldwood.craft.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
@@ -17,18 +20,6 @@ import org.oldwood.store.Fields;
  * @param intake what it takes in when wet, mm an hour
  */
 public record Soil(String id, String name, String feel, Figure fieldCapacity, Figure wiltingPoint, Figure intake) {
-
-    static Soil read(String id, Fields fields) {
-        Soil soil = new Soil(
-                id,
-                fields.text("name"),
-                fields.text("feel"),
-                Figure.read(fields, "fieldCapacity"),
-                Figure.read(fields, "wiltingPoint"),
-                Figure.read(fields, "intake"));
-        fields.done();
-        return soil;
-    }
 
     /** Share of the available water that a volumetric water content means; may leave 0 to 1. */
     public double heldShare(double waterContent) {
@@ -58,7 +49,21 @@ public record Soil(String id, String name, String feel, Figure fieldCapacity, Fi
     }
 
     /** A class of the feel-and-appearance guide. */
-    public record FeelClass(String word, double low, double high, String text, String source, String seen) {}
+    public record FeelClass(
+            String word,
+            @Key(least = 0, most = 1) double low,
+            @Key(least = 0, most = 1) double high,
+            String text,
+            String source,
+            Seen seen)
+            implements Checked {
+        @Override
+        public void check(Fields fields) {
+            if (high < low) {
+                fields.wrong("high", "high-below-low", "must be \"low\" or more", "");
+            }
+        }
+    }
 
     static Optional<FeelClass> find(List<FeelClass> classes, String word) {
         return classes.stream().filter(one -> one.word().equals(word)).findFirst();

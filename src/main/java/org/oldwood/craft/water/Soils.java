@@ -1,20 +1,17 @@
 package org.oldwood.craft.water;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.oldwood.crop.Seen;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
 /** The textures, and how soils of each kind feel in the hand; from {@code soils.json}. */
-public final class Soils {
-    private final Map<String, Soil> textures = new LinkedHashMap<>();
-    private final Map<String, FeelGuide> guides = new LinkedHashMap<>();
-    private String whenNotKnown = "";
-
+public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGuide> guideOf, NotKnown whenNotKnown) {
     /**
      * How one kind of soil feels in the hand.
      *
@@ -22,57 +19,26 @@ public final class Soils {
      * @param classes the classes, dry first
      */
     public record FeelGuide(String soils, List<Soil.FeelClass> classes) {
-        public FeelGuide {
-            classes = List.copyOf(classes);
-        }
-
         /** The class of a word, {@code moist} for example. */
         public Optional<Soil.FeelClass> find(String word) {
             return Soil.find(classes, word);
         }
     }
 
-    private Soils() {}
+    /** The texture to take where none is recorded. */
+    @Notes("seen")
+    record NotKnown(String texture) {}
 
     /** Reads the document. Problems go to the documents'. */
     public static Soils read(Documents documents) {
-        Soils soils = new Soils();
         Fields root = documents.fields("soils.json");
         root.count("format", 1, 1);
-        root.object("textures").ifPresent(all -> {
-            for (String id : all.keys()) {
-                all.object(id).ifPresent(one -> soils.textures.put(id, Soil.read(id, one)));
-            }
-        });
-        root.object("feel").ifPresent(all -> {
-            for (String id : all.keys()) {
-                all.object(id).ifPresent(one -> soils.guides.put(id, guide(one)));
-            }
-        });
-        Fields notKnown = Parts.must(root, "whenNotKnown");
-        soils.whenNotKnown = notKnown.oneOf("texture", List.copyOf(soils.textures.keySet()));
-        Parts.grounds(notKnown);
-        root.done();
-        return soils;
-    }
-
-    private static FeelGuide guide(Fields fields) {
-        String soils = fields.text("soils");
-        List<Soil.FeelClass> classes = new ArrayList<>();
-        for (Fields one : fields.objects("classes")) {
-            String word = one.text("word");
-            double low = one.number("low", 0, 1);
-            classes.add(new Soil.FeelClass(
-                    word,
-                    low,
-                    one.number("high", low, 1),
-                    one.text("text"),
-                    one.text("source"),
-                    one.oneOf("seen", Seen.keys())));
-            one.done();
-        }
-        fields.done();
-        return new FeelGuide(soils, classes);
+        Map<String, Soil> textures = new LinkedHashMap<>();
+        Fields all = RecordReader.must(root, "textures");
+        all.keys()
+                .forEach(id ->
+                        textures.put(id, RecordReader.read(RecordReader.must(all, id), Soil.class, Map.of("id", id))));
+        return RecordReader.read(root, Soils.class, Map.of("textures", textures));
     }
 
     /** The texture ids, coarse first. */
@@ -86,19 +52,19 @@ public final class Soils {
     }
 
     /** The texture that is taken where none is recorded. */
-    public Soil whenNotKnown() {
-        return find(whenNotKnown)
-                .orElseThrow(() -> new IllegalStateException("soils.json has no texture " + whenNotKnown));
+    public Soil notKnown() {
+        return find(whenNotKnown.texture())
+                .orElseThrow(() -> new IllegalStateException("soils.json has no texture " + whenNotKnown.texture()));
     }
 
     /** How a soil of this texture feels. */
     public FeelGuide guide(Soil soil) {
-        return Optional.ofNullable(guides.get(soil.feel()))
+        return Optional.ofNullable(guideOf.get(soil.feel()))
                 .orElseThrow(() -> new IllegalStateException("soils.json has no feel guide " + soil.feel()));
     }
 
     /** All guides, coarse soils first. */
     public List<FeelGuide> guides() {
-        return List.copyOf(guides.values());
+        return List.copyOf(guideOf.values());
     }
 }

@@ -1,18 +1,18 @@
 package org.oldwood.craft.water;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
-/** What of the rain runs off roofs and other hard ground; from {@code surfaces.json}. */
-public final class Surfaces {
-    private final Map<String, Surface> surfaces = new LinkedHashMap<>();
-    private final Figure firstFlush;
-
+/**
+ * What of the rain runs off roofs and other hard ground; from {@code surfaces.json}.
+ *
+ * @param firstFlush rain of a day that wets the roof and never runs off, mm
+ */
+public record Surfaces(Map<String, Surface> surfaces, Figure firstFlush) {
     /**
      * A covering.
      *
@@ -21,28 +21,9 @@ public final class Surfaces {
      */
     public record Surface(String name, Figure coefficient) {}
 
-    private Surfaces(Figure firstFlush) {
-        this.firstFlush = firstFlush;
-    }
-
     /** Reads the document. Problems go to the documents'. */
     public static Surfaces read(Documents documents) {
-        Fields root = documents.fields("surfaces.json");
-        root.count("format", 1, 1);
-        Surfaces surfaces = new Surfaces(Figure.read(root, "firstFlush"));
-        root.object("surfaces").ifPresent(all -> {
-            for (String id : all.keys()) {
-                all.object(id).ifPresent(one -> surfaces.surfaces.put(id, surface(one)));
-            }
-        });
-        root.done();
-        return surfaces;
-    }
-
-    private static Surface surface(Fields fields) {
-        Surface surface = new Surface(fields.text("name"), Figure.read(fields, "coefficient"));
-        fields.done();
-        return surface;
+        return RecordReader.document(documents.fields("surfaces.json"), Surfaces.class);
     }
 
     public List<String> ids() {
@@ -52,11 +33,6 @@ public final class Surfaces {
     /** The covering of an id, {@code tiles} for example. */
     public Optional<Surface> find(String id) {
         return Optional.ofNullable(surfaces.get(id));
-    }
-
-    /** Rain of a day that wets the roof and never runs off, mm. */
-    public Figure firstFlush() {
-        return firstFlush;
     }
 
     /** A roof of a covering and plan area, m². */

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
 
@@ -16,7 +18,7 @@ public final class WaterFigures {
     private WaterFigures(Fields root) {
         this.root = root;
         root.count("format", 1, 1);
-        coefficients = Parts.must(root, "coefficients");
+        coefficients = RecordReader.must(root, "coefficients");
     }
 
     /** Opens the document. Problems go to the documents'. */
@@ -50,35 +52,16 @@ public final class WaterFigures {
             String name,
             CropCoefficient single,
             CropCoefficient basal,
-            Figure heightM,
+            @Key("height") Figure heightM,
             Figure depletion,
             Figure cautiousDepletion,
             Figure rootDepth,
-            List<String> sources) {
-        public Group {
-            sources = List.copyOf(sources);
-        }
-    }
+            List<String> sources) {}
 
     /** The group of a name. */
     public Group group(String id) {
-        Fields group = Parts.must(coefficients, id);
-        Fields single = Parts.must(group, "single");
-        return new Group(
-                group.text("name"),
-                coefficient(single),
-                coefficient(Parts.must(group, "basal")),
-                Figure.read(group, "height"),
-                Figure.read(group, "depletion"),
-                Figure.read(group, "cautiousDepletion"),
-                Figure.read(group, "rootDepth"),
-                single.texts("source"));
-    }
-
-    private static CropCoefficient coefficient(Fields fields) {
-        CropCoefficient coefficient = new CropCoefficient(
-                fields.number("initial", 0, 2), fields.number("mid", 0, 2), fields.number("end", 0, 2));
-        Parts.grounds(fields);
-        return coefficient;
+        Fields group = RecordReader.must(coefficients, id);
+        List<String> sources = RecordReader.must(group, "single").texts("source");
+        return RecordReader.read(group, Group.class, Map.of("sources", sources));
     }
 }

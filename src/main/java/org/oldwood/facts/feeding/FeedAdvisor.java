@@ -197,7 +197,7 @@ public final class FeedAdvisor implements Advisor {
 
     /** A gram of nitrogen is worth some of another nutrient: potash alone is no dressing. */
     private static double worth(FeedingBooks books, Nutrients given, FeedPlan plan) {
-        double more = books.tables().limits().nitrogenWeight() - 1;
+        double more = books.tables().limits().nitrogenWeight().is() - 1;
         return (given.sum() + more * given.n()) * plan.ground().areaM2();
     }
 

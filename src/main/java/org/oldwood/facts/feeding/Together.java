@@ -2,9 +2,10 @@ package org.oldwood.facts.feeding;
 
 import java.util.List;
 import java.util.Set;
+import org.oldwood.crop.Notes;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Documents;
-import org.oldwood.store.Fields;
 
 /**
  * A material that asks for something else beside it: fresh wood for nitrogen.
@@ -13,16 +14,13 @@ import org.oldwood.store.Fields;
  * @param reason why, and what to do; a full sentence
  * @param seen how it was seen
  */
+@Notes({"id", "needs"})
 record Together(String with, String reason, Seen seen) {
     /** Those of {@code keep-apart.json}. */
     public static List<Together> read(Documents documents) {
         return documents.fields("keep-apart.json").objects("together").stream()
-                .map(Together::of)
+                .map(each -> RecordReader.read(each, Together.class))
                 .toList();
-    }
-
-    private static Together of(Fields fields) {
-        return new Together(fields.text("with"), fields.text("reason"), Seen.parse(fields.oneOf("seen", Seen.keys())));
     }
 
     /** What to say of a material with these tags, with the mark of what was not read. */

@@ -64,7 +64,7 @@ public record BedGround(Bed bed, Soil soil, RoofWater roof, List<String> remarks
     }
 
     private static Soil soil(Bed bed, Soils soils, List<String> remarks) {
-        Soil otherwise = soils.whenNotKnown();
+        Soil otherwise = soils.notKnown();
         if (bed.texture().isEmpty()) {
             remarks.add(
                     "the texture of the soil is not recorded, so %s is taken: add \"texture\" to the bed in garden.json"

@@ -138,8 +138,8 @@ public final class GardenWater {
         LocalDate from = season.end();
         LocalDate to = season.start();
         for (BedDemand.Planting one : soil.plantings()) {
-            LocalDate begins = one.water().begins().in(season, one.crop(), stages);
-            LocalDate declines = one.water().declines().in(season, one.crop(), stages);
+            LocalDate begins = one.water().growth().begins().in(season, one.crop(), stages);
+            LocalDate declines = one.water().growth().declines().in(season, one.crop(), stages);
             from = begins.isBefore(from) ? begins : from;
             to = declines.isAfter(to) ? declines : to;
         }

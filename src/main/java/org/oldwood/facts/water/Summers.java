@@ -134,11 +134,11 @@ public final class Summers {
     }
 
     private LocalDate from(Season season) {
-        return needs.begins().in(season, crop, water.stages());
+        return needs.growth().begins().in(season, crop, water.stages());
     }
 
     private LocalDate to(Season season) {
-        return needs.declines().in(season, crop, water.stages());
+        return needs.growth().declines().in(season, crop, water.stages());
     }
 
     private long length(Season season) {

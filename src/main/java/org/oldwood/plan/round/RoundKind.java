@@ -5,25 +5,31 @@ import java.time.temporal.ChronoUnit;
 import java.time.temporal.IsoFields;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Key;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
-import org.oldwood.store.Fields;
 
 /**
  * A kind of outing.
  *
  * @param id its name in the data
  * @param title for people; {@code {crop}} stands for the crop's plural
- * @param by what tells rounds of this kind apart within a season
+ * @param saidBy what tells rounds of this kind apart within a season
  * @param start whether it begins with its first task; otherwise it waits until as much as can be is due
  * @param optional whether nothing is lost where nobody does it
  * @param tools what to take along, beside the materials
  * @param jobs in the order of work
  */
 public record RoundKind(
-        String id, String title, By by, boolean start, boolean optional, List<String> tools, List<Job> jobs) {
+        String id,
+        String title,
+        @Key("by") Optional<By> saidBy,
+        boolean start,
+        boolean optional,
+        List<String> tools,
+        List<Job> jobs) {
 
     /** What tells rounds of one kind apart; a property of the task that no change of day or progress touches. */
     public enum By {
@@ -43,39 +49,18 @@ public record RoundKind(
      * @param everyOtherWeek whether once in two weeks is enough
      * @param opens what is known once it is done, and waits for it; empty for nothing
      */
-    public record Job(String title, boolean everyOtherWeek, String opens, List<String> rules) {}
+    public record Job(
+            @Key(maybe = true) String title,
+            boolean everyOtherWeek,
+            @Key(maybe = true) String opens,
+            List<String> rules) {}
 
     /** From which weeks are counted in pairs. */
     private static final LocalDate FIRST_MONDAY = LocalDate.of(1970, 1, 5);
 
-    private static final List<String> BY =
-            Stream.of(By.values()).map(RoundKind::key).toList();
-
-    static RoundKind read(Fields fields) {
-        RoundKind kind = new RoundKind(
-                fields.text("id"),
-                fields.text("title"),
-                By.values()[BY.indexOf(fields.optionalOneOf("by", BY).orElse(key(By.SEASON)))],
-                fields.flag("start", false),
-                fields.flag("optional", false),
-                fields.texts("tools"),
-                fields.objects("jobs").stream().map(RoundKind::job).toList());
-        fields.done();
-        return kind;
-    }
-
-    private static String key(By by) {
-        return by.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static Job job(Fields fields) {
-        Job job = new Job(
-                fields.text("title", ""),
-                fields.flag("everyOtherWeek", false),
-                fields.text("opens", ""),
-                fields.texts("rules"));
-        fields.done();
-        return job;
+    /** What tells rounds of this kind apart. */
+    public By by() {
+        return saidBy.orElse(By.SEASON);
     }
 
     /** A rule that no kind names is an outing for itself, so that no task is lost. */
@@ -83,13 +68,19 @@ public record RoundKind(
         String title = rule.id().replace('-', ' ');
         By by = rule.repeatDays() > 0 ? By.WEEK : By.SEASON;
         return new RoundKind(
-                rule.id(), title, by, false, false, List.of(), List.of(new Job("", false, "", List.of(rule.id()))));
+                rule.id(),
+                title,
+                Optional.of(by),
+                false,
+                false,
+                List.of(),
+                List.of(new Job("", false, "", List.of(rule.id()))));
     }
 
     /** Which round of this kind a task belongs to: {@code cut@2027.blackcurrant}, {@code walk@2027-w31}. */
     String round(Task task, LocalDate today) {
         String season = task.season().label();
-        return switch (by) {
+        return switch (by()) {
             case SEASON -> "%s@%s".formatted(id, season);
             case CROP -> part(season, task.subject().crop().map(Crop::id).orElse("garden"));
             case GROUP -> part(season, task.subject().crop().map(Crop::group).orElse("garden"));

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.GardenState;
 import org.oldwood.plan.Plan;
@@ -36,7 +37,7 @@ public final class Rounds {
     public static Rounds read(Documents documents) {
         Rounds rounds = new Rounds(documents);
         for (Fields fields : documents.fields("rounds.json").objects("kinds")) {
-            RoundKind kind = RoundKind.read(fields);
+            RoundKind kind = RecordReader.read(fields, RoundKind.class);
             kind.jobs().forEach(job -> job.rules().forEach(rule -> rounds.byRule.put(rule, kind)));
         }
         return rounds;

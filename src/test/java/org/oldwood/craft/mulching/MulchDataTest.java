@@ -57,7 +57,10 @@ class MulchDataTest {
         assertThat(tables.collarGap("lonicera")).isEqualTo(tables.collarGap("otherwise"));
         assertThat(tables.laidUntil()).isEqualTo(MonthDay.of(5, 15));
         assertThat(tables.mulch(tables.usual("mulch"))).isPresent();
-        assertThat(tables.underlay(tables.usual("underlay")).orElseThrow().widthCm())
+        assertThat(tables.underlay(tables.usual("underlay"))
+                        .orElseThrow()
+                        .sheetCm()
+                        .width())
                 .isEqualTo(60);
         assertThat(tables.figure("bag").is()).isEqualTo(50);
         assertThat(tables.mulch("straw").orElseThrow().notRead())

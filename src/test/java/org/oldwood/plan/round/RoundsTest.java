@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.cli.command.Planning;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
@@ -236,7 +237,7 @@ class RoundsTest {
     @Test
     void every_rule_has_one_kind_of_round_and_every_kind_names_rules_that_are_there() {
         List<RoundKind> kinds = Documents.bundled().fields("rounds.json").objects("kinds").stream()
-                .map(RoundKind::read)
+                .map(each -> RecordReader.read(each, RoundKind.class))
                 .toList();
         assertThat(kinds).extracting(RoundKind::id).doesNotHaveDuplicates();
         Rules rules = Rules.read(Documents.bundled());

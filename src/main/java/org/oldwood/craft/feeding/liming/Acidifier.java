@@ -3,7 +3,6 @@ package org.oldwood.craft.feeding.liming;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
 
 /**
  * A material that lowers the pH of a soil.
@@ -23,17 +22,4 @@ public record Acidifier(
         Figure timesSulphur,
         Optional<Figure> density,
         Optional<Figure> pack,
-        List<String> cautions) {
-    public static Acidifier read(Fields fields) {
-        Acidifier acidifier = new Acidifier(
-                fields.text("id"),
-                fields.text("name"),
-                fields.texts("tags"),
-                Figure.read(fields, "timesSulphur"),
-                Figure.optional(fields, "density"),
-                Figure.optional(fields, "pack"),
-                fields.texts("cautions"));
-        fields.done();
-        return acidifier;
-    }
-}
+        List<String> cautions) {}

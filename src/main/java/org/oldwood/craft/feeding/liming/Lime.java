@@ -3,7 +3,7 @@ package org.oldwood.craft.feeding.liming;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Figure;
-import org.oldwood.store.Fields;
+import org.oldwood.crop.Key;
 import org.oldwood.words.Words;
 
 /**
@@ -28,25 +28,9 @@ public record Lime(
         Figure magnesium,
         Optional<Figure> density,
         Optional<Figure> pack,
-        Optional<Figure> yearlyMost,
+        @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
         Optional<String> avoid,
         List<String> cautions) {
-
-    public static Lime read(Fields fields) {
-        Lime lime = new Lime(
-                fields.text("id"),
-                fields.text("name"),
-                fields.texts("tags"),
-                Figure.read(fields, "neutralising"),
-                Figure.read(fields, "magnesium"),
-                Figure.optional(fields, "density"),
-                Figure.optional(fields, "pack"),
-                Figure.optional(fields, "yearlyMostGPerM2"),
-                fields.optionalText("avoid"),
-                fields.texts("cautions"));
-        fields.done();
-        return lime;
-    }
 
     public boolean is(String tag) {
         return tags.contains(tag);
