@@ -4,21 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** The table of weather stations. Only the rows that take part in an answer are read whole. */
+/** The table of weather stations. Only rows of about a place's latitude are read: a command must not wait for the rest. */
 final class Stations {
     private static final String FILE = "/org/oldwood/season/places.csv";
     private static final double EARTH_KM = 6371;
-    private static final int POSITION = 2;
 
-    private final List<Row> rows = new ArrayList<>();
+    /** How far north and south is looked first, degrees; doubled until no station beyond can count. */
+    private static final double FIRST_BAND = 4;
 
-    /** Where a row lies, and the row. */
-    private record Row(double latitude, double longitude, double heightM, String text) {}
+    private final List<String> rows;
 
     /**
      * A station as seen from a place.
@@ -28,64 +26,62 @@ final class Stations {
      */
     record Near(Station station, double km, double apart) {}
 
-    private record Apart(Row row, double km, double apart) {}
-
-    private Stations() {}
+    private Stations(List<String> rows) {
+        this.rows = rows;
+    }
 
     static Stations read() {
         try (InputStream in = Stations.class.getResourceAsStream(FILE)) {
             if (in == null) {
                 throw new IllegalStateException("no bundled table " + FILE);
             }
-            Stations stations = new Stations();
-            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+            return new Stations(new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.startsWith("#"))
                     .skip(1)
-                    .forEach(stations::add);
-            return stations;
+                    .toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private void add(String line) {
-        String[] cells = line.split(",", POSITION + 4);
-        rows.add(new Row(
-                Double.parseDouble(cells[POSITION]),
-                Double.parseDouble(cells[POSITION + 1]),
-                Double.parseDouble(cells[POSITION + 2]),
-                line));
-    }
-
     List<Station> all() {
-        return rows.stream().map(row -> Station.of(row.text())).toList();
+        return rows.stream().map(Station::of).toList();
     }
 
     /** The stations on the same side of the equator that are wanted, the least apart first. */
     List<Near> near(Spot spot, double leaveOutKm, double kmPerMetre, int count, Predicate<Station> wanted) {
-        return rows.stream()
-                .filter(row -> row.latitude() * spot.latitude() >= 0)
-                .map(row -> apart(row, spot, kmPerMetre))
-                .filter(each -> each.km() >= leaveOutKm)
-                .sorted(Comparator.comparingDouble(Apart::apart))
-                .map(each -> new Near(Station.of(each.row().text()), each.km(), each.apart()))
-                .filter(each -> wanted.test(each.station()))
-                .limit(count)
-                .toList();
+        for (double band = FIRST_BAND; ; band *= 2) {
+            double degrees = band;
+            List<Near> found = rows.stream()
+                    .filter(row -> Math.abs(latitude(row) - spot.latitude()) <= degrees)
+                    .map(Station::of)
+                    .filter(each -> each.latitude() * spot.latitude() >= 0 && wanted.test(each))
+                    .map(each -> near(each, spot, kmPerMetre))
+                    .filter(each -> each.km() >= leaveOutKm)
+                    .sorted(Comparator.comparingDouble(Near::apart))
+                    .limit(count)
+                    .toList();
+            boolean enough =
+                    found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
+            if (enough || band > 180) {
+                return found;
+            }
+        }
     }
 
-    private static Apart apart(Row row, Spot spot, double kmPerMetre) {
-        double km = km(row.latitude(), row.longitude(), spot.latitude(), spot.longitude());
-        return new Apart(row, km, km + kmPerMetre * Math.abs(row.heightM() - spot.heightM()));
+    private static double latitude(String row) {
+        int from = row.indexOf(',', row.indexOf(',') + 1) + 1;
+        return Double.parseDouble(row.substring(from, row.indexOf(',', from)));
     }
 
-    private static double km(double latitude, double longitude, double toLatitude, double toLongitude) {
-        double a = Math.toRadians(latitude);
-        double b = Math.toRadians(toLatitude);
+    private static Near near(Station station, Spot spot, double kmPerMetre) {
+        double a = Math.toRadians(station.latitude());
+        double b = Math.toRadians(spot.latitude());
         double south = Math.sin((b - a) / 2);
-        double east = Math.sin(Math.toRadians(toLongitude - longitude) / 2);
+        double east = Math.sin(Math.toRadians(spot.longitude() - station.longitude()) / 2);
         double half = south * south + Math.cos(a) * Math.cos(b) * east * east;
-        return 2 * EARTH_KM * Math.asin(Math.min(1, Math.sqrt(half)));
+        double km = 2 * EARTH_KM * Math.asin(Math.min(1, Math.sqrt(half)));
+        return new Near(station, km, km + kmPerMetre * Math.abs(station.heightM() - spot.heightM()));
     }
 }
