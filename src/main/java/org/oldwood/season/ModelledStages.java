@@ -154,54 +154,71 @@ public final class ModelledStages implements Stages {
     /** What was seen of a crop in a season, without what cannot be. */
     Map<Stage, LocalDate> believed(Crop crop, Season season) {
         return ofCrop(believed, crop).computeIfAbsent(season.year(), year -> {
-            Map<Stage, LocalDate> seen = new EnumMap<>(Stage.class);
-            seen.putAll(sightings.in(crop.id(), season));
-            doubted(crop, season).forEach(seen::remove);
+            Map<Stage, LocalDate> seen = likely(crop, season);
+            outOfOrder(crop, season, seen).forEach(seen::remove);
             return seen;
         });
+    }
+
+    /** The middle of the days that can be: a stage is reached when half the plants show it. */
+    private Map<Stage, LocalDate> likely(Crop crop, Season season) {
+        Map<Stage, LocalDate> middle = new EnumMap<>(Stage.class);
+        sightings.in(crop.id(), season).forEach((stage, days) -> {
+            List<LocalDate> likely = days.stream()
+                    .filter(day -> !tooFar(crop, season, stage, day))
+                    .toList();
+            if (!likely.isEmpty()) {
+                middle.put(stage, likely.get((likely.size() - 1) / 2));
+            }
+        });
+        return middle;
     }
 
     @Override
     public List<String> doubts(Crop crop) {
         List<String> questions = new ArrayList<>();
         for (Season season : sightings.seasons(crop.id())) {
-            for (Stage stage : doubted(crop, season)) {
-                LocalDate seen =
-                        Objects.requireNonNull(sightings.in(crop.id(), season).get(stage));
-                questions.add(
-                        "%s of %s cannot well be seen on %s: by the climate it comes about %s, and it must go with the other stages. Is it the right day and stage? As it stands it moves no date."
-                                .formatted(stage.words(), crop.plural(), seen, modelledDay(crop, season, stage)));
+            sightings.in(crop.id(), season).forEach((stage, days) -> days.stream()
+                    .filter(day -> tooFar(crop, season, stage, day))
+                    .forEach(day -> questions.add(question(crop, season, stage, day))));
+            Map<Stage, LocalDate> likely = likely(crop, season);
+            for (Stage stage : outOfOrder(crop, season, likely)) {
+                questions.add(question(crop, season, stage, Objects.requireNonNull(likely.get(stage))));
             }
         }
         return questions;
     }
 
-    /** Stages seen too far from their day, and of two in the wrong order the one farther from it. */
-    private Set<Stage> doubted(Crop crop, Season season) {
+    private String question(Crop crop, Season season, Stage stage, LocalDate seen) {
+        return "%s of %s cannot well be seen on %s: by the climate it comes about %s, and it must go with the other stages. Is it the right day and stage? As it stands it moves no date."
+                .formatted(stage.words(), crop.plural(), seen, modelledDay(crop, season, stage));
+    }
+
+    private boolean tooFar(Crop crop, Season season, Stage stage, LocalDate seen) {
+        return off(crop, season, stage, seen)
+                > methods.sightings().farthest().is()
+                        * modelled(crop, season, stage).plusMinus();
+    }
+
+    /** Of two stages seen in the wrong order the one farther from its day. */
+    private Set<Stage> outOfOrder(Crop crop, Season season, Map<Stage, LocalDate> seen) {
         Set<Stage> doubted = EnumSet.noneOf(Stage.class);
-        Map<Stage, LocalDate> seen = sightings.in(crop.id(), season);
-        for (Stage stage : seen.keySet()) {
-            double far = methods.sightings().farthest().is()
-                    * modelled(crop, season, stage).plusMinus();
-            if (off(crop, season, stage) > far) {
-                doubted.add(stage);
-            }
-        }
-        for (Stage early : seen.keySet()) {
-            for (Stage late : seen.keySet()) {
-                if (early.compareTo(late) < 0
-                        && !doubted.contains(early)
-                        && !doubted.contains(late)
-                        && Objects.requireNonNull(seen.get(early)).isAfter(seen.get(late))) {
-                    doubted.add(off(crop, season, early) > off(crop, season, late) ? early : late);
+        for (Map.Entry<Stage, LocalDate> early : seen.entrySet()) {
+            for (Map.Entry<Stage, LocalDate> late : seen.entrySet()) {
+                if (early.getKey().compareTo(late.getKey()) < 0
+                        && !doubted.contains(early.getKey())
+                        && !doubted.contains(late.getKey())
+                        && early.getValue().isAfter(late.getValue())) {
+                    boolean first = off(crop, season, early.getKey(), early.getValue())
+                            > off(crop, season, late.getKey(), late.getValue());
+                    doubted.add(first ? early.getKey() : late.getKey());
                 }
             }
         }
         return doubted;
     }
 
-    private long off(Crop crop, Season season, Stage stage) {
-        LocalDate seen = Objects.requireNonNull(sightings.in(crop.id(), season).get(stage));
+    private long off(Crop crop, Season season, Stage stage, LocalDate seen) {
         return Math.abs(seen.toEpochDay() - modelledDay(crop, season, stage).toEpochDay());
     }
 

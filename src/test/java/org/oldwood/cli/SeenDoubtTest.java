@@ -51,6 +51,22 @@ class SeenDoubtTest {
         assertThat(dates(flower)).isEqualTo(before);
     }
 
+    /** A day that cannot be is no plant's middle day: the right one noted after it counts. */
+    @ParameterizedTest
+    @CsvSource({"52.2, cambridge, 2027-01-15, 2027-04-22", "-43.5, christchurch, 2026-07-05, 2026-10-08"})
+    void leaves_a_second_sighting_of_the_stage_its_place(double latitude, String climate, String early, String flower)
+            throws IOException {
+        garden(latitude, climate);
+
+        seen("first-flower", early);
+        Cli.Result right = seen("first-flower", flower);
+
+        assertThat(right.err()).doesNotContain("right day and stage");
+        assertThat(dates(flower)).contains("first flower seen in the garden on " + flower);
+        assertThat(Cli.in(folder).run("check", "--today", flower).err().replaceAll("\\s+", " "))
+                .contains("cannot well be seen on " + early);
+    }
+
     @ParameterizedTest
     @CsvSource({"52.2, cambridge, 2027-05-05, 2027-04-20", "-43.5, christchurch, 2026-10-26, 2026-10-08"})
     void a_first_flower_after_the_full_one_is_asked_about(double latitude, String climate, String first, String full)
