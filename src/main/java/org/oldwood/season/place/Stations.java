@@ -62,8 +62,7 @@ final class Stations {
                     .sorted(Comparator.comparingDouble(Near::apart))
                     .limit(count)
                     .toList();
-            boolean enough =
-                    found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
+            boolean enough = found.size() == count && found.get(count - 1).apart() <= Math.toRadians(band) * EARTH_KM;
             if (enough || band > 180) {
                 return found;
             }

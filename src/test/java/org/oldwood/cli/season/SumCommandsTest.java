@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -193,6 +195,20 @@ class SumCommandsTest {
         assertThat(run.exit()).isEqualTo(1);
         assertThat(run.err().split("for its day", -1)).hasSize(21);
         assertThat(run.err()).contains("… and 380 more", "400 problems in 1 file");
+    }
+
+    /** Yakima 1980/81, across a leap year, from day 305 to 28 February: printed totals of a course notebook. */
+    @ParameterizedTest
+    @CsvSource({"chill, dynamic, 80.2838, 0.05", "heat, hours, 3133.136, 0.05"})
+    void a_winter_across_a_leap_year_meets_its_printed_total(String sum, String model, double printed, double to) {
+        String file = Path.of("src/test/resources/reference/winter-1980.csv")
+                .toAbsolutePath()
+                .toString();
+        List<String> line = List.of(sum, "--weather", file, "--latitude=46.6", "--model", model, "--json");
+        List<String> all = new ArrayList<>(line);
+        all.addAll(List.of("--from", "1980-10-31", "--to", "1981-02-28"));
+
+        assertThat(total(run(all.toArray(String[]::new)).out())).isCloseTo(printed, within(to));
     }
 
     /** The evening of the last day runs towards the next morning, measured or not asked for. */
