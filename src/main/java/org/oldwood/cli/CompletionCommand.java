@@ -5,16 +5,7 @@ import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 
 /** Prints a script that lets bash and zsh complete the names of commands and options. */
-@Command(
-        name = "completion",
-        description = {
-            "print a script that completes commands and options in bash and zsh",
-            "",
-            "For this shell: source <(oldwood completion)",
-            "For every shell: put that line in ~/.bashrc or ~/.zshrc.",
-            ""
-        },
-        footer = {"", "Example:", "  oldwood completion"})
+@Command(name = "completion")
 final class CompletionCommand extends GardenCommand {
     @Override
     public int run() {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.Failures;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.HelpWords;
 import org.oldwood.cli.command.Measured;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Settings;
@@ -99,6 +100,9 @@ public final class Main {
     private static int execute(String name, GardenCommand command, List<String> args, Run run, Failures failures) {
         command.attach(run.around, run.out, run.err);
         CommandLine line = Settings.of(name, command, run.out, run.err);
+        if (args.contains("--help") || args.contains("-h")) {
+            HelpWords.put(line, name);
+        }
         line.setParameterExceptionHandler(failures::wrongUsage);
         line.setExecutionExceptionHandler((thrown, of, parsed) -> failures.thrown(thrown, of.getCommand()));
         try {
@@ -116,6 +120,7 @@ public final class Main {
         for (String name : Commands.names()) {
             root.addSubcommand(name, Commands.make(name).orElseThrow().commandLine());
         }
+        HelpWords.put(root, "");
         return Settings.plain(root);
     }
 

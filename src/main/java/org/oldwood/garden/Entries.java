@@ -2,12 +2,32 @@ package org.oldwood.garden;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Looks things up in lists of entries, oldest first. */
 public final class Entries {
     private Entries() {}
+
+    /** The ids of entries that count no more: taken back, or booked with one that was. */
+    public static Set<String> withdrawn(List<Entry> journal) {
+        Set<String> out = new HashSet<>();
+        for (int i = journal.size() - 1; i >= 0; i--) {
+            Entry entry = journal.get(i);
+            // the latest first, so that taking back may itself be taken back
+            if (entry.kind() == EntryKind.WITHDRAWN && !out.contains(entry.id())) {
+                out.add(entry.needed("wrong"));
+            }
+        }
+        for (Entry entry : journal) {
+            if (entry.text("tick").filter(out::contains).isPresent()) {
+                out.add(entry.id());
+            }
+        }
+        return out;
+    }
 
     /** The last entry of a kind. */
     public static Optional<Entry> last(List<Entry> entries, EntryKind kind) {

@@ -33,16 +33,6 @@ public final class EntryWriter {
         return withId(id(previousId, JsonText.line(content)), content, place);
     }
 
-    /**
-     * The JSON object of an entry whose sender gave it a key of its own, so that sending it twice notes it once: its id
-     * follows from the key alone.
-     *
-     * @param key what the sender calls it, unique among all that it sends
-     */
-    public static Json.Obj entryOf(String key, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
-        return withId(idOfKey(key), content(date, kind, values, place), place);
-    }
-
     /** The JSON object of an entry that has its id already. */
     public static Json.Obj entryWithId(
             String id, LocalDate date, EntryKind kind, Map<String, Json> values, Place place) {
@@ -54,7 +44,12 @@ public final class EntryWriter {
         return text.matches("[A-Za-z0-9-]{1,64}");
     }
 
-    /** The id of the entry that was sent under a key. */
+    /**
+     * The id of the entry that was sent under a key: it follows from the key alone, so that sending it twice notes it
+     * once.
+     *
+     * @param key what the sender calls it, unique among all that it sends
+     */
     public static String idOfKey(String key) {
         return id("key", key);
     }

@@ -39,14 +39,8 @@ public final class GardenFolder {
         Optional<Garden> read = readGarden();
         this.crops = new Crops(documents);
         this.journal = readJournal();
-        for (SecondCopies.Copy copy : SecondCopies.in(folder)) {
-            notices.add(SecondCopies.notice(copy));
-        }
-        this.garden = read.orElse(null) == null ? nothing() : read.get();
-    }
-
-    private Garden nothing() {
-        throw new RecordException(problems.list());
+        SecondCopies.in(folder).forEach(copy -> notices.add(SecondCopies.notice(copy)));
+        this.garden = read.orElseThrow(() -> new RecordException(problems.list()));
     }
 
     /**

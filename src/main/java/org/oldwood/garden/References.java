@@ -21,24 +21,6 @@ final class References {
         this.problems = problems;
     }
 
-    /** The ids of entries that count no more: taken back, or booked with one that was. */
-    static Set<String> withdrawn(List<Entry> journal) {
-        Set<String> out = new HashSet<>();
-        for (int i = journal.size() - 1; i >= 0; i--) {
-            Entry entry = journal.get(i);
-            // the latest first, so that taking back may itself be taken back
-            if (entry.kind() == EntryKind.WITHDRAWN && !out.contains(entry.id())) {
-                out.add(entry.needed("wrong"));
-            }
-        }
-        for (Entry entry : journal) {
-            if (entry.text("tick").filter(out::contains).isPresent()) {
-                out.add(entry.id());
-            }
-        }
-        return out;
-    }
-
     /** Each id once, and nothing taken back that is not there. */
     void check(List<Entry> journal) {
         Set<String> known = new HashSet<>();
@@ -47,7 +29,7 @@ final class References {
                 problem(
                         entry,
                         "duplicate-id",
-                        "the id " + entry.id() + " was used before",
+                        "the id %s was used before".formatted(entry.id()),
                         "Give this entry an id of its own, or take the line out if it stands twice.");
             }
             if (entry.kind() == EntryKind.WITHDRAWN && !known.contains(entry.needed("wrong"))) {

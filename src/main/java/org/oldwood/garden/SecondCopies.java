@@ -2,18 +2,19 @@ package org.oldwood.garden;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.oldwood.store.Journal;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.Place;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
+import org.oldwood.words.Words;
 
 /**
  * Files beside the record that look like a second copy of one of its files. A program that keeps a folder the same on
@@ -30,6 +31,8 @@ public final class SecondCopies {
 
     private static final String SET_ASIDE = ".torn-line-";
     private static final int NAMED = 5;
+    private static final String LIKE =
+            "looks like a second copy of %s, as a file-sync program makes one where two machines wrote; %s";
 
     private SecondCopies() {}
 
@@ -38,41 +41,22 @@ public final class SecondCopies {
 
     /** Those in a folder, by name. */
     public static List<Copy> in(Path folder) {
-        List<Copy> copies = new ArrayList<>();
         String[] names = folder.toFile().list();
-        for (String name : names == null ? new String[0] : names) {
-            Optional<String> of = copied(name);
-            if (of.isPresent()) {
-                copies.add(new Copy(name, of.get()));
-            }
-        }
-        if (copies.size() > 1) {
-            copies.sort((a, b) -> a.name.compareTo(b.name));
-        }
-        return copies;
+        return Stream.of(names == null ? new String[0] : names)
+                .sorted()
+                .flatMap(name -> copied(name).map(of -> new Copy(name, of)).stream())
+                .toList();
     }
 
     /** Which file of the record a name is a copy of, if any. */
     static Optional<String> copied(String name) {
         String lower = name.toLowerCase(Locale.ROOT);
-        if (lower.startsWith(".") || lower.contains(SET_ASIDE) || isBackup(lower)) {
-            return Optional.empty();
-        }
-        for (String file : RECORD) {
-            if (!lower.equals(file) && isLike(lower, file)) {
-                return Optional.of(file);
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static boolean isBackup(String name) {
-        for (String ending : BACKUPS) {
-            if (name.endsWith(ending)) {
-                return true;
-            }
-        }
-        return false;
+        boolean known = lower.startsWith(".")
+                || lower.contains(SET_ASIDE)
+                || BACKUPS.stream().anyMatch(lower::endsWith);
+        return RECORD.stream()
+                .filter(file -> !known && !lower.equals(file) && isLike(lower, file))
+                .findFirst();
     }
 
     private static boolean isLike(String name, String file) {
@@ -104,11 +88,8 @@ public final class SecondCopies {
         return new Problem(
                 "second-copy",
                 Place.of(copy.name),
-                "looks like a second copy of "
-                        + copy.of
-                        + ", as a file-sync program makes one where two machines wrote; what it"
-                        + " holds is not counted",
-                "See what it has that " + copy.of + " lacks: oldwood check. Then take it out of the folder.");
+                LIKE.formatted(copy.of, "what it holds is not counted"),
+                "See what it has that %s lacks: oldwood check. Then take it out of the folder.".formatted(copy.of));
     }
 
     /** The same, having looked into a copy of a journal. */
@@ -119,23 +100,20 @@ public final class SecondCopies {
                     notice.name(),
                     notice.place(),
                     notice.message(),
-                    "Keep in " + copy.of + " what is right of both, then take it out of the folder.");
+                    "Keep in %s what is right of both, then take it out of the folder.".formatted(copy.of));
         }
         List<String> missing = missing(folder, copy);
         String what = missing.isEmpty()
-                ? "holds no entry that the journal lacks"
-                : "holds "
-                        + missing.size()
-                        + (missing.size() == 1 ? " entry" : " entries")
-                        + " that the journal lacks: "
-                        + String.join(", ", missing.subList(0, Math.min(NAMED, missing.size())))
-                        + (missing.size() > NAMED ? " …" : "");
+                ? "it holds no entry that the journal lacks"
+                : "it holds %s that the journal lacks: %s%s"
+                        .formatted(
+                                Words.count(missing.size(), "entry", "entries"),
+                                String.join(", ", missing.subList(0, Math.min(NAMED, missing.size()))),
+                                missing.size() > NAMED ? " …" : "");
         return new Problem(
                 "second-copy",
                 Place.of(copy.name),
-                "looks like a second copy of the journal, as a file-sync program makes one where"
-                        + " two machines wrote; it "
-                        + what,
+                LIKE.formatted("the journal", what),
                 missing.isEmpty()
                         ? "Take it out of the folder."
                         : "Add the lines you miss to the end of journal.jsonl, then take it out of the folder.");

@@ -58,21 +58,16 @@ public final class StateBuilder {
         garden.beds().forEach(bed -> beds.put(bed.id(), new ArrayList<>()));
     }
 
-    /** The ids of entries that count no more: taken back, or booked with one that was. */
-    public static Set<String> withdrawn(List<Entry> journal) {
-        return References.withdrawn(journal);
-    }
-
     /** The entries that were not taken back. */
     public static List<Entry> counting(List<Entry> journal) {
-        Set<String> withdrawn = withdrawn(journal);
+        Set<String> withdrawn = Entries.withdrawn(journal);
         return journal.stream().filter(entry -> !withdrawn.contains(entry.id())).toList();
     }
 
     /** The garden on the day: all entries dated up to it, included, less those taken back. */
     public GardenState on(LocalDate day, List<Entry> journal) {
         references.check(journal);
-        Set<String> withdrawn = References.withdrawn(journal);
+        Set<String> withdrawn = Entries.withdrawn(journal);
         List<Entry> ordered = new ArrayList<>();
         for (Entry entry : journal) {
             if (!entry.date().isAfter(day) && entry.kind() != EntryKind.WITHDRAWN && !withdrawn.contains(entry.id())) {
@@ -227,7 +222,9 @@ public final class StateBuilder {
     private void note(Entry entry) {
         Map<String, Json> values = entry.values();
         if (values.get("lot") instanceof Json.Text lot) {
-            noteLot(known(lots, lot.value()), entry);
+            LotState noted = known(lots, lot.value());
+            questions.addAll(Questions.about(noted, entry));
+            noted.entries().add(entry);
         }
         if (values.get("plant") instanceof Json.Text plant) {
             notePlant(known(plants, plant.value()), entry);
@@ -236,41 +233,25 @@ public final class StateBuilder {
         }
     }
 
-    private void noteLot(LotState lot, Entry entry) {
-        questions.addAll(LotQuestions.about(lot, entry));
-        lot.entries().add(entry);
-    }
-
     private void notePlant(Open plant, Entry entry) {
         if (plant.gone.isPresent()) {
-            questions.add(entry.place()
-                    + ": "
-                    + entry.kind().key()
-                    + " of "
-                    + plant.plant.id()
-                    + " on "
-                    + entry.date()
-                    + ", but it was taken out on "
-                    + plant.gone.get().date()
-                    + ". Is it the right plant?");
+            questions.add(Questions.gone(plant.plant, plant.gone.get(), entry));
         }
         plant.entries.add(entry);
         switch (entry.kind()) {
-            case COUNTED, PRUNED -> noteStems(plant, entry);
+            case COUNTED, PRUNED -> {
+                int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
+                // where no stems are known yet, there is nothing that a count could contradict
+                if (plant.stems.known()) {
+                    questions.addAll(Questions.about(plant.plant.id(), plant.stems.ages(season), entry));
+                }
+                plant.stems = plant.stems.after(entry, season);
+            }
             case GRUBBED, LOST -> plant.gone = Optional.of(entry);
             default -> {
                 // other notes change no count
             }
         }
-    }
-
-    /** Where no stems are known yet, there is nothing that a count could contradict. */
-    private void noteStems(Open plant, Entry entry) {
-        int season = leafFalls.seasonYear(plant.plant.crop(), entry.date());
-        if (plant.stems.known()) {
-            questions.addAll(StemQuestions.about(plant.plant.id(), plant.stems.ages(season), entry));
-        }
-        plant.stems = plant.stems.after(entry, season);
     }
 
     private GardenState finish(LocalDate day) {

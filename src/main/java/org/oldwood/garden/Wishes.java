@@ -31,23 +31,12 @@ public record Wishes(
         DayOfWeek weekStarts) {
     private static final List<String> ORDERS = List.of("day-first", "month-first");
     private static final List<String> WEEKS = List.of("monday", "sunday", "saturday");
-    private static final String NO_ALARM = "none";
 
     static Wishes read(Fields garden) {
-        Optional<Fields> said = garden.object("wishes");
+        Fields fields = garden.object("wishes").orElseGet(garden::none);
         Units units =
                 garden.optionalOneOf("units", Units.keys()).flatMap(Units::of).orElse(Units.METRIC);
         boolean american = units == Units.US;
-        if (said.isEmpty()) {
-            return new Wishes(
-                    Set.of(),
-                    7,
-                    Optional.of(LocalTime.of(8, 0)),
-                    false,
-                    new Wording(units, american),
-                    american ? DayOfWeek.SUNDAY : DayOfWeek.MONDAY);
-        }
-        Fields fields = said.get();
         Wishes wishes = new Wishes(
                 Set.copyOf(fields.texts("never")),
                 fields.count("aheadDays", 1, 90, 7),
@@ -68,7 +57,7 @@ public record Wishes(
     private static Optional<LocalTime> alarm(Fields fields) {
         String text = fields.text("alarm", "08:00");
         try {
-            return text.equals(NO_ALARM) ? Optional.empty() : Optional.of(LocalTime.parse(text));
+            return text.equals("none") ? Optional.empty() : Optional.of(LocalTime.parse(text));
         } catch (DateTimeParseException e) {
             fields.wrong(
                     "alarm",

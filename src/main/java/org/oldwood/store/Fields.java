@@ -2,7 +2,6 @@ package org.oldwood.store;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -93,6 +92,11 @@ public final class Fields {
         return none;
     }
 
+    /** The keys of an object that is not there. */
+    public Fields none() {
+        return new Fields(new Json.Obj(object.place(), Map.of()), problems);
+    }
+
     /** These keys, and where one is not here that of another object, but for some. */
     public Fields orOf(Fields other, Set<String> butFor) {
         Map<String, Json> members = new LinkedHashMap<>(other.object.members());
@@ -169,14 +173,11 @@ public final class Fields {
     }
 
     public boolean flag(String key, boolean otherwise) {
-        Json value = raw(key).orElse(null);
-        if (value == null) {
-            return otherwise;
-        }
-        if (value instanceof Json.Bool bool) {
+        Optional<Json> value = raw(key);
+        if (value.orElse(null) instanceof Json.Bool bool) {
             return bool.value();
         }
-        wrong(value.place(), "not-true-or-false", "must be true or false but is " + value.shown(), "");
+        value.ifPresent(it -> wrong(it.place(), "not-true-or-false", "must be true or false but is " + it.shown(), ""));
         return otherwise;
     }
 
@@ -190,19 +191,13 @@ public final class Fields {
         if (value == null) {
             return Optional.empty();
         }
-        if (value instanceof Json.Text text) {
-            try {
-                return Optional.of(IsoDate.parse(text.value()));
-            } catch (DateTimeParseException e) {
-                // told below, together with values that are no text
-            }
+        try {
+            return Optional.of(IsoDate.parse(value instanceof Json.Text text ? text.value() : ""));
+        } catch (DateTimeParseException e) {
+            String message = "must be %s, but is %s".formatted(IsoDate.RULE, value.shown());
+            wrong(value.place(), "not-a-date", message, "Write for example: \"%s\": \"2026-11-20\"".formatted(key));
+            return Optional.of(LocalDate.EPOCH);
         }
-        wrong(
-                value.place(),
-                "not-a-date",
-                "must be " + IsoDate.RULE + ", but is " + value.shown(),
-                "Write for example: \"" + key + "\": \"2026-11-20\"");
-        return Optional.of(LocalDate.EPOCH);
     }
 
     /** One of the {@code allowed} words; must be there. */
@@ -245,28 +240,24 @@ public final class Fields {
         if (object.members().get(key) instanceof Json.Text) {
             return List.of(text(key));
         }
-        List<String> all = new ArrayList<>();
-        for (Json item : items(key)) {
-            if (item instanceof Json.Text text) {
-                all.add(text.value());
-            } else {
-                wrong(item.place(), "not-a-text", "must be a text but is " + item.shown(), "");
-            }
-        }
-        return all;
+        return all(key, Json.Text.class, "not-a-text", "must be a text").stream()
+                .map(Json.Text::value)
+                .toList();
     }
 
     /** The numbers of a list; empty where the key is absent. */
     public List<Double> numbers(String key) {
-        List<Double> all = new ArrayList<>();
-        for (Json item : items(key)) {
-            if (item instanceof Json.Num num) {
-                all.add(num.value());
-            } else {
-                wrong(item.place(), "not-a-number", "must be a number but is " + item.shown(), "");
-            }
-        }
-        return all;
+        return all(key, Json.Num.class, "not-a-number", "must be a number").stream()
+                .map(Json.Num::value)
+                .toList();
+    }
+
+    private <T extends Json> List<T> all(String key, Class<T> kind, String name, String rule) {
+        List<Json> items = items(key);
+        items.stream()
+                .filter(item -> !kind.isInstance(item))
+                .forEach(item -> wrong(item.place(), name, "%s but is %s".formatted(rule, item.shown()), ""));
+        return items.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     /** The whole numbers under the keys of an object, in the order of the file; empty where the key is absent. */
@@ -280,14 +271,11 @@ public final class Fields {
     }
 
     private List<Json> items(String key) {
-        Json value = raw(key).orElse(null);
-        if (value == null) {
-            return List.of();
-        }
-        if (value instanceof Json.Arr array) {
+        Optional<Json> value = raw(key);
+        if (value.orElse(null) instanceof Json.Arr array) {
             return array.items();
         }
-        wrong(value.place(), "not-a-list", "must be a list […] but is " + value.shown(), "");
+        value.ifPresent(it -> wrong(it.place(), "not-a-list", "must be a list […] but is " + it.shown(), ""));
         return List.of();
     }
 

@@ -1,10 +1,13 @@
 package org.oldwood.words;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Properties;
 
 /** Sentences that stand in a text file beside the program, so that they can be read and reworded without code. */
@@ -19,14 +22,35 @@ public final class Texts {
     /** The sentences of {@code words/NAME.properties}. */
     public static Texts of(String name) {
         Texts texts = new Texts(name);
-        try (Reader in = new InputStreamReader(
-                Texts.class.getResourceAsStream("/org/oldwood/words/%s.properties".formatted(name)),
-                StandardCharsets.UTF_8)) {
+        try (Reader in = open(name + ".properties")) {
             texts.all.load(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return texts;
+    }
+
+    private static BufferedReader open(String file) {
+        return new BufferedReader(new InputStreamReader(
+                Texts.class.getResourceAsStream("/org/oldwood/words/" + file), StandardCharsets.UTF_8));
+    }
+
+    /** The texts of {@code words/FILE}, each by the line in square brackets above it. */
+    public static Map<String, String> sections(String file) {
+        Map<String, String> sections = new HashMap<>();
+        try (BufferedReader in = open(file)) {
+            String[] name = {""};
+            in.lines().forEach(line -> {
+                if (line.startsWith("[")) {
+                    name[0] = line.substring(1, line.length() - 1);
+                } else {
+                    sections.merge(name[0], line, "%s\n%s"::formatted);
+                }
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return sections;
     }
 
     /** A sentence with what is put in. */

@@ -20,33 +20,18 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the year's rounds as iCalendar files. */
-@Command(
-        name = "calendar",
-        description = "write the year's rounds as iCalendar files: events and to-dos",
-        footer = {"", "Example:", "  oldwood calendar --garden demo-data/terrace-school --today 2026-11-25"})
+@Command(name = "calendar")
 public final class CalendarCommand extends GardenCommand {
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "where to write; calendars in the garden's folder otherwise")
+    @Option(names = "--out", paramLabel = "DIR")
     Optional<Path> outDir = Optional.empty();
 
-    @Option(
-            names = "--by",
-            paramLabel = "PART",
-            description = "one pair of files for each bed or craft: ${COMPLETION-CANDIDATES}")
+    @Option(names = "--by", paramLabel = "PART")
     Part by = Part.all;
 
-    @Option(
-            names = "--feed",
-            paramLabel = "FILE",
-            description = "one file for a web server to offer, without to-dos, instead")
+    @Option(names = "--feed", paramLabel = "FILE")
     Optional<Path> feed = Optional.empty();
 
-    @Option(
-            names = "--adopt",
-            paramLabel = "FILE",
-            description = "take over UIDs and revisions from an older file, if the memory was lost")
+    @Option(names = "--adopt", paramLabel = "FILE")
     List<Path> adopt = new ArrayList<>();
 
     @Mixin

@@ -7,13 +7,13 @@ import picocli.CommandLine.Option;
 
 /** The options for how rounds look in a calendar. */
 final class CalendarLooks {
-    @Option(names = "--due", paramLabel = "DAY", description = "what a to-do's due day is: ${COMPLETION-CANDIDATES}")
+    @Option(names = "--due", paramLabel = "DAY")
     Due due = Due.last;
 
-    @Option(names = "--no-reminder", description = "write no reminders")
+    @Option(names = "--no-reminder")
     boolean noReminder;
 
-    @Option(names = "--each", description = "a to-do for each task too, under that of its round")
+    @Option(names = "--each")
     boolean each;
 
     /** What a to-do's due day is. */

@@ -14,34 +14,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Brings a calendar on a CalDAV server up to the plan. */
-@Command(
-        name = "publish",
-        description = "bring a calendar on a CalDAV server up to the plan",
-        footer = {
-            "",
-            "What people changed there stays; if the plan changed the same thing, a line of the",
-            "description says the plan's version. What was ticked off stays ticked off, what was",
-            "deleted stays away. Nothing but this garden's own entries is touched.",
-            "",
-            "Example:",
-            "  oldwood calendar publish http://127.0.0.1:5232/ada/garden/ --user ada --dry-run"
-        })
+@Command(name = "publish")
 final class CalendarPublishCommand extends GardenCommand {
     private final GardenCommand parent;
 
-    @Parameters(paramLabel = "URL", description = "the calendar's own address")
+    @Parameters(paramLabel = "URL")
     String url = "";
 
-    @Option(
-            names = "--todos",
-            paramLabel = "URL",
-            description = "another calendar for the to-dos, where the server wants that")
+    @Option(names = "--todos", paramLabel = "URL")
     Optional<String> todos = Optional.empty();
 
-    @Option(names = "--dry-run", description = "say what would be done and do nothing")
+    @Option(names = "--dry-run")
     boolean dryRun;
 
-    @Option(names = "--restore", description = "put back entries that were deleted on the server")
+    @Option(names = "--restore")
     boolean restore;
 
     @Mixin

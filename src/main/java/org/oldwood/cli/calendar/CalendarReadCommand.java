@@ -33,30 +33,16 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Takes into the journal what was ticked off in a calendar, once the user agrees. */
-@Command(
-        name = "read",
-        description = "take what was ticked off in a calendar into the journal",
-        footer = {
-            "",
-            "Shows what it would note and asks. Dates and texts that were changed in the",
-            "calendar are told, never taken over; entries that are not this garden's are",
-            "left alone; what the journal knows already is not noted twice.",
-            "",
-            "Example:",
-            "  oldwood calendar read terrace-school-todos.ics"
-        })
+@Command(name = "read")
 final class CalendarReadCommand extends GardenCommand {
     private static final String FROM_A_CALENDAR = "from a calendar";
 
     private final GardenCommand parent;
 
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "FILE|URL",
-            description = "calendar files, or addresses of calendars on a server")
+    @Parameters(arity = "1..*", paramLabel = "FILE|URL")
     List<String> from = new ArrayList<>();
 
-    @Option(names = "--yes", description = "note it without asking, with the planned amounts")
+    @Option(names = "--yes")
     boolean yes;
 
     @Mixin

@@ -31,7 +31,7 @@ final class ServerAccess {
     private static final int MOST_PASSWORD = 4096;
     private static final Set<PosixFilePermission> PRIVATE = PosixFilePermissions.fromString("rw-------");
 
-    @Option(names = "--user", paramLabel = "NAME", description = "your name on the server")
+    @Option(names = "--user", paramLabel = "NAME")
     Optional<String> user = Optional.empty();
 
     @Option(
@@ -43,15 +43,10 @@ final class ServerAccess {
             })
     Optional<Path> passwordFile = Optional.empty();
 
-    @Option(
-            names = "--plain-http",
-            description = "allow http without TLS to another machine: the password goes in the open")
+    @Option(names = "--plain-http")
     boolean plainHttp;
 
-    @Option(
-            names = "--certificate",
-            paramLabel = "FILE",
-            description = "the server's certificate, if it is one of your own: this one is trusted and no other")
+    @Option(names = "--certificate", paramLabel = "FILE")
     Optional<Path> certificate = Optional.empty();
 
     Session session(GardenCommand command) throws IOException {

@@ -20,19 +20,10 @@ import picocli.CommandLine.Option;
 
 /** A place without a garden: where, and which bundled climate stands for it. */
 public final class AnyPlace {
-    @Option(
-            names = "--at",
-            paramLabel = "LAT,LON[,M]",
-            description = "where, without a garden: 52,-2,78 with the height in metres; south and west are negative")
+    @Option(names = "--at", paramLabel = "LAT,LON[,M]")
     public Optional<String> at = Optional.empty();
 
-    @Option(
-            names = "--climate",
-            paramLabel = "NAME",
-            description = {
-                "without a garden: the bundled climate that stands for the place, oxford for",
-                "example; that of the stations around --at otherwise"
-            })
+    @Option(names = "--climate", paramLabel = "NAME")
     public Optional<String> climate = Optional.empty();
 
     public boolean isGiven() {

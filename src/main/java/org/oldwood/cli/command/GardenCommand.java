@@ -33,34 +33,24 @@ import picocli.CommandLine.ParameterException;
  * lets {@link RecordException} through, and {@link Main} words it.
  */
 public abstract class GardenCommand implements Callable<Integer> {
-    @Option(
-            names = "--garden",
-            paramLabel = "DIR",
-            description = "the garden's folder, or its name; the current folder or your usual garden otherwise")
+    @Option(names = "--garden", paramLabel = "DIR")
     public Optional<Path> gardenDir = Optional.empty();
 
-    @Option(
-            names = "--today",
-            paramLabel = "DATE",
-            description = "work as on this day, year-month-day; today otherwise")
+    @Option(names = "--today", paramLabel = "DATE")
     public Optional<LocalDate> givenToday = Optional.empty();
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            description = "tell amounts, and take them, in metric, imperial or us units; the garden's own otherwise")
+    @Option(names = "--units", paramLabel = "UNITS")
     public Optional<String> givenUnits = Optional.empty();
 
-    @Option(names = "--json", description = "print JSON for other programs to read")
+    @Option(names = "--json")
     public boolean json;
 
-    @Option(names = "--quiet", description = "say nothing on stderr but errors")
+    @Option(names = "--quiet")
     public boolean quiet;
 
     @Option(
             names = {"-h", "--help"},
-            usageHelp = true,
-            description = "show this help and stop")
+            usageHelp = true)
     boolean help;
 
     private @Nullable CommandLine line;

@@ -4,8 +4,6 @@ import picocli.CommandLine.Option;
 
 /** The option of all commands that write a file. */
 public final class Replacing {
-    @Option(
-            names = "--replace",
-            description = "write over a file that this command did not write for this garden; never over the record")
+    @Option(names = "--replace")
     public boolean replace;
 }

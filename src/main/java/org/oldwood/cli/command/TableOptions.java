@@ -9,12 +9,10 @@ import picocli.CommandLine.Option;
 
 /** How a command writes its answer as a table for a spreadsheet. */
 public final class TableOptions {
-    @Option(names = "--csv", description = "print a table for a spreadsheet")
+    @Option(names = "--csv")
     boolean csv;
 
-    @Option(
-            names = "--decimal-comma",
-            description = "in the table: commas in decimal numbers, semicolons between the cells")
+    @Option(names = "--decimal-comma")
     boolean decimalComma;
 
     public boolean asked() {

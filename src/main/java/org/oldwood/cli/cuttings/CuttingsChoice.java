@@ -13,22 +13,16 @@ import picocli.CommandLine.Option;
 
 /** Which crop is raised, and how. */
 final class CuttingsChoice {
-    @Option(
-            names = "--crop",
-            paramLabel = "CROP",
-            description = "the crop, blackcurrant for example; of a garden's cuttings only that crop's")
+    @Option(names = "--crop", paramLabel = "CROP")
     Optional<String> cropId = Optional.empty();
 
-    @Option(names = "--form", paramLabel = "FORM", description = "how the plants will be grown: stool, leg, cordon …")
+    @Option(names = "--form", paramLabel = "FORM")
     Optional<String> form = Optional.empty();
 
-    @Option(
-            names = "--method",
-            paramLabel = "METHOD",
-            description = "hardwood (all buds kept), disbudded (for a leg), layer, sucker …")
+    @Option(names = "--method", paramLabel = "METHOD")
     Optional<String> method = Optional.empty();
 
-    @Option(names = "--cut", paramLabel = "CUT", description = "what is cut at planting out: hard, light or none")
+    @Option(names = "--cut", paramLabel = "CUT")
     Optional<String> cut = Optional.empty();
 
     Crop crop(Crops crops, GardenCommand command) {

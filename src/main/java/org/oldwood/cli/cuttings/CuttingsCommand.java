@@ -31,24 +31,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells what becomes of cuttings, and how many to strike. */
-@Command(
-        name = "cuttings",
-        description = {
-            "what becomes of cuttings, and how many to strike",
-            "",
-            "In a garden: all cuttings, or those of one ID. With --struck some not noted,"
-                    + " with --want how many to strike. These two need no garden: say where with"
-                    + " --at."
-        },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood cuttings --garden demo-data/terrace-school",
-            "  oldwood cuttings --crop blackcurrant --struck 12 --on 2026-11-20 --at 52,-2",
-            "  oldwood cuttings --crop redcurrant --want 10 --by 2031 --climate oxford"
-        })
+@Command(name = "cuttings")
 public final class CuttingsCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "ID", description = "these cuttings alone, in full")
+    @Parameters(arity = "0..1", paramLabel = "ID")
     Optional<String> lotId = Optional.empty();
 
     @Mixin
@@ -57,22 +42,22 @@ public final class CuttingsCommand extends GardenCommand {
     @Mixin
     AnyPlace place = new AnyPlace();
 
-    @Option(names = "--struck", paramLabel = "N", description = "how many were struck, where they are not noted")
+    @Option(names = "--struck", paramLabel = "N")
     Optional<Integer> struck = Optional.empty();
 
-    @Option(names = "--on", paramLabel = "DATE", description = "the day they were struck")
+    @Option(names = "--on", paramLabel = "DATE")
     Optional<LocalDate> on = Optional.empty();
 
-    @Option(names = "--want", paramLabel = "N", description = "plants wanted that bear by --by")
+    @Option(names = "--want", paramLabel = "N")
     Optional<Integer> want = Optional.empty();
 
-    @Option(names = "--want-kg", paramLabel = "KG", description = "kilograms wanted in --by")
+    @Option(names = "--want-kg", paramLabel = "KG")
     Optional<Double> wantKg = Optional.empty();
 
-    @Option(names = "--by", paramLabel = "SEASON", description = "2030, or 2029-30 in the south")
+    @Option(names = "--by", paramLabel = "SEASON")
     Optional<String> by = Optional.empty();
 
-    @Option(names = "--sure", paramLabel = "CHANCE", description = "how sure, 0.9 otherwise")
+    @Option(names = "--sure", paramLabel = "CHANCE")
     Optional<Double> sure = Optional.empty();
 
     @Override

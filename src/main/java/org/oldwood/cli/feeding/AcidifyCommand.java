@@ -12,12 +12,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Works out sulphur for crops of acid soils, for a garden's beds or without a garden. */
-@Command(
-        name = "acidify",
-        description = "how much sulphur lowers the pH, for a garden's beds or without one",
-        footer = {"", "Example:", "  oldwood acidify --soil loam --ph 6 --target 4.8 --area 6"})
+@Command(name = "acidify")
 public final class AcidifyCommand extends SoilCommand {
-    @Option(names = "--free-lime", description = "the soil fizzes with vinegar")
+    @Option(names = "--free-lime")
     boolean freeLime;
 
     @Override

@@ -30,54 +30,43 @@ final class FeedAsked {
     @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
     Optional<String> crop = Optional.empty();
 
-    @Option(names = "--area", paramLabel = "M2", description = "area, m²")
+    @Option(names = "--area", paramLabel = "M2")
     Optional<Double> area = Optional.empty();
 
-    @Option(
-            names = "--material",
-            paramLabel = "ID",
-            split = ",",
-            description = "a feed at hand; several with commas, the favourite first")
+    @Option(names = "--material", paramLabel = "ID", split = ",")
     List<String> materials = new ArrayList<>();
 
-    @Option(
-            names = "--analysis",
-            paramLabel = "N-P-K",
-            description = "a feed by its label: N-P2O5-K2O, and -MgO, in %%")
+    @Option(names = "--analysis", paramLabel = "N-P-K")
     Optional<String> analysis = Optional.empty();
 
-    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
+    @Option(names = "--soil", paramLabel = "TEXTURE")
     Optional<String> soil = Optional.empty();
 
-    @Option(names = "--ph", paramLabel = "PH", description = "the measured pH")
+    @Option(names = "--ph", paramLabel = "PH")
     Optional<Double> ph = Optional.empty();
 
-    @Option(
-            names = "--index",
-            paramLabel = "P=N,K=N,Mg=N",
-            split = ",",
-            description = "the soil's indices of P, K and Mg, 0 to 9")
+    @Option(names = "--index", paramLabel = "P=N,K=N,Mg=N", split = ",")
     Map<String, Integer> indices = new LinkedHashMap<>();
 
-    @Option(names = "--age", paramLabel = "SEASONS", description = "seasons since planting")
+    @Option(names = "--age", paramLabel = "SEASONS")
     Optional<Integer> age = Optional.empty();
 
-    @Option(names = "--growth", paramLabel = "HOW", description = "weak, normal or strong")
+    @Option(names = "--growth", paramLabel = "HOW")
     Optional<String> growth = Optional.empty();
 
-    @Option(names = "--cultivar", paramLabel = "NAME", description = "the variety")
+    @Option(names = "--cultivar", paramLabel = "NAME")
     Optional<String> cultivar = Optional.empty();
 
-    @Option(names = "--bushes", paramLabel = "N", description = "bushes that share the ground")
+    @Option(names = "--bushes", paramLabel = "N")
     Optional<Integer> bushes = Optional.empty();
 
-    @Option(names = "--row", paramLabel = "M", description = "metres of row on the ground")
+    @Option(names = "--row", paramLabel = "M")
     Optional<Double> row = Optional.empty();
 
-    @Option(names = "--school", paramLabel = "ID", description = "another way to reckon the need")
+    @Option(names = "--school", paramLabel = "ID")
     Optional<String> school = Optional.empty();
 
-    @Option(names = "--before-planting", description = "what to work in before planting")
+    @Option(names = "--before-planting")
     boolean beforePlanting;
 
     /** Whether anything was told of a piece of ground. */

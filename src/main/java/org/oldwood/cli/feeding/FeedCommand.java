@@ -21,14 +21,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Works out how much of which feed the plants of each bed need, with or without a garden. */
-@Command(
-        name = "feed",
-        description = "how much of which feed, for a garden's beds or without a garden",
-        footer = {"", "Example:", "  oldwood feed --crop blackcurrant --area 4 --material dried-blood"})
+@Command(name = "feed")
 public final class FeedCommand extends GardenCommand {
     private static final List<String> AMOUNTS = List.of("feed-first", "feed-second", "feed-tub");
 
-    @Parameters(arity = "0..1", paramLabel = "BED", description = "only the plants of this bed")
+    @Parameters(arity = "0..1", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
     @Mixin

@@ -25,12 +25,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Lists all that the beds were given, with the nutrients that it brings, season by season. */
-@Command(
-        name = "ledger",
-        description = "all that each bed was given, and its nutrients by season",
-        footer = {"", "Example:", "  oldwood ledger upper-terrace --garden demo-data/terrace-school"})
+@Command(name = "ledger")
 public final class LedgerCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed")
+    @Parameters(arity = "0..1", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
     @Override

@@ -15,27 +15,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Works out lime from a pH test, for a garden's beds or without a garden. */
-@Command(
-        name = "lime",
-        description = "how much lime raises the pH, for a garden's beds or without a garden",
-        footer = {"", "Example:", "  oldwood lime --soil sandy-loam --ph 5.5 --target 6.5 --area 10"})
+@Command(name = "lime")
 public final class LimeCommand extends SoilCommand {
-    @Option(names = "--depth", paramLabel = "CM", description = "how deep, cm; 20 otherwise")
+    @Option(names = "--depth", paramLabel = "CM")
     Optional<Double> depth = Optional.empty();
 
-    @Option(names = "--stones", paramLabel = "PERCENT", description = "stones by volume, %%")
+    @Option(names = "--stones", paramLabel = "PERCENT")
     Optional<Double> stones = Optional.empty();
 
-    @Option(
-            names = "--nv-cao",
-            paramLabel = "PERCENT",
-            description = "neutralising value on the bag as %% CaO (British; limestone about 50)")
+    @Option(names = "--nv-cao", paramLabel = "PERCENT")
     Optional<Double> percentCaO = Optional.empty();
 
-    @Option(
-            names = "--nv-caco3",
-            paramLabel = "PERCENT",
-            description = "the same as %% CaCO3 (American, CCE; limestone about 100)")
+    @Option(names = "--nv-caco3", paramLabel = "PERCENT")
     Optional<Double> percentCaCO3 = Optional.empty();
 
     @Override

@@ -24,38 +24,32 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Works out mulch, for a garden's beds or without a garden. */
-@Command(
-        name = "mulch",
-        description = "how much mulch to lay, for a garden's beds or without a garden",
-        footer = {"", "Example:", "  oldwood mulch --area 10 --depth 7.5 --bushes 4"})
+@Command(name = "mulch")
 public final class MulchCommand extends GardenCommand {
     private static final String NOTHING = "nothing";
 
-    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    @Parameters(arity = "0..1", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--area", paramLabel = "M2", description = "area, m²; no garden needed")
+    @Option(names = "--area", paramLabel = "M2")
     Optional<Double> area = Optional.empty();
 
-    @Option(
-            names = "--depth",
-            paramLabel = "CM",
-            description = "depth wanted once settled, cm; the material's usual one otherwise")
+    @Option(names = "--depth", paramLabel = "CM")
     Optional<Double> depth = Optional.empty();
 
-    @Option(names = "--now", paramLabel = "CM", description = "depth that lies there, cm")
+    @Option(names = "--now", paramLabel = "CM")
     Optional<Double> now = Optional.empty();
 
-    @Option(names = "--bushes", paramLabel = "N", description = "bushes that stand there")
+    @Option(names = "--bushes", paramLabel = "N")
     Optional<Integer> bushes = Optional.empty();
 
-    @Option(names = "--gap", paramLabel = "CM", description = "bare ring round each, cm")
+    @Option(names = "--gap", paramLabel = "CM")
     Optional<Double> gap = Optional.empty();
 
-    @Option(names = "--material", paramLabel = "ID", description = "garden-compost otherwise")
+    @Option(names = "--material", paramLabel = "ID")
     Optional<String> material = Optional.empty();
 
-    @Option(names = "--under", paramLabel = "WHAT", description = "paper, card or nothing")
+    @Option(names = "--under", paramLabel = "WHAT")
     Optional<String> under = Optional.empty();
 
     @Override

@@ -19,12 +19,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Lists the materials that the coming year's tasks take, with totals and packs. */
-@Command(
-        name = "shopping",
-        description = "materials for the coming year, with totals and packs",
-        footer = {"", "Example:", "  oldwood shopping --garden demo-data/terrace-school --today 2026-11-25"})
+@Command(name = "shopping")
 public final class ShoppingCommand extends GardenCommand {
-    @Option(names = "--uses", description = "tell for each task what it takes")
+    @Option(names = "--uses")
     boolean uses;
 
     @Override

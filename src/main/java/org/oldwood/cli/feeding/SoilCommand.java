@@ -24,25 +24,25 @@ import picocli.CommandLine.Parameters;
 
 /** What {@code lime} and {@code acidify} have in common: a pH, the one wanted, and the doses. */
 abstract class SoilCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "BED", description = "only this bed of the garden")
+    @Parameters(arity = "0..1", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--soil", paramLabel = "TEXTURE", description = "sandy-loam for example")
+    @Option(names = "--soil", paramLabel = "TEXTURE")
     Optional<String> soil = Optional.empty();
 
     @Option(names = "--ph", paramLabel = "PH", description = "the measured pH; no garden needed")
     Optional<Double> ph = Optional.empty();
 
-    @Option(names = "--target", paramLabel = "PH", description = "the pH wanted")
+    @Option(names = "--target", paramLabel = "PH")
     Optional<Double> target = Optional.empty();
 
-    @Option(names = "--area", paramLabel = "M2", description = "area, m²")
+    @Option(names = "--area", paramLabel = "M2")
     Optional<Double> area = Optional.empty();
 
     @Option(names = "--material", paramLabel = "ID", description = "what is at hand")
     Optional<String> material = Optional.empty();
 
-    @Option(names = "--bare", description = "no bushes stand there: it can be dug in")
+    @Option(names = "--bare")
     boolean bare;
 
     /** The sheet of a piece of ground told on the command line. */

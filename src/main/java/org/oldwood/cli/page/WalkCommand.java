@@ -24,39 +24,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Opens the garden's page for the phone, until it is stopped. */
-@Command(
-        name = "walk",
-        description = "open the garden's page: this week's work among the bushes, to note on the phone",
-        footer = {
-            "",
-            "Without --lan only this machine reaches the page. With --lan every device in",
-            "the home network could, if it knew the link: the link holds a key, so show it",
-            "to nobody else. The page goes over plain HTTP, which others in the same network",
-            "could overhear; do not open it in a network that you do not trust. Ctrl-C stops",
-            "the page. Notes that a phone could not send stay on it and are sent when the",
-            "page is opened again.",
-            "",
-            "Example:",
-            "  oldwood walk --lan --garden our-garden"
-        })
+@Command(name = "walk")
 public final class WalkCommand extends GardenCommand {
     private static final int PORT = 8417;
 
-    @Option(
-            names = "--lan",
-            arity = "0..1",
-            paramLabel = "ADDRESS",
-            fallbackValue = "",
-            description = "open the page in the home network, on this address of the machine or its only one")
+    @Option(names = "--lan", arity = "0..1", paramLabel = "ADDRESS", fallbackValue = "")
     Optional<String> lan = Optional.empty();
 
     @Option(names = "--port", paramLabel = "PORT", description = "the port; " + PORT + " otherwise")
     int port = PORT;
 
-    @Option(
-            names = "--labels",
-            paramLabel = "FILE",
-            description = "write a page of labels, a QR code for each bush, to print and laminate; opens nothing")
+    @Option(names = "--labels", paramLabel = "FILE")
     Optional<Path> labels = Optional.empty();
 
     @Mixin

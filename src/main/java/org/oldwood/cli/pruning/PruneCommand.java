@@ -38,48 +38,42 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says what to take out of each bush, and what becomes of it. */
-@Command(
-        name = "prune",
-        description = "what to take out of each bush, and what becomes of it",
-        footer = {"", "Example:", "  oldwood prune --crop blackcurrant --stems 1=5,2=4,3=4,4=3 --outlook"})
+@Command(name = "prune")
 public final class PruneCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "PLANT|BED", description = "only this plant, or the plants of this bed")
+    @Parameters(arity = "0..1", paramLabel = "PLANT|BED")
     Optional<String> which = Optional.empty();
 
-    @Option(names = "--crop", paramLabel = "CROP", description = "work without a garden")
+    @Option(names = "--crop", paramLabel = "CROP")
     Optional<String> crop = Optional.empty();
 
-    @Option(names = "--form", paramLabel = "FORM", description = "how it is grown")
+    @Option(names = "--form", paramLabel = "FORM")
     Optional<String> form = Optional.empty();
 
-    @Option(
-            names = "--stems",
-            paramLabel = "COUNTS",
-            description = "stems by age, 1=5,2=4,4+=3; canes: 1 new, 2 fruited")
+    @Option(names = "--stems", paramLabel = "COUNTS")
     Optional<String> stems = Optional.empty();
 
-    @Option(names = "--sick", paramLabel = "COUNTS", description = "of these, dead or diseased")
+    @Option(names = "--sick", paramLabel = "COUNTS")
     Optional<String> sick = Optional.empty();
 
-    @Option(names = "--weak", paramLabel = "COUNTS", description = "of these, weak or low")
+    @Option(names = "--weak", paramLabel = "COUNTS")
     Optional<String> weak = Optional.empty();
 
-    @Option(names = "--seasons", paramLabel = "N", description = "growing seasons completed since planting")
+    @Option(names = "--seasons", paramLabel = "N")
     Optional<Integer> seasons = Optional.empty();
 
-    @Option(names = "--metres", paramLabel = "M", description = "length of the row")
+    @Option(names = "--metres", paramLabel = "M")
     Optional<Double> metres = Optional.empty();
 
-    @Option(names = "--variant", paramLabel = "NAME", description = "another way of pruning")
+    @Option(names = "--variant", paramLabel = "NAME")
     Optional<String> variant = Optional.empty();
 
-    @Option(names = "--done", paramLabel = "COUNTS", description = "stems taken by age each winter so far, 4+=1")
+    @Option(names = "--done", paramLabel = "COUNTS")
     Optional<String> done = Optional.empty();
 
-    @Option(names = "--new-shoots", paramLabel = "N", description = "new stems in a year")
+    @Option(names = "--new-shoots", paramLabel = "N")
     Optional<Integer> newShoots = Optional.empty();
 
-    @Option(names = "--outlook", description = "the next six seasons: with the plan, without pruning, as you did")
+    @Option(names = "--outlook")
     boolean outlook;
 
     @Override

@@ -29,10 +29,7 @@ import picocli.CommandLine.Command;
  * Reads everything in a garden's folder and shows all that is wrong with it; silent when all is well. Questions (things
  * noted that do not fit together) are shown too, but stop nothing.
  */
-@Command(
-        name = "check",
-        description = "show all that is wrong with the records; silent when all is well",
-        footer = {"", "Example:", "  oldwood check"})
+@Command(name = "check")
 public final class CheckCommand extends GardenCommand {
     @Override
     public int run() throws IOException {

@@ -21,27 +21,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Sets an entry right: it is taken back, and a new one that differs in what was wrong stands for it. */
-@Command(
-        name = "correct",
-        description = "set an entry right: a new one stands for it",
-        footer = {
-            "",
-            "\"oldwood journal\" lists the entries. KEY= takes away what it said under KEY.",
-            "",
-            "Example:",
-            "  oldwood correct e-0525 litres=190 date=2026-06-19"
-        })
+@Command(name = "correct")
 public final class CorrectCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
 
-    @Parameters(index = "0", paramLabel = "ID", description = "the entry that is wrong")
+    @Parameters(index = "0", paramLabel = "ID")
     String id = "";
 
-    @Parameters(
-            index = "1..*",
-            arity = "1..*",
-            paramLabel = "KEY=VALUE",
-            description = "what is right: date, note, or a key of the entry")
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "KEY=VALUE")
     List<String> right = new ArrayList<>();
 
     @Override

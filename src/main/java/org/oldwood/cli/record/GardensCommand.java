@@ -14,28 +14,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Lists the gardens that have a name, names one, or says which is meant where none is given. */
-@Command(
-        name = "gardens",
-        description = "list your gardens by name, and say which one is the usual",
-        footer = {
-            "",
-            "A name serves wherever --garden is asked for. The usual garden is worked on where",
-            "neither --garden is given nor the current folder is a garden.",
-            "",
-            "Example:",
-            "  oldwood gardens --name allotment"
-        })
+@Command(name = "gardens")
 public final class GardensCommand extends GardenCommand {
-    @Option(names = "--name", paramLabel = "NAME", description = "name the garden in --folder")
+    @Option(names = "--name", paramLabel = "NAME")
     Optional<String> name = Optional.empty();
 
-    @Option(names = "--folder", paramLabel = "DIR", description = "its folder; the current one otherwise")
+    @Option(names = "--folder", paramLabel = "DIR")
     Optional<Path> folder = Optional.empty();
 
-    @Option(names = "--usual", paramLabel = "NAME", description = "work on this one where none is given")
+    @Option(names = "--usual", paramLabel = "NAME")
     Optional<String> usual = Optional.empty();
 
-    @Option(names = "--forget", paramLabel = "NAME", description = "forget a name; the garden's folder stays")
+    @Option(names = "--forget", paramLabel = "NAME")
     Optional<String> forgotten = Optional.empty();
 
     @Override

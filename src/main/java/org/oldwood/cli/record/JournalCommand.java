@@ -12,49 +12,38 @@ import java.util.Optional;
 import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.TableOptions;
+import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
-import org.oldwood.garden.StateBuilder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Lists what was noted, the newest last. */
-@Command(
-        name = "journal",
-        description = "list what was noted, the newest last",
-        footer = {
-            "",
-            "A table for a spreadsheet holds all that was noted, in the order of the journal;",
-            "\"oldwood note --csv\" takes it back with the lines that were added to it.",
-            "",
-            "Example:",
-            "  oldwood journal --kind pruned --from 2026-01-01",
-            "  oldwood journal --csv"
-        })
+@Command(name = "journal")
 public final class JournalCommand extends GardenCommand {
-    @Option(names = "--plant", paramLabel = "ID", description = "only what names this plant")
+    @Option(names = "--plant", paramLabel = "ID")
     Optional<String> plant = Optional.empty();
 
-    @Option(names = "--bed", paramLabel = "ID", description = "only what names this bed, or a plant in it")
+    @Option(names = "--bed", paramLabel = "ID")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--cuttings", paramLabel = "ID", description = "only what names these cuttings")
+    @Option(names = "--cuttings", paramLabel = "ID")
     Optional<String> lot = Optional.empty();
 
-    @Option(names = "--kind", paramLabel = "ENTRY", description = "only entries of this kind, pruned for example")
+    @Option(names = "--kind", paramLabel = "ENTRY")
     Optional<String> kind = Optional.empty();
 
-    @Option(names = "--from", paramLabel = "DATE", description = "from this day on")
+    @Option(names = "--from", paramLabel = "DATE")
     Optional<LocalDate> from = Optional.empty();
 
-    @Option(names = "--to", paramLabel = "DATE", description = "up to this day")
+    @Option(names = "--to", paramLabel = "DATE")
     Optional<LocalDate> to = Optional.empty();
 
-    @Option(names = "--last", paramLabel = "N", description = "only the last so many")
+    @Option(names = "--last", paramLabel = "N")
     Optional<Integer> last = Optional.empty();
 
     @Mixin
@@ -68,7 +57,7 @@ public final class JournalCommand extends GardenCommand {
         known("bed", bed, state.beds().keySet());
         known("cuttings", lot, state.lots().keySet());
         known("kind of entry", kind, EntryKind.keys());
-        Set<String> withdrawn = StateBuilder.withdrawn(folder.journal());
+        Set<String> withdrawn = Entries.withdrawn(folder.journal());
         List<Entry> chosen = new ArrayList<>(
                 folder.journal().stream().filter(entry -> isAsked(entry, state)).toList());
         if (!table.asked()) {

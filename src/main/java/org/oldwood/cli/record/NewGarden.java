@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.oldwood.cli.record.Stock.Planting;
 import org.oldwood.cli.record.WishesAsked.Answers;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;

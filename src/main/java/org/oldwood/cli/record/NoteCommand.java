@@ -29,35 +29,16 @@ import picocli.CommandLine.Option;
  * Notes what happened: one entry by the command of its kind ({@link NoteKindCommand}), or many from a table, all of
  * them or none.
  */
-@Command(
-        name = "note",
-        description = "note what happened in the journal: one entry, or many from a table",
-        synopsisSubcommandLabel = "ENTRY",
-        commandListHeading = "%nEntries:%n",
-        footer = {
-            "",
-            "A table's first line names its columns: date, entry, note and the keys of the",
-            "entries; a cell that does not apply stays empty. oldwood note ENTRY --help tells",
-            "an entry's keys. \"oldwood journal --csv\" writes such a table; its lines have ids,",
-            "and one that is noted already is passed over when the table comes back. In a",
-            "table of \"oldwood tasks year --csv\" write done as a round's state to tick it,",
-            "with the day in a column date, or it is today.",
-            "",
-            "Example:",
-            "  oldwood note --csv notes.csv"
-        })
+@Command(name = "note", synopsisSubcommandLabel = "ENTRY", commandListHeading = "%nEntries:%n")
 public final class NoteCommand extends GardenCommand {
     /** What a table of rounds says besides. */
     private static final List<String> ROUNDS =
             List.of("round", "day", "from", "to", "title", "beds", "bushes", "minutes", "materials", "state", "tasks");
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "a table of entries; - for standard input")
+    @Option(names = "--csv", paramLabel = "FILE")
     Optional<String> csv = Optional.empty();
 
-    @Option(
-            names = "--once",
-            paramLabel = "KEY",
-            description = "a key of your own for the table: sent again under the same key, nothing more is noted")
+    @Option(names = "--once", paramLabel = "KEY")
     Optional<String> once = Optional.empty();
 
     @Override

@@ -51,22 +51,16 @@ final class NoteKindCommand extends GardenCommand {
     private final EntryKind kind;
     private final NoteCommand parent;
 
-    @Option(names = "--date", paramLabel = "DATE", description = "the day it happened, year-month-day; today otherwise")
+    @Option(names = "--date", paramLabel = "DATE")
     Optional<LocalDate> date = Optional.empty();
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "ID",
-            description = "what it happened to; its own option may be left out then")
+    @Parameters(arity = "0..1", paramLabel = "ID")
     Optional<String> which = Optional.empty();
 
-    @Option(names = "--note", paramLabel = "WORDS", description = "what else there is to say")
+    @Option(names = "--note", paramLabel = "WORDS")
     Optional<String> note = Optional.empty();
 
-    @Option(
-            names = "--once",
-            paramLabel = "KEY",
-            description = "a key of your own: the same key again notes nothing more")
+    @Option(names = "--once", paramLabel = "KEY")
     Optional<String> once = Optional.empty();
 
     NoteKindCommand(EntryKind kind, NoteCommand parent) {

@@ -94,9 +94,8 @@ public final class Noting {
                 values.put("tick", new Json.Text(draft.place().at("tick"), tick));
             }
             Json.Obj object = draft.id()
+                    .or(() -> key.map(sent -> EntryWriter.idOfKey(sent + "/" + objects.size())))
                     .map(id -> EntryWriter.entryWithId(id, draft.date(), draft.kind(), values, draft.place()))
-                    .or(() -> key.map(sent -> EntryWriter.entryOf(
-                            sent + "/" + objects.size(), draft.date(), draft.kind(), values, draft.place())))
                     .orElseGet(() -> EntryWriter.entry(last, draft.date(), draft.kind(), values, draft.place()));
             previous = EntryWriter.idOf(object);
             tick = draft.booked() ? tick : previous;
@@ -106,7 +105,7 @@ public final class Noting {
                 problems.add(
                         "future-entry",
                         draft.place().at("date"),
-                        "is " + draft.date() + ", which is still to come; today is " + command.today(),
+                        "is %s, which is still to come; today is %s".formatted(draft.date(), command.today()),
                         "Note what has happened. If the date is right, give --today DATE.");
             }
         }
@@ -185,9 +184,8 @@ public final class Noting {
 
     private static Added added(GardenFolder folder, List<Entry> journal) {
         Problems problems = new Problems();
-        LocalDate all = LocalDate.MAX;
-        GardenState state = new StateBuilder(folder.garden(), folder.crops(), problems).on(all, journal);
-        return new Added(state, problems);
+        return new Added(
+                new StateBuilder(folder.garden(), folder.crops(), problems).on(LocalDate.MAX, journal), problems);
     }
 
     private void report(GardenFolder folder) {

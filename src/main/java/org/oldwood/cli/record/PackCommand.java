@@ -25,22 +25,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the whole record as one dated archive, to keep elsewhere. */
-@Command(
-        name = "pack",
-        description = {
-            "write the whole record as one dated archive, to keep elsewhere",
-            "",
-            "A zip file that any system opens: the record, data of your own, a note on what",
-            "is what, and check sums. Calendars and sheets are left out: they can be made again."
-        },
-        footer = {"", "Example:", "  oldwood pack --garden demo-data/terrace-school"})
+@Command(name = "pack")
 public final class PackCommand extends GardenCommand {
     static final String ABOUT = "ABOUT-THIS-ARCHIVE.txt";
 
-    @Option(
-            names = "--out",
-            paramLabel = "FILE|DIR",
-            description = "where to write; the current folder otherwise, as GARDEN-DATE.zip")
+    @Option(names = "--out", paramLabel = "FILE|DIR")
     Optional<Path> out = Optional.empty();
 
     @Mixin

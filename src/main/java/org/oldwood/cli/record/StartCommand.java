@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.KnownGardens;
+import org.oldwood.cli.record.Stock.Planting;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.GardenStages;
@@ -37,57 +38,33 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Begins a new garden's folder from five facts; whatever else is wanted becomes a task later. */
-@Command(
-        name = "start",
-        description = "begin a new garden's folder",
-        footer = {
-            "",
-            "A stock list is a table with the columns plant, crop, number, bed, cultivar, form,",
-            "planted and lengthM; crop must be filled. \"oldwood stock --csv\" writes one.",
-            "",
-            "Example:",
-            "  oldwood start our-garden --name \"Our garden\" --at 52.1,-2.3 \\",
-            "      --plants blackcurrant=4,gooseberry=2 --planted 2021"
-        })
+@Command(name = "start")
 public final class StartCommand extends GardenCommand {
     private static final int MARCH = 3;
 
-    @Parameters(paramLabel = "DIR", description = "the folder to make")
+    @Parameters(paramLabel = "DIR")
     @Nullable
     Path dir;
 
-    @Option(names = "--name", required = true, paramLabel = "NAME", description = "the garden's name")
+    @Option(names = "--name", required = true, paramLabel = "NAME")
     String name = "";
 
-    @Option(
-            names = "--at",
-            required = true,
-            paramLabel = "LAT,LON[,M]",
-            description = "where it lies, degrees, and its height in metres; south and west negative: -41.3,174.8,20")
+    @Option(names = "--at", required = true, paramLabel = "LAT,LON[,M]")
     String at = "";
 
-    @Option(names = "--plants", paramLabel = "CROP=N,..", description = "what stands in it, a bed for each crop")
+    @Option(names = "--plants", paramLabel = "CROP=N,..")
     Optional<String> plants = Optional.empty();
 
-    @Option(
-            names = "--stock",
-            paramLabel = "FILE",
-            description = "what stands in it, from a table; - for standard input")
+    @Option(names = "--stock", paramLabel = "FILE")
     Optional<String> stock = Optional.empty();
 
-    @Option(names = "--planted", paramLabel = "YEAR", description = "the year in which it was planted")
+    @Option(names = "--planted", paramLabel = "YEAR")
     Optional<Integer> planted = Optional.empty();
 
-    @Option(
-            names = "--bed-area",
-            paramLabel = "M2",
-            description = "area of each bed, m²; from the plants' spacing otherwise")
+    @Option(names = "--bed-area", paramLabel = "M2")
     Optional<Double> bedArea = Optional.empty();
 
-    @Option(
-            names = "--zone",
-            paramLabel = "ZONE",
-            description = "time zone, Europe/London for example; this machine's otherwise")
+    @Option(names = "--zone", paramLabel = "ZONE")
     Optional<String> zone = Optional.empty();
 
     @Override

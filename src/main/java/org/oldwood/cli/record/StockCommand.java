@@ -13,16 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
 /** Lists what stands in the garden. */
-@Command(
-        name = "stock",
-        description = "list the bushes and rows that stand in the garden",
-        footer = {
-            "",
-            "The table for a spreadsheet is one that \"oldwood start --stock\" takes.",
-            "",
-            "Example:",
-            "  oldwood stock --csv"
-        })
+@Command(name = "stock")
 public final class StockCommand extends GardenCommand {
     @Mixin
     TableOptions table = new TableOptions();

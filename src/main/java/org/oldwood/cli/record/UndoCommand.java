@@ -19,24 +19,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Takes entries back: the last one noted, with all that was booked with it, or those that are named. */
-@Command(
-        name = "undo",
-        description = "take back what was noted last, or the entries named",
-        footer = {
-            "",
-            "Nothing is rubbed out: an entry \"withdrawn\" is added. Taking that one back",
-            "brings the first back. A task ticked off goes with all that it booked.",
-            "",
-            "Example:",
-            "  oldwood undo"
-        })
+@Command(name = "undo")
 public final class UndoCommand extends GardenCommand {
     private static final Place PLACE = Place.of(ProblemWords.COMMAND_LINE);
 
-    @Parameters(arity = "0..*", paramLabel = "ID", description = "entries; the last one otherwise")
+    @Parameters(arity = "0..*", paramLabel = "ID")
     List<String> ids = new ArrayList<>();
 
-    @Option(names = "--last", paramLabel = "N", description = "the last so many, as those of one table")
+    @Option(names = "--last", paramLabel = "N")
     Optional<Integer> last = Optional.empty();
 
     @Override

@@ -17,22 +17,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Adds up the chill of winters, from a weather file or the garden. */
-@Command(
-        name = "chill",
-        description = {
-            "add up the chill of each winter, hour by hour",
-            "",
-            "A winter is 1 October to the end of February, in the south 1 April to 31 August.",
-            "Much in print counts from 1 November or 1 May: give --from and --to. Models:",
-            "hours-0-7.2, hours-below-7.2, utah, positive-utah, north-carolina, low-chill,",
-            "modified-utah, raspberry, dynamic, dynamic-hour-before; all for all of them.",
-            "Of a garden it tells what each crop wants beside it."
-        },
-        footer = {"", "Example:", "  oldwood chill --weather station.csv --latitude 46.6 --model dynamic"})
+@Command(name = "chill")
 public final class ChillCommand extends SumCommand {
     private static final String ALL = "all";
 
-    @Option(names = "--model", paramLabel = "MODEL", description = "the chill model, or all; dynamic otherwise")
+    @Option(names = "--model", paramLabel = "MODEL")
     Optional<String> model = Optional.empty();
 
     private List<ChillWants> wants = List.of();

@@ -17,22 +17,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Adds up heat from a weather file or the garden. */
-@Command(
-        name = "heat",
-        description = {
-            "add up the heat of each spring and summer",
-            "",
-            "The stretch is 1 January to 30 June, in the south 1 July to 31 December.",
-            "Models: sine and simple (degree days above --base), hours (growing degree hours)."
-        },
-        footer = {"", "Example:", "  oldwood heat --weather station.csv --latitude 46.6 --model sine --base 5"})
+@Command(name = "heat")
 public final class HeatCommand extends SumCommand {
     private static final List<String> MODELS = List.of("sine", "simple", "hours");
 
-    @Option(names = "--model", paramLabel = "MODEL", description = "sine, simple or hours; sine otherwise")
+    @Option(names = "--model", paramLabel = "MODEL")
     String model = "sine";
 
-    @Option(names = "--base", paramLabel = "C", description = "base, °C; 5 otherwise")
+    @Option(names = "--base", paramLabel = "C")
     Optional<Double> base = Optional.empty();
 
     @Override
@@ -45,10 +37,7 @@ public final class HeatCommand extends SumCommand {
                 season.day(before.getMonthValue(), before.getDayOfMonth()).minusDays(1));
     }
 
-    @Option(
-            names = "--upper",
-            paramLabel = "C",
-            description = "warmth above this adds nothing more, °C; none otherwise")
+    @Option(names = "--upper", paramLabel = "C")
     double upper = Double.POSITIVE_INFINITY;
 
     private double baseC(Documents documents) {

@@ -27,21 +27,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Shows the stage dates of the garden's crops in the season of the day, or of one crop or plant. */
-@Command(
-        name = "stages",
-        description = {
-            "show when each crop reaches each stage of growth this season",
-            "",
-            "A ± is one standard deviation. Note a stage with oldwood note seen: it moves",
-            "the later ones of this season, and a little the next seasons'. Below the dates",
-            "stand the winter's chill beside what the crop wants, and the risk of frost."
-        },
-        footer = {"", "Example:", "  oldwood stages blackcurrant --garden demo-data/terrace-school"})
+@Command(name = "stages")
 public final class StagesCommand extends GardenCommand {
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "CROP|PLANT",
-            description = "one crop, or the crop of one plant; all crops of the garden otherwise")
+    @Parameters(arity = "0..1", paramLabel = "CROP|PLANT")
     Optional<String> which = Optional.empty();
 
     @Override

@@ -31,25 +31,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Says before anything is planted what crops would find at one place or several. */
-@Command(
-        name = "suits",
-        description = {
-            "tell what crops would find at a place before they are planted",
-            "",
-            "The climate of each place, and for each crop the chill of the winter beside what",
-            "it wants, when it would flower and ripen, and the risk of frost in flower. Give",
-            "--at once for each place to compare."
-        },
-        footer = {"", "Example:", "  oldwood suits blueberry blackcurrant --at 44.9,-93.2,260 --at 60.4,5.3"})
+@Command(name = "suits")
 public final class SuitsCommand extends GardenCommand {
-    @Parameters(arity = "0..*", paramLabel = "CROP", description = "crops; all that are known otherwise")
+    @Parameters(arity = "0..*", paramLabel = "CROP")
     List<String> wanted = List.of();
 
-    @Option(
-            names = "--at",
-            required = true,
-            paramLabel = "LAT,LON[,M]",
-            description = "a place, degrees and height in metres; south and west are negative")
+    @Option(names = "--at", required = true, paramLabel = "LAT,LON[,M]")
     List<String> at = List.of();
 
     /** A crop at a place. */

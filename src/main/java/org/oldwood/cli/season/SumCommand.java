@@ -28,22 +28,19 @@ import picocli.CommandLine.Option;
 
 /** What {@code chill} and {@code heat} have in common: sums over stretches of days. */
 abstract class SumCommand extends GardenCommand {
-    @Option(
-            names = "--weather",
-            paramLabel = "FILE",
-            description = "daily weather; the garden's weather.csv and climate otherwise")
+    @Option(names = "--weather", paramLabel = "FILE")
     Optional<Path> file = Optional.empty();
 
     @Mixin
     WeatherOptions how = new WeatherOptions();
 
-    @Option(names = "--latitude", paramLabel = "DEGREES", description = "where, south negative; the garden's otherwise")
+    @Option(names = "--latitude", paramLabel = "DEGREES")
     Optional<Double> latitude = Optional.empty();
 
-    @Option(names = "--from", paramLabel = "DATE", description = "first day, included")
+    @Option(names = "--from", paramLabel = "DATE")
     Optional<LocalDate> from = Optional.empty();
 
-    @Option(names = "--to", paramLabel = "DATE", description = "last day, included")
+    @Option(names = "--to", paramLabel = "DATE")
     Optional<LocalDate> to = Optional.empty();
 
     /** A stretch of days and what it is called. */

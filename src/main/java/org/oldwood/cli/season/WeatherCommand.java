@@ -20,33 +20,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Adds a file of daily weather to the garden's {@code weather.csv}: all of it or nothing. */
-@Command(
-        name = "weather",
-        description = {
-            "add a file of daily weather to the garden",
-            "",
-            "Reads the columns date,tmin,tmax,rain in °C and mm, tables of weather services under their own names,",
-            "hours with time stamps, and NOAA GHCN-Daily. A file with any problem is not taken over at all."
-        },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood weather add station.csv --garden demo-data/terrace-school",
-            "  oldwood weather add log.csv --columns \"date=Day,tmin=Low,tmax=High\" --degrees f"
-        })
+@Command(name = "weather")
 public final class WeatherCommand extends GardenCommand {
     private static final int SHOWN = 20;
 
-    @Parameters(index = "0", paramLabel = "add", description = "the word add")
+    @Parameters(index = "0", paramLabel = "add")
     String action = "";
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "the file of daily weather")
+    @Parameters(index = "1", paramLabel = "FILE")
     Path file = Path.of("");
 
     @Mixin
     WeatherOptions how = new WeatherOptions();
 
-    @Option(names = "--replace", description = "where both have a day, take the new file's")
+    @Option(names = "--replace")
     boolean replace;
 
     @Override

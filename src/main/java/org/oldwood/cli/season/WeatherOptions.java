@@ -17,20 +17,13 @@ import picocli.CommandLine.Option;
 
 /** How a file of weather is to be read that does not say it itself. */
 final class WeatherOptions {
-    @Option(
-            names = "--columns",
-            paramLabel = "OURS=THEIRS",
-            split = ",",
-            description = "which column is which: date, time, tmin, tmax, temperature, rain; date=Day,tmax=\"High F\"")
+    @Option(names = "--columns", paramLabel = "OURS=THEIRS", split = ",")
     Map<String, String> columns = new TreeMap<>();
 
-    @Option(
-            names = "--degrees",
-            paramLabel = "UNIT",
-            description = "of the file's temperatures: c, f, k or tenths of °C")
+    @Option(names = "--degrees", paramLabel = "UNIT")
     Optional<String> units = Optional.empty();
 
-    @Option(names = "--dates", paramLabel = "ORDER", description = "day-first or month-first, for 03/04/2026")
+    @Option(names = "--dates", paramLabel = "ORDER")
     Optional<String> dates = Optional.empty();
 
     /** What a file holds; without its days where {@code problems} tells of any. */

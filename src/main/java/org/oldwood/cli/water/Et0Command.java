@@ -28,67 +28,45 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows how thirsty the weather of a day, or of a file of days, is. Needs no garden. */
-@Command(
-        name = "et0",
-        description = {
-            "show the reference evapotranspiration of a day, or of a file of days, by FAO-56",
-            "",
-            "Humidity, wind and sunshine may be left out; what is taken instead is said."
-                    + " In a garden the place may be left out too, and the temperatures: then they"
-                    + " are those of its weather.csv, or the mean ones of its climate.",
-            "A file has the columns date,tmin,tmax and any of rhmin,rhmax,wind,sun,radiation;"
-                    + " wind is in m/s at 2 m."
-        },
-        footer = {
-            "",
-            "Example:",
-            "  oldwood et0 --at 50.8,4.35 --altitude 100 --on 2026-07-06 --tmin 12.3 \\",
-            "    --tmax 21.5 --rh-min 63 --rh-max 84 --wind 2.078 --sun 9.25"
-        })
+@Command(name = "et0")
 public final class Et0Command extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "a CSV file of days")
+    @Parameters(arity = "0..1", paramLabel = "FILE")
     Optional<Path> file = Optional.empty();
 
-    @Option(
-            names = "--at",
-            paramLabel = "LAT,LON",
-            description = "where, in degrees, south and west negative; the garden's otherwise")
+    @Option(names = "--at", paramLabel = "LAT,LON")
     Optional<String> at = Optional.empty();
 
-    @Option(names = "--altitude", paramLabel = "M", description = "height above the sea, m")
+    @Option(names = "--altitude", paramLabel = "M")
     Optional<Double> altitude = Optional.empty();
 
-    @Option(names = "--on", paramLabel = "DATE", description = "the day; today otherwise")
+    @Option(names = "--on", paramLabel = "DATE")
     Optional<LocalDate> on = Optional.empty();
 
-    @Option(names = "--tmin", paramLabel = "C", description = "lowest temperature, °C")
+    @Option(names = "--tmin", paramLabel = "C")
     Optional<Double> tmin = Optional.empty();
 
-    @Option(names = "--tmax", paramLabel = "C", description = "highest temperature, °C")
+    @Option(names = "--tmax", paramLabel = "C")
     Optional<Double> tmax = Optional.empty();
 
-    @Option(names = "--rh-min", paramLabel = "PERCENT", description = "lowest relative humidity, %%")
+    @Option(names = "--rh-min", paramLabel = "PERCENT")
     Optional<Double> rhMin = Optional.empty();
 
-    @Option(names = "--rh-max", paramLabel = "PERCENT", description = "highest relative humidity, %%")
+    @Option(names = "--rh-max", paramLabel = "PERCENT")
     Optional<Double> rhMax = Optional.empty();
 
-    @Option(names = "--wind", paramLabel = "M/S", description = "wind, m/s")
+    @Option(names = "--wind", paramLabel = "M/S")
     Optional<Double> wind = Optional.empty();
 
-    @Option(
-            names = "--wind-height",
-            paramLabel = "M",
-            description = "height at which the wind was measured, m; 2 otherwise")
+    @Option(names = "--wind-height", paramLabel = "M")
     double windHeightM = 2;
 
-    @Option(names = "--sun", paramLabel = "H", description = "hours of bright sunshine")
+    @Option(names = "--sun", paramLabel = "H")
     Optional<Double> sun = Optional.empty();
 
-    @Option(names = "--radiation", paramLabel = "MJ", description = "solar radiation, MJ/m² a day")
+    @Option(names = "--radiation", paramLabel = "MJ")
     Optional<Double> radiation = Optional.empty();
 
-    @Option(names = "--coast", description = "the place lies at a coast")
+    @Option(names = "--coast")
     boolean coast;
 
     private final List<String> alsoTaken = new ArrayList<>();

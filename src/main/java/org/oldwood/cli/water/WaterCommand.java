@@ -19,31 +19,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells what the beds hold, when they run short and what to give; or sets them side by side. */
-@Command(
-        name = "water",
-        description = {
-            "tell how much water the beds hold, when they run short and how much to give",
-            "",
-            "Past days come from weather.csv in the garden's folder where it has them, all others"
-                    + " from the climate's means. Moisture notes correct the account."
-        },
-        footer = {"", "Example:", "  oldwood water --feel"})
+@Command(name = "water")
 public final class WaterCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "BED", description = "one bed; all otherwise")
+    @Parameters(arity = "0..1", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
-    @Option(
-            names = "--compare",
-            description = "set the beds side by side in past summers, as if one crop stood in all of them")
+    @Option(names = "--compare")
     boolean compare;
 
-    @Option(
-            names = "--crop",
-            paramLabel = "CROP",
-            description = "the crop to compare with; the garden's commonest otherwise")
+    @Option(names = "--crop", paramLabel = "CROP")
     Optional<String> crop = Optional.empty();
 
-    @Option(names = "--feel", description = "show how moist soil feels in the hand, by texture")
+    @Option(names = "--feel")
     boolean feel;
 
     @Override

@@ -18,18 +18,7 @@ import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
 
 /** Says what to do now on one screen: what is due, what is possible as well, and what waits for something. */
-@Command(
-        name = "now",
-        description = "say what to do now, most urgent first, on one screen",
-        footer = {
-            "",
-            "oldwood without a command says the same. Its numbers serve at once:",
-            "oldwood tasks 2, note done 2, note later 2, note skipped 2 (not this year),",
-            "note never 2 (never that kind of work).",
-            "",
-            "Example:",
-            "  oldwood now --garden demo-data/terrace-school --today 2026-11-25"
-        })
+@Command(name = "now")
 public final class NowCommand extends GardenCommand {
     private static final int MOST_DUE = 8;
     private static final int MOST_POSSIBLE = 5;

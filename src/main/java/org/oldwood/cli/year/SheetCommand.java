@@ -31,34 +31,21 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Writes the year sheet: one page to look at and to pin up. */
-@Command(
-        name = "sheet",
-        description = {
-            "write what to do now, a month or the year as a page to look at, print and pin up",
-            "",
-            "An HTML file that opens in any browser and needs nothing else."
-        },
-        footer = {"", "Example:", "  oldwood sheet --garden demo-data/terrace-school --bed upper-terrace"})
+@Command(name = "sheet")
 public final class SheetCommand extends GardenCommand {
-    @Option(
-            names = "--out",
-            paramLabel = "FILE",
-            description = "the file to write; sheet.html in the garden's folder otherwise")
+    @Option(names = "--out", paramLabel = "FILE")
     Optional<Path> file = Optional.empty();
 
-    @Option(names = "--bed", paramLabel = "BED", description = "a sheet for this bed alone")
+    @Option(names = "--bed", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--plant", paramLabel = "PLANT", description = "a sheet for this plant alone")
+    @Option(names = "--plant", paramLabel = "PLANT")
     Optional<String> plant = Optional.empty();
 
-    @Option(
-            names = "--month",
-            paramLabel = "MONTH",
-            description = "one page for a month: 2027-02, 2 for the next February, or year for all twelve")
+    @Option(names = "--month", paramLabel = "MONTH")
     Optional<String> month = Optional.empty();
 
-    @Option(names = "--full", description = "also the year's charts, outlooks, beds and sources; so with --plant")
+    @Option(names = "--full")
     boolean full;
 
     private static final String YEAR = "year";

@@ -13,12 +13,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Lists the publications that the figures come from, or tells of one. Needs no garden. */
-@Command(
-        name = "sources",
-        description = "list where the figures come from, or tell of one source",
-        footer = {"", "Example:", "  oldwood sources bock-2014"})
+@Command(name = "sources")
 public final class SourcesCommand extends GardenCommand {
-    @Parameters(arity = "0..1", paramLabel = "KEY", description = "one source; all of them otherwise")
+    @Parameters(arity = "0..1", paramLabel = "KEY")
     Optional<String> key = Optional.empty();
 
     @Override

@@ -39,37 +39,26 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Lists the year's rounds of work, or tells all of one. */
-@Command(
-        name = "tasks",
-        description = "list the rounds of work that come next, or tell all of one",
-        footer = {
-            "",
-            "WHICH is the number of a round in the list last shown, or its id; week, month",
-            "or year; a month such as 2027-03; days such as 2027-03-01..2027-03-20; a kind",
-            "of round, cut for example; or missed, for what was not done in its time.",
-            "",
-            "Example:",
-            "  oldwood tasks month --garden demo-data/terrace-school --today 2026-11-25"
-        })
+@Command(name = "tasks")
 public final class TasksCommand extends GardenCommand {
     private static final int MOST = 20;
     private static final int MOST_MISSED = 10;
     private static final int MOST_CAUTIONS = 2;
     private static final String MISSED = "missed";
 
-    @Parameters(arity = "0..1", paramLabel = "WHICH", description = "which rounds, see below; those that come next")
+    @Parameters(arity = "0..1", paramLabel = "WHICH")
     Optional<String> which = Optional.empty();
 
-    @Option(names = "--each", description = "list every task for itself, by month")
+    @Option(names = "--each")
     boolean each;
 
-    @Option(names = "--bed", paramLabel = "BED", description = "only tasks in this bed")
+    @Option(names = "--bed", paramLabel = "BED")
     Optional<String> bed = Optional.empty();
 
-    @Option(names = "--craft", paramLabel = "CRAFT", description = "only tasks of this craft, pruning for example")
+    @Option(names = "--craft", paramLabel = "CRAFT")
     Optional<String> craft = Optional.empty();
 
-    @Option(names = "--finished", description = "list what is done or skipped too")
+    @Option(names = "--finished")
     boolean finished;
 
     @Mixin

@@ -33,20 +33,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tells why a task is on the list, or why a rule gives none. */
-@Command(
-        name = "why",
-        description = "tell why a task is due: reasons, values, arithmetic, sources",
-        footer = {
-            "",
-            "Example:",
-            "  oldwood why count-stems@bc-1@2027 --garden demo-data/terrace-school",
-            "  oldwood why --not winter-cut bc-1 --garden demo-data/terrace-school"
-        })
+@Command(name = "why")
 public final class WhyCommand extends GardenCommand {
-    @Parameters(arity = "0..2", paramLabel = "TASK", description = "the task's id; with --not the rule and the subject")
+    @Parameters(arity = "0..2", paramLabel = "TASK")
     List<String> named = List.of();
 
-    @Option(names = "--not", description = "tell why a rule does or does not fire: --not RULE SUBJECT")
+    @Option(names = "--not")
     boolean not;
 
     @Override

@@ -10,7 +10,7 @@ import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
 
 /** Counts and cuts that contradict the notes before are asked about, never refused. */
-class StemQuestionsTest {
+class QuestionsTest {
     private static final String COUNTED = "'entry': 'counted', 'stems': ";
     private static final String PRUNED = "'entry': 'pruned', 'stems': ";
 
@@ -36,7 +36,7 @@ class StemQuestionsTest {
 
     private static List<String> asked(String before, String values) {
         StemAges known = entry(COUNTED + before).stems();
-        return StemQuestions.about("bc-1", known, entry(values));
+        return Questions.about("bc-1", known, entry(values));
     }
 
     @Test
