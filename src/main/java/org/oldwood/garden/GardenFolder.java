@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.crop.Crops;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Journal;
@@ -148,6 +149,13 @@ public final class GardenFolder {
 
     /** The garden on a day. Problems of adding up go to {@link #problems()}. */
     public GardenState on(LocalDate day) {
-        return new StateBuilder(garden, crops, problems).on(day, journal);
+        return on(day, Set.of());
+    }
+
+    /** The garden on a day, had some entries never been noted. */
+    public GardenState on(LocalDate day, Set<String> without) {
+        List<Entry> counting =
+                journal.stream().filter(entry -> !without.contains(entry.id())).toList();
+        return new StateBuilder(garden, crops, problems).on(day, counting);
     }
 }

@@ -3,10 +3,14 @@ package org.oldwood.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.sun.management.ThreadMXBean;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.RandomAccessFile;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.TimeZone;
 import java.util.TreeMap;
@@ -18,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.cli.command.Cli;
 import org.oldwood.cli.record.NotingChild;
 import org.oldwood.garden.GardenFolder;
+import org.oldwood.store.Archive;
 
 /** The record as one archive, and back. */
 class PackTest {
@@ -108,6 +113,23 @@ class PackTest {
         String said = new String(python.getInputStream().readAllBytes());
         assertThat(python.waitFor()).as(said).isZero();
         assertThat(said.strip()).isEqualTo("8");
+    }
+
+    @Test
+    void a_large_file_is_never_held_whole() throws IOException {
+        try (RandomAccessFile large =
+                new RandomAccessFile(garden.resolve("photo.jpg").toFile(), "rw")) {
+            large.setLength(64 << 20);
+        }
+        Archive archive = new Archive();
+        archive.add("photo.jpg", garden.resolve("photo.jpg"));
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long before = threads.getCurrentThreadAllocatedBytes();
+
+        archive.write(scratch.resolve("large.zip"), LocalDateTime.of(2026, 11, 25, 0, 0));
+
+        assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(16 << 20);
+        assertThat(Files.size(scratch.resolve("large.zip"))).isGreaterThan(64 << 20);
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.oldwood.calendar.server.Session;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.record.Draft;
 import org.oldwood.cli.record.Noting;
+import org.oldwood.cli.record.Tick;
 import org.oldwood.cli.record.Ticking;
 import org.oldwood.facts.Amount;
 import org.oldwood.garden.Entry;
@@ -218,7 +219,7 @@ final class CalendarReadCommand extends GardenCommand {
                 .flatMap(task -> answer.what() == Answer.What.DONE
                         ? ticking
                                 .drafts(
-                                        new Ticking.Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR),
+                                        new Tick(task, answer.day(), chosen.amount, FROM_A_CALENDAR),
                                         Place.of("calendar"))
                                 .stream()
                         : Stream.of(draft(chosen, task)))

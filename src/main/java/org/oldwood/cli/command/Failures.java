@@ -2,6 +2,8 @@ package org.oldwood.cli.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Set;
 import org.oldwood.store.Nearest;
 import org.oldwood.store.RecordException;
 import picocli.CommandLine;
@@ -43,6 +45,11 @@ public final class Failures {
             String option = unmatched.getUnmatched().get(0);
             int value = option.indexOf('=');
             return "Unknown option: '" + (value < 0 ? option : option.substring(0, value)) + "'";
+        }
+        Set<String> below = e.getCommandLine().getSubcommands().keySet();
+        if (e instanceof UnmatchedArgumentException unmatched && !below.isEmpty()) {
+            String seen = unmatched.getUnmatched().get(0);
+            return "there is no \"%s\". %s".formatted(seen, Nearest.among(List.copyOf(below), seen));
         }
         String message = String.valueOf(e.getMessage());
         int end = message.indexOf('\n');

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -202,8 +203,15 @@ final class NoteKindCommand extends GardenCommand {
 
     /** Of a kind that may be about either, by what the garden has under that name. */
     private EntryField bedOrPlant() {
-        boolean plant = garden().plant(which.orElseThrow()).isPresent()
-                && kind.field("plant").isPresent();
+        String id = which.orElseThrow();
+        GardenState garden = garden();
+        boolean either = kind.field("plant").isPresent() && kind.field("bed").isPresent();
+        if (either && garden.plant(id).isEmpty() && garden.bed(id).isEmpty()) {
+            List<String> known = new ArrayList<>(garden.beds().keySet());
+            known.addAll(garden.plants().keySet());
+            throw noSuch("bed or plant", id, known);
+        }
+        boolean plant = kind.field("plant").isPresent() && garden.plant(id).isPresent();
         return kind.field(plant ? "plant" : "bed")
                 .or(() -> kind.field("plant"))
                 .orElseThrow(

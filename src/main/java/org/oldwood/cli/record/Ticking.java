@@ -19,6 +19,7 @@ import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Noted;
 import org.oldwood.facts.Subject;
+import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -46,24 +47,10 @@ public final class Ticking {
     private final Map<LocalDate, Planned> plans = new HashMap<>();
     private final Set<String> told = new HashSet<>();
 
-    private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
+    /** Entries that said "skipped" of work that was done after all. */
+    private final Set<String> setAside = new HashSet<>();
 
-    /**
-     * A task that somebody says is done.
-     *
-     * @param task its id
-     * @param day when it was done
-     * @param only the plants it was done to; empty for all
-     * @param except the plants it was not done to
-     * @param amount how much was done, in the task's unit; empty for as planned
-     * @param note free words; may be empty
-     */
-    public record Tick(
-            String task, LocalDate day, List<String> only, List<String> except, Optional<Double> amount, String note) {
-        public Tick(String task, LocalDate day, Optional<Double> amount, String note) {
-            this(task, day, List.of(), List.of(), amount, note);
-        }
-    }
+    private record Planned(Plan plan, TaskIds ids, List<Round> rounds) {}
 
     /** Work done so many days before its time is asked about; our own figure. */
     private static final int EARLY_DAYS = 45;
@@ -89,15 +76,18 @@ public final class Ticking {
             command.tell(missed);
             all.addAll(booked(draft.of(missed), except));
         }
-        Optional<Round> round = all.isEmpty() ? round(task.value(), draft.date()) : Optional.empty();
+        if (!all.isEmpty()) {
+            return all;
+        }
         List<String> only = only(draft);
+        Optional<Round> round = ShownList.find(command, planned(draft.date()).rounds, task.value());
         for (Task each : round.map(asked -> part(asked, draft, only, except)).orElse(List.of())) {
             List<String> here = Booking.plants(each);
             Draft one = draft.of(each.id());
             one.values().remove("only");
             if (!only.isEmpty() && !only.containsAll(here)) {
                 List<String> some = only.stream().filter(here::contains).toList();
-                one.values().put("only", list(some, draft.place()));
+                one.values().put("only", Tick.list(some, draft.place()));
             }
             all.addAll(booked(one, except.stream().filter(here::contains).toList()));
         }
@@ -107,9 +97,8 @@ public final class Ticking {
         if (draft.kind() != EntryKind.DONE) {
             Planned planned = planned(draft.date());
             known(task.value(), planned);
-            planned.plan
-                    .find(task.value())
-                    .ifPresent(found -> inTime(draft, found.window().last()));
+            Optional<Task> found = planned.plan.find(task.value());
+            found.ifPresent(put -> inTime(draft, put.window().last()));
             return List.of(draft);
         }
         Optional<Double> amount = amount(draft, task.value());
@@ -122,12 +111,8 @@ public final class Ticking {
         if (!(draft.values().get("amount") instanceof Json.Text typed)) {
             return draft.values().get("amount") instanceof Json.Num num ? Optional.of(num.value()) : Optional.empty();
         }
-        String unit = planned(draft.date())
-                .plan
-                .find(task)
-                .flatMap(Task::amount)
-                .map(Amount::unit)
-                .orElse("");
+        Optional<Task> found = planned(draft.date()).plan.find(task);
+        String unit = found.flatMap(Task::amount).map(Amount::unit).orElse("");
         try {
             return Optional.of(Typed.of(typed.value(), unit, unit, command.units()));
         } catch (IllegalArgumentException e) {
@@ -137,14 +122,11 @@ public final class Ticking {
 
     /** Whether something of a round is left to do on a day. */
     boolean isOpen(String round, LocalDate day) {
-        List<String> ids = planned(day).rounds.stream().map(Round::id).toList();
-        return round(round, day)
-                .orElseThrow(() -> command.noSuch("round", round, ids))
+        List<Round> all = planned(day).rounds;
+        return ShownList.find(command, all, round)
+                .orElseThrow(() -> command.noSuch(
+                        "round", round, all.stream().map(Round::id).toList()))
                 .open();
-    }
-
-    private Optional<Round> round(String text, LocalDate day) {
-        return ShownList.find(command, planned(day).rounds, text);
     }
 
     private static List<String> only(Draft draft) {
@@ -199,22 +181,46 @@ public final class Ticking {
 
     /** The entries of a tick, the one that says "done" first. */
     public List<Draft> drafts(Tick tick, Place place) {
-        Planned planned = planned(tick.day);
-        Optional<Task> found = planned.plan.find(tick.task);
-        known(tick.task, planned);
-        List<String> only = found.map(task -> only(tick, task)).orElse(tick.only);
+        if (tick.amount().filter(amount -> amount <= 0).isPresent()) {
+            throw command.usage("--amount says how much was done, more than 0; what was left out is noted as skipped");
+        }
+        Planned planned = planned(tick.day());
+        Optional<Task> found = planned.plan.find(tick.task());
+        known(tick.task(), planned);
+        List<String> only = found.map(task -> only(tick, task)).orElse(tick.only());
         List<Draft> all = new ArrayList<>();
-        all.add(done(tick, only, place));
+        if (found.filter(task -> task.state() == Task.State.SKIPPED).isPresent()) {
+            return doneAfterAll(found.get(), tick, place);
+        }
+        all.add(tick.done(only, place));
         found.filter(task -> task.state() == Task.State.OPEN).ifPresent(task -> book(task, tick, only, place, all));
+        found.flatMap(Task::finished)
+                .ifPresent(day -> command.tell("%s was done already on %s; nothing more is booked with it."
+                        .formatted(tick.task(), Dates.shortDay(day))));
         found.map(task -> task.window().first())
-                .filter(first -> tick.day.plusDays(EARLY_DAYS).isBefore(first))
+                .filter(first -> tick.day().plusDays(EARLY_DAYS).isBefore(first))
                 .ifPresent(first ->
                         command.tell("The time of %s begins on %s; was it done on %s? oldwood undo takes it back."
-                                .formatted(tick.task, Dates.shortDay(first), Dates.shortDay(tick.day))));
+                                .formatted(tick.task(), Dates.shortDay(first), Dates.shortDay(tick.day()))));
         if (found.isEmpty()) {
-            command.tell(tick.task + " is not in the plan of " + tick.day
+            command.tell(tick.task() + " is not in the plan of " + tick.day()
                     + ", so nothing was booked with it; note what was given or cut out.");
         }
+        return all;
+    }
+
+    /** What was skipped is planned anew, so that the tick books it. */
+    private List<Draft> doneAfterAll(Task skipped, Tick tick, Place place) {
+        List<Draft> all = new ArrayList<>();
+        for (Entry entry : skipped.shares().stream()
+                .flatMap(share -> share.by().stream())
+                .distinct()
+                .toList()) {
+            setAside.add(entry.id());
+            all.add(Draft.withdrawal(tick.day(), entry.id(), place));
+        }
+        plans.clear();
+        all.addAll(drafts(tick, place));
         return all;
     }
 
@@ -232,7 +238,7 @@ public final class Ticking {
         return plans.computeIfAbsent(day, date -> {
             try {
                 GardenFolder folder = command.folder();
-                GardenState state = folder.on(date);
+                GardenState state = folder.on(date, setAside);
                 Planner planner = Planning.planner(folder, state);
                 Plan plan = planner.plan();
                 return new Planned(
@@ -244,53 +250,34 @@ public final class Ticking {
     }
 
     private List<String> only(Tick tick, Task task) {
-        List<String> named = new ArrayList<>(tick.only);
-        named.addAll(tick.except);
+        List<String> named = new ArrayList<>(tick.only());
+        named.addAll(tick.except());
         TaskIds.notOf(task, named).ifPresent(wrong -> {
             throw command.usage(wrong);
         });
-        return tick.except.isEmpty()
-                ? tick.only
+        return tick.except().isEmpty()
+                ? tick.only()
                 : Booking.plants(task).stream()
-                        .filter(plant -> !tick.except.contains(plant))
+                        .filter(plant -> !tick.except().contains(plant))
                         .toList();
     }
 
-    private static Draft done(Tick tick, List<String> only, Place place) {
-        Map<String, Json> values = new LinkedHashMap<>();
-        values.put("task", new Json.Text(place.at("task"), tick.task));
-        tick.amount.ifPresent(all -> values.put("amount", new Json.Num(place.at("amount"), all, all.toString())));
-        if (!only.isEmpty()) {
-            values.put("only", list(only, place));
-        }
-        if (!tick.note.isEmpty()) {
-            values.put("note", new Json.Text(place.at("note"), tick.note));
-        }
-        return new Draft(tick.day, EntryKind.DONE, values, place);
-    }
-
-    private static Json list(List<String> ids, Place place) {
-        Place here = place.at("only");
-        return new Json.Arr(
-                here, ids.stream().map(id -> (Json) new Json.Text(here, id)).toList());
-    }
-
     private void book(Task task, Tick tick, List<String> only, Place place, List<Draft> all) {
-        if (tick.amount.isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
+        if (tick.amount().isPresent() && !Booking.of(task).isEmpty() && !Booking.scales(task)) {
             throw command.usage(
                     "how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
                             + Booking.of(task).get(0).kind().key());
         }
-        for (Noted noted : Booking.of(task, only, tick.amount)) {
+        for (Noted noted : Booking.of(task, only, tick.amount())) {
             Map<String, Json> values = new LinkedHashMap<>();
             for (EntryField field : noted.kind().fields()) {
                 Optional.ofNullable(noted.says().get(field.key()))
                         .ifPresent(text -> values.put(field.key(), EntryText.value(field, text, place)));
             }
-            if (tick.amount.isEmpty()) {
+            if (tick.amount().isEmpty()) {
                 values.put("planned", new Json.Bool(place.at("planned"), true));
             }
-            all.add(new Draft(tick.day, noted.kind(), values, place, true, Optional.empty()));
+            all.add(new Draft(tick.day(), noted.kind(), values, place, true, Optional.empty()));
         }
         Booking.toNote(task)
                 .filter(told::add)

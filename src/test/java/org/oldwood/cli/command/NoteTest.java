@@ -71,6 +71,21 @@ class NoteTest {
         assertThat(journal()).hasSize(lines + 1);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "note struk blackcurrant-1, Did you mean \"struck\"?",
+        "note struck-out e-1, There are planted",
+        "calendar reed x.ics, Did you mean \"read\"?",
+        "note picked blakcurrant-1 --kg=1, Did you mean \"blackcurrant-1\"?",
+        "note watered blackcurrant-bd --litres=9, Did you mean \"blackcurrant-bed\"?"
+    })
+    void what_may_have_been_meant_is_said(String line, String meant) {
+        Cli.Result result = run((line + " " + DAY).split(" ", -1));
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).contains(meant);
+    }
+
     @Test
     void a_new_garden_has_nothing_to_complain_of() {
         Cli.Result result = run("check", DAY);

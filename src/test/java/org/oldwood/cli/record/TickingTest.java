@@ -337,4 +337,31 @@ class TickingTest {
         assertThat(ok("tasks", "winter-cut@blackcurrant-1@2027", "--today=2026-12-12"))
                 .contains("(cut@2027.blackcurrant)");
     }
+
+    @Test
+    void what_was_skipped_and_is_done_after_all_is_booked_all_the_same() throws IOException {
+        ok("note", "skipped", FEED, MARCH);
+        ok("note", "done", FEED, "--today=2027-03-22");
+
+        assertThat(journal("withdrawn"))
+                .singleElement()
+                .asString()
+                .contains(id(journal("skipped").get(0)));
+        assertThat(journal("fed")).isNotEmpty().allMatch(line -> line.contains("\"planned\":true"));
+        assertThat(ok("ledger", "blackcurrant-bed", "--today=2027-03-22")).contains("as planned, not measured");
+
+        // and a second tick books nothing twice, and says so
+        int fed = journal("fed").size();
+        assertThat(run("note", "done", FEED, "--today=2027-03-23").err().replaceAll("\\s+", " "))
+                .contains("done already on 22 Mar 2027");
+        assertThat(journal("fed")).hasSize(fed);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-5"})
+    void nothing_is_no_amount_of_work_done(String amount) throws IOException {
+        assertThat(run("note", "done", FEED, "--amount=" + amount, MARCH).exit())
+                .isEqualTo(2);
+        assertThat(journal("done")).isEmpty();
+    }
 }
