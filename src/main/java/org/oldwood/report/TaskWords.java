@@ -1,6 +1,8 @@
 package org.oldwood.report;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import org.oldwood.facts.Amount;
 import org.oldwood.plan.Task;
 import org.oldwood.words.Dates;
@@ -13,6 +15,17 @@ public final class TaskWords {
     public static String headline(Task task) {
         return task.title()
                 + task.amount().map(amount -> ": " + inWords(amount)).orElse("");
+    }
+
+    /** The title of several tasks of one rule, with their crops in place of their names. */
+    public static String title(List<Task> alike, String crops, String bed) {
+        return alike.get(0)
+                .rule()
+                .title()
+                .replaceAll("\\{(subject|crops|crop)}", Matcher.quoteReplacement(crops))
+                .replace("{count}", Integer.toString(alike.size()))
+                .replace("{season}", alike.get(0).season().label())
+                .replace("{bed}", bed);
     }
 
     /** The amount in words, with its number in front where the words do not say it. */

@@ -1,6 +1,7 @@
 package org.oldwood.sheet;
 
 import java.util.List;
+import org.oldwood.crop.Source;
 
 /**
  * The second part of a full sheet, after the rounds and cards.
@@ -22,7 +23,7 @@ record Sheet(
         List<BedCard> beds,
         String waterLacking,
         List<String> questions,
-        List<SourceLine> sources) {
+        List<Source> sources) {
 
     /** The charts of one season. */
     record Year(String label, List<Chart> charts) {}

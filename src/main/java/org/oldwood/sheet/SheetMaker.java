@@ -35,7 +35,12 @@ final class SheetMaker {
                 new BedCards(ground, tasks).of(beds),
                 beds.isEmpty() ? "" : ground.water().lacking().orElse(""),
                 questions(),
-                SourceLine.of(tasks, ground.sources()));
+                tasks.stream()
+                        .flatMap(task -> task.sources().stream())
+                        .distinct()
+                        .sorted()
+                        .flatMap(key -> ground.sources().find(key).stream())
+                        .toList());
     }
 
     private List<Chart> stages(List<PlantState> plants) {

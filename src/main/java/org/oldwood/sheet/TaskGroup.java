@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import org.oldwood.crop.Crop;
 import org.oldwood.plan.Rule;
 import org.oldwood.plan.Task;
+import org.oldwood.report.TaskWords;
 
 /**
  * Tasks of one rule in one bed: one job to the reader, even where it is done to forty bushes.
@@ -53,13 +54,7 @@ record TaskGroup(Rule rule, String bed, List<Task> tasks) {
             crops.add(plural(task));
         }
         String of = String.join(", ", crops);
-        return rule.title()
-                .replace("{subject}", of)
-                .replace("{crops}", of)
-                .replace("{crop}", of)
-                .replace("{count}", Integer.toString(tasks.size()))
-                .replace("{season}", tasks.get(0).season().label())
-                .replace("{bed}", bed);
+        return TaskWords.title(tasks, of, bed);
     }
 
     private static String plural(Task task) {

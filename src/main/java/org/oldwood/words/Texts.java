@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Properties;
+import java.util.stream.Stream;
 
 /** Sentences that stand in a text file beside the program, so that they can be read and reworded without code. */
 public final class Texts {
@@ -35,21 +36,26 @@ public final class Texts {
                 Texts.class.getResourceAsStream("/org/oldwood/words/" + file), StandardCharsets.UTF_8));
     }
 
-    /** The texts of {@code words/FILE}, each by the line in square brackets above it. */
-    public static Map<String, String> sections(String file) {
-        Map<String, String> sections = new HashMap<>();
+    /** The lines of {@code words/FILE}. */
+    static Stream<String> lines(String file) {
         try (BufferedReader in = open(file)) {
-            String[] name = {""};
-            in.lines().forEach(line -> {
-                if (line.startsWith("[")) {
-                    name[0] = line.substring(1, line.length() - 1);
-                } else {
-                    sections.merge(name[0], line, "%s\n%s"::formatted);
-                }
-            });
+            return in.lines().toList().stream();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The texts of {@code words/FILE}, each by the line in square brackets above it. */
+    public static Map<String, String> sections(String file) {
+        Map<String, String> sections = new HashMap<>();
+        String[] name = {""};
+        lines(file).forEach(line -> {
+            if (line.startsWith("[")) {
+                name[0] = line.substring(1, line.length() - 1);
+            } else {
+                sections.merge(name[0], line, "%s\n%s"::formatted);
+            }
+        });
         return sections;
     }
 

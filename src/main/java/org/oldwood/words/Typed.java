@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads amounts as a person types them, {@code 4 oz}, {@code 5 ft 6 in} or {@code 45F}, into a metric unit. */
 public final class Typed {
@@ -30,10 +31,6 @@ public final class Typed {
 
     /** How much of the kind's metric unit one is, in metric, imperial and US units; 0 where it is not used. */
     private record Unit(Kind kind, double metric, double imperial, double us) {
-        Unit(Kind kind, double everywhere) {
-            this(kind, everywhere, everywhere, everywhere);
-        }
-
         double in(Units units) {
             return units == Units.US ? us : units == Units.IMPERIAL ? imperial : metric;
         }
@@ -42,34 +39,12 @@ public final class Typed {
     private static final Map<String, Unit> UNITS = new LinkedHashMap<>();
 
     static {
-        put(Kind.WEIGHT, 1, "g", "gram", "grams");
-        put(Kind.WEIGHT, 1000, "kg");
-        put(Kind.WEIGHT, Measure.OUNCE, "oz", "ounce", "ounces");
-        put(Kind.WEIGHT, Measure.POUND, "lb", "lbs", "pound", "pounds");
-        put(Kind.VOLUME, 1, "l", "litre", "litres", "liter", "liters");
-        put(Kind.VOLUME, 0.001, "ml");
-        ofGallon(1, "gal", "gallon", "gallons");
-        ofGallon(4, "qt", "quart", "quarts");
-        ofGallon(8, "pt", "pint", "pints");
-        UNITS.put("fl oz", new Unit(Kind.VOLUME, 0, Measure.IMPERIAL_GALLON / 160, Measure.US_GALLON / 128));
-        put(Kind.VOLUME, Measure.US_GALLON, "us gal");
-        put(Kind.VOLUME, Measure.IMPERIAL_GALLON, "imp gal");
-        for (String cup : new String[] {"cup", "cups"}) {
-            UNITS.put(cup, new Unit(Kind.VOLUME, 0, 0, Measure.US_GALLON / 16));
+        for (String[] row : Measure.TYPED) {
+            double[] much =
+                    Stream.of(row).skip(3).mapToDouble(Measure::reckoned).toArray();
+            Unit unit = new Unit(Kind.valueOf(row[1]), much[0], much[much.length / 2], much[much.length - 1]);
+            Stream.of(row[2].split(", ", -1)).forEach(name -> UNITS.put(name, unit));
         }
-        put(Kind.LENGTH, 1, "m", "metre", "metres");
-        put(Kind.LENGTH, 0.01, "cm");
-        put(Kind.LENGTH, 0.001, "mm");
-        put(Kind.LENGTH, Measure.FOOT / 12, "in", "inch", "inches", "\"");
-        put(Kind.LENGTH, Measure.FOOT, "ft", "foot", "feet", "'");
-        put(Kind.LENGTH, 3 * Measure.FOOT, "yd", "yard", "yards");
-        put(Kind.AREA, 1, "m²", "m2", "sq m");
-        put(Kind.AREA, Measure.SQUARE_FOOT, "sq ft", "ft2", "ft²", "square feet");
-        put(Kind.AREA, 9 * Measure.SQUARE_FOOT, "sq yd", "yd2", "yd²", "square yards");
-        put(Kind.SPEED, 1, "m/s");
-        put(Kind.SPEED, 0.44704, "mph");
-        put(Kind.TEMPERATURE, 1, "°c", "c");
-        put(Kind.TEMPERATURE, 5.0 / 9, "°f", "f");
     }
 
     /** What stands for a metric unit in a garden of other units. */
@@ -77,18 +52,6 @@ public final class Typed {
             Map.of("g", "oz", "kg", "lb", "l", "gal", "cm", "in", "mm", "in", "m", "ft", "m/s", "mph", "°C", "°f");
 
     private Typed() {}
-
-    private static void put(Kind kind, double per, String... names) {
-        for (String name : names) {
-            UNITS.put(name, new Unit(kind, per));
-        }
-    }
-
-    private static void ofGallon(double part, String... names) {
-        for (String name : names) {
-            UNITS.put(name, new Unit(Kind.VOLUME, 0, Measure.IMPERIAL_GALLON / part, Measure.US_GALLON / part));
-        }
-    }
 
     /** What a bare number means to a person with these units, where a metric program would take this unit. */
     public static String own(String metric, Units units) {

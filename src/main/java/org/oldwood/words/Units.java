@@ -3,6 +3,7 @@ package org.oldwood.words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -31,13 +32,15 @@ public enum Units {
                     .formatted(
                             NUMBER,
                             NUTRIENT,
-                            Arrays.stream(Measure.values())
+                            Measure.ALL.stream()
                                     .map(measure -> "(" + measure.written() + ")")
                                     .collect(Collectors.joining("|"))));
 
     private static final int FIRST_UNIT = 3;
     private static final Pattern ONE = Pattern.compile("(?<![A-Za-z0-9.])[−-]?\\d+(?:\\.\\d+)?(?![A-Za-z0-9])");
     private static final Pattern SPOONS = Pattern.compile("(\\d+(?:\\.\\d+)?) level 10 ml spoons?");
+    private static final Map<String, String> NOTED_IN =
+            Map.of("grams", "GRAM", "kg", "KILOGRAM", "litres", "LITRE", "depthCm", "CENTIMETRE");
     private static final Pattern NOTED =
             Pattern.compile("\\b(grams|kg|litres|depthCm|lengthM|metres) (\\d+(?:\\.\\d+)?)(?![\\w.]| [a-z])");
     private static final Pattern TAG = Pattern.compile("(?s)<(style|script)\\b.*?</\\1>|<[^>]*>");
@@ -94,19 +97,12 @@ public enum Units {
 
     /** A value of an entry behind its key, as one might type it. */
     private String noted(String key, String value) {
-        Measure measure = key.equals("grams")
-                ? Measure.GRAM
-                : key.equals("kg")
-                        ? Measure.KILOGRAM
-                        : key.equals("litres")
-                                ? Measure.LITRE
-                                : key.equals("depthCm") ? Measure.CENTIMETRE : Measure.METRE;
-        return key + " " + told(measure, value, " ");
+        return key + " " + told(Measure.of(NOTED_IN.getOrDefault(key, "METRE")), value, " ");
     }
 
     private String spoons(double spoons) {
         if (this == US) {
-            return told(Measure.MILLILITRE, Words.fixed(spoons * SPOON_ML, 0), " level ");
+            return told(Measure.of("MILLILITRE"), Words.fixed(spoons * SPOON_ML, 0), " level ");
         }
         double tablespoons = spoons * SPOON_ML / TABLESPOON_ML;
         return tablespoons < 1
@@ -119,7 +115,7 @@ public enum Units {
         while (match.group(unit) == null) {
             unit++;
         }
-        Measure measure = List.of(Measure.values()).get(unit - FIRST_UNIT);
+        Measure measure = Measure.ALL.get(unit - FIRST_UNIT);
         return told(measure, match.group(1), match.group(2).isEmpty() ? " " : match.group(2));
     }
 

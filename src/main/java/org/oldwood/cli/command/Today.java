@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.garden.Zone;
 import org.oldwood.store.IsoDate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -29,22 +30,13 @@ final class Today {
                 return IsoDate.parse(
                         LocalDate.ofInstant(instant, ZoneOffset.UTC).toString());
             } catch (NumberFormatException | DateTimeException e) {
-                throw new TypeConversionException(VARIABLE
-                        + " must be whole seconds since 1970 but is \""
-                        + epoch
-                        + "\". Unset it, or give --today DATE.");
+                throw new TypeConversionException(
+                        "%s must be whole seconds since 1970 but is \"%s\". Unset it, or give --today DATE."
+                                .formatted(VARIABLE, epoch));
             }
         }
-        return LocalDate.now(zone.flatMap(Today::zone).orElseGet(ZoneId::systemDefault));
-    }
-
-    /** A zone that is not known is {@code check}'s to report; here the machine's own will do. */
-    private static Optional<ZoneId> zone(String name) {
-        try {
-            return Optional.of(ZoneId.of(name));
-        } catch (DateTimeException e) {
-            return Optional.empty();
-        }
+        // a zone that is not known is check's to report; here the machine's own will do
+        return LocalDate.now(zone.flatMap(Zone::find).map(Zone::id).orElseGet(ZoneId::systemDefault));
     }
 
     /** Reads dates on the command line. */

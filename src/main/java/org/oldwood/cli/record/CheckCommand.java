@@ -87,12 +87,9 @@ public final class CheckCommand extends GardenCommand {
                 .ifPresent(json -> Choices.check(json, state, folder.crops(), problems));
         problems.addAll(folder.problems());
         future(folder, problems);
-        MaterialNames materials = new MaterialNames(folder.documents());
-        materials.check(state.entries(), problems);
-        folder.documents().read(GardenFolder.GARDEN_FILE).ifPresent(json -> {
-            materials.checkKept(json, problems);
-            SiteNames.check(json, folder.documents(), problems);
-        });
+        KnownNames names = new KnownNames(folder.documents(), problems);
+        names.check(state.entries());
+        folder.documents().read(GardenFolder.GARDEN_FILE).ifPresent(names::check);
         List<String> questions = new ArrayList<>(state.questions());
         questions.addAll(doubts(folder, state, today()));
         questions.addAll(SharedBed.of(folder.on(today()), folder.crops(), new FeedingBooks(folder.documents())));

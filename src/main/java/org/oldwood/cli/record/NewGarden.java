@@ -1,5 +1,9 @@
 package org.oldwood.cli.record;
 
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,11 +18,15 @@ import org.oldwood.crop.Crops;
 import org.oldwood.crop.Spacing;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryWriter;
+import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenReader;
 import org.oldwood.garden.Site;
 import org.oldwood.store.Json;
 import org.oldwood.store.JsonText;
+import org.oldwood.store.Output;
 import org.oldwood.store.Place;
+import org.oldwood.store.Problem;
+import org.oldwood.store.RecordException;
 
 /** Makes the two files of a new garden from the few facts that its owner has to tell. */
 final class NewGarden {
@@ -156,6 +164,45 @@ final class NewGarden {
                         answers.materials(),
                         answers.wishes()))
                 + "\n";
+    }
+
+    /** Stops where the folder already holds one of the two files. */
+    static void refuseOverwriting(Path folder) {
+        for (String name : List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE)) {
+            if (Files.exists(folder.resolve(name))) {
+                throw stop(folder.resolve(name), "is there already and is not overwritten");
+            }
+        }
+    }
+
+    /**
+     * Writes both files or neither; the journal first, because it is {@code garden.json} that makes a folder a garden.
+     */
+    static void write(Path folder, String garden, String journal) throws IOException {
+        Path gardenFile = folder.resolve(GardenFolder.GARDEN_FILE);
+        Path journalFile = folder.resolve(GardenFolder.JOURNAL_FILE);
+        refuseOverwriting(folder);
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw stop(folder, "is a file, not a folder");
+        }
+        boolean done = false;
+        try {
+            Output.write(journalFile, journal);
+            Output.write(gardenFile, garden);
+            done = true;
+        } finally {
+            if (!done) {
+                Files.deleteIfExists(journalFile);
+                Files.deleteIfExists(gardenFile);
+            }
+        }
+    }
+
+    private static RecordException stop(Path file, String message) {
+        return new RecordException(
+                new Problem("already-there", Place.of(file.toString()), message, "Name another folder."));
     }
 
     private record NewFile(

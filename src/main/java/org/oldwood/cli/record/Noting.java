@@ -132,7 +132,7 @@ public final class Noting {
         Added before = added(folder, folder.journal());
         Added after = added(folder, all);
         if (entries.stream().anyMatch(entry -> entry.values().containsKey("material"))) {
-            new MaterialNames(folder.documents()).check(entries, problems);
+            new KnownNames(folder.documents(), problems).check(entries);
         }
         after.problems.list().stream()
                 .filter(problem -> !before.problems.list().contains(problem))

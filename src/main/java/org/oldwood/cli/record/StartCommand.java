@@ -70,8 +70,7 @@ public final class StartCommand extends GardenCommand {
     @Override
     public int run() throws IOException {
         Path folder = path(dir == null ? Path.of("") : dir);
-        NewFolder files = new NewFolder(folder);
-        files.refuseOverwriting();
+        NewGarden.refuseOverwriting(folder);
         Site site = site();
         Problems problems = new Problems();
         Crops crops = new Crops(Documents.bundled());
@@ -88,7 +87,7 @@ public final class StartCommand extends GardenCommand {
         WishesAsked.Answers answers = new WishesAsked(this).ask(Documents.bundled());
         String text = NewGarden.gardenJson(
                 name.strip(), UUID.randomUUID(), today(), site, garden.areas(), givenUnits, answers);
-        files.write(text, String.join("\n", garden.journal()) + "\n");
+        NewGarden.write(folder, text, String.join("\n", garden.journal()) + "\n");
         sayClimate(site);
         report(folder, garden, plantings);
         return 0;

@@ -13,6 +13,7 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.plan.TaskIds;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.store.Documents;
+import org.oldwood.store.Problems;
 
 /**
  * Asks a person at a terminal what they want of the program. An empty line skips a question; its default then holds.
@@ -49,7 +50,7 @@ final class WishesAsked {
         command.tell("A few wishes; an empty line skips one, and garden.json may be changed later.");
         Optional<List<String>> days = ask("On which days do you work in it? (saturday, sunday)", WishesAsked::days);
         Optional<Integer> minutes = ask("How many minutes at most on such a day? (180)", WishesAsked::minutes);
-        Set<String> materials = new MaterialNames(documents).ids();
+        Set<String> materials = new KnownNames(documents, new Problems()).materials();
         Optional<List<String>> kept =
                 ask("Which feeds, limes and mulches are in the shed? (garden-compost)", text -> among(text, materials));
         Set<String> kinds = Rounds.read(documents).kinds();

@@ -8,17 +8,13 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
+import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.Replacing;
 import org.oldwood.crop.Sources;
-import org.oldwood.facts.Situation;
-import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.RecordFiles;
-import org.oldwood.plan.Plan;
-import org.oldwood.plan.Planner;
-import org.oldwood.season.Stages;
 import org.oldwood.sheet.Ground;
 import org.oldwood.sheet.Scope;
 import org.oldwood.sheet.SheetPage;
@@ -87,15 +83,12 @@ public final class SheetCommand extends GardenCommand {
                 all ? Optional.of(scope) : Optional.empty());
     }
 
-    private Ground ground(GardenFolder folder, GardenState state) {
-        Stages stages = Planning.stages(folder, state);
-        Planner planner = new Planner(state, stages, folder.crops(), folder.documents(), AllCrafts.advisors());
-        Plan plan = planner.plan();
-        stopOnProblems(folder);
+    private Ground ground(GardenFolder folder, GardenState state) throws IOException {
+        GardenPlan planned = GardenPlan.of(this, folder);
         return new Ground(
-                new Situation.World(state, stages, folder.crops(), folder.documents()),
-                plan,
-                planner.subjects(),
+                planned.world(),
+                planned.plan(),
+                planned.planner().subjects(),
                 Planning.water(folder, state),
                 Sources.read(folder.documents()));
     }

@@ -90,14 +90,7 @@ record RoundJobs(Set<String> drawn, Set<String> said, Set<String> hows) {
         List<String> beds =
                 tasks.stream().flatMap(task -> bed(task).stream()).distinct().toList();
         String bed = beds.size() == 1 ? beds.get(0) : Words.count(beds.size(), "bed", "beds");
-        return first.rule()
-                .title()
-                .replace("{subject}", crops)
-                .replace("{crops}", crops)
-                .replace("{crop}", crops)
-                .replace("{bed}", bed)
-                .replace("{count}", Integer.toString(tasks.size()))
-                .replace("{season}", first.season().label());
+        return TaskWords.title(tasks, crops, bed);
     }
 
     private static Optional<String> bed(Task task) {

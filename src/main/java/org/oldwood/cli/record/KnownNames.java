@@ -1,0 +1,100 @@
+package org.oldwood.cli.record;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.oldwood.craft.water.Soils;
+import org.oldwood.craft.water.Surfaces;
+import org.oldwood.garden.Entry;
+import org.oldwood.garden.EntryField;
+import org.oldwood.plan.Rules;
+import org.oldwood.plan.round.Rounds;
+import org.oldwood.season.Climate;
+import org.oldwood.store.Documents;
+import org.oldwood.store.Json;
+import org.oldwood.store.Nearest;
+import org.oldwood.store.Problems;
+
+/** Whether entries and garden.json name materials, climate, textures, roof coverings and kinds of rounds that are known. */
+final class KnownNames {
+    private static final String NOT = "is not a %s that is known";
+
+    private final Documents documents;
+    private final Problems problems;
+
+    KnownNames(Documents documents, Problems problems) {
+        this.documents = documents;
+        this.problems = problems;
+    }
+
+    /** The ids of all materials, bundled and the garden's own. */
+    Set<String> materials() {
+        Set<String> ids = new TreeSet<>();
+        documents.names("materials").stream()
+                .flatMap(name -> documents.read("materials/" + name + ".json").stream())
+                .flatMap(KnownNames::within)
+                .flatMap(KnownNames::within)
+                .flatMap(material -> member(material, "id"))
+                .forEach(id -> ids.add(id instanceof Json.Text text ? text.value() : ""));
+        return ids;
+    }
+
+    /** Adds a problem for each entry that names a material which is not known. */
+    void check(List<Entry> entries) {
+        Set<String> ids = materials();
+        for (Entry entry : entries) {
+            entry.kind().fields().stream()
+                    .filter(field -> field.type() == EntryField.Holds.MATERIAL)
+                    .forEach(field -> material(Stream.ofNullable(entry.values().get(field.key())), ids));
+        }
+    }
+
+    private void material(Stream<Json> names, Set<String> ids) {
+        known(names, ids, "names no material that is known", "material");
+    }
+
+    /** Adds a problem for each name in {@code garden} that nothing knows. */
+    void check(Json garden) {
+        material(member(garden, "materials").flatMap(KnownNames::within), materials());
+        member(garden, "climate").forEach(climate -> Climate.of(climate, documents, problems));
+        Stream<Json> never =
+                member(garden, "wishes").flatMap(it -> member(it, "never")).flatMap(KnownNames::within);
+        List<String> kinds = Stream.concat(
+                        Rounds.read(documents).kinds().stream(), Rules.read(documents).ids().stream())
+                .toList();
+        known(never, kinds, NOT.formatted("kind of round"), "kind");
+        List<String> textures = Soils.read(documents).ids();
+        List<String> surfaces = Surfaces.read(documents).ids();
+        member(garden, "beds").flatMap(KnownNames::within).forEach(bed -> {
+            known(member(bed, "texture"), textures, NOT.formatted("soil texture"), "texture");
+            Stream<Json> roof = member(bed, "roof").flatMap(it -> member(it, "surface"));
+            known(roof, surfaces, NOT.formatted("roof covering"), "surface");
+        });
+    }
+
+    private static Stream<Json> member(Json parent, String key) {
+        return parent instanceof Json.Obj object
+                ? Stream.ofNullable(object.members().get(key))
+                : Stream.of();
+    }
+
+    private static Stream<Json> within(Json parent) {
+        return parent instanceof Json.Obj object
+                ? object.members().values().stream()
+                : parent instanceof Json.Arr array ? array.items().stream() : Stream.of();
+    }
+
+    private void known(Stream<Json> names, Collection<String> ids, String rule, String code) {
+        names.forEach(name -> {
+            if (name instanceof Json.Text text && !ids.contains(text.value())) {
+                problems.add(
+                        "unknown-" + code,
+                        name.place(),
+                        "%s: \"%s\"".formatted(rule, text.value()),
+                        Nearest.hint(text.value(), ids));
+            }
+        });
+    }
+}
