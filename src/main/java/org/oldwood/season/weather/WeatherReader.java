@@ -63,11 +63,14 @@ public final class WeatherReader {
     }
 
     private String withoutNames(WeatherTable table) {
-        Row first = table.rows().get(0);
+        List<Row> lines = table.rows().stream()
+                .filter(row -> !row.cell(2).equals("ELEMENT"))
+                .toList();
+        Row first = lines.isEmpty() ? table.rows().get(0) : lines.get(0);
         if (first.cell(0).matches(ANY_FIXED)) {
-            table.rows().forEach(this::fixed);
+            lines.forEach(this::fixed);
         } else if (first.cell(0).length() == 11 && first.cell(1).matches("[0-9]{8}")) {
-            table.rows().forEach(this::byElement);
+            lines.forEach(this::byElement);
         } else {
             problem(
                     "missing-column",
@@ -100,7 +103,8 @@ public final class WeatherReader {
 
     /** Station, year, month, element, and for each day five places of value and three of flags. */
     private void fixed(Row row) {
-        Matcher parts = FIXED.matcher(row.cell(0));
+        // blank flags at a line's end may have been cut off
+        Matcher parts = FIXED.matcher(row.cell(0) + "   ");
         if (!parts.matches()) {
             return;
         }

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oldwood.store.Problems;
 
 /** Weather files as they come: read rightly, or a clear message by line and nothing taken over. */
@@ -53,15 +55,27 @@ class WeatherReaderTest {
                 .isEmpty();
     }
 
-    @Test
-    void ghcn_daily_by_element_without_a_header() {
-        WeatherImport read = good("UK000047811,20200701,TMAX,189,,,E,\nUK000047811,20200701,TMIN,101,,,E,\n"
+    @ParameterizedTest
+    @ValueSource(strings = {"", "ID,DATE,ELEMENT,DATA_VALUE,M_FLAG,Q_FLAG,S_FLAG,OBS_TIME\n"})
+    void ghcn_daily_by_element_with_a_header_or_without(String head) {
+        WeatherImport read = good(head + "UK000047811,20200701,TMAX,189,,,E,\nUK000047811,20200701,TMIN,101,,,E,\n"
                 + "UK000047811,20200701,PRCP,25,,,E,\nUK000047811,20200701,SNWD,0,,,E,\n");
 
         WeatherDay day = read.weather().on(LocalDate.of(2020, 7, 1)).orElseThrow();
         assertThat(day.minC()).hasValue(10.1);
         assertThat(day.maxC()).hasValue(18.9);
         assertThat(day.rainMm()).hasValue(2.5);
+    }
+
+    @Test
+    void ghcn_daily_in_fixed_columns_keeps_the_last_day_whose_flags_are_blank() {
+        String values = "  189   ".repeat(31);
+        WeatherImport read =
+                good("UK000047811202007TMAX%s%nUK000047811202007TMIN%s".formatted(values, values));
+
+        assertThat(read.weather().last()).isEqualTo("2020-07-31");
+        assertThat(read.weather().on(LocalDate.of(2020, 7, 31)).orElseThrow().maxC())
+                .hasValue(18.9);
     }
 
     @Test
