@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.oldwood.crop.Crop;
@@ -32,7 +33,7 @@ public final class CropFrost {
      * @param stage the stage
      * @param harm the temperature at which its harm begins, °C, in the air about the plant
      * @param from the stage's day
-     * @param to the day before the next stage; after petal fall a number of days
+     * @param to the day before the next stage of which it is known; after petal fall a number of days
      * @param plusMinusDays how sure both days are
      * @param risk the share of years with such a night in that time, 0 to 1
      */
@@ -58,10 +59,12 @@ public final class CropFrost {
         SeasonMethods methods = climate.methods();
         Function<Stage, StageDate> dates = stage -> stages.date(crop, season, stage);
         List<AtStage> found = new ArrayList<>();
-        CropStages.of(crop).frost().forEach((stage, harm) -> {
+        Map<Stage, Figure> frost = CropStages.of(crop).frost();
+        frost.forEach((stage, harm) -> {
             StageDate date = dates.apply(stage);
-            LocalDate to =
-                    end(stage, dates, (long) methods.frost().afterPetalFall().is());
+            LocalDate to = stage.compareTo(Stage.PETAL_FALL) >= 0
+                    ? date.date().plusDays((long) methods.frost().afterPetalFall().is())
+                    : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
             found.add(atStage(year, stage, harm, date, to));
         });
         return new CropFrost(year, found, methods.frost().watchAbove().is() / 100);
@@ -74,21 +77,17 @@ public final class CropFrost {
         return new AtStage(stage, harm, date.date(), to, date.plusMinusDays(), risk);
     }
 
-    /** A stage lasts until the next one begins; after petal fall the young fruit stays tender. */
-    private static LocalDate end(Stage stage, Function<Stage, StageDate> dates, long afterPetalFall) {
-        LocalDate from = dates.apply(stage).date();
-        if (stage.compareTo(Stage.PETAL_FALL) >= 0) {
-            return from.plusDays(afterPetalFall);
-        }
-        LocalDate next = dates.apply(next(stage)).date().minusDays(1);
-        return next.isBefore(from) ? from : next;
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
     }
 
-    private static Stage next(Stage stage) {
+    /** What a stage stands holds until the next stage of which it is known, at most until petal fall. */
+    private static Stage next(Stage stage, Map<Stage, Figure> frost) {
         return Arrays.stream(Stage.values())
                 .filter(each -> each.compareTo(stage) > 0)
+                .filter(each -> frost.containsKey(each) || each == Stage.PETAL_FALL)
                 .findFirst()
-                .orElse(stage);
+                .orElseThrow();
     }
 
     /** Nights to be expected when everything lies so many days later. */

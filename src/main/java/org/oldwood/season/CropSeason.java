@@ -8,12 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.CropStages.ChillNeed;
-import org.oldwood.season.sums.ChillModels;
 import org.oldwood.words.Words;
 
 /** Works out a crop's models in one season, without anything that was seen. */
@@ -22,19 +20,16 @@ final class CropSeason {
     private final CropStages stages;
     private final SeasonClimate season;
     private final Stages calendar;
-    private final ChillModels chillModels;
     private final StageModel model;
-    private @Nullable Boolean shortOfChill;
     private final Map<Stage, Modelled> done = new EnumMap<>(Stage.class);
     private final Map<Stage, Optional<LocalDate>> days = new EnumMap<>(Stage.class);
 
-    CropSeason(Crop crop, CropStages stages, SeasonClimate season, Stages calendar, ChillModels chillModels) {
+    CropSeason(Crop crop, CropStages stages, SeasonClimate season, Stages calendar) {
         this.crop = crop;
         this.stages = stages;
         this.season = season;
         this.calendar = calendar;
-        this.chillModels = chillModels;
-        this.model = season.model(stages.chill(), chillModels);
+        this.model = season.model(stages.chill());
     }
 
     /** What is known of a stage, with its words. */
@@ -47,13 +42,8 @@ final class CropSeason {
 
     /** The same as if the climate were the place's own; worked out when first asked for. */
     private Modelled atPlace(Stage stage) {
-        Modelled known = done.get(stage);
-        if (known != null) {
-            return known;
-        }
-        Modelled found = stages.rules().containsKey(stage) ? byRule(stage) : byCalendar(stage, "");
-        done.put(stage, found);
-        return found;
+        return done.computeIfAbsent(
+                stage, each -> stages.rules().containsKey(each) ? byRule(each) : byCalendar(each, ""));
     }
 
     /** The day of a stage alone. */
@@ -67,12 +57,7 @@ final class CropSeason {
 
     /** The day by the crop's own rule; empty where it has none, or the rule is never met. */
     private Optional<LocalDate> modelDay(Stage stage) {
-        Optional<LocalDate> known = days.get(stage);
-        if (known == null) {
-            known = findDay(stage);
-            days.put(stage, known);
-        }
-        return known;
+        return days.computeIfAbsent(stage, this::findDay);
     }
 
     private Optional<LocalDate> findDay(Stage stage) {
@@ -194,10 +179,10 @@ final class CropSeason {
             return byCalendar(stage, "; here it never comes that " + words);
         }
         Optional<ChillNeed> need = isSpring(stage) ? stages.chill() : Optional.empty();
-        if (need.isPresent() && season.unsuited(need.get(), chillModels)) {
+        if (need.isPresent() && season.unsuited(need.get())) {
             return byCalendar(stage, "; it will not suit here" + shortness(stage));
         }
-        double mild = need.map(each -> season.mildPlusMinus(each, chillModels)).orElse(0.0);
+        double mild = need.map(season::mildPlusMinus).orElse(0.0);
         double own = rule.plusMinus().is();
         if (rule instanceof StageRule.Heat && model.isMeasured()) {
             own = season.leadDays(model.toCome(day(stage)), own);
@@ -220,20 +205,11 @@ final class CropSeason {
     }
 
     private String shortness(Stage stage) {
-        if (!isSpring(stage) || !shortOfChill()) {
+        if (!isSpring(stage) || stages.chill().filter(season::isShort).isEmpty()) {
             return "";
         }
         return "; chill falls short, so buds may open late and unevenly: "
-                + season.chill(stages.chill(), chillModels).inWords();
-    }
-
-    private boolean shortOfChill() {
-        Boolean known = shortOfChill;
-        if (known == null) {
-            known = stages.chill().isPresent() && season.isShort(stages.chill().get(), chillModels);
-            shortOfChill = known;
-        }
-        return known;
+                + season.chill(stages.chill()).inWords();
     }
 
     private String words(Stage stage, String how, Basis basis) {

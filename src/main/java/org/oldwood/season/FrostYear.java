@@ -48,12 +48,7 @@ public final class FrostYear {
         return Optional.empty();
     }
 
-    /** The chance of a night at or below a temperature, 0 to 1, from a day to a day, both included. */
-    public double risk(double criticalC, LocalDate from, LocalDate to) {
-        return 1 - Math.exp(-expected(criticalC, from, to));
-    }
-
-    /** How many such nights are to be expected, with a day between them or not. */
+    /** How many nights at or below a temperature are to be expected, from a day to a day, both included. */
     double expected(double criticalC, LocalDate from, LocalDate to) {
         double expected = 0;
         for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {

@@ -8,6 +8,7 @@ import org.oldwood.store.Documents;
 public final class GardenClimate {
     private final Climate climate;
     private final SeasonMethods methods;
+    private final Documents documents;
     private final Place place;
 
     /**
@@ -17,6 +18,7 @@ public final class GardenClimate {
     public GardenClimate(double latitude, Climate climate, Weather weather, Documents documents) {
         this.climate = climate;
         this.methods = SeasonMethods.read(documents);
+        this.documents = documents;
         this.place = new Place(
                 new SunYear(latitude),
                 MeanCurve.through(climate.meanMinC()),
@@ -39,7 +41,7 @@ public final class GardenClimate {
     }
 
     SeasonClimate season(Season season) {
-        return new SeasonClimate(new SeasonDays(season, place), climate, methods);
+        return new SeasonClimate(new SeasonDays(season, place), climate, methods, documents);
     }
 
     /** The normal day's greatest temperature on a day of a year of 365, °C. */

@@ -10,10 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.ChillReport;
 import org.oldwood.store.Documents;
 
@@ -30,9 +28,7 @@ public final class ModelledStages implements Stages {
     private final Map<String, Map<Integer, SeenStages>> dates = new HashMap<>();
     private final Map<String, Map<Integer, Map<Stage, LocalDate>>> believed = new HashMap<>();
     private final Optional<GardenClimate> climate;
-    private final Documents documents;
     private final SeasonMethods methods;
-    private @Nullable ChillModels chillModels;
     private final Sightings sightings;
 
     public ModelledStages(GardenClimate climate, Sightings sightings, Documents documents) {
@@ -43,18 +39,7 @@ public final class ModelledStages implements Stages {
     public ModelledStages(Optional<GardenClimate> climate, Sightings sightings, Documents documents) {
         this.climate = climate;
         this.sightings = sightings;
-        this.documents = documents;
         this.methods = SeasonMethods.read(documents);
-    }
-
-    /** Read when first asked for: a garden without a climate does without. */
-    private ChillModels chillModels() {
-        ChillModels read = chillModels;
-        if (read == null) {
-            read = ChillModels.read(documents);
-            chillModels = read;
-        }
-        return read;
     }
 
     @Override
@@ -73,13 +58,7 @@ public final class ModelledStages implements Stages {
     }
 
     private SeenStages seen(Crop crop, Season season) {
-        Map<Integer, SeenStages> seasons = ofCrop(dates, crop);
-        SeenStages found = seasons.get(season.year());
-        if (found == null) {
-            found = new SeenStages(this, crop, season);
-            seasons.put(season.year(), found);
-        }
-        return found;
+        return ofCrop(dates, crop).computeIfAbsent(season.year(), year -> new SeenStages(this, crop, season));
     }
 
     private StageDate dormant(Crop crop, Season season) {
@@ -111,40 +90,21 @@ public final class ModelledStages implements Stages {
     }
 
     private CropSeason cropSeason(GardenClimate at, Crop crop, Season season) {
-        Map<Integer, CropSeason> years = ofCrop(modelled, crop);
-        CropSeason found = years.get(season.year());
-        if (found == null) {
-            found = new CropSeason(crop, of(crop), season(at, season), calendar, chillModels());
-            years.put(season.year(), found);
-        }
-        return found;
+        return ofCrop(modelled, crop)
+                .computeIfAbsent(
+                        season.year(), year -> new CropSeason(crop, of(crop), season(at, season), calendar));
     }
 
     private static <T> Map<Integer, T> ofCrop(Map<String, Map<Integer, T>> all, Crop crop) {
-        Map<Integer, T> found = all.get(crop.id());
-        if (found == null) {
-            found = new HashMap<>();
-            all.put(crop.id(), found);
-        }
-        return found;
+        return all.computeIfAbsent(crop.id(), id -> new HashMap<>());
     }
 
     CropStages of(Crop crop) {
-        CropStages found = crops.get(crop.id());
-        if (found == null) {
-            found = CropStages.of(crop);
-            crops.put(crop.id(), found);
-        }
-        return found;
+        return crops.computeIfAbsent(crop.id(), id -> CropStages.of(crop));
     }
 
     SeasonClimate season(GardenClimate at, Season season) {
-        SeasonClimate found = seasons.get(season);
-        if (found == null) {
-            found = at.season(season);
-            seasons.put(season, found);
-        }
-        return found;
+        return seasons.computeIfAbsent(season, at::season);
     }
 
     Sightings sightings() {
@@ -233,12 +193,12 @@ public final class ModelledStages implements Stages {
 
     @Override
     public Optional<ChillReport> chill(Crop crop, Season season) {
-        return climate.map(at -> season(at, season).chill(of(crop).chill(), chillModels()));
+        return climate.map(at -> season(at, season).chill(of(crop).chill()));
     }
 
     /** The heat rule's day from another day on; empty where there is no climate. */
     Optional<LocalDate> after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
         return climate.map(
-                at -> season(at, season).model(of(crop).chill(), chillModels()).heatAfter(rule, rule.sum(), from));
+                at -> season(at, season).model(of(crop).chill()).heatAfter(rule, rule.sum(), from));
     }
 }

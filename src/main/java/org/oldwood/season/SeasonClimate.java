@@ -10,6 +10,7 @@ import org.oldwood.season.CropStages.ChillNeed;
 import org.oldwood.season.sums.ChillModels;
 import org.oldwood.season.sums.ChillModels.ChillModel;
 import org.oldwood.season.sums.ChillReport;
+import org.oldwood.store.Documents;
 
 /** One season's days at one garden, with the winter's chill. */
 final class SeasonClimate {
@@ -18,15 +19,19 @@ final class SeasonClimate {
     private final SeasonDays days;
     private final Climate climate;
     private final SeasonMethods methods;
+    private final Documents documents;
     private final Map<String, Double> chill = new HashMap<>();
-    private final double warmestMonthC;
     private @Nullable Double winterHours;
 
-    public SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods) {
+    SeasonClimate(SeasonDays days, Climate climate, SeasonMethods methods, Documents documents) {
         this.days = days;
         this.climate = climate;
         this.methods = methods;
-        this.warmestMonthC = climate.meanC().most();
+        this.documents = documents;
+    }
+
+    private ChillModel chillModel(String key) {
+        return ChillModels.read(documents).get(key);
     }
 
     public SeasonDays days() {
@@ -41,35 +46,35 @@ final class SeasonClimate {
                 : "on " + days.measuredDays() + " days of the garden's weather, else " + on;
     }
 
-    public StageModel model(Optional<ChillNeed> need, ChillModels models) {
+    public StageModel model(Optional<ChillNeed> need) {
         double factor = need.flatMap(ChillNeed::waits)
-                .map(waits -> waits.factor(winterHours(models)))
+                .map(waits -> waits.factor(winterHours()))
                 .orElse(1.0);
-        return new StageModel(days, methods, factor, warmestMonthC);
+        return new StageModel(days, methods, factor, climate.meanC().most());
     }
 
     /** Hours of chill before the heat of spring, as many as are to be expected where they were not measured. */
-    double winterHours(ChillModels models) {
+    double winterHours() {
         Double known = winterHours;
         if (known == null) {
             LocalDate last = days.on(methods.chill().heatBefore()).minusDays(1);
             known = days.expectedHours(
-                    () -> models.get(methods.chill().heatModel()).begin(), chillFrom(), last);
+                    chillModel(methods.chill().heatModel())::begin, chillFrom(), last);
             winterHours = known;
         }
         return known;
     }
 
     /** Whether the winter gives so little of what a crop wants that it will not suit. */
-    boolean unsuited(ChillNeed need, ChillModels models) {
-        return winterHours(models)
+    boolean unsuited(ChillNeed need) {
+        return winterHours()
                 < methods.chill().unsuitedShare().is() * need.need().low();
     }
 
     /** The ± of a spring date after a winter like this; 0 where chill was enough. */
-    double mildPlusMinus(ChillNeed need, ChillModels models) {
+    double mildPlusMinus(ChillNeed need) {
         SeasonMethods.Chill mild = methods.chill();
-        double hours = winterHours(models);
+        double hours = winterHours();
         if (hours < mild.unseenBelow().is()) {
             return mild.unseenPlusMinus().is();
         }
@@ -105,20 +110,21 @@ final class SeasonClimate {
         return methods.chillLast(days.season());
     }
 
-    public ChillReport chill(Optional<ChillNeed> need, ChillModels models) {
+    public ChillReport chill(Optional<ChillNeed> need) {
         return new ChillReport(
                 chillFrom(),
                 chillTo(),
-                total(models.get(PORTIONS)),
-                need.map(each -> beside(models.get(each.model()), each)));
+                total(chillModel(PORTIONS)),
+                need.map(each -> beside(each)));
     }
 
     /** True where not even the least of what sources give for the crop is reached. */
-    public boolean isShort(ChillNeed need, ChillModels models) {
-        return beside(models.get(need.model()), need).answer() == ChillReport.Answer.SHORT;
+    public boolean isShort(ChillNeed need) {
+        return beside(need).answer() == ChillReport.Answer.SHORT;
     }
 
-    private ChillReport.Need beside(ChillModel model, ChillNeed need) {
+    private ChillReport.Need beside(ChillNeed need) {
+        ChillModel model = chillModel(need.model());
         return new ChillReport.Need(model.key(), model.name(), total(model), need.need());
     }
 

@@ -57,12 +57,7 @@ final class SeenStages {
 
     /** The date of a stage other than {@link Stage#DORMANT}, with its words. */
     StageDate at(Stage stage) {
-        StageDate known = dates.get(stage);
-        if (known == null) {
-            known = date(stage);
-            dates.put(stage, known);
-        }
-        return known;
+        return dates.computeIfAbsent(stage, this::date);
     }
 
     /** Corrections differ by stage; they must not bring the stages out of their order. */
@@ -215,13 +210,9 @@ final class SeenStages {
      * one where no earlier one was seen.
      */
     private Optional<Past> past(Stage stage) {
-        Optional<Past> known = pasts.get(stage);
-        if (known == null) {
-            boolean any = !stages.sightings().before(crop.id(), season).isEmpty();
-            known = any ? findPast(stage) : Optional.empty();
-            pasts.put(stage, known);
-        }
-        return known;
+        return pasts.computeIfAbsent(
+                stage,
+                each -> stages.sightings().before(crop.id(), season).isEmpty() ? Optional.empty() : findPast(each));
     }
 
     private Optional<Past> findPast(Stage stage) {

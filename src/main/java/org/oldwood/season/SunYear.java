@@ -22,10 +22,7 @@ final class SunYear {
     double halfDay(int day) {
         double[] known = halfDays;
         if (known == null) {
-            known = new double[DAYS];
-            for (int i = 0; i < DAYS; i++) {
-                known[i] = SunTimes.halfDay(latitude, i + 1);
-            }
+            known = SunTimes.halfDays(latitude);
             halfDays = known;
         }
         return known[day];

@@ -34,12 +34,12 @@ class FrostYearTest {
         FrostYear leuchars = frost("leuchars", 56.4);
         LocalDate from = LocalDate.of(2027, 4, 30);
 
-        double hardy = leuchars.risk(-3.25, from, from.plusDays(6));
-        double tender = leuchars.risk(-1.5, from, from.plusDays(6));
+        double hardy = leuchars.expected(-3.25, from, from.plusDays(6));
+        double tender = leuchars.expected(-1.5, from, from.plusDays(6));
 
         assertThat(hardy).isBetween(0.0, tender);
-        assertThat(tender).isLessThan(leuchars.risk(-1.5, from, from.plusDays(13)));
-        assertThat(leuchars.risk(-1.5, from, from.minusDays(1))).isZero();
+        assertThat(tender).isLessThan(leuchars.expected(-1.5, from, from.plusDays(13)));
+        assertThat(leuchars.expected(-1.5, from, from.minusDays(1))).isZero();
     }
 
     @Test

@@ -2,8 +2,6 @@ package org.oldwood.cli.season;
 
 import java.util.List;
 import java.util.Optional;
-import org.oldwood.cli.season.SumReport.Line;
-import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.Season;
 import org.oldwood.season.SeasonMethods;

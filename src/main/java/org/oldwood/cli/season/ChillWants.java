@@ -32,7 +32,7 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
 
     /** For each crop that grows in a garden, in the order of their names. */
     static List<ChillWants> of(
-            GardenFolder folder, GardenState state, HourlySeries series, List<SumReport.Line> winters) {
+            GardenFolder folder, GardenState state, HourlySeries series, List<SumCommand.Line> winters) {
         ChillModels models = ChillModels.read(folder.documents());
         return state.standing().stream()
                 .map(each -> each.plant().crop())
@@ -42,7 +42,7 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
                 .toList();
     }
 
-    private static ChillWants of(Crop crop, ChillModels models, HourlySeries series, List<SumReport.Line> winters) {
+    private static ChillWants of(Crop crop, ChillModels models, HourlySeries series, List<SumCommand.Line> winters) {
         Optional<ChillNeed> need = CropStages.of(crop).chill();
         Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
         if (need.isEmpty()) {

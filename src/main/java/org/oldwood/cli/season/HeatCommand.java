@@ -4,7 +4,6 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
-import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.season.Season;
 import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.sums.DegreeDays;

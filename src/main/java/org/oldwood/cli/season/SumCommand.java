@@ -6,11 +6,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.cli.season.SumReport.Line;
-import org.oldwood.cli.season.SumReport.Measure;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.season.GardenClimate;
@@ -23,6 +22,7 @@ import org.oldwood.season.weather.Weather;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Words;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -42,6 +42,19 @@ abstract class SumCommand extends GardenCommand {
 
     @Option(names = "--to", paramLabel = "DATE")
     Optional<LocalDate> to = Optional.empty();
+
+    /** What is added up: its key among the models, and its unit in words. */
+    record Measure(String key, String unit) {}
+
+    /** What was found for one stretch: a total for each measure. */
+    record Line(Stretch stretch, List<Double> totals, int filled) {}
+
+    private record Answer(Optional<String> unit, List<Sum> sums, Optional<List<ChillWants.Told>> crops) {}
+
+    private record Sum(
+            LocalDate from, LocalDate to, Optional<Double> total, Optional<List<Total>> totals, int filledDays) {}
+
+    private record Total(String model, String unit, double total) {}
 
     /** A stretch of days and what it is called. */
     record Stretch(String label, Days days) {
@@ -94,17 +107,52 @@ abstract class SumCommand extends GardenCommand {
             lines.addAll(lines(series, stretches, documents));
             folder.ifPresent(each -> beside(series, lines, each));
         }
-        SumReport report = new SumReport(measures, lines);
         if (json) {
-            out().json(report.answer(answerBeside()));
+            out().json(new Answer(
+                    measures.size() == 1 ? Optional.of(measures.get(0).unit()) : Optional.empty(),
+                    lines.stream().map(line -> sum(line, measures)).toList(),
+                    answerBeside()));
         } else {
             if (lines.isEmpty()) {
                 tell("No whole season lies in the record; give --from and --to.");
             }
-            report.print(out());
+            lines.forEach(line -> print(line, measures));
             tellBeside();
         }
         return 0;
+    }
+
+    private static Sum sum(Line line, List<Measure> measures) {
+        List<Total> totals = new ArrayList<>();
+        for (int i = 0; i < measures.size(); i++) {
+            Measure measure = measures.get(i);
+            totals.add(new Total(
+                    measure.key(), measure.unit(), Words.rounded(line.totals().get(i), 4)));
+        }
+        boolean one = totals.size() == 1;
+        return new Sum(
+                line.stretch().first(),
+                line.stretch().last(),
+                Optional.of(totals.get(0).total()).filter(any -> one),
+                Optional.of(totals).filter(any -> !one),
+                line.filled());
+    }
+
+    /** Several sums stand below each other. */
+    private void print(Line line, List<Measure> measures) {
+        String label = line.stretch().label();
+        String filled = line.filled() == 0 ? "" : ", " + line.filled() + " days not measured";
+        List<String> totals = new ArrayList<>();
+        for (int i = 0; i < measures.size(); i++) {
+            totals.add(String.format(
+                    Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit()));
+        }
+        if (totals.size() == 1) {
+            out().line("%-24s  %s%s".formatted(label, totals.get(0), filled));
+        } else {
+            out().line(label + filled);
+            totals.forEach(total -> out().line("  " + total));
+        }
     }
 
     private static Optional<GardenClimate> climate(GardenFolder folder, Weather weather) {

@@ -35,8 +35,13 @@ public final class ChillModels {
     private ChillModels() {}
 
     public static ChillModels read(Documents documents) {
+        return documents
+                .made("season/chill-models.json", ChillModels.class, ChillModels::read)
+                .orElseThrow(() -> new IllegalStateException("season/chill-models.json is missing"));
+    }
+
+    private static ChillModels read(Fields fields) {
         ChillModels models = new ChillModels();
-        Fields fields = documents.fields("season/chill-models.json");
         fields.count("format", 1, 1);
         for (Fields each : fields.objects("models")) {
             ChillModel model = model(each);
