@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
-import org.oldwood.craft.water.evapotranspiration.WindSpeed;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.season.CalendarStages;
@@ -304,7 +304,7 @@ class WaterEdgesTest {
     /** FAO-56 equation 47 turns wind measured at 2 m into itself, within its own rounding. */
     @Test
     void wind_at_two_metres_stays_as_it_is() {
-        assertThat(WindSpeed.atTwoMetres(5, 2)).isCloseTo(5, within(0.005));
+        assertThat(ReferenceEvapotranspiration.windAtTwoMetres(5, 2)).isCloseTo(5, within(0.005));
     }
 
     /** 100 mm at 1 mm an hour: 24 sink the first day and 24 the next; the last day's are left. */

@@ -61,7 +61,7 @@ public record EvapotranspirationDay(
         double es = Vapour.meanSaturation(day.tmin(), day.tmax());
         double lost = Radiation.netLongwave(day.tmin(), day.tmax(), ea, solar, clear);
         double slope = Vapour.slope(day.tmean());
-        double gamma = AirPressure.psychrometric(AirPressure.kilopascals(heightM));
+        double gamma = ReferenceEvapotranspiration.psychrometric(ReferenceEvapotranspiration.pressure(heightM));
         double wind = day.windOrMean();
         double energy = Radiation.netSolar(solar) - lost - soilHeat;
         return new EvapotranspirationDay(

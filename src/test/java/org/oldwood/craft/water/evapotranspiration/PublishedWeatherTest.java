@@ -20,9 +20,9 @@ class PublishedWeatherTest {
                 row,
                 Map.of(
                         "pressure",
-                        in -> AirPressure.kilopascals(in[0]),
+                        in -> ReferenceEvapotranspiration.pressure(in[0]),
                         "gamma",
-                        in -> AirPressure.psychrometric(AirPressure.kilopascals(in[0]))));
+                        in -> ReferenceEvapotranspiration.psychrometric(ReferenceEvapotranspiration.pressure(in[0]))));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -67,7 +67,7 @@ class PublishedWeatherTest {
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "/reference/wind-speed.csv", numLinesToSkip = 1)
     void wind_speed(ArgumentsAccessor row) {
-        Published.check(row, Map.of("at-two-metres", in -> WindSpeed.atTwoMetres(in[0], in[1])));
+        Published.check(row, Map.of("at-two-metres", in -> ReferenceEvapotranspiration.windAtTwoMetres(in[0], in[1])));
     }
 
     @ParameterizedTest(name = "{0}")
