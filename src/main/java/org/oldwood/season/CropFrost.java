@@ -63,7 +63,8 @@ public final class CropFrost {
         frost.forEach((stage, harm) -> {
             StageDate date = dates.apply(stage);
             LocalDate to = stage.compareTo(Stage.PETAL_FALL) >= 0
-                    ? date.date().plusDays((long) methods.frost().afterPetalFall().is())
+                    ? date.date()
+                            .plusDays((long) methods.frost().afterPetalFall().is())
                     : later(date.date(), dates.apply(next(stage, frost)).date().minusDays(1));
             found.add(atStage(year, stage, harm, date, to));
         });

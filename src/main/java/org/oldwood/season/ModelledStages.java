@@ -91,8 +91,7 @@ public final class ModelledStages implements Stages {
 
     private CropSeason cropSeason(GardenClimate at, Crop crop, Season season) {
         return ofCrop(modelled, crop)
-                .computeIfAbsent(
-                        season.year(), year -> new CropSeason(crop, of(crop), season(at, season), calendar));
+                .computeIfAbsent(season.year(), year -> new CropSeason(crop, of(crop), season(at, season), calendar));
     }
 
     private static <T> Map<Integer, T> ofCrop(Map<String, Map<Integer, T>> all, Crop crop) {
@@ -198,7 +197,6 @@ public final class ModelledStages implements Stages {
 
     /** The heat rule's day from another day on; empty where there is no climate. */
     Optional<LocalDate> after(Crop crop, Season season, StageRule.HeatAfter rule, LocalDate from) {
-        return climate.map(
-                at -> season(at, season).model(of(crop).chill()).heatAfter(rule, rule.sum(), from));
+        return climate.map(at -> season(at, season).model(of(crop).chill()).heatAfter(rule, rule.sum(), from));
     }
 }

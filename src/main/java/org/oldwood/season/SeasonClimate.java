@@ -58,8 +58,7 @@ final class SeasonClimate {
         Double known = winterHours;
         if (known == null) {
             LocalDate last = days.on(methods.chill().heatBefore()).minusDays(1);
-            known = days.expectedHours(
-                    chillModel(methods.chill().heatModel())::begin, chillFrom(), last);
+            known = days.expectedHours(chillModel(methods.chill().heatModel())::begin, chillFrom(), last);
             winterHours = known;
         }
         return known;
@@ -111,11 +110,7 @@ final class SeasonClimate {
     }
 
     public ChillReport chill(Optional<ChillNeed> need) {
-        return new ChillReport(
-                chillFrom(),
-                chillTo(),
-                total(chillModel(PORTIONS)),
-                need.map(each -> beside(each)));
+        return new ChillReport(chillFrom(), chillTo(), total(chillModel(PORTIONS)), need.map(each -> beside(each)));
     }
 
     /** True where not even the least of what sources give for the crop is reached. */

@@ -70,7 +70,7 @@ public final class Planning {
 
     /** The water of the garden's beds, by its climate and weather as far as they are known. */
     public static GardenWater water(GardenFolder folder, GardenState state) {
-        return GardenWater.of(state, stages(folder, state), folder.crops(), folder.documents());
+        return new GardenWater(state, stages(folder, state), folder.crops(), folder.documents());
     }
 
     public static Planner planner(GardenFolder folder, GardenState state) {

@@ -145,7 +145,10 @@ abstract class SumCommand extends GardenCommand {
         List<String> totals = new ArrayList<>();
         for (int i = 0; i < measures.size(); i++) {
             totals.add(String.format(
-                    Locale.ROOT, "%9.1f %s", line.totals().get(i), measures.get(i).unit()));
+                    Locale.ROOT,
+                    "%9.1f %s",
+                    line.totals().get(i),
+                    measures.get(i).unit()));
         }
         if (totals.size() == 1) {
             out().line("%-24s  %s%s".formatted(label, totals.get(0), filled));

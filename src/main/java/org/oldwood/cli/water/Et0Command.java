@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
 import org.oldwood.cli.command.AnyPlace;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
-import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.EvapotranspirationDay;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
+import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.garden.GardenFolder;
@@ -160,7 +160,8 @@ public final class Et0Command extends GardenCommand {
         if (!(windHeightM >= 0.5 && windHeightM <= 200)) {
             throw usage("--wind-height must be from 0.5 to 200 m but is " + windHeightM);
         }
-        return OptionalDouble.of(windHeightM == 2 ? wind.get() : ReferenceEvapotranspiration.windAtTwoMetres(wind.get(), windHeightM));
+        return OptionalDouble.of(
+                windHeightM == 2 ? wind.get() : ReferenceEvapotranspiration.windAtTwoMetres(wind.get(), windHeightM));
     }
 
     private static OptionalDouble number(Optional<Double> value) {

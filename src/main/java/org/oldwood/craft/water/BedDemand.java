@@ -3,7 +3,15 @@ package org.oldwood.craft.water;
 import java.util.List;
 import org.oldwood.crop.Crop;
 
-/** A bed's coefficient on the reference evapotranspiration, day by day. */
+/**
+ * A bed's coefficient on the reference evapotranspiration, day by day, from how much of it the plants cover and what
+ * lies on the soil.
+ *
+ * <p>The full crop's coefficient is FAO-56's. Between it and bare soil we weigh by cover, in the manner of its equation
+ * 98; what evaporates from the soil is the difference between the single and the basal coefficient (tables 12 and 17)
+ * where plants cover it and the whole bare-soil coefficient where they do not. The weighing is ours and no published
+ * run checks it.
+ */
 public final class BedDemand {
     private BedDemand() {}
 
@@ -58,7 +66,7 @@ public final class BedDemand {
                 season = curves.seasonYear(day);
                 cover = season < one.firstSeason() ? 0 : cover(one, season);
             }
-            sum[day] += share * Demand.coefficient(cover, open[day], curve.single[day], curve.basal[day], curve.bare);
+            sum[day] += share * coefficient(cover, open[day], curve.single[day], curve.basal[day], curve.bare);
         }
     }
 
@@ -77,5 +85,30 @@ public final class BedDemand {
             open[day] = last == null ? 1 : mulch.factor(last.depthCm(), day - last.day());
         }
         return open;
+    }
+
+    /**
+     * The bed's coefficient in full sun.
+     *
+     * @param cover share of the bed that the plants cover, 0 to 1
+     * @param mulchFactor share of the soil's evaporation that goes on under the mulch, 0 to 1
+     * @param single the full crop's single coefficient that day
+     * @param basal its basal coefficient that day, transpiration alone
+     * @param bareSoil the coefficient of bare soil
+     */
+    static double coefficient(double cover, double mulchFactor, double single, double basal, double bareSoil) {
+        double transpired = Math.min(basal, single);
+        double evaporated = cover * (single - transpired) + (1 - cover) * bareSoil;
+        return cover * transpired + mulchFactor * evaporated;
+    }
+
+    /**
+     * Share of the demand that a bed's light leaves.
+     *
+     * @param shade share of the day's sun that the bed misses, 0 to 1
+     * @param cut share of the demand that goes with all of the sun
+     */
+    public static double shadeFactor(double shade, double cut) {
+        return 1 - cut * shade;
     }
 }

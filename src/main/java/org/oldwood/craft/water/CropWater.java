@@ -1,5 +1,6 @@
 package org.oldwood.craft.water;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,9 @@ import org.oldwood.crop.Figure;
 import org.oldwood.crop.Key;
 import org.oldwood.crop.Notes;
 import org.oldwood.crop.RecordReader;
+import org.oldwood.crop.Stage;
+import org.oldwood.season.Season;
+import org.oldwood.season.Stages;
 import org.oldwood.store.Fields;
 
 /**
@@ -35,6 +39,18 @@ public record CropWater(
         StandsWet standsWet,
         Optional<Figure> trialDeficit,
         Optional<Period> splits) {
+
+    /**
+     * A day told by a stage of growth.
+     *
+     * @param plusDays days after it; below 0 before it
+     */
+    public record StageDay(Stage stage, @Key(least = -365, most = 365) int plusDays) {
+        /** The day in a season. */
+        public LocalDate in(Season season, Crop crop, Stages stages) {
+            return stages.day(crop, season, stage).plusDays(plusDays);
+        }
+    }
 
     /**
      * The days on which the coefficient changes.

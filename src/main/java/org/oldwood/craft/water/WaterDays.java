@@ -123,11 +123,6 @@ public final class WaterDays {
         return used[day];
     }
 
-    /** Of it, what the bed's own plants and soil took: demand as far as stress left it. */
-    public double usedByBed(int day) {
-        return stress[day] * demand[day];
-    }
-
     /** What ran through below the roots. */
     public double drained(int day) {
         return drained[day];
@@ -147,5 +142,20 @@ public final class WaterDays {
     /** What the notes did, oldest first. */
     public List<Correction> corrections() {
         return List.copyOf(corrections);
+    }
+
+    /**
+     * Days until the water is gone that stands on the last of some days: what runs beyond field capacity must sink away.
+     *
+     * @param back how many days to look back
+     * @param intakeMmPerHour what the soil takes in, mm an hour, more than 0
+     */
+    public double standing(int lastDay, int back, double intakeMmPerHour) {
+        double sinks = intakeMmPerHour * 24;
+        double stands = 0;
+        for (int day = Math.max(0, lastDay - back + 1); day <= lastDay; day++) {
+            stands = Math.max(0, stands + drained[day] - (day == lastDay ? 0 : sinks));
+        }
+        return stands / sinks;
     }
 }

@@ -8,7 +8,6 @@ import java.util.function.IntPredicate;
 import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.CropCurves;
-import org.oldwood.craft.water.Demand;
 import org.oldwood.craft.water.Dose;
 import org.oldwood.craft.water.MoistureNote;
 import org.oldwood.craft.water.MoistureTrend;
@@ -16,7 +15,6 @@ import org.oldwood.craft.water.MulchCover;
 import org.oldwood.craft.water.NextShort;
 import org.oldwood.craft.water.NextShort.Depletion;
 import org.oldwood.craft.water.RootZone;
-import org.oldwood.craft.water.StandingWater;
 import org.oldwood.craft.water.WaterAccount;
 import org.oldwood.craft.water.WaterData;
 import org.oldwood.craft.water.WaterDays;
@@ -55,14 +53,21 @@ public record BedAccount(
             BedState state, BedSoil soil, CropCurves curves, WaterData data, Weather measured, LocalDate today) {
         WeatherSeries weather = curves.weather();
         WaterFigures figures = data.figures();
-        double shade = Demand.shadeFactor(
+        double shade = BedDemand.shadeFactor(
                 state.bed().shade(), figures.figure("shadeCut").is());
-        double[] coefficient =
-                BedDemand.series(curves, soil.plantings(), MulchCover.of(figures), laid(state, weather), shade);
+        List<BedDemand.Laid> laid = state.entries().stream()
+                .filter(entry -> entry.kind() == EntryKind.MULCHED)
+                .map(entry -> new BedDemand.Laid(
+                        weather.index(entry.date()), entry.number("depthCm").orElse(0)))
+                .toList();
+        double[] coefficient = BedDemand.series(curves, soil.plantings(), MulchCover.of(figures), laid, shade);
         BedEvents events = new BedEvents();
         List<String> remarks = new ArrayList<>(soil.remarks());
         remarks.addAll(Waterings.add(state, soil, data, weather, events));
-        notes(state, soil, weather, data, events);
+        state.entries().stream()
+                .filter(entry -> entry.kind() == EntryKind.MOISTURE)
+                .forEach(entry ->
+                        note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note)));
         double spread = figures.figure("rainSpread").is();
         int last = weather.index(today);
         IntPredicate unknown = day -> day <= last
@@ -75,25 +80,6 @@ public record BedAccount(
         WaterDays wetter = account.run(weather.withRainTimes(1 + spread, unknown), coefficient, events, 0);
         Depletion now = new Depletion(days.depletion(last), drier.depletion(last), wetter.depletion(last));
         return new BedAccount(state, soil, days, today, now, weather.et0(last), spread, remarks);
-    }
-
-    private static List<BedDemand.Laid> laid(BedState state, WeatherSeries weather) {
-        List<BedDemand.Laid> laid = new ArrayList<>();
-        for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.MULCHED) {
-                laid.add(new BedDemand.Laid(
-                        weather.index(entry.date()), entry.number("depthCm").orElse(0)));
-            }
-        }
-        return laid;
-    }
-
-    private static void notes(BedState state, BedSoil soil, WeatherSeries weather, WaterData data, BedEvents events) {
-        for (Entry entry : state.entries()) {
-            if (entry.kind() == EntryKind.MOISTURE) {
-                note(entry, soil, data).ifPresent(note -> events.note(weather.index(entry.date()), note));
-            }
-        }
     }
 
     /** What a moisture entry tells the account; empty where it says nothing that it understands. */
@@ -184,6 +170,6 @@ public record BedAccount(
 
     /** Days until standing water is gone; 0 where none stands. */
     public double standingDays() {
-        return StandingWater.days(days, index(today), 14, soil.soil().intake().low());
+        return days.standing(index(today), 14, soil.soil().intake().low());
     }
 }

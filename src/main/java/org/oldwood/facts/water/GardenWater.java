@@ -37,7 +37,8 @@ public final class GardenWater {
     private @Nullable CropCurves sheltered;
     private @Nullable CropCurves windy;
 
-    private GardenWater(GardenState state, Stages stages, Crops crops, Documents documents) {
+    /** Prepares a garden with the climate and the weather that its stage dates rest on. */
+    public GardenWater(GardenState state, Stages stages, Crops crops, Documents documents) {
         this.state = state;
         this.stages = stages;
         measured = stages.climate().map(GardenClimate::weather).orElse(Weather.none());
@@ -50,11 +51,6 @@ public final class GardenWater {
                 : Optional.empty();
     }
 
-    /** Prepares a garden with the climate and the weather that its stage dates rest on. */
-    public static GardenWater of(GardenState state, Stages stages, Crops crops, Documents documents) {
-        return new GardenWater(state, stages, crops, documents);
-    }
-
     private static String lacking(Optional<Climate> climate, Optional<Months> rain) {
         if (climate.isEmpty()) {
             return "the garden's climate is not known: give garden.json a \"climate\", the name of"
@@ -63,7 +59,7 @@ public final class GardenWater {
         }
         return rain.isPresent()
                 ? ""
-                : "the rain of this climate is not known: give garden.json twelve monthly means of" + " rainMm";
+                : "the rain of this climate is not known: give garden.json twelve monthly means of rainMm";
     }
 
     /** What must be given before an account can be kept; empty where nothing is lacking. */

@@ -6,11 +6,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.oldwood.craft.water.BedDemand;
 import org.oldwood.craft.water.BedEvents;
 import org.oldwood.craft.water.BedWater;
 import org.oldwood.craft.water.CropCurves;
 import org.oldwood.craft.water.CropWater;
-import org.oldwood.craft.water.Demand;
 import org.oldwood.craft.water.WaterAccount;
 import org.oldwood.craft.water.WaterDays;
 import org.oldwood.craft.water.WeatherSeries;
@@ -176,7 +176,7 @@ public final class Summers {
         for (Bed bed : beds) {
             BedGround ground = BedGround.of(bed, water.data());
             BedWater holds = holds(ground);
-            double light = Demand.shadeFactor(bed.shade(), cut);
+            double light = BedDemand.shadeFactor(bed.shade(), cut);
             double[] coefficient = Arrays.stream(curves.of(crop, needs).single)
                     .map(each -> light * each)
                     .toArray();

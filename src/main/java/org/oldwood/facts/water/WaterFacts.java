@@ -97,7 +97,7 @@ public final class WaterFacts implements Advisor {
     private GardenWater water(Situation.World world) {
         GardenWater made = known;
         if (made == null) {
-            made = GardenWater.of(world.state(), world.stages(), world.crops(), world.documents());
+            made = new GardenWater(world.state(), world.stages(), world.crops(), world.documents());
             known = made;
         }
         return made;

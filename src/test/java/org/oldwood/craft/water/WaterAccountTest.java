@@ -29,7 +29,7 @@ class WaterAccountTest {
         for (int i = 0; i < rows.size(); i++) {
             assertThat(days.depletion(i)).as("day " + (i + 1)).isCloseTo(rows.get(i)[5], within(0.15));
             assertThat(days.stress(i)).isCloseTo(rows.get(i)[3], within(0.05));
-            assertThat(days.usedByBed(i)).isCloseTo(rows.get(i)[4], within(0.1));
+            assertThat(days.stress(i) * days.demand(i)).isCloseTo(rows.get(i)[4], within(0.1));
         }
     }
 
@@ -108,7 +108,7 @@ class WaterAccountTest {
 
         assertThat(alone.used(0)).isCloseTo(4, within(1e-9));
         assertThat(beside.used(0)).isCloseTo(5, within(1e-9));
-        assertThat(beside.usedByBed(0)).isCloseTo(4, within(1e-9));
+        assertThat(beside.stress(0) * beside.demand(0)).isCloseTo(4, within(1e-9));
     }
 
     @Test

@@ -134,8 +134,8 @@ class WaterAdviceTest {
                 .run(WeatherSeries.measured(FIRST, new double[3], rain), WaterAccountTest.ones(3), new BedEvents(), 0);
 
         // 30 mm of rain and 30 × 12 of roof water on full ground, 24 mm a day sink away
-        assertThat(StandingWater.days(days, 1, 3, 1)).isCloseTo(390.0 / 24, within(1e-9));
-        assertThat(StandingWater.days(days, 2, 3, 1)).isCloseTo(366.0 / 24, within(1e-9));
-        assertThat(StandingWater.days(days, 0, 3, 1)).isZero();
+        assertThat(days.standing(1, 3, 1)).isCloseTo(390.0 / 24, within(1e-9));
+        assertThat(days.standing(2, 3, 1)).isCloseTo(366.0 / 24, within(1e-9));
+        assertThat(days.standing(0, 3, 1)).isZero();
     }
 }

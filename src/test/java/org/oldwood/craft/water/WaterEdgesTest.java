@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
 import org.oldwood.craft.water.evapotranspiration.Humidity;
+import org.oldwood.craft.water.evapotranspiration.ReferenceEvapotranspiration;
 import org.oldwood.craft.water.evapotranspiration.Sunshine;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
@@ -72,8 +72,8 @@ class WaterEdgesTest {
 
     @Test
     void shade_takes_its_cut_by_its_share() {
-        assertThat(Demand.shadeFactor(0.5, 0.6)).isCloseTo(0.7, within(1e-12));
-        assertThat(Demand.shadeFactor(0, 0.6)).isEqualTo(1);
+        assertThat(BedDemand.shadeFactor(0.5, 0.6)).isCloseTo(0.7, within(1e-12));
+        assertThat(BedDemand.shadeFactor(0, 0.6)).isEqualTo(1);
     }
 
     /** A cut of 0.4, half as deep as full and half rotted: a quarter of the cut is left. */
@@ -179,7 +179,7 @@ class WaterEdgesTest {
 
         assertThat(days.used(0)).isCloseTo(10, within(1e-12));
         assertThat(days.depletion(0)).isCloseTo(20, within(1e-12));
-        assertThat(days.usedByBed(0)).isCloseTo(5, within(1e-12));
+        assertThat(days.stress(0) * days.demand(0)).isCloseTo(5, within(1e-12));
         assertThat(days.demand(0)).isEqualTo(5);
         assertThat(days.index(FIRST.plusDays(3))).isEqualTo(3);
     }
@@ -313,7 +313,7 @@ class WaterEdgesTest {
         WaterDays days = new WaterDays(bed(0), days(3, 0, 0), 0);
         days.set(0, 100, 0, 0, 100, 0);
 
-        assertThat(StandingWater.days(days, 2, 3, 1)).isCloseTo(52 / 24.0, within(1e-12));
-        assertThat(StandingWater.days(days, 2, 2, 1)).isZero();
+        assertThat(days.standing(2, 3, 1)).isCloseTo(52 / 24.0, within(1e-12));
+        assertThat(days.standing(2, 2, 1)).isZero();
     }
 }

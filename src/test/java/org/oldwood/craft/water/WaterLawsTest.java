@@ -175,11 +175,11 @@ class WaterLawsTest {
             @ForAll @DoubleRange(max = 1) double cover,
             @ForAll @DoubleRange(max = 1) double mulch,
             @ForAll @DoubleRange(max = 1) double shade) {
-        double open = Demand.coefficient(cover, 1, 1.05, 1.0, 0.3);
+        double open = BedDemand.coefficient(cover, 1, 1.05, 1.0, 0.3);
 
-        double covered = Demand.coefficient(cover, mulch, 1.05, 1.0, 0.3);
+        double covered = BedDemand.coefficient(cover, mulch, 1.05, 1.0, 0.3);
 
-        assertThat(covered * Demand.shadeFactor(shade, 0.5)).isBetween(0.0, open + 1e-12);
+        assertThat(covered * BedDemand.shadeFactor(shade, 0.5)).isBetween(0.0, open + 1e-12);
     }
 
     @Property

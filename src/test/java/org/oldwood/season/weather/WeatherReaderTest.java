@@ -70,8 +70,7 @@ class WeatherReaderTest {
     @Test
     void ghcn_daily_in_fixed_columns_keeps_the_last_day_whose_flags_are_blank() {
         String values = "  189   ".repeat(31);
-        WeatherImport read =
-                good("UK000047811202007TMAX%s%nUK000047811202007TMIN%s".formatted(values, values));
+        WeatherImport read = good("UK000047811202007TMAX%s%nUK000047811202007TMIN%s".formatted(values, values));
 
         assertThat(read.weather().last()).isEqualTo("2020-07-31");
         assertThat(read.weather().on(LocalDate.of(2020, 7, 31)).orElseThrow().maxC())
