@@ -143,7 +143,7 @@ class BedYearLawsTest {
         Situation.World world =
                 new Situation.World(state, new CalendarStages(), TestGarden.CROPS, TestGarden.DOCUMENTS);
         Situation situation = new Situation(world, stand, season, state.date());
-        return StandFeed.of(BOOKS, situation).map(food -> food.budget(BOOKS, food.begun(BOOKS, season) ? 1 : 0));
+        return StandFeed.of(BOOKS, situation).map(food -> food.budget(BOOKS, season));
     }
 
     /** To the gram: what ticking off every task would note is what the list has of each material. */

@@ -52,7 +52,7 @@ public final class AcidifyCommand extends SoilCommand {
     }
 
     @Override
-    Given given(BedAcidity soil) {
-        return new Given(soil.acidifier(), soil.sulphur(), soil.acidified(), "sulphur");
+    BedAcidity.Way way(BedAcidity soil) {
+        return soil.sulphur();
     }
 }

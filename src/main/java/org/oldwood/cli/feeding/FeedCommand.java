@@ -84,7 +84,7 @@ public final class FeedCommand extends GardenCommand {
                         food.crop().id(),
                         stand.bed().map(bed -> bed.bed().id()),
                         Optional.of(season.label())),
-                food.budget(books, food.begun(books, season) ? 1 : 0),
+                food.budget(books, season),
                 Optional.empty(),
                 food.lines(season),
                 food.assumed(),

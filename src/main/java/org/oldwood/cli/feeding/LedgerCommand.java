@@ -88,8 +88,7 @@ public final class LedgerCommand extends GardenCommand {
                                         .formatted(
                                                 stand.words(),
                                                 season.label(),
-                                                food.budget(books, food.begun(books, season) ? 1 : 0)
-                                                        .inWords())));
+                                                food.budget(books, season).inWords())));
             }
         }
     }

@@ -86,7 +86,7 @@ public final class LimeCommand extends SoilCommand {
     }
 
     @Override
-    Given given(BedAcidity soil) {
-        return new Given(soil.material(), soil.lime(), soil.asked().givenSinceTest(), "ground limestone");
+    BedAcidity.Way way(BedAcidity soil) {
+        return soil.lime();
     }
 }

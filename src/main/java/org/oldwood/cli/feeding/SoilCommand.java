@@ -48,11 +48,7 @@ abstract class SoilCommand extends GardenCommand {
     /** The sheet of a piece of ground told on the command line. */
     abstract SoilSheet told(FeedingBooks books, LimeCase asked);
 
-    /** What a bed is to get, and got since its test, g/m² of what that is told as. */
-    abstract Given given(BedAcidity soil);
-
-    /** What differs between lime and acidifiers. */
-    record Given(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
+    abstract BedAcidity.Way way(BedAcidity soil);
 
     /** The sheet of ground told on the command line, of its material and plan. */
     static SoilSheet told(LimeCase asked, double aim, List<String> facts, SoilStuff stuff, PhPlan plan) {
@@ -65,19 +61,19 @@ abstract class SoilCommand extends GardenCommand {
     }
 
     private SoilSheet ofBed(FeedingBooks books, Bed bed, BedAcidity soil, NextTask next) {
-        Given given = given(soil);
+        BedAcidity.Way way = way(soil);
         List<String> facts = facts(books, bed, soil);
-        if (given.sinceTest > 0) {
-            facts.add("Given since the test, as %s: %s g/m².".formatted(given.as, Words.amount(given.sinceTest)));
+        if (way.sinceTest() > 0) {
+            facts.add("Given since the test, as %s: %s g/m².".formatted(way.as(), Words.amount(way.sinceTest())));
         }
         return new SoilSheet(
                 BedsAsked.heading(bed),
                 Optional.of(bed.id()),
                 facts,
-                given.stuff,
-                given.plan,
+                way.stuff(),
+                way.plan(),
                 bed.areaM2(),
-                given.sinceTest,
+                way.sinceTest(),
                 Optional.of(next.words()));
     }
 
@@ -151,15 +147,7 @@ abstract class SoilCommand extends GardenCommand {
                                         BedAcidity.enoughPh(books, bed, profile).is()),
                                 books.tables().soils().organic(bed.texture()) ? " on peat" : ""))
                 .orElse("");
-        facts.add(soil.tested()
-                        .map(day -> "pH %s, tested on %s, %s"
-                                .formatted(
-                                        Words.amount(soil.asked().measuredPh().orElse(0)),
-                                        day,
-                                        soil.testAge().orElse("")))
-                        .orElse("pH never tested")
-                + wanted
-                + ".");
+        facts.add(soil.tested() + wanted + ".");
         return facts;
     }
 }

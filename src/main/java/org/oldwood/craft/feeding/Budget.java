@@ -106,7 +106,7 @@ public record Budget(
                 .best(
                         limits.worthGiving(due),
                         kept,
-                        limits,
+                        limits::left,
                         tables.limits().nitrogenWeight().is(),
                         tables.limits().smallest().p2o5());
     }

@@ -3,7 +3,6 @@ package org.oldwood.craft.feeding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import org.oldwood.words.Words;
 
 /**
@@ -11,7 +10,7 @@ import org.oldwood.words.Words;
  * share of manures, the nitrogen of organic materials in a year, and a multiple of the need of what comes with the
  * nitrogen.
  */
-final class FeedLimits implements ToDoubleFunction<Feed> {
+final class FeedLimits {
     /** A feed is no source of a nutrient that is less than this share of what it brings. */
     private static final double WORTH_NAMING = 0.1;
 
@@ -28,13 +27,8 @@ final class FeedLimits implements ToDoubleFunction<Feed> {
 
     private record Limit(double most, String why) {}
 
-    @Override
-    public double applyAsDouble(Feed feed) {
-        return left(feed);
-    }
-
-    /** What the year still allows. */
-    private double left(Feed feed) {
+    /** What the year still allows, g/m². */
+    double left(Feed feed) {
         return Math.max(0, limit(feed).most - given.getOrDefault(feed.id(), 0.0));
     }
 

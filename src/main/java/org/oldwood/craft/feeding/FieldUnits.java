@@ -10,14 +10,7 @@ public final class FieldUnits {
     public static final double M2_PER_SQUARE_FOOT = METRES_PER_FOOT * METRES_PER_FOOT;
     public static final double M2_PER_ACRE = 43560 * M2_PER_SQUARE_FOOT;
 
-    private static final double M2_PER_HECTARE = 10_000;
-    private static final double GRAMS_PER_TONNE = 1_000_000;
-
     private FieldUnits() {}
-
-    public static double gPerM2FromTonnesPerHectare(double tonnesPerHectare) {
-        return tonnesPerHectare * GRAMS_PER_TONNE / M2_PER_HECTARE;
-    }
 
     public static double gPerM2FromLbPerAcre(double lbPerAcre) {
         return lbPerAcre * GRAMS_PER_POUND / M2_PER_ACRE;

@@ -36,10 +36,6 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
         public static final Soil UNKNOWN =
                 new Soil(Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), false);
 
-        public Soil withTexture(Optional<String> other) {
-            return new Soil(other, phosphorus, potassium, magnesium, organic);
-        }
-
         /** The index that the need of a nutrient is read by; empty for nitrogen. */
         OptionalInt index(Nutrient nutrient) {
             return switch (nutrient) {

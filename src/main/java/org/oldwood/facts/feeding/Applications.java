@@ -112,16 +112,22 @@ public final class Applications {
             case LIMED -> {
                 Optional<Lime> lime = books.materials().lime(material.get());
                 double mgo = lime.map(each -> each.mgoIn(grams / areaM2)).orElse(0.0);
-                yield Optional.of(plain(entry, lime.map(Lime::name), new Nutrients(0, 0, 0, mgo), grams, areaM2));
+                Nutrients now = new Nutrients(0, 0, 0, mgo);
+                yield Optional.of(plain(entry, lime.map(Lime::name), grams, areaM2, now));
             }
             case ACIDIFIED -> {
                 Optional<String> name =
                         books.materials().acidifier(material.get()).map(each -> each.name());
-                yield Optional.of(plain(entry, name, Nutrients.NONE, grams, areaM2));
+                yield Optional.of(plain(entry, name, grams, areaM2, Nutrients.NONE));
             }
             case MULCHED -> Optional.of(mulched(entry, material.get(), bed));
             default -> Optional.empty();
         };
+    }
+
+    /** Lime or an acidifier, with what it brings of nutrients. */
+    private Given plain(Entry entry, Optional<String> name, double grams, double areaM2, Nutrients now) {
+        return given(entry, name, Words.weight(grams), grams / areaM2, areaM2, now, Optional.empty());
     }
 
     /** Share of a feed's nitrogen that the winter before its crop leaves in the bed, 0 to 1. */
@@ -137,21 +143,35 @@ public final class Applications {
     private Given fed(Entry entry, String material, double grams, double areaM2, BedState bed) {
         Optional<Feed> feed = books.materials().feed(material);
         double keeps = feed.map(each -> keeps(each, entry.date(), bed)).orElse(1.0);
+        String amount = Words.weight(grams) + (keeps < 1 ? LEFT.formatted(Words.whole(100 * keeps)) : "");
+        Nutrients now = feed.map(each -> each.gives(grams / areaM2))
+                .map(all -> all.withN(all.n() * keeps))
+                .orElse(Nutrients.NONE);
+        return given(entry, feed.map(Feed::name), amount, grams / areaM2, areaM2, now, feed);
+    }
+
+    private Given given(
+            Entry entry,
+            Optional<String> name,
+            String amount,
+            double gPerM2,
+            double areaM2,
+            Nutrients now,
+            Optional<Feed> feed) {
+        String material = entry.needed("material");
         return new Given(
                 entry.date(),
-                season(entry),
+                books.tables().winter().feeds(entry.date(), hemisphere),
                 entry.kind(),
                 material,
-                feed.map(Feed::name).orElse(material),
-                amount(entry, Words.weight(grams) + (keeps < 1 ? LEFT.formatted(Words.whole(100 * keeps)) : "")),
-                grams / areaM2,
+                name.orElse(material),
+                entry.planned() ? amount + AS_PLANNED : amount,
+                gPerM2,
                 areaM2,
-                entry.text("plant"),
-                feed.map(each -> each.gives(grams / areaM2))
-                        .map(all -> all.withN(all.n() * keeps))
-                        .orElse(Nutrients.NONE),
-                nextYear(feed, grams / areaM2),
-                feed.isPresent(),
+                entry.kind() == EntryKind.FED ? entry.text("plant") : Optional.empty(),
+                now,
+                nextYear(feed, gPerM2),
+                name.isPresent(),
                 feed.map(Feed::notRead).orElse(List.of()));
     }
 
@@ -163,29 +183,6 @@ public final class Applications {
                 .orElse(Nutrients.NONE);
     }
 
-    private Season season(Entry entry) {
-        return books.tables().winter().feeds(entry.date(), hemisphere);
-    }
-
-    /** Lime or an acidifier, with what it brings of nutrients. */
-    private Given plain(Entry entry, Optional<String> name, Nutrients brings, double grams, double areaM2) {
-        String material = entry.needed("material");
-        return new Given(
-                entry.date(),
-                season(entry),
-                entry.kind(),
-                material,
-                name.orElse(material),
-                amount(entry, Words.weight(grams)),
-                grams / areaM2,
-                areaM2,
-                Optional.empty(),
-                brings,
-                Nutrients.NONE,
-                name.isPresent(),
-                List.of());
-    }
-
     /** The new layer is what lies there now less what was left of the layer before. */
     private Given mulched(Entry entry, String material, BedState bed) {
         Optional<Mulch> mulch = books.mulches().mulch(material);
@@ -194,24 +191,14 @@ public final class Applications {
         double grams = mulch.map(each -> fresh / CM_PER_M * each.density().is() * KG_TO_G)
                 .orElse(0.0);
         Optional<Feed> feed = mulch.flatMap(Mulch::asFeed).flatMap(books.materials()::feed);
-        return new Given(
-                entry.date(),
-                season(entry),
-                entry.kind(),
-                material,
-                mulch.map(Mulch::name).orElse(material),
-                amount(entry, Words.amount(depth) + " cm deep"),
+        return given(
+                entry,
+                mulch.map(Mulch::name),
+                Words.amount(depth) + " cm deep",
                 grams,
                 bed.bed().areaM2(),
-                Optional.empty(),
                 feed.map(each -> each.gives(grams)).orElse(Nutrients.NONE),
-                nextYear(feed, grams),
-                mulch.isPresent(),
-                feed.map(Feed::notRead).orElse(List.of()));
-    }
-
-    private static String amount(Entry entry, String words) {
-        return entry.planned() ? words + AS_PLANNED : words;
+                feed);
     }
 
     private double depthBefore(Entry entry, BedState bed) {

@@ -1,9 +1,9 @@
 package org.oldwood.facts.feeding;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleBiFunction;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.Lime;
@@ -15,33 +15,29 @@ import org.oldwood.crop.Figure;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.Bed;
 import org.oldwood.garden.BedState;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
+import org.oldwood.words.Words;
 
 /**
  * Lime and sulphur of one bed. The target is that of the crop that wants the most acid soil; where a crop of acid soils
  * stands in the bed its own guard holds for all of it.
  *
  * @param profile what that crop asks for; absent in an empty bed
- * @param tested the day of the last test of its pH; absent where there was none
- * @param testAge how old that test is, in words
- * @param asked the bed as the plan for lime sees it, with what was given since the test
- * @param acidified sulphur given since the test, g/m²
- * @param material the lime that the grower keeps, or the usual one
- * @param acidifier the acidifier that the grower keeps, or the usual one
- * @param lime the plan for lime
- * @param sulphur the plan for the acidifier
+ * @param tested when its pH was tested and how old that is, in words
+ * @param lime how its pH is raised
+ * @param sulphur how it is lowered
  */
-public record BedAcidity(
-        Optional<FeedingProfile> profile,
-        Optional<LocalDate> tested,
-        Optional<String> testAge,
-        LimeCase asked,
-        double acidified,
-        SoilStuff material,
-        SoilStuff acidifier,
-        PhPlan lime,
-        PhPlan sulphur) {
+public record BedAcidity(Optional<FeedingProfile> profile, String tested, Way lime, Way sulphur) {
+    /**
+     * One way to change the pH.
+     *
+     * @param stuff what the grower keeps for it, or the usual
+     * @param plan what to give
+     * @param sinceTest what was given since the test, g/m² of {@code as}
+     * @param as ground limestone, or sulphur
+     */
+    public record Way(SoilStuff stuff, PhPlan plan, double sinceTest, String as) {}
+
     private static final double NEUTRAL_ENOUGH = 6.5;
 
     public static BedAcidity of(FeedingBooks books, Situation s) {
@@ -59,15 +55,16 @@ public record BedAcidity(
                         .acidifier(books.liming().usualAcidifier())
                         .orElseThrow());
         Optional<SoilRecord.Ph> ph = SoilRecord.ph(bed);
-        LimeCase forLime = asked(books, bed, profile, ph, limeSince(books, bed, ph));
-        LimeCase forSulphur = asked(books, bed, profile, ph, sulphurSince(books, bed, ph));
+        double limed = since(bed, EntryKind.LIMED, ph, books::asLimestone);
+        double soured = since(bed, EntryKind.ACIDIFIED, ph, books::asSulphur);
+        LimeCase forLime = asked(books, bed, profile, ph, limed);
         PhPlan limePlan = profile.map(
                         each -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime, each))
                 .orElseGet(() -> LimePlan.of(books.liming(), books.tables().soils(), forLime, lime));
         PhPlan sulphurPlan = SulphurPlan.of(
                 books.sulphur(),
                 books.tables().soils(),
-                forSulphur,
+                asked(books, bed, profile, ph, soured),
                 acidifier,
                 ph.map(SoilRecord.Ph::freeLime).orElse(false));
         Optional<String> tub = bed.bed().tubLitres().isPresent()
@@ -78,14 +75,11 @@ public record BedAcidity(
                 .or(() -> ph.flatMap(test -> SoilRecord.tooOld(books, test.date(), s.day())));
         return new BedAcidity(
                 profile,
-                ph.map(SoilRecord.Ph::date),
-                ph.map(test -> SoilRecord.age(test.date(), s.day())),
-                forLime,
-                forSulphur.givenSinceTest(),
-                SoilStuff.of(lime),
-                SoilStuff.of(acidifier),
-                unless(not, limePlan, lime.id()),
-                unless(not, sulphurPlan, acidifier.id()));
+                ph.map(test -> "pH %s, tested on %s, %s"
+                                .formatted(Words.amount(test.ph()), test.date(), SoilRecord.age(test.date(), s.day())))
+                        .orElse("pH never tested"),
+                new Way(SoilStuff.of(lime), unless(not, limePlan, lime.id()), limed, "ground limestone"),
+                new Way(SoilStuff.of(acidifier), unless(not, sulphurPlan, acidifier.id()), soured, "sulphur"));
     }
 
     private static PhPlan unless(Optional<String> not, PhPlan plan, String material) {
@@ -127,33 +121,16 @@ public record BedAcidity(
                 given);
     }
 
-    /** g/m² given since the test, as ground limestone. */
-    private static double limeSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
-        return since(bed, EntryKind.LIMED, ph).stream()
-                .mapToDouble(each -> books.asLimestone(material(each), gPerM2(each, bed)))
-                .sum();
-    }
-
-    /** g/m² given since the test, as elemental sulphur. */
-    private static double sulphurSince(FeedingBooks books, BedState bed, Optional<SoilRecord.Ph> ph) {
-        return since(bed, EntryKind.ACIDIFIED, ph).stream()
-                .mapToDouble(each -> books.asSulphur(material(each), gPerM2(each, bed)))
-                .sum();
-    }
-
-    private static String material(Entry entry) {
-        return entry.text("material").orElse("");
-    }
-
-    private static double gPerM2(Entry entry, BedState bed) {
-        return entry.number("grams").orElse(0) / bed.bed().areaM2();
-    }
-
-    private static List<Entry> since(BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph) {
+    /** g/m² given since the test, as what the plan reckons in. */
+    private static double since(
+            BedState bed, EntryKind kind, Optional<SoilRecord.Ph> ph, ToDoubleBiFunction<String, Double> as) {
         return bed.entries().stream()
-                .filter(entry -> entry.kind() == kind
-                        && ph.isPresent()
-                        && !entry.date().isBefore(ph.get().date()))
-                .toList();
+                .filter(entry -> entry.kind() == kind)
+                .filter(entry ->
+                        ph.isPresent() && !entry.date().isBefore(ph.get().date()))
+                .mapToDouble(entry -> as.applyAsDouble(
+                        entry.text("material").orElse(""),
+                        entry.number("grams").orElse(0) / bed.bed().areaM2()))
+                .sum();
     }
 }

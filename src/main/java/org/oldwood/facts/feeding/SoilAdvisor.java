@@ -88,11 +88,9 @@ public final class SoilAdvisor implements Advisor {
         if (s.subject().bed().isEmpty()) {
             return Optional.empty();
         }
-        FeedingBooks read = books(s);
-        BedAcidity soil = BedAcidity.of(read, s);
-        return name.equals("lime")
-                ? amount(s, soil.lime(), soil.material())
-                : amount(s, soil.sulphur(), soil.acidifier());
+        BedAcidity soil = BedAcidity.of(books(s), s);
+        BedAcidity.Way way = name.equals("lime") ? soil.lime() : soil.sulphur();
+        return amount(s, way.plan(), way.stuff());
     }
 
     private Optional<Amount> amount(Situation s, PhPlan plan, SoilStuff stuff) {

@@ -152,6 +152,11 @@ public record StandFeed(
         return Budget.of(books.tables(), need, counting, timing, asked.soil().texture(), from, choice, asked.ground());
     }
 
+    /** The season's budget, with the dressings that are still to come. */
+    public Budget budget(FeedingBooks books, Season season) {
+        return budget(books, begun(books, season) ? 1 : 0);
+    }
+
     /** What other published schools ask for here, a line each. */
     public List<String> otherSchools(FeedingBooks books) {
         return tub ? List.of() : Need.others(books.tables(), profile, school, asked);

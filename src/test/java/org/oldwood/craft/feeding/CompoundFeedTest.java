@@ -16,8 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CompoundFeedTest {
     private static Budget year(String crop, String school, String material) {
         FeedingProfile profile = Data.profile(crop);
-        NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0))
-                .withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
+        NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0)).withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"));
         return Budget.of(
                 Data.TABLES,
                 Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked),

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.craft.feeding.liming.Liming;
 import org.oldwood.craft.feeding.liming.SulphurTable;
@@ -30,6 +31,12 @@ public final class Data {
 
     public static FeedingProfile profile(String crop) {
         return FeedingProfile.of(CROPS.get(crop)).orElseThrow();
+    }
+
+    /** The same soil, of a texture; null for one that is not known. */
+    static NeedCase.Soil soil(NeedCase.Soil other, String texture) {
+        return new NeedCase.Soil(
+                Optional.ofNullable(texture), other.phosphorus(), other.potassium(), other.magnesium(), other.organic());
     }
 
     static Feed feed(String id) {

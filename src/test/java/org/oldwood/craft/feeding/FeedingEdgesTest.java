@@ -282,7 +282,7 @@ class FeedingEdgesTest {
     @Test
     void plants_are_young_for_two_seasons_and_new_for_one() {
         FeedingProfile profile = Data.profile("blackcurrant");
-        NeedCase loam = NeedCase.of(FOUR_BUSHES).withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
+        NeedCase loam = NeedCase.of(FOUR_BUSHES).withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"));
 
         Need first = Need.of(Data.TABLES, profile, profile.schools().get(0), loam.withAge(1));
         Need second = Need.of(Data.TABLES, profile, profile.schools().get(0), loam.withAge(2));

@@ -29,7 +29,7 @@ class NeedTest {
                 ? NeedCase.Soil.UNKNOWN
                 : new NeedCase.Soil(
                         Optional.empty(), OptionalInt.of(index), OptionalInt.of(index), OptionalInt.of(index), false);
-        NeedCase asked = TEN_M2.withSoil(soil.withTexture(Optional.of(texture)));
+        NeedCase asked = TEN_M2.withSoil(Data.soil(soil, texture));
         FeedingProfile profile = Data.profile(crop);
 
         Need need = when.equals("planting")
@@ -93,7 +93,7 @@ class NeedTest {
     @Test
     void a_modern_cultivar_takes_its_own_row() {
         FeedingProfile profile = Data.profile("blackcurrant");
-        NeedCase onLoam = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")));
+        NeedCase onLoam = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"));
 
         Need old = Need.of(Data.TABLES, profile, profile.schools().get(0), onLoam);
         Need modern = Need.of(
@@ -106,7 +106,7 @@ class NeedTest {
     @Test
     void the_planting_year_is_held_low() {
         FeedingProfile profile = Data.profile("gooseberry");
-        NeedCase sand = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("sand")))
+        NeedCase sand = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "sand"))
                 .withAge(1)
                 .withGrowth("weak");
 
@@ -148,7 +148,7 @@ class NeedTest {
     @Test
     void an_unknown_texture_lists_the_known_ones() {
         FeedingProfile profile = Data.profile("gooseberry");
-        NeedCase gravel = TEN_M2.withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("gravel")));
+        NeedCase gravel = TEN_M2.withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "gravel"));
 
         assertThatThrownBy(() -> Need.of(Data.TABLES, profile, profile.schools().get(0), gravel))
                 .isInstanceOf(RecordException.class)

@@ -34,7 +34,7 @@ class PublishedYearsTest {
     private static Budget year(ArgumentsAccessor row, String material) {
         FeedingProfile profile = Data.profile(row.getString(1));
         NeedCase asked = new NeedCase(
-                NeedCase.Soil.UNKNOWN.withTexture(Optional.ofNullable(row.getString(3))),
+                Data.soil(NeedCase.Soil.UNKNOWN, row.getString(3)),
                 OptionalInt.of(row.getInteger(4)),
                 Optional.empty(),
                 "normal",
@@ -79,7 +79,7 @@ class PublishedYearsTest {
     private static List<FeedPlan> dressings(String crop, String school) {
         FeedingProfile profile = Data.profile(crop);
         NeedCase asked = NeedCase.of(new NeedCase.Ground(100, 0, 0))
-                .withSoil(NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam")))
+                .withSoil(Data.soil(NeedCase.Soil.UNKNOWN, "loam"))
                 .withAge(5);
         List<FeedPlan> dressings = Budget.of(
                         Data.TABLES,

@@ -84,7 +84,7 @@ class TubFeedTest {
     @CsvSource({"blackcurrant, rb209, 14", "redcurrant, rb209, 10"})
     void ground_rich_in_humus_gets_a_quarter_of_the_nitrogen(String crop, String school, double mineral) {
         FeedingProfile profile = Data.profile(crop);
-        NeedCase.Soil soil = NeedCase.Soil.UNKNOWN.withTexture(Optional.of("loam"));
+        NeedCase.Soil soil = Data.soil(NeedCase.Soil.UNKNOWN, "loam");
         NeedCase asked = NeedCase.of(new NeedCase.Ground(9, 4, 0));
         NeedCase.Soil humus =
                 new NeedCase.Soil(soil.texture(), soil.phosphorus(), soil.potassium(), soil.magnesium(), true);

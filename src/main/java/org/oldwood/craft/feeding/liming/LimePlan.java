@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.oldwood.craft.feeding.Doses;
 import org.oldwood.craft.feeding.FeedingProfile;
-import org.oldwood.craft.feeding.FieldUnits;
 import org.oldwood.craft.feeding.Need;
 import org.oldwood.craft.feeding.SoilClasses;
 import org.oldwood.crop.Figure;
@@ -25,6 +24,9 @@ import org.oldwood.words.Words;
  * layer, ask about half.
  */
 public final class LimePlan {
+    /** A tonne on a hectare. */
+    private static final double G_PER_M2 = 100;
+
     private static final String NOT_FOR_GARDENS = "not-for-gardens";
 
     private final Liming tables;
@@ -118,7 +120,7 @@ public final class LimePlan {
         double factor = factor();
         sources.addAll(tables.factorSources());
         double tonnes = factor * Math.max(0, target() - ph);
-        double gPerM2 = FieldUnits.gPerM2FromTonnesPerHectare(tonnes);
+        double gPerM2 = tonnes * G_PER_M2;
         lines.add("%s t/ha per pH unit × (%s − %s) = %s t/ha = %s g/m² of ground limestone"
                 .formatted(
                         Words.amount(factor),
