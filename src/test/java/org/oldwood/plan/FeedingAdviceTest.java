@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.feeding.NoteWarnings;
 
@@ -183,6 +185,31 @@ class FeedingAdviceTest {
 
     private static TestGarden keeping(double latitude, String... materials) {
         return new TestGarden(latitude, ", \"materials\": [\"" + String.join("\", \"", materials) + "\"]");
+    }
+
+    /**
+     * 5 cm of 593 kg/m³ are 29.65 kg/m², of which Teagasc finds 8 kg K (9.6 kg K2O) a tonne, four fifths of it free; of
+     * cocoa shell 12.5 kg/m² with 3 % by Texas A&M. The currants need 12 g.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "mushroom-compost, '5 cm of it would bring 228 g/m² of potash, 19 times a year'",
+        "cocoa-shell, '5 cm of it would bring 300 g/m² of potash, 25 times a year'"
+    })
+    void composts_of_the_trade_are_as_rich(String material, String words) {
+        TestGarden garden = keeping(52, material, "straw");
+        Amount straw = garden.task("2026-11-25", "mulch@ribes@2027").amount().orElseThrow();
+        NoteWarnings warnings = new NoteWarnings(garden.on("2026-11-25"), TestGarden.CROPS, TestGarden.DOCUMENTS);
+
+        assertThat(straw.words()).contains("straw");
+        assertThat(garden.task("2026-11-25", CURRANT_FEED)
+                        .amount()
+                        .orElseThrow()
+                        .words())
+                .doesNotContain(material.substring(0, 5));
+        assertThat(warnings.about(garden.entry(
+                        "mulched", "2026-11-25", "'bed': 'ribes', 'material': '%s', 'depthCm': 5".formatted(material))))
+                .anyMatch(said -> said.contains(words));
     }
 
     /** 7.5 cm of garden compost hold some 150 g/m² of magnesia; the currants need 5. */

@@ -86,6 +86,7 @@ final class FeedLimits {
         List<String> lines = new ArrayList<>();
         List<String> amounts = new ArrayList<>();
         List<String> names = new ArrayList<>();
+        boolean trace = false;
         for (Nutrient nutrient : Nutrient.values()) {
             if (!worthGiving(nutrient, undone)) {
                 continue;
@@ -101,11 +102,13 @@ final class FeedLimits {
             } else {
                 amounts.add(amount);
                 names.add(nutrient.words());
+                trace |= year.choice().allowed().stream()
+                        .anyMatch(feed -> feed.gives(1).of(nutrient) > 0);
             }
         }
         if (!amounts.isEmpty()) {
-            lines.add("%s are not given: no material at hand brings %s."
-                    .formatted(Words.list(amounts), Words.list(names)));
+            lines.add("%s are not given: no material at hand brings %s%s."
+                    .formatted(Words.list(amounts), trace ? "more than a trace of " : "", Words.list(names)));
         }
         return List.copyOf(lines);
     }

@@ -105,7 +105,7 @@ public final class FeedingBooks {
 
     /** The feeds that the grower keeps; where none is named, usual ones. */
     public Kept<Feed> feeds(List<String> ids, boolean acidSoil) {
-        Kept<Feed> own = kept(ids, materials()::feed);
+        Kept<Feed> own = kept(ids, id -> materials().feed(id).filter(feed -> !feed.is("mulch-only")));
         return own.materials().isEmpty()
                 ? new Kept<>(
                         kept(tables().usual().forCrop(acidSoil), materials()::feed)

@@ -40,7 +40,7 @@ class FeedCommandTest {
                 .contains("at bud burst: 200 g of dried blood")
                 .contains("in early June (December in the south): 200 g of dried blood")
                 .contains("80 % of its N counts in the first year (from memory)")
-                .contains("no material at hand brings potash and magnesia")
+                .contains("no material at hand brings more than a trace of potash and magnesia")
                 .contains("no later than 30 June")
                 .contains("Never mix lime or ash with ammonium or animal feeds")
                 .contains("ocal rules")

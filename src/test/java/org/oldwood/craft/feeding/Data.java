@@ -36,7 +36,11 @@ public final class Data {
     /** The same soil, of a texture; null for one that is not known. */
     static NeedCase.Soil soil(NeedCase.Soil other, String texture) {
         return new NeedCase.Soil(
-                Optional.ofNullable(texture), other.phosphorus(), other.potassium(), other.magnesium(), other.organic());
+                Optional.ofNullable(texture),
+                other.phosphorus(),
+                other.potassium(),
+                other.magnesium(),
+                other.organic());
     }
 
     static Feed feed(String id) {
