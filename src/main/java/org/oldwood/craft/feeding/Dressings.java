@@ -100,11 +100,10 @@ final class Dressings {
     /** Nitrogen of each dressing still to come, the first of them even where it brings none, g/m². */
     private List<Double> nitrogen(double brings, double needN, double givenN, int from) {
         List<Double> all = new ArrayList<>();
-        double given = givenN;
         double left = brings;
         for (int which = from; which <= Math.max(times.size() - 1, 1); which++) {
+            double given = givenN + brings - left;
             double n = Math.max(0, Math.min(Math.min(most, left), needN * shareUntil(which) - given));
-            given += n;
             left -= n;
             all.add(n);
         }

@@ -64,7 +64,6 @@ final class FeedLimits {
             }
         }
         return all.stream()
-                .filter(each -> !Double.isNaN(each.most))
                 .min((a, b) -> Double.compare(a.most, b.most))
                 .orElse(new Limit(Double.POSITIVE_INFINITY, ""));
     }

@@ -115,6 +115,28 @@ class DressingsTest {
                 .hasSize(2);
     }
 
+    /** 1 % N beside 10 % P2O5: 40 g/m² hold 0.4 g of nitrogen, so the quick feed brings 6.6 g with it and 7 g later. */
+    @Test
+    void what_a_material_weighed_once_brings_is_taken_off_the_first() {
+        List<Nutrients> all = dressings("ribes", 14, 0, 0, NITROGEN, Data.plain("meal", 1, 10, 0));
+
+        assertThat(all).hasSize(2);
+        assertThat(all.get(0).n()).isCloseTo(7, within(0.05));
+        assertThat(all.get(0).p2o5()).isCloseTo(4, within(0.05));
+        assertThat(all.get(1).n()).isCloseTo(7, within(0.05));
+    }
+
+    /** Half of 14 is 7: of that 4 are there. The smallest dressing is 1 g: two of just that are weighed. */
+    @Test
+    void the_first_half_is_filled_up_and_the_smallest_is_given() {
+        assertThat(dressings("ribes", 14, 4, 0, NITROGEN))
+                .extracting(Nutrients::n)
+                .containsExactly(3.0, 7.0);
+        assertThat(dressings("ribes", 2, 0, 0, NITROGEN))
+                .extracting(Nutrients::n)
+                .containsExactly(1.0, 1.0);
+    }
+
     @Property(tries = 200)
     void dressings_never_bring_more_than_is_due_and_none_passes_the_ceiling(
             @ForAll @DoubleRange(min = 0, max = 40) double need, @ForAll @DoubleRange(min = 0, max = 40) double given) {

@@ -124,4 +124,19 @@ class FeedArithmeticTest {
         assertThat(problems).hasSize(1);
         assertThat(problems.get(0).inWords()).contains("130 %").contains("100 %");
     }
+
+    /** Two nitrogen feeds cannot meet potash; 5 g N and 10 g K2O from 10-0-10 leave less than nothing for 10-0-0. */
+    @Test
+    void a_mix_that_cannot_be_has_no_answer() {
+        Nutrients nitrogen = new Nutrients(0.1, 0, 0, 0);
+        Nutrients both = new Nutrients(0.1, 0, 0.1, 0);
+        List<Nutrient> exactly = List.of(Nutrient.N, Nutrient.K2O);
+
+        assertThat(Mix.exact(List.of(nitrogen, nitrogen), exactly, new Nutrients(5, 0, 5, 0)))
+                .isEmpty();
+        assertThat(Mix.exact(List.of(nitrogen, both), exactly, new Nutrients(5, 0, 10, 0)))
+                .isEmpty();
+        assertThat(Mix.exact(List.of(nitrogen, both), exactly, new Nutrients(10, 0, 5, 0)))
+                .hasValueSatisfying(grams -> assertThat(grams).containsExactly(50, 50));
+    }
 }

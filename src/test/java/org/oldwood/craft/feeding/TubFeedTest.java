@@ -119,4 +119,13 @@ class TubFeedTest {
     private static Need need(FeedingProfile profile, String school, NeedCase asked) {
         return Need.of(Data.TABLES, profile, profile.school(school).orElseThrow(), asked);
     }
+
+    /** Clark and Zheng 2020: 0.3 g N a litre; 19 l hold 5.7 g. */
+    @Test
+    void the_need_of_a_tub_is_told_by_its_litres() {
+        Need need = Need.inTub(Data.TABLES, 19, new NeedCase.Ground(0.5, 1, 0));
+
+        assertThat(need.gPerM2().n()).isCloseTo(11.4, within(1e-9));
+        assertThat(need.lines().get(0)).startsWith("nitrogen 5.7 g in 19 l of mix: 0.3 g/l");
+    }
 }

@@ -243,6 +243,116 @@ class YearInWordsTest {
                 .isEqualTo(1);
     }
 
+    /** Half of 6 g N from a meal of 10 %, the other half quick: 300 g of each on 10 m². */
+    @Test
+    void a_meal_at_first_is_followed_by_the_quick_feed() {
+        Feed horn = Data.read(
+                "{\"id\": \"horn\", \"name\": \"horn\", \"tags\": [\"organic-nitrogen\"], \"analysis\": {\"N\": 10}}",
+                new ArrayList<>());
+        Budget budget = year(new Nutrients(6, 0, 0, 0), Budget.Counting.NOTHING, 0, horn, NITROGEN);
+
+        assertThat(budget.dressings())
+                .extracting(FeedPlan::words)
+                .containsExactly("300 g of horn", "300 g of nitrogen");
+        assertThat(budget.dressings()).extracting(FeedPlan::number).containsExactly(0, 1);
+        assertThat(budget.dressings()).extracting(FeedPlan::when).first().isEqualTo("at bud burst");
+    }
+
+    @Test
+    void what_a_dressing_on_peat_cannot_hold_is_said_with_its_measure() {
+        Budget peat = Budget.of(
+                Data.TABLES,
+                need(new Nutrients(14, 0, 0, 0), Nutrient.values()),
+                Budget.Counting.NOTHING,
+                Data.TABLES.timing("ribes"),
+                Optional.of("peat"),
+                0,
+                new Choice(List.of(NITROGEN), List.of()),
+                TEN_M2);
+
+        assertThat(peat.missing())
+                .containsExactly("8 g/m² N are not given: a dressing holds at most 3 g/m² of nitrogen here; another"
+                        + " would come too late.");
+    }
+
+    /** 8 g N in 114 g/m² of 7-7-7 bring 8 of 12 g K2O: more of it would overdo the nitrogen. */
+    @Test
+    void a_compound_that_stops_at_its_nitrogen_says_so() {
+        assertThat(year(new Nutrients(8, 4, 12, 0), Budget.Counting.NOTHING, 0, Data.plain("even", 7, 7, 7))
+                        .missing())
+                .singleElement()
+                .asString()
+                .contains("K2O are not given: more of these materials would bring too much of others");
+    }
+
+    /** No more than 98 g/m² of ash a year: where 90 were given, 8 are left. */
+    @Test
+    void what_was_given_of_a_material_counts_against_its_most() {
+        Feed ash = Data.feed("wood-ash");
+        Budget first = year(new Nutrients(0, 0, 12, 0), Budget.Counting.NOTHING, 0, ash);
+        Budget later = year(
+                new Nutrients(0, 0, 12, 0),
+                new Budget.Counting(
+                        Nutrients.NONE, Nutrients.NONE, new Nutrients(0, 0, 5.4, 0), Map.of("wood-ash", 90.0)),
+                0,
+                ash);
+
+        assertThat(first.next().orElseThrow().totalGrams()).isEqualTo(1000);
+        assertThat(later.next().orElseThrow().totalGrams()).isEqualTo(80);
+        assertThat(first.missing()).singleElement().asString().contains("more of it in a year harms");
+    }
+
+    /** Half the smallest dressing is told as too little to weigh; 200 g/m² of 10-0-1 bring just 2 g K2O too many. */
+    @Test
+    void what_is_too_little_and_what_is_beyond_is_told_from_its_bound_on() {
+        assertThat(year(new Nutrients(0.5, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN)
+                        .notes())
+                .containsExactly("0.5 g/m² N are too little to weigh out; they may wait for the next season.");
+        assertThat(year(new Nutrients(0.4, 0, 0, 0), Budget.Counting.NOTHING, 0, NITROGEN)
+                        .notes())
+                .isEmpty();
+        assertThat(year(new Nutrients(10, 0, 0, 0), Budget.Counting.NOTHING, 0, Data.plain("bit", 10, 0, 2))
+                        .notes())
+                .containsExactly("2 g/m² K2O come with it beyond the need.");
+    }
+
+    @Test
+    void a_gram_is_weighed_and_less_is_not() {
+        List<Recipe.Part> parts = List.of(new Recipe.Part(NITROGEN, 0.1), new Recipe.Part(POTASH, 0.04));
+        FeedPlan plan = FeedPlan.of(0, "now", parts, 1, TEN_M2);
+
+        assertThat(plan.words()).isEqualTo("1 g of nitrogen");
+        assertThat(Recipe.of(parts).amount(POTASH)).isEqualTo(0.04);
+        assertThat(new Nutrients(1, 2, 3, 4).times(new Nutrients(0.5, 0.5, 0.5, 0.5)))
+                .isEqualTo(new Nutrients(0.5, 1, 1.5, 2));
+        assertThat(Data.feed("garden-compost").givesNitrogen()).isFalse();
+    }
+
+    /** Where a crop may not get the meal, ash need not fear it. */
+    @Test
+    void ash_stands_back_for_what_the_crop_may_get() {
+        FeedingProfile usual = Data.profile("redcurrant");
+        FeedingProfile without = new FeedingProfile(
+                usual.targetPh(),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                usual.schools(),
+                List.of(),
+                Map.of(),
+                "ribes",
+                Optional.empty(),
+                List.of(new FeedingProfile.Excluded("organic-nitrogen", "no meals here.", List.of())));
+
+        assertThat(Choice.of(
+                                List.of(Data.feed("wood-ash"), Data.feed("dried-blood")),
+                                without,
+                                12,
+                                OptionalDouble.empty())
+                        .allowed())
+                .containsExactly(Data.feed("wood-ash"));
+    }
+
     /** 6 g of quick nitrogen alone may be had again in May; the slow meal and the manure of the first dressing not. */
     @Test
     void the_second_dressing_takes_the_quick_feed_if_one_is_kept() {
