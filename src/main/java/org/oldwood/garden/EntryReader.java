@@ -36,11 +36,7 @@ public final class EntryReader {
         EntryKind kind = EntryKind.find(kindKey).orElse(null);
         if (kind == null) {
             if (!kindKey.isEmpty()) {
-                fields.wrong(
-                        "entry",
-                        "unknown-entry",
-                        "is no kind of entry: \"" + kindKey + "\"",
-                        Nearest.hint(kindKey, EntryKind.keys()));
+                fields.tell("entry", "unknown-entry", kindKey, Nearest.hint(kindKey, EntryKind.keys()));
             }
             return Optional.empty();
         }
@@ -74,7 +70,7 @@ public final class EntryReader {
         if (!needed.isEmpty() && Collections.disjoint(needed, values.keySet())) {
             String others = String.join(" or ", needed.subList(1, needed.size()));
             String message = "or %s is missing: %s must say at least one".formatted(others, kind.key());
-            fields.wrong(needed.get(0), "missing-key", message, "");
+            fields.tell(needed.get(0), "missing-key one-of", message);
         }
     }
 
@@ -82,7 +78,7 @@ public final class EntryReader {
         Optional<Json> raw = fields.raw(field.key());
         if (raw.isEmpty()) {
             if (field.required()) {
-                fields.wrong(field.key(), "missing-key", "is missing: " + kind.key() + " must say " + field.help(), "");
+                fields.tell(field.key(), "missing-key of-entry", kind.key(), field.help());
             }
             return raw;
         }
@@ -109,7 +105,7 @@ public final class EntryReader {
     private static void stage(Fields fields, String key) {
         String text = fields.text(key);
         if (!text.isEmpty() && Stage.find(text).isEmpty()) {
-            fields.wrong(key, "unknown-stage", "is no stage: \"" + text + "\"", Nearest.hint(text, Stage.keys()));
+            fields.tell(key, "unknown-stage", text, Nearest.hint(text, Stage.keys()));
         }
     }
 
@@ -124,20 +120,14 @@ public final class EntryReader {
     private static void stems(Fields fields, String key) {
         fields.counts(key, 0, MOST_STEMS).forEach((age, count) -> {
             if (!AGE.matcher(age).matches()) {
-                fields.wrong(
-                        key,
-                        "not-an-age",
-                        "must have ages as its keys, 0 to 99, the oldest with + if you lumped them, but has \""
-                                + age
-                                + "\"",
-                        "Write for example: \"stems\": {\"1\": 5, \"2\": 4, \"3\": 4, \"4+\": 3}");
+                fields.tell(key, "not-an-age", age);
             }
         });
     }
 
     private static void id(Fields fields, String key, String text) {
         if (!text.isEmpty() && !GardenReader.isId(text)) {
-            fields.wrong(key, "not-an-id", GardenReader.idRule(text), "");
+            fields.tell(key, "not-an-id", GardenReader.idRule(text));
         }
     }
 
@@ -147,22 +137,14 @@ public final class EntryReader {
         int most = entry.count(part.of()).orElse(counted.total());
         int said = entry.count(part.key()).orElse(0);
         if (said > most) {
-            problems.add(
-                    "part-above-whole",
-                    place,
-                    "must be at most %s, %s, but is %s".formatted(most, part.whole(), said),
-                    "");
+            problems.tell("part-above-whole", place, most, part.whole(), said);
         }
         StemAges ages = entry.stems(part.key());
         boolean sameClasses = ages.openFrom().isEmpty() || ages.openFrom().equals(counted.openFrom());
         ages.counts().forEach((age, number) -> {
             int there = sameClasses ? counted.counts().getOrDefault(age, 0) : 0;
             if (number > there) {
-                problems.add(
-                        "part-above-whole",
-                        place,
-                        "says %s of age %s, but %s were counted".formatted(number, age, there),
-                        "Use the ages of \"%s\", and no more of each than stand there.".formatted(part.of()));
+                problems.tell("part-above-whole by-age", place, number, age, there, part.of());
             }
         });
     }

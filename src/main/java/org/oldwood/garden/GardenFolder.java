@@ -62,11 +62,7 @@ public final class GardenFolder {
     }
 
     private void unreadable(String file) {
-        problems.add(
-                "unreadable-file",
-                Place.of(file),
-                "is there but cannot be read",
-                "Check that it is a file and that you may read it.");
+        problems.tell("unreadable-file", Place.of(file));
     }
 
     private Optional<Garden> readGarden() {
@@ -89,21 +85,12 @@ public final class GardenFolder {
 
     private List<Entry> readJournal() {
         Journal.Contents contents = journalLines();
-        contents.torn()
-                .ifPresent(line -> notices.add(new Problem(
-                        "torn-line",
-                        Place.of(JOURNAL_FILE, line.number()),
-                        "was not written to its end, so it never counted; the next entry sets it aside",
-                        "Look at the line, and note it again if you miss it.")));
+        contents.torn().ifPresent(line -> notices.add(Problem.of("torn-line", Place.of(JOURNAL_FILE, line.number()))));
         List<Entry> entries = new ArrayList<>();
         Map<String, String> words = new HashMap<>();
         for (Journal.Line line : contents.lines()) {
             if (line.text().indexOf(Text.UNREADABLE) >= 0) {
-                notices.add(new Problem(
-                        "not-utf-8",
-                        Place.of(JOURNAL_FILE, line.number()),
-                        "holds octets that are no text in UTF-8; each is read as " + Text.UNREADABLE,
-                        "Note it again as it was meant, and take this line back: oldwood undo."));
+                notices.add(Problem.of("not-utf-8 journal", Place.of(JOURNAL_FILE, line.number()), Text.UNREADABLE));
             }
             JsonReader.readLine(line, JOURNAL_FILE, words, problems)
                     .flatMap(json -> EntryReader.read(json, problems))

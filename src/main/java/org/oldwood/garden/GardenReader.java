@@ -56,11 +56,7 @@ public final class GardenReader {
     /** What a later format means cannot be guessed, so nothing else is said of it. */
     private static boolean isNewer(Fields fields) {
         if (fields.raw("format").orElse(null) instanceof Json.Num num && num.value() > FORMAT) {
-            fields.wrong(
-                    "format",
-                    "newer-format",
-                    "is " + num.written() + ", but this program knows formats up to " + FORMAT,
-                    "Use a newer Oldwood; nothing was read and nothing will be written.");
+            fields.tell("format", "newer-format", num.written(), FORMAT);
             return true;
         }
         return false;
@@ -76,11 +72,7 @@ public final class GardenReader {
             // told below
         }
         if (!text.isEmpty()) {
-            fields.wrong(
-                    "id",
-                    "not-a-uuid",
-                    "must be a random UUID but is \"" + text + "\"",
-                    "Take it from a copy of the file; a new id makes every task a new one in your calendars.");
+            fields.tell("id", "not-a-uuid", text);
         }
         return new UUID(0, 0);
     }
@@ -88,7 +80,7 @@ public final class GardenReader {
     private static Site site(Fields fields) {
         Optional<Fields> found = fields.object("site");
         if (found.isEmpty()) {
-            fields.wrong("site", "missing-key", "is missing; it must hold latitude, longitude and zone", "");
+            fields.tell("site", "missing-key site");
             return new Site(0, 0, 0, "UTC");
         }
         Fields site = found.get();
@@ -104,11 +96,7 @@ public final class GardenReader {
     private static String zone(Fields site) {
         String name = site.text("zone", "UTC");
         if (!name.isEmpty() && Zone.find(name).isEmpty()) {
-            site.wrong(
-                    "zone",
-                    "unknown-zone",
-                    "is not a time zone that is known: \"" + name + "\"",
-                    "Write for example: \"zone\": \"Europe/London\"");
+            site.tell("zone", "unknown-zone", name);
         }
         return name;
     }
@@ -119,7 +107,7 @@ public final class GardenReader {
         for (Fields bed : fields.objects("beds")) {
             Bed read = bed(bed);
             if (!ids.add(read.id())) {
-                bed.wrong("id", "duplicate-id", "is used by two beds: " + read.id(), "Give each bed its own id.");
+                bed.tell("id", "duplicate-id bed", read.id());
             }
             beds.add(read);
         }
@@ -129,7 +117,7 @@ public final class GardenReader {
     private static Bed bed(Fields bed) {
         String id = bed.text("id");
         if (!id.isEmpty() && !isId(id)) {
-            bed.wrong("id", "not-an-id", idRule(id), "");
+            bed.tell("id", "not-an-id", idRule(id));
         }
         Bed read = new Bed(
                 id,
@@ -172,11 +160,7 @@ public final class GardenReader {
     private static double area(Fields bed) {
         OptionalDouble area = bed.optionalNumber("areaM2", 0.01, 100_000);
         if (area.isEmpty()) {
-            bed.wrong(
-                    "areaM2",
-                    "missing-key",
-                    "is missing; it must be the bed's area in m²",
-                    "Write for example: \"areaM2\": 4");
+            bed.tell("areaM2", "missing-key area");
         }
         return area.orElse(1);
     }
@@ -195,11 +179,7 @@ public final class GardenReader {
         for (String word : fields.texts("workDays")) {
             int at = names.indexOf(word);
             if (at < 0) {
-                fields.wrong(
-                        "workDays",
-                        "unknown-word",
-                        "must name days of the week but has \"" + word + "\"",
-                        "Write for example: \"workDays\": [\"saturday\", \"sunday\"]");
+                fields.tell("workDays", "unknown-word day", word);
             } else {
                 days.add(DayOfWeek.of(at + 1));
             }

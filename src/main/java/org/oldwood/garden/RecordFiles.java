@@ -54,18 +54,10 @@ public final class RecordFiles {
      */
     public static void mayReplace(Path folder, Path file, boolean allowed) throws IOException {
         if (isPart(folder, file)) {
-            throw new RecordException(new Problem(
-                    "part-of-the-record",
-                    Place.of(file.toString()),
-                    "is part of the garden's record and is never written over",
-                    "Name another file with the option that says where to write."));
+            throw new RecordException(Problem.of("part-of-the-record", Place.of(file.toString())));
         }
         if (!allowed && Files.isRegularFile(file) && Files.size(file) > 0) {
-            throw new RecordException(new Problem(
-                    "not-ours",
-                    Place.of(file.toString()),
-                    "is there already, and was not written for this garden by this command",
-                    "Name another file, or say that it may go with --replace."));
+            throw new RecordException(Problem.of("not-ours", Place.of(file.toString())));
         }
     }
 }

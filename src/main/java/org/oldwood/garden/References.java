@@ -26,17 +26,13 @@ final class References {
         Set<String> known = new HashSet<>();
         for (Entry entry : journal) {
             if (!known.add(entry.id())) {
-                problem(
-                        entry,
-                        "duplicate-id",
-                        "the id %s was used before".formatted(entry.id()),
-                        "Give this entry an id of its own, or take the line out if it stands twice.");
+                problem(entry, "duplicate-id entry", entry.id());
             }
             if (entry.kind() == EntryKind.WITHDRAWN && !known.contains(entry.needed("wrong"))) {
                 problem(
                         entry,
                         "unknown-reference",
-                        "takes back an entry that is not before it: " + entry.needed("wrong"),
+                        entry.needed("wrong"),
                         Nearest.hint(entry.needed("wrong"), known.size() < 200 ? known : Set.of()));
             }
         }
@@ -73,7 +69,7 @@ final class References {
         return known;
     }
 
-    void problem(Entry entry, String name, String message, String remedy) {
-        problems.add(name, entry.place(), message, remedy);
+    void problem(Entry entry, String words, Object... said) {
+        problems.tell(words, entry.place(), said);
     }
 }

@@ -85,11 +85,8 @@ public final class SecondCopies {
     }
 
     static Problem notice(Copy copy) {
-        return new Problem(
-                "second-copy",
-                Place.of(copy.name),
-                LIKE.formatted(copy.of, "what it holds is not counted"),
-                "See what it has that %s lacks: oldwood check. Then take it out of the folder.".formatted(copy.of));
+        return Problem.of(
+                "second-copy", Place.of(copy.name), LIKE.formatted(copy.of, "what it holds is not counted"), copy.of);
     }
 
     /** The same, having looked into a copy of a journal. */

@@ -136,11 +136,7 @@ public final class StateBuilder {
 
     private void plant(Entry entry, String id, String cropId, String bed, Optional<LotState> lot) {
         if (plants.containsKey(id)) {
-            references.problem(
-                    entry,
-                    "duplicate-plant",
-                    "there is already a plant \"" + id + "\"",
-                    "Give the new plant another id.");
+            references.problem(entry, "duplicate-plant", id);
             return;
         }
         Crop crop = crops.get(cropId);
@@ -167,11 +163,7 @@ public final class StateBuilder {
     private boolean isGrownAs(String form, Crop crop, Entry entry) {
         boolean known = crop.forms().contains(form);
         if (!known) {
-            references.problem(
-                    entry,
-                    "unknown-form",
-                    crop.name() + " is not grown as \"" + form + "\"",
-                    Nearest.hint(form, crop.forms()));
+            references.problem(entry, "unknown-form", crop.name(), form, Nearest.hint(form, crop.forms()));
         }
         return known;
     }
@@ -191,11 +183,7 @@ public final class StateBuilder {
     private void strike(Entry entry) {
         String id = entry.needed("lot");
         if (lots.containsKey(id)) {
-            references.problem(
-                    entry,
-                    "duplicate-lot",
-                    "there are cuttings already that are called \"" + id + "\"",
-                    "Give the new ones another id.");
+            references.problem(entry, "duplicate-lot", id);
             return;
         }
         Optional<String> parent = entry.text("parent");

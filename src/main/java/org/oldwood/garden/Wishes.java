@@ -59,11 +59,7 @@ public record Wishes(
         try {
             return text.equals("none") ? Optional.empty() : Optional.of(LocalTime.parse(text));
         } catch (DateTimeParseException e) {
-            fields.wrong(
-                    "alarm",
-                    "not-an-hour",
-                    "must be an hour or none but is \"" + text + "\"",
-                    "Write for example: \"alarm\": \"08:00\"");
+            fields.tell("alarm", "not-an-hour", text);
             return Optional.empty();
         }
     }

@@ -37,11 +37,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
     public static Csv read(String text, String file, Problems problems) {
         List<Line> lines = new Scan(text, file, problems).lines();
         if (lines.isEmpty()) {
-            problems.add(
-                    "empty-file",
-                    Place.of(file),
-                    "holds no line",
-                    "The first line names the columns, with commas between.");
+            problems.tell("empty-file", Place.of(file));
             return new Csv(List.of(), List.of(), false);
         }
         List<String> columns = lines.get(0).cells.stream().map(String::strip).toList();
@@ -89,11 +85,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
             }
         }
         if (line.cells.size() > columns.size()) {
-            problems.add(
-                    "too-many-cells",
-                    place,
-                    "has " + line.cells.size() + " cells, but there are " + columns.size() + " columns",
-                    "Put a cell that holds a comma in double quotes: \"1=5,2=4\"");
+            problems.tell("too-many-cells", place, line.cells.size(), columns.size());
         }
         return new Row(place, cells);
     }
@@ -162,11 +154,7 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
                 i = quoted ? inQuotes(i) : outside(i);
             }
             if (quoted) {
-                problems.add(
-                        "open-quote",
-                        Place.of(file, began),
-                        "begins a cell with a double quote that is never closed",
-                        "Close it, or write two double quotes for one that belongs to the text.");
+                problems.tell("open-quote", Place.of(file, began));
             }
             if (!cells.isEmpty() || !cell.isEmpty()) {
                 endLine();

@@ -57,7 +57,7 @@ public final class Documents {
     public Fields fields(String name) {
         Optional<Json> document = read(name);
         if (document.isEmpty() && problems.isEmpty()) {
-            problems.add("missing-document", Place.of(name), "is not among the documents", "");
+            problems.tell("missing-document", Place.of(name));
         }
         return Fields.of(document.orElse(new Json.Obj(Place.of(name), Map.of())), problems);
     }
@@ -126,7 +126,7 @@ public final class Documents {
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            problems.add("unreadable-folder", Place.of(kind), "cannot be listed: " + e.getMessage(), "");
+            problems.tell("unreadable-folder", Place.of(kind), String.valueOf(e.getMessage()));
             return List.of();
         }
     }
@@ -178,11 +178,7 @@ public final class Documents {
         try (InputStream in = Files.newInputStream(own)) {
             return JsonReader.read(in, name, problems);
         } catch (IOException e) {
-            problems.add(
-                    "unreadable-file",
-                    Place.of(name),
-                    "cannot be read: " + e.getMessage(),
-                    "Check that the file may be read by you.");
+            problems.tell("unreadable-file document", Place.of(name), String.valueOf(e.getMessage()));
             return Optional.empty();
         }
     }

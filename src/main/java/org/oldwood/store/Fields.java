@@ -55,12 +55,18 @@ public final class Fields {
 
     /** Says that something about this object is wrong. */
     public void wrong(String key, String name, String message, String remedy) {
-        wrong(at(key), name, message, remedy);
+        ok = false;
+        problems.add(name, at(key), message, remedy);
     }
 
-    private void wrong(Place place, String name, String message, String remedy) {
+    /** The same in the words of {@code words/problems.txt}. */
+    public void tell(String key, String words, Object... said) {
+        tell(at(key), words, said);
+    }
+
+    private void tell(Place place, String words, Object... said) {
         ok = false;
-        problems.add(name, place, message, remedy);
+        problems.tell(words, place, said);
     }
 
     private Place at(String key) {
@@ -69,7 +75,7 @@ public final class Fields {
     }
 
     private <T> T missing(String key, String wanted, T standIn) {
-        wrong(object.place().at(key), "missing-key", "is missing; it must be " + wanted, "");
+        tell(object.place().at(key), "missing-key", wanted);
         return standIn;
     }
 
@@ -77,7 +83,7 @@ public final class Fields {
     public void done() {
         object.members().forEach((key, value) -> {
             if (!asked.contains(key)) {
-                wrong(value.place(), "unknown-key", "is not a key that is known here", Nearest.hint(key, asked));
+                tell(value.place(), "unknown-key", Nearest.hint(key, asked));
             }
         });
     }
@@ -88,7 +94,7 @@ public final class Fields {
             return new Fields(object, problems);
         }
         Fields none = new Fields(new Json.Obj(value.place(), Map.of()), problems);
-        none.wrong(value.place(), "not-an-object", "must be an object {…} but is " + value.shown(), "");
+        none.tell(value.place(), "not-an-object", value.shown());
         return none;
     }
 
@@ -124,8 +130,7 @@ public final class Fields {
         if (value instanceof Json.Text text && !text.value().isBlank()) {
             return Optional.of(text.value());
         }
-        String remedy = "Write for example: \"%s\": \"…\"".formatted(key);
-        wrong(value.place(), "not-a-text", "must be a text but is " + value.shown(), remedy);
+        tell(value.place(), "not-a-text", value.shown(), key);
         return Optional.of("");
     }
 
@@ -148,11 +153,14 @@ public final class Fields {
         if (value instanceof Json.Num num && num.value() >= least && num.value() <= most) {
             return OptionalDouble.of(num.value());
         }
-        wrong(
+        tell(
                 value.place(),
                 "number-out-of-range",
-                "must be a number from " + plain(least) + " to " + plain(most) + " but is " + value.shown(),
-                "Write for example: \"" + key + "\": " + plain(Math.max(least, Math.min(most, 1))));
+                plain(least),
+                plain(most),
+                value.shown(),
+                key,
+                plain(Math.max(least, Math.min(most, 1))));
         return OptionalDouble.of(least);
     }
 
@@ -167,7 +175,7 @@ public final class Fields {
 
     private double whole(String key, double value) {
         if (value != Math.rint(value)) {
-            wrong(at(key), "not-whole", "must be a whole number but is " + value, "");
+            tell(at(key), "not-whole", value);
         }
         return Math.rint(value);
     }
@@ -177,7 +185,7 @@ public final class Fields {
         if (value.orElse(null) instanceof Json.Bool bool) {
             return bool.value();
         }
-        value.ifPresent(it -> wrong(it.place(), "not-true-or-false", "must be true or false but is " + it.shown(), ""));
+        value.ifPresent(it -> tell(it.place(), "not-true-or-false", it.shown()));
         return otherwise;
     }
 
@@ -194,8 +202,7 @@ public final class Fields {
         try {
             return Optional.of(IsoDate.parse(value instanceof Json.Text text ? text.value() : ""));
         } catch (DateTimeParseException e) {
-            String message = "must be %s, but is %s".formatted(IsoDate.RULE, value.shown());
-            wrong(value.place(), "not-a-date", message, "Write for example: \"%s\": \"2026-11-20\"".formatted(key));
+            tell(value.place(), "not-a-date", IsoDate.RULE, value.shown(), key);
             return Optional.of(LocalDate.EPOCH);
         }
     }
@@ -209,11 +216,7 @@ public final class Fields {
     public Optional<String> optionalOneOf(String key, List<String> allowed) {
         Optional<String> value = optionalText(key);
         if (value.isPresent() && !allowed.contains(value.get())) {
-            wrong(
-                    at(key),
-                    "unknown-word",
-                    "must be one of " + String.join(", ", allowed) + " but is \"" + value.get() + "\"",
-                    Nearest.hint(value.get(), allowed));
+            tell(at(key), "unknown-word", String.join(", ", allowed), value.get(), Nearest.hint(value.get(), allowed));
             return Optional.of(allowed.get(0));
         }
         return value;
@@ -240,23 +243,21 @@ public final class Fields {
         if (object.members().get(key) instanceof Json.Text) {
             return List.of(text(key));
         }
-        return all(key, Json.Text.class, "not-a-text", "must be a text").stream()
+        return all(key, Json.Text.class, "not-a-text in-list").stream()
                 .map(Json.Text::value)
                 .toList();
     }
 
     /** The numbers of a list; empty where the key is absent. */
     public List<Double> numbers(String key) {
-        return all(key, Json.Num.class, "not-a-number", "must be a number").stream()
+        return all(key, Json.Num.class, "not-a-number").stream()
                 .map(Json.Num::value)
                 .toList();
     }
 
-    private <T extends Json> List<T> all(String key, Class<T> kind, String name, String rule) {
+    private <T extends Json> List<T> all(String key, Class<T> kind, String words) {
         List<Json> items = items(key);
-        items.stream()
-                .filter(item -> !kind.isInstance(item))
-                .forEach(item -> wrong(item.place(), name, "%s but is %s".formatted(rule, item.shown()), ""));
+        items.stream().filter(item -> !kind.isInstance(item)).forEach(item -> tell(item.place(), words, item.shown()));
         return items.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
@@ -275,7 +276,7 @@ public final class Fields {
         if (value.orElse(null) instanceof Json.Arr array) {
             return array.items();
         }
-        value.ifPresent(it -> wrong(it.place(), "not-a-list", "must be a list […] but is " + it.shown(), ""));
+        value.ifPresent(it -> tell(it.place(), "not-a-list", it.shown()));
         return List.of();
     }
 

@@ -137,11 +137,7 @@ public final class Journal {
             }
             pause();
         }
-        throw new RecordException(new Problem(
-                "busy",
-                Place.of(String.valueOf(file.getFileName())),
-                "is being written by another program",
-                "Wait until that one has finished, then give the command again."));
+        throw new RecordException(Problem.of("busy", Place.of(String.valueOf(file.getFileName()))));
     }
 
     private static @org.jspecify.annotations.Nullable FileLock tryLock(FileChannel channel) throws IOException {

@@ -72,16 +72,12 @@ public final class JsonReader {
     private Optional<Json> whole(Problems problems) throws IOException {
         try {
             if (parser.nextToken() == null) {
-                problems.add("empty-file", Place.of(file), "holds nothing", "Write a JSON object: {…}");
+                problems.tell("empty-file json", Place.of(file));
                 return Optional.empty();
             }
             Json value = value(here());
             if (parser.nextToken() != null) {
-                problems.add(
-                        "more-after-end",
-                        here(),
-                        "there is more text after the end of the value",
-                        "Keep one value only.");
+                problems.tell("more-after-end", here());
                 return Optional.empty();
             }
             return Optional.of(value);
@@ -90,18 +86,10 @@ public final class JsonReader {
             Place place = Place.of(file, at.getLineNr() + lineOffset, at.getColumnNr(), "");
             String message = firstSentence(e.getOriginalMessage());
             if (message.startsWith("Duplicate field")) {
-                problems.add(
-                        "duplicate-key",
-                        place,
-                        "has the key " + message.substring(message.indexOf('\'')) + " twice",
-                        "Keep one of the two.");
+                problems.tell("duplicate-key", place, message.substring(message.indexOf('\'')));
                 return Optional.empty();
             }
-            problems.add(
-                    "not-json",
-                    place,
-                    "is not JSON: " + message,
-                    "Check for a missing comma, quote or bracket at or before this place.");
+            problems.tell("not-json", place, message);
             return Optional.empty();
         }
     }

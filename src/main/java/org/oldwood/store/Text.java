@@ -46,11 +46,7 @@ public final class Text {
                             .filter(c -> c == '\n')
                             .count()
                     + 1;
-            throw new RecordException(new Problem(
-                    "not-utf-8",
-                    Place.of(file, (int) line),
-                    "holds octets that are no text in UTF-8",
-                    "Save the table as CSV in UTF-8."));
+            throw new RecordException(Problem.of("not-utf-8", Place.of(file, (int) line)));
         }
     }
 }

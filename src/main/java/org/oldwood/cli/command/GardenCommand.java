@@ -159,11 +159,7 @@ public abstract class GardenCommand implements Callable<Integer> {
         } catch (InvalidPathException e) {
             // a name that the system does not take is a name of no file
         }
-        throw new RecordException(new Problem(
-                "unreadable-file",
-                Place.of(named),
-                "is not a file that can be read",
-                "Check its name, and that you may read it."));
+        throw new RecordException(Problem.of("unreadable-file named", Place.of(named)));
     }
 
     /** The text of a table named on the command line, or of standard input where that is {@code -}. */

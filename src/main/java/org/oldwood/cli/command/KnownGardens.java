@@ -108,11 +108,7 @@ public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
     /** Keeps them; returns where. */
     public Path keep(Map<String, String> environment) throws IOException {
         Path file = file(environment)
-                .orElseThrow(() -> new RecordException(new Problem(
-                        "no-settings",
-                        Place.of("XDG_CONFIG_HOME"),
-                        "is not set, and neither is HOME, so there is no folder for settings",
-                        "Name the garden with --garden DIR.")));
+                .orElseThrow(() -> new RecordException(Problem.of("no-settings", Place.of("XDG_CONFIG_HOME"))));
         Files.createDirectories(file.resolveSibling(""));
         Map<String, String> named = new TreeMap<>();
         folders.forEach((name, folder) -> named.put(name, folder.toString()));

@@ -54,11 +54,7 @@ public final class Planning {
             }
             return weather;
         } catch (IOException e) {
-            throw new RecordException(new Problem(
-                    "unreadable-file",
-                    Place.of(WeatherFile.NAME),
-                    "is there but cannot be read",
-                    "Check that it is a file and that you may read it."));
+            throw new RecordException(Problem.of("unreadable-file", Place.of(WeatherFile.NAME)));
         }
     }
 

@@ -111,11 +111,7 @@ public final class CheckCommand extends GardenCommand {
         LocalDate today = today();
         for (Entry entry : folder.journal()) {
             if (entry.date().isAfter(today)) {
-                problems.add(
-                        "future-entry",
-                        entry.place(),
-                        "is dated " + entry.date() + ", which is still to come; today is " + today,
-                        "Give it its right date: oldwood correct " + entry.id() + " date=DATE");
+                problems.tell("future-entry", entry.place(), entry.date(), today, entry.id());
             }
         }
     }

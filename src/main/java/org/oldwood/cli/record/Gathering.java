@@ -45,11 +45,7 @@ final class Gathering {
         }
         for (String needed : List.of(GardenFolder.GARDEN_FILE, GardenFolder.JOURNAL_FILE)) {
             if (!archive.holds(needed)) {
-                throw new RecordException(new Problem(
-                        "unreadable-file",
-                        Place.of(needed),
-                        "is no file that can be read, and without it the archive would be worth nothing",
-                        "Check that it is a file and that you may read it."));
+                throw new RecordException(Problem.of("unreadable-file packed", Place.of(needed)));
             }
         }
     }

@@ -201,8 +201,7 @@ final class NewGarden {
     }
 
     private static RecordException stop(Path file, String message) {
-        return new RecordException(
-                new Problem("already-there", Place.of(file.toString()), message, "Name another folder."));
+        return new RecordException(Problem.of("already-there", Place.of(file.toString()), message));
     }
 
     private record NewFile(

@@ -113,10 +113,10 @@ public final class NoteCommand extends GardenCommand {
         }
         for (String column : table.columns()) {
             if (!column.isEmpty() && !known.contains(column)) {
-                problems.add(
-                        "unknown-key",
+                problems.tell(
+                        "unknown-key of-notes",
                         Place.of(file, 1),
-                        "has a column that no entry knows: \"" + column + "\"",
+                        column,
                         Nearest.to(column, known)
                                 .map(near -> "Did you mean \"" + near + "\"?")
                                 .orElse("oldwood note ENTRY --help lists an entry's keys."));
@@ -155,7 +155,7 @@ public final class NoteCommand extends GardenCommand {
         try {
             return EntryText.value(field, text, place, this::units);
         } catch (IllegalArgumentException e) {
-            problems.add("not-a-measure", place.at(field.key()), String.valueOf(e.getMessage()), "");
+            problems.tell("not-a-measure", place.at(field.key()), String.valueOf(e.getMessage()));
             return new Json.Text(place.at(field.key()), text);
         }
     }
@@ -169,11 +169,8 @@ public final class NoteCommand extends GardenCommand {
     private static Optional<String> id(Csv.Row row, Problems problems) {
         Optional<String> id = row.cell("id");
         id.filter(text -> !EntryWriter.isId(text))
-                .ifPresent(text -> problems.add(
-                        "not-an-id",
-                        row.place().at("id"),
-                        "is no entry's id: \"" + text + "\"",
-                        "Leave the cell empty in new lines; the journal gives them their ids."));
+                .ifPresent(
+                        text -> problems.tell("not-an-id of-entry", row.place().at("id"), text));
         return id;
     }
 

@@ -102,11 +102,7 @@ public final class Noting {
             objects.add(object);
             EntryReader.read(object, problems).ifPresent(entries::add);
             if (draft.date().isAfter(command.today())) {
-                problems.add(
-                        "future-entry",
-                        draft.place().at("date"),
-                        "is %s, which is still to come; today is %s".formatted(draft.date(), command.today()),
-                        "Note what has happened. If the date is right, give --today DATE.");
+                problems.tell("future-entry new", draft.place().at("date"), draft.date(), command.today());
             }
         }
     }
@@ -117,12 +113,14 @@ public final class Noting {
                 && draft.kind() == entry.kind()
                 && EntryText.cells(draft.kind(), draft.values()).equals(EntryText.cells(entry));
         if (!agrees) {
-            problems.add(
+            problems.tell(
                     "entry-differs",
                     draft.place(),
-                    "has the id %s, but the journal says under it: %s %s: %s"
-                            .formatted(entry.id(), entry.date(), entry.kind().key(), EntryText.inWords(entry)),
-                    "What was noted is not changed by a table: oldwood correct %s KEY=VALUE".formatted(entry.id()));
+                    entry.id(),
+                    entry.date(),
+                    entry.kind().key(),
+                    EntryText.inWords(entry),
+                    entry.id());
         }
     }
 

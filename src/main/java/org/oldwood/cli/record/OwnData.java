@@ -133,8 +133,7 @@ final class OwnData {
 
     private static Problem stray(String name) {
         String what = name.startsWith(CROPS) ? "is no crop (a folder with crop.json)" : "is no JSON file (.json)";
-        return new Problem(
-                "stray-file", Place.of(name), what + ", so nobody reads it", "If it should count, correct its name.");
+        return Problem.of("stray-file", Place.of(name), what);
     }
 
     private void checkName(String file) {
@@ -144,18 +143,10 @@ final class OwnData {
         }
         String section = parts[2].substring(0, parts[2].length() - JSON.length());
         if (!SECTIONS.contains(section)) {
-            problems.add(
-                    "unknown-section",
-                    Place.of(file),
-                    "is no section of a crop, so nobody reads it",
-                    Nearest.hint(section, SECTIONS));
+            problems.tell("unknown-section", Place.of(file), Nearest.hint(section, SECTIONS));
         } else if (!Files.isRegularFile(folder.resolve(CROPS + parts[1] + "/crop.json"))
                 && documents.read(CROPS + parts[1] + "/crop.json").isEmpty()) {
-            problems.add(
-                    "missing-document",
-                    Place.of(file),
-                    "belongs to a crop that has no crop.json",
-                    "Write crops/" + parts[1] + "/crop.json, or correct the folder's name.");
+            problems.tell("missing-document crop", Place.of(file), parts[1]);
         }
     }
 
@@ -245,11 +236,7 @@ final class OwnData {
         if (value instanceof Json.Arr array) {
             array.items().forEach(item -> known(item, sources));
         } else if (value instanceof Json.Text text && sources.find(text.value()).isEmpty()) {
-            problems.add(
-                    "unknown-source",
-                    text.place(),
-                    "names no source that is known: \"" + text.value() + "\"",
-                    "Add it to a file in sources/, or write \"common-practice\" or \"memory\".");
+            problems.tell("unknown-source", text.place(), text.value());
         }
     }
 
@@ -264,11 +251,7 @@ final class OwnData {
             reading.read();
         } catch (RuntimeException e) {
             if (problems.count() == before) {
-                problems.add(
-                        "unreadable-data",
-                        Place.of(name),
-                        "cannot be understood: " + e.getMessage(),
-                        "Compare it with a bundled one of its kind.");
+                problems.tell("unreadable-data", Place.of(name), String.valueOf(e.getMessage()));
             }
         }
     }

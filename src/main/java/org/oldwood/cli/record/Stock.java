@@ -79,16 +79,12 @@ final class Stock {
     List<Planting> table(Csv table, String file) {
         for (String column : table.columns()) {
             if (!column.isEmpty() && !COLUMNS.contains(column)) {
-                problems.add(
-                        "unknown-key",
-                        Place.of(file, 1),
-                        "has a column that is not known here: \"" + column + "\"",
-                        Nearest.hint(column, COLUMNS));
+                problems.tell("unknown-key of-stock", Place.of(file, 1), column, Nearest.hint(column, COLUMNS));
             }
         }
         table.rows().forEach(row -> add(row, table.semicolons()));
         if (table.rows().isEmpty() && problems.isEmpty()) {
-            problems.add("empty-file", Place.of(file), "lists no plants", "");
+            problems.tell("empty-file stock", Place.of(file));
         }
         return plantings;
     }
@@ -104,11 +100,7 @@ final class Stock {
         if (problems.count() == before) {
             checkForm(row, crops.get(crop));
             plant.filter(id -> !seen.add(id))
-                    .ifPresent(id -> problems.add(
-                            "id-taken",
-                            row.place().at("plant"),
-                            "\"%s\" stands in two lines".formatted(id),
-                            "Give each plant an id of its own, or leave the ids out."));
+                    .ifPresent(id -> problems.tell("id-taken", row.place().at("plant"), id));
             plantings.add(new Planting(
                     crop, number, bed, row.cell("cultivar"), row.cell("form"), plant, planted, length, row.place()));
         }
@@ -117,11 +109,8 @@ final class Stock {
     private Optional<String> id(Csv.Row row, String column) {
         Optional<String> id = row.cell(column);
         id.filter(text -> !GardenReader.isId(text))
-                .ifPresent(text -> problems.add(
-                        "not-an-id",
-                        row.place().at(column),
-                        "must be made of small letters, digits and hyphens but is \"" + text + "\"",
-                        ""));
+                .ifPresent(
+                        text -> problems.tell("not-an-id in-table", row.place().at(column), text));
         return id;
     }
 
@@ -129,11 +118,8 @@ final class Stock {
         try {
             return row.cell("planted").map(IsoDate::parse);
         } catch (DateTimeParseException e) {
-            problems.add(
-                    "bad-date",
-                    row.place().at("planted"),
-                    "is no day: \"" + row.cell("planted").orElse("") + "\"",
-                    "Write for example: 2021-03-01");
+            problems.tell(
+                    "bad-date", row.place().at("planted"), row.cell("planted").orElse(""));
             return Optional.empty();
         }
     }
@@ -141,11 +127,7 @@ final class Stock {
     private double length(Csv.Row row, String text) {
         double length = text.matches("[0-9]{1,4}(\\.[0-9]{1,6})?") ? Double.parseDouble(text) : 0;
         if (length < 0.1 || length > 1000) {
-            problems.add(
-                    "number-out-of-range",
-                    row.place().at("lengthM"),
-                    "must be from 0.1 to 1000 m but is \"" + text + "\"",
-                    "");
+            problems.tell("number-out-of-range length", row.place().at("lengthM"), text);
         }
         return length;
     }
@@ -167,11 +149,7 @@ final class Stock {
         boolean whole = text.matches("[0-9]{1,4}");
         int number = whole ? Integer.parseInt(text) : 0;
         if (number < 1 || number > MOST) {
-            problems.add(
-                    "number-out-of-range",
-                    row.place().at("number"),
-                    "must be a whole number from 1 to " + MOST + " but is \"" + text + "\"",
-                    "Write for example: blackcurrant=4");
+            problems.tell("number-out-of-range many", row.place().at("number"), MOST, text);
         }
         return number;
     }
@@ -179,10 +157,7 @@ final class Stock {
     private void checkForm(Csv.Row row, Crop crop) {
         row.cell("form")
                 .filter(form -> !crop.forms().contains(form))
-                .ifPresent(form -> problems.add(
-                        "unknown-form",
-                        row.place().at("form"),
-                        crop.name() + " is not grown as \"" + form + "\"",
-                        Nearest.hint(form, crop.forms())));
+                .ifPresent(form -> problems.tell(
+                        "unknown-form", row.place().at("form"), crop.name(), form, Nearest.hint(form, crop.forms())));
     }
 }
