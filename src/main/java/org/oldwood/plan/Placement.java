@@ -2,7 +2,6 @@ package org.oldwood.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
@@ -64,14 +61,13 @@ final class Placement {
 
     private Plan place(List<Task> tasks, LocalDate until, List<Missed> missed) {
         Set<String> last = Set.copyOf(yielding);
+        Map<String, Integer> depth = depths(tasks);
         List<String> notices = new ArrayList<>();
         List<Task> done = new ArrayList<>(tasks.size());
-        List<Task> ordered = new ArrayList<>(tasks.size());
-        for (List<Task> together : byDepth(tasks)) {
-            together.sort(BY_WINDOW);
-            ordered.addAll(together);
-        }
-        ordered.sort(Comparator.comparing(task -> last.contains(task.id())));
+        List<Task> ordered = new ArrayList<>(tasks);
+        ordered.sort(Comparator.comparing((Task task) -> last.contains(task.id()))
+                .thenComparing(task -> depth.getOrDefault(task.rule().id(), 0))
+                .thenComparing(BY_WINDOW));
         for (Task task : ordered) {
             if (task.state() == Task.State.OPEN) {
                 one(task, notices).ifPresent(done::add);
@@ -90,25 +86,11 @@ final class Placement {
     private static final Comparator<Task> BY_DAY =
             Comparator.comparing(Task::day).thenComparing(Task::id);
 
-    /** Tasks of rules that come after none, after one of these, and so on. */
-    private Collection<List<Task>> byDepth(List<Task> tasks) {
-        Map<String, Rule> rules = new HashMap<>();
-        for (Task task : tasks) {
-            if (rules.putIfAbsent(task.rule().id(), task.rule()) == null) {
-                first.addAll(task.rule().after());
-            }
-        }
-        Map<String, Integer> depth = depths(rules);
-        SortedMap<Integer, List<Task>> all = new TreeMap<>();
-        for (Task task : tasks) {
-            all.computeIfAbsent(depth.getOrDefault(task.rule().id(), 0), deep -> new ArrayList<>())
-                    .add(task);
-        }
-        return all.values();
-    }
-
     /** How many rules come before each, along {@code after}. A ring of rules ends at ten. */
-    private static Map<String, Integer> depths(Map<String, Rule> rules) {
+    private Map<String, Integer> depths(List<Task> tasks) {
+        Map<String, Rule> rules = new HashMap<>();
+        tasks.forEach(task -> rules.put(task.rule().id(), task.rule()));
+        rules.values().forEach(rule -> first.addAll(rule.after()));
         Map<String, Integer> depth = new HashMap<>();
         for (int round = 0; round < 10; round++) {
             boolean deeper = false;
@@ -137,14 +119,8 @@ final class Placement {
             return Optional.empty();
         }
         if (!garden.workDays().contains(apartDay.get().getDayOfWeek())) {
-            notices.add(task.title()
-                    + ": no day that you work lies between "
-                    + task.window().first()
-                    + " and "
-                    + task.window().last()
-                    + "; it is put on "
-                    + apartDay.get()
-                    + ".");
+            notices.add("%s: no day that you work lies between %s and %s; it is put on %s."
+                    .formatted(task.title(), earliest, task.window().last(), apartDay.get()));
         }
         remember(task, apartDay.get());
         return Optional.of(task.on(apartDay.get()));

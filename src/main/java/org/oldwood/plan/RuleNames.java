@@ -27,13 +27,13 @@ public final class RuleNames {
     private final Set<String> groups = new TreeSet<>();
     private final Set<String> forms = new TreeSet<>();
     private final Advisors advisors;
-    private final Cautions cautions;
+    private final List<String> cautions;
 
     public RuleNames(Rules rules, Crops crops, Cautions cautions, Advisors advisors) {
         this.rules = rules;
         this.advisors = advisors;
         this.crops = crops.ids();
-        this.cautions = cautions;
+        this.cautions = cautions.all().stream().map(Cautions.Caution::id).toList();
         for (String id : crops.ids()) {
             Crop crop = crops.get(id);
             groups.add(crop.group());
@@ -55,7 +55,7 @@ public final class RuleNames {
             rule.object("noLaterThan").ifPresent(this::fact);
             rule.optionalText("title").ifPresent(title -> title(rule, title));
             after(rule);
-            rule.texts("cautions").forEach(caution -> caution(rule, caution));
+            rule.texts("cautions").forEach(caution -> known(rule, "cautions", "caution", caution, cautions));
         }
     }
 
@@ -96,22 +96,12 @@ public final class RuleNames {
         fact.ifPresent(name -> known(asked, "fact", "fact", name, advisors.factNames()));
     }
 
-    private void caution(Fields rule, String id) {
-        if (cautions.find(id).isEmpty()) {
-            rule.wrong(
-                    "cautions",
-                    "unknown-caution",
-                    "names no warning that is known: \"" + id + "\"",
-                    "The warnings are in cautions.json.");
-        }
-    }
-
     private static void known(Fields fields, String key, String what, String name, Collection<String> among) {
         if (!among.contains(name)) {
             fields.wrong(
                     key,
                     "unknown-" + what,
-                    "names no " + what + " that is known: \"" + name + "\"",
+                    "names no %s that is known: \"%s\"".formatted(what, name),
                     Nearest.hint(name, among));
         }
     }

@@ -110,6 +110,9 @@ class PlacementTest {
         assertThat(notices(SATURDAYS))
                 .containsExactly("to-friday: no day that you work lies between 2027-03-01 and 2027-03-05;"
                         + " it is put on 2027-03-01.");
+        assertThat(rules.plan(SmallGarden.north(SATURDAYS), "2027-03-04").notices())
+                .containsExactly("to-friday: no day that you work lies between 2027-03-04 and 2027-03-05;"
+                        + " it is put on 2027-03-04.");
     }
 
     @Test

@@ -71,8 +71,8 @@ class OwnDataTest {
                 "crops/whitecurrant/crop.json|\"redcurrant\"|\"redcurant\"|names no crop that is known:"
                         + " \"redcurant\"|Did you mean \"redcurrant\"?",
                 "crops/whitecurrant/crop.json|\"redcurrant\"|\"whitecurrant\"|leads back|sections of its own",
-                "rules/pruning.json|\"tools\": [\"blade\"],|\"cautions\": [\"eyess\"],|names no warning that is"
-                        + " known|cautions.json",
+                "rules/pruning.json|\"tools\": [\"blade\"],|\"cautions\": [\"eyess\"],|names no caution that is"
+                        + " known|Did you mean \"eyes\"?",
                 "materials/feeds.json|\"feeds\"|\"feedz\"|feedz is not a key|Did you mean \"feeds\"?",
                 "climates/oxford.json|\"meanMaxC\"|\"meanMax\"|meanMax is not a key|Did you mean \"meanMaxC\"?",
                 "crops/blackcurrant/water.json|\"source\": \"|\"source\": \"nobody-|names no source that is known|Add"
