@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.Entry;
@@ -21,12 +21,12 @@ final class Forgotten {
     private final Situation.World world;
     private final Judge judge;
     private final Settler settler;
-    private final Advisors advisors;
+    private final Advisor advisors;
     private final Optional<LocalDate> since;
     private final List<Missed> all = new ArrayList<>();
     private Asked asked;
 
-    Forgotten(Situation.World world, Judge judge, Settler settler, Advisors advisors) {
+    Forgotten(Situation.World world, Judge judge, Settler settler, Advisor advisors) {
         this.world = world;
         this.judge = judge;
         this.settler = settler;
@@ -161,7 +161,7 @@ final class Forgotten {
 
     private boolean isNothing(Rule rule, Situation situation) {
         return rule.amount()
-                .filter(advisors::knowsAmount)
+                .filter(advisors.amountNames()::contains)
                 .filter(name -> advisors.amount(name, situation).isEmpty())
                 .isPresent();
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -18,12 +18,12 @@ public final class Judge {
     private static final String NO_WINDOW = "its window is not known";
 
     private final Situation.World world;
-    private final Advisors advisors;
+    private final Advisor advisors;
 
     /** By what a span hangs on: a {@link SpanOf} or a {@link SpanOfDays}. */
     private final Map<Record, Span> spans = new HashMap<>();
 
-    public Judge(Situation.World world, Advisors advisors) {
+    public Judge(Situation.World world, Advisor advisors) {
         this.world = world;
         this.advisors = advisors;
     }

@@ -6,7 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crops;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.KeepApart;
 import org.oldwood.facts.Situation;
@@ -29,7 +29,7 @@ public final class Planner {
     private static final int HORIZON_MONTHS = 12;
 
     private final Situation.World world;
-    private final Advisors advisors;
+    private final Advisor advisors;
     private final Rules rules;
     private final Subjects subjects;
     private final Judge judge;
@@ -56,7 +56,7 @@ public final class Planner {
         }
     }
 
-    public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisors advisors) {
+    public Planner(GardenState state, Stages stages, Crops crops, Documents documents, Advisor advisors) {
         this.world = new Situation.World(state, stages, crops, documents);
         this.advisors = advisors;
         this.rules = Rules.read(documents);
@@ -277,7 +277,7 @@ public final class Planner {
                 : Optional.empty();
         if (!settled.open()
                 || amount.isPresent()
-                || rule.amount().filter(advisors::knowsAmount).isEmpty()) {
+                || rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
             Verdict noted = new Verdict(rule, situation, verdict.window(), verdict.reasons(), verdict.because());
             Task task = maker.task(late.map(noted::with).orElse(noted), window, ordinal, amount, settled);
             boolean changed = verdict.situation().subject() != subject && !isPlain(task, gathered);

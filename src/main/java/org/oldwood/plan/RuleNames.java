@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Nearest;
 
@@ -26,10 +26,10 @@ public final class RuleNames {
     private final Collection<String> crops;
     private final Set<String> groups = new TreeSet<>();
     private final Set<String> forms = new TreeSet<>();
-    private final Advisors advisors;
+    private final Advisor advisors;
     private final List<String> cautions;
 
-    public RuleNames(Rules rules, Crops crops, Cautions cautions, Advisors advisors) {
+    public RuleNames(Rules rules, Crops crops, Cautions cautions, Advisor advisors) {
         this.rules = rules;
         this.advisors = advisors;
         this.crops = crops.ids();

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.Entry;
@@ -25,7 +25,7 @@ import org.oldwood.season.Season;
 final class Settler {
     private final Situation.World world;
     private final Judge judge;
-    private final Advisors advisors;
+    private final Advisor advisors;
     private final List<Rule> rules;
     private final Settling settling = new Settling();
     private final Map<Alike, List<Rule>> rivals = new HashMap<>();
@@ -33,7 +33,7 @@ final class Settler {
     /** What tasks have in common that the same other rules may be meant instead of. */
     private record Alike(String rule, String crop, String form) {}
 
-    Settler(Situation.World world, Judge judge, Advisors advisors, List<Rule> rules) {
+    Settler(Situation.World world, Judge judge, Advisor advisors, List<Rule> rules) {
         this.world = world;
         this.judge = judge;
         this.advisors = advisors;
@@ -170,7 +170,7 @@ final class Settler {
         /** Where a craft cannot put a figure to it, it is one piece of work. */
         private Settling.Wanted amount(Subject part) {
             Situation asked = new Situation(world, part, situation.season(), situation.day());
-            if (rule.amount().filter(advisors::knowsAmount).isEmpty()) {
+            if (rule.amount().filter(advisors.amountNames()::contains).isEmpty()) {
                 return Settling.Wanted.ONE;
             }
             return rule.amount()

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -89,7 +89,7 @@ public record WindowEnd(String by, String name, Optional<String> of, int plusDay
     }
 
     /** The day, or nothing where what it hangs on is not there. */
-    Optional<Found> find(Situation situation, Advisors advisors) {
+    Optional<Found> find(Situation situation, Advisor advisors) {
         return switch (by) {
             case "stage" -> stage(situation);
             case "day" ->

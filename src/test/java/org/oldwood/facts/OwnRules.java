@@ -22,7 +22,7 @@ import org.oldwood.store.Problems;
  * what the test is about. Rules are written with single quotes; what a rule must have and the test does not care about
  * is added.
  */
-public final class OwnRules implements Advisor {
+public final class OwnRules {
     private static final String REST =
             ",'craft':'season','reason':'A good reason.','source':['oldwood'],'seen':'assumed'}";
 
@@ -58,8 +58,8 @@ public final class OwnRules implements Advisor {
         return "'opens':{'day':'" + from + "'},'closes':{'day':'" + to + "'}";
     }
 
-    public OwnRules tell(Fact fact) {
-        return tell(fact.name(), situation -> fact);
+    public OwnRules tell(String name, Fact fact) {
+        return tell(name, situation -> fact);
     }
 
     public OwnRules tell(String name, Function<Situation, Fact> fact) {
@@ -97,7 +97,7 @@ public final class OwnRules implements Advisor {
     public Planner planner(SmallGarden garden, String day) {
         document("rules/own.json", "{'rules':[" + String.join(",", rules) + "]}");
         Problems problems = new Problems();
-        Planner planner = garden.planner(day, Documents.with(folder, problems), new Advisors(List.of(this)));
+        Planner planner = garden.planner(day, Documents.with(folder, problems), new Told(facts, amounts));
         if (!problems.isEmpty()) {
             throw new AssertionError(problems.list().toString());
         }
@@ -108,24 +108,13 @@ public final class OwnRules implements Advisor {
         return planner(garden, day).plan();
     }
 
-    @Override
-    public List<String> facts() {
-        return List.copyOf(facts.keySet());
-    }
-
-    @Override
-    public List<String> amounts() {
-        return List.copyOf(amounts.keySet());
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
-        return facts.getOrDefault(name, (arg, unknown) -> Fact.unknown(name, name))
-                .apply(of, situation);
-    }
-
-    @Override
-    public Optional<Amount> amount(String name, Situation situation) {
-        return amounts.getOrDefault(name, any -> Optional.empty()).apply(situation);
+    /** Knows what was told, and nothing else. */
+    private static final class Told extends Advisor {
+        Told(
+                Map<String, BiFunction<Optional<String>, Situation, Fact>> facts,
+                Map<String, Function<Situation, Optional<Amount>>> amounts) {
+            facts.forEach(this::knows);
+            amounts.forEach(this::measures);
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.oldwood.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +48,7 @@ class ConditionTest {
                     'oneOf':['2','4'] | 3 | false
                     """)
     void a_number_is_held_against_its_bounds_and_values(String asked, double it, boolean holds) {
-        assertThat(condition(asked).test(Fact.number("it", it, "it")).holds()).isEqualTo(holds);
+        assertThat(condition(asked).test(Fact.number(it, "it")).holds()).isEqualTo(holds);
     }
 
     @ParameterizedTest(name = "{0}: {1} {2}")
@@ -64,12 +65,12 @@ class ConditionTest {
                     'oneOf':['clay','sand'] | loam | false
                     """)
     void a_word_is_held_against_those_allowed(String asked, String it, boolean holds) {
-        assertThat(condition(asked).test(Fact.text("it", it, "it")).holds()).isEqualTo(holds);
+        assertThat(condition(asked).test(Fact.text(it, "it")).holds()).isEqualTo(holds);
     }
 
     @Test
     void a_day_is_held_against_a_day_and_any_day_does_where_none_is_named() {
-        Fact day = Fact.day("it", LocalDate.of(2027, 3, 1), "it");
+        Fact day = Fact.day(LocalDate.of(2027, 3, 1), "it");
 
         assertThat(condition("'is':'2027-03-01'").test(day).holds()).isTrue();
         assertThat(condition("'is':'2027-03-02'").test(day).holds()).isFalse();
@@ -91,15 +92,16 @@ class ConditionTest {
                     """)
     void what_does_not_hold_says_what_was_asked_for(String asked, String it, String wanted) {
         Fact fact = Character.isDigit(it.charAt(0))
-                ? Fact.number("it", Double.parseDouble(it), "It is so")
-                : Fact.text("it", it, "It is so");
+                ? Fact.number(Double.parseDouble(it), "It is so")
+                : Fact.text(it, "It is so");
 
         assertThat(condition(asked).test(fact).words()).isEqualTo("It is so; asked for: " + wanted);
     }
 
     @Test
     void what_holds_says_the_fact_alone_with_its_sources() {
-        Reason reason = condition("'atLeast':3").test(Fact.number("it", 3, "Three stems", "source"));
+        Reason reason =
+                condition("'atLeast':3").test(Fact.number(3, "Three stems").from(List.of("source")));
 
         assertThat(reason.words()).isEqualTo("Three stems");
         assertThat(reason.sources()).containsExactly("source");
@@ -107,7 +109,7 @@ class ConditionTest {
 
     @Test
     void what_is_not_known_counts_as_the_rule_says() {
-        Fact unknown = Fact.unknown("it", "Count the stems");
+        Fact unknown = Fact.unknown("Count the stems");
 
         Reason no = condition("'atLeast':3").test(unknown);
         Reason yes = condition("'atLeast':3,'unknown':'yes'").test(unknown);

@@ -88,7 +88,7 @@ class JudgeTest {
 
     @Test
     void a_day_that_a_craft_does_not_know_is_told_with_what_to_note() {
-        rules.tell(Fact.unknown("ripe", "note when the first fruit is ripe"))
+        rules.tell("ripe", Fact.unknown("note when the first fruit is ripe"))
                 .rule("opens", "'opens':{'fact':'ripe'},'closes':{'day':'03-01'}")
                 .rule("closes", "'opens':{'day':'03-01'},'closes':{'fact':'ripe'}")
                 .rule("entry", "'opens':{'entry':'limed'},'closes':{'day':'10-31'}")
@@ -116,8 +116,8 @@ class JudgeTest {
         rules.tell(
                         "latest",
                         now -> now.subject().id().equals("bc-1")
-                                ? Fact.day("latest", LocalDate.of(2027, 2, 10), "soon")
-                                : Fact.unknown("latest", "any day will do"))
+                                ? Fact.day(LocalDate.of(2027, 2, 10), "soon")
+                                : Fact.unknown("any day will do"))
                 .rule("plants", "plant", OwnRules.span("02-01", "03-01") + ",'noLaterThan':{'fact':'latest'}");
         Planner planner = rules.planner(two, "2027-02-01");
 
@@ -139,7 +139,7 @@ class JudgeTest {
 
     @Test
     void a_craft_is_asked_why_with_the_argument_that_the_window_has() {
-        rules.tell("struck", (of, now) -> Fact.unknown("struck", of.orElse("nothing")))
+        rules.tell("struck", (of, now) -> Fact.unknown(of.orElse("nothing")))
                 .rule("layers", "'opens':{'fact':'struck','of':'layer'},'closes':{'day':'03-01'}");
 
         assertThat(verdict("layers", "2027-02-01").because())
@@ -149,7 +149,7 @@ class JudgeTest {
     @Test
     void a_last_day_of_its_own_cuts_the_window_short_where_it_is_known_and_sooner() {
         String until = ",'noLaterThan':";
-        rules.tell(Fact.unknown("frost", "frost"))
+        rules.tell("frost", Fact.unknown("frost"))
                 .window("sooner", "03-01", "03-31", until + "{'day':'03-10'}")
                 .window("later", "03-01", "03-31", until + "{'day':'04-10'}")
                 .window("unknown", "03-01", "03-31", until + "{'fact':'frost'}");
@@ -193,7 +193,7 @@ class JudgeTest {
         "2027-04-01, 2027-03-31"
     })
     void facts_are_asked_for_today_as_far_as_it_lies_in_the_window(String today, LocalDate asked) {
-        rules.tell("day", situation -> Fact.day("day", situation.day(), "on " + situation.day()))
+        rules.tell("day", situation -> Fact.day(situation.day(), "on " + situation.day()))
                 .window("dig", "03-01", "03-31", ",'when':[{'fact':'day'}]");
 
         assertThat(verdict("dig", today).reasons().get(0).words()).isEqualTo("on " + asked);
@@ -205,7 +205,7 @@ class JudgeTest {
         for (String name : List.of("one", "two", "three")) {
             rules.tell(name, situation -> {
                 asked.add(name);
-                return Fact.number(name, 1, name);
+                return Fact.number(1, name);
             });
         }
         rules.window(

@@ -143,7 +143,6 @@ class MissedTest {
         rules.tell(
                         "found",
                         situation -> Fact.yes(
-                                "found",
                                 situation.subject().entries().stream()
                                         .anyMatch(entry -> entry.kind() == EntryKind.INSPECTED),
                                 "found"))

@@ -176,7 +176,7 @@ class PlannedYearTest {
 
     @Test
     void a_task_tells_its_reasons_and_every_source_once() {
-        rules.tell(Fact.number("bushes", 3, "3 bushes", "illinois-raspberries", "oldwood"))
+        rules.tell("bushes", Fact.number(3, "3 bushes").from(List.of("illinois-raspberries", "oldwood")))
                 .amount("some", Optional.of(Amount.of(2, "g", "2 g", List.of(), List.of("shas"))))
                 .window("dig", "03-01", "03-31", ",'when':[{'fact':'bushes','atLeast':3}],'amount':'some'");
 
@@ -254,21 +254,21 @@ class PlannedYearTest {
     /** A window that a craft works out belongs to the season it opens in, the last one's too. */
     @Test
     void a_window_by_a_fact_belongs_to_the_season_it_opens_in() {
-        rules.tell(Fact.day("from", LocalDate.of(2026, 10, 20), "from"))
-                .tell(Fact.day("to", LocalDate.of(2026, 11, 20), "to"))
+        rules.tell("from", Fact.day(LocalDate.of(2026, 10, 20), "from"))
+                .tell("to", Fact.day(LocalDate.of(2026, 11, 20), "to"))
                 .rule("water", "'opens':{'fact':'from'},'closes':{'fact':'to'}");
 
         assertThat(ids(garden(), "2026-10-15")).containsExactly("water@garden@2026");
         assertThat(ids(garden(), "2026-11-20")).containsExactly("water@garden@2026");
         assertThat(ids(garden(), "2026-11-21")).isEmpty();
-        rules.tell(Fact.day("from", LocalDate.of(2026, 11, 1), "from"));
+        rules.tell("from", Fact.day(LocalDate.of(2026, 11, 1), "from"));
         assertThat(ids(garden(), "2026-10-15")).containsExactly("water@garden@2027");
     }
 
     @Test
     void repeats_in_a_window_by_a_fact_are_numbered_by_their_week_of_the_season() {
-        rules.tell(Fact.day("from", LocalDate.of(2026, 11, 15), "from"))
-                .tell(Fact.day("to", LocalDate.of(2026, 11, 28), "to"))
+        rules.tell("from", Fact.day(LocalDate.of(2026, 11, 15), "from"))
+                .tell("to", Fact.day(LocalDate.of(2026, 11, 28), "to"))
                 .rule("water", "'opens':{'fact':'from'},'closes':{'fact':'to'},'repeatDays':7");
 
         // the season begins on 1 November: the 15th is the first day of its third week
@@ -298,8 +298,8 @@ class PlannedYearTest {
         rules.tell(
                         "from",
                         situation -> situation.season().year() < 2027
-                                ? Fact.unknown("from", "from")
-                                : Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
+                                ? Fact.unknown("from")
+                                : Fact.day(LocalDate.of(2027, 3, 1), "from"))
                 .rule("by-fact", "bed", "'opens':{'fact':'from'},'closes':{'entry':'limed','plusDays':150}")
                 .rule(
                         "cut-short",

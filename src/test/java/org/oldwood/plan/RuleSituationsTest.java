@@ -18,8 +18,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.oldwood.crop.Crop;
 import org.oldwood.facts.Advisor;
-import org.oldwood.facts.Advisors;
-import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -102,7 +100,7 @@ class RuleSituationsTest {
         Map<String, String> told = new HashMap<>(facts);
         tellDay(told, rule.opens(), DAY);
         tellDay(told, rule.closes(), DAY.plusDays(300));
-        return new Judge(world, new Advisors(List.of(new Told(told))))
+        return new Judge(world, new Told(told))
                 .judge(rule, subject, state.season())
                 .due();
     }
@@ -147,37 +145,25 @@ class RuleSituationsTest {
     }
 
     /** Tells the facts of a row, and knows no others. */
-    private record Told(Map<String, String> values) implements Advisor {
-        @Override
-        public List<String> facts() {
-            return values.keySet().stream()
+    private static final class Told extends Advisor {
+        Told(Map<String, String> values) {
+            values.keySet().stream()
                     .map(key -> key.split(":", 2)[0])
                     .distinct()
-                    .toList();
+                    .forEach(name -> knows(name, (of, situation) -> fact(name, of, values)));
         }
 
-        @Override
-        public List<String> amounts() {
-            return List.of();
-        }
-
-        @Override
-        public Fact fact(String name, Optional<String> of, Situation situation) {
+        private static Fact fact(String name, Optional<String> of, Map<String, String> values) {
             String value = values.getOrDefault(of.map(arg -> name + ":" + arg).orElse(name), "?");
             if (value.equals("?")) {
-                return Fact.unknown(name, "not told");
+                return Fact.unknown("not told");
             }
             if (name.endsWith("-date")) {
-                return Fact.day(name, LocalDate.parse(value), value);
+                return Fact.day(LocalDate.parse(value), value);
             }
             return Character.isDigit(value.charAt(0)) || value.charAt(0) == '-'
-                    ? Fact.number(name, Double.parseDouble(value), value)
-                    : Fact.text(name, value, value);
-        }
-
-        @Override
-        public Optional<Amount> amount(String name, Situation situation) {
-            return Optional.empty();
+                    ? Fact.number(Double.parseDouble(value), value)
+                    : Fact.text(value, value);
         }
     }
 }

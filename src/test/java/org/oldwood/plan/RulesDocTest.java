@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.store.Fields;
 import org.oldwood.store.JsonReader;
@@ -177,7 +177,7 @@ class RulesDocTest {
                 }
             }
         }
-        Advisors crafts = AllCrafts.advisors();
+        Advisor crafts = AllCrafts.advisors();
         return text + "\n## Facts\n\n" + named(crafts.factNames()) + "\n## Amounts\n\n" + named(crafts.amountNames());
     }
 

@@ -88,8 +88,8 @@ class SettlerTest {
     }
 
     private void opensOnTheFirstOfMarch(String subject, String more) {
-        rules.tell(Fact.day("from", LocalDate.of(2027, 3, 1), "from"))
-                .tell(Fact.day("to", LocalDate.of(2027, 3, 31), "to"))
+        rules.tell("from", Fact.day(LocalDate.of(2027, 3, 1), "from"))
+                .tell("to", Fact.day(LocalDate.of(2027, 3, 31), "to"))
                 .rule("feed", subject, "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']" + more);
     }
 
@@ -104,8 +104,8 @@ class SettlerTest {
     /** The window opened in the season before, which ended on 31 October. */
     @Test
     void a_window_that_reaches_over_the_seasons_end_takes_what_was_done_after_it() {
-        rules.tell(Fact.day("from", LocalDate.of(2026, 10, 20), "from"))
-                .tell(Fact.day("to", LocalDate.of(2026, 11, 20), "to"))
+        rules.tell("from", Fact.day(LocalDate.of(2026, 10, 20), "from"))
+                .tell("to", Fact.day(LocalDate.of(2026, 11, 20), "to"))
                 .rule("feed", "bed", "'opens':{'fact':'from'},'closes':{'fact':'to'},'doneBy':['fed']");
 
         assertThat(state(garden().note("2026-11-05", FED), "2026-11-10", "feed@a@2026"))
@@ -152,7 +152,7 @@ class SettlerTest {
 
     /** Doses left to give: so many less as have been given. */
     private void due(String subject, int atFirst) {
-        rules.tell("left", situation -> Fact.number("left", atFirst - given(situation), "so many left"))
+        rules.tell("left", situation -> Fact.number(atFirst - given(situation), "so many left"))
                 .rule(
                         "give",
                         subject,
@@ -204,11 +204,9 @@ class SettlerTest {
         rules.tell(
                         "from",
                         situation -> Fact.day(
-                                "from",
-                                given(situation) > 0 ? LocalDate.of(2027, 3, 1) : LocalDate.of(2027, 6, 1),
-                                "from"))
-                .tell(Fact.day("to", LocalDate.of(2027, 6, 30), "to"))
-                .tell("left", situation -> Fact.number("left", 1 - given(situation), "left"))
+                                given(situation) > 0 ? LocalDate.of(2027, 3, 1) : LocalDate.of(2027, 6, 1), "from"))
+                .tell("to", Fact.day(LocalDate.of(2027, 6, 30), "to"))
+                .tell("left", situation -> Fact.number(1 - given(situation), "left"))
                 .rule(
                         "feed",
                         "stand",

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.crop.Crops;
-import org.oldwood.facts.Advisors;
+import org.oldwood.facts.Advisor;
 import org.oldwood.facts.record.AllCrafts;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryReader;
@@ -84,7 +84,7 @@ public final class SmallGarden {
     }
 
     /** By other rules than the bundled ones, or other facts. */
-    public Planner planner(String day, Documents documents, Advisors advisors) {
+    public Planner planner(String day, Documents documents, Advisor advisors) {
         return new Planner(on(day), new CalendarStages(), crops, documents, advisors);
     }
 

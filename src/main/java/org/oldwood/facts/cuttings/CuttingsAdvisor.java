@@ -1,33 +1,59 @@
 package org.oldwood.facts.cuttings;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.oldwood.craft.cuttings.Course;
+import org.oldwood.craft.cuttings.Forecast;
+import org.oldwood.craft.cuttings.LikelyDay;
+import org.oldwood.craft.cuttings.Method;
+import org.oldwood.craft.cuttings.PlantingOut;
+import org.oldwood.craft.cuttings.StrikeWindow;
+import org.oldwood.craft.cuttings.parent.ParentHealth;
+import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
-import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
+import org.oldwood.facts.Subject;
 import org.oldwood.facts.pruning.PruningCases;
+import org.oldwood.garden.LotState;
+import org.oldwood.garden.Plant;
+import org.oldwood.garden.PlantState;
+import org.oldwood.words.Words;
 
-/** What the cuttings craft tells the rules of lots and of parents. Built anew for each plan. */
-public final class CuttingsAdvisor implements Advisor {
+/** What the cuttings craft tells the rules of lots, of parents and of plants that came from a lot. */
+public final class CuttingsAdvisor extends Advisor {
     private final PruningCases cases;
     private @Nullable LotBook book;
-    private @Nullable CuttingsFacts facts;
     private Situation.@Nullable World world;
 
     public CuttingsAdvisor(PruningCases cases) {
         this.cases = cases;
-    }
-
-    @Override
-    public List<String> facts() {
-        return CuttingsFacts.NAMES;
-    }
-
-    @Override
-    public List<String> amounts() {
-        return CuttingsAmounts.NAMES;
+        lot("roots-date", found -> day(found.line().rooted(), "the day they should have rooted"));
+        lot("moist-from-date", found -> day(found.line().moistFrom(), "the day they come into leaf"));
+        lot("moist-to-date", found -> day(found.line().moistTo(), "the day they have rooted or drop their leaves"));
+        lot("lift-date", found -> day(found.line().liftFrom(), "the day they are fit to lift"));
+        lot("lift-by-date", found -> day(found.line().liftBy(), "the last good day to lift them"));
+        lot("plant-out-date", found -> day(found.line().plantOut(), "the day they are planted out"));
+        lot(
+                "expected-plants",
+                found -> Fact.number(
+                        found.plants().mean(),
+                        Words.one(found.plants().mean()) + " plants are expected of these cuttings"));
+        knows(
+                "set-in-place",
+                s -> forecast(s, found -> setInPlace(found.course().method().inPlace())));
+        knows("parent-fit", this::parentFit);
+        knows("strike-from-date", (of, s) -> strike(of, s, StrikeWindow::opens));
+        knows("strike-by-date", (of, s) -> strike(of, s, StrikeWindow::closes));
+        knows("planting-cut", this::plantingCut);
+        knows("flowers-off", this::flowersOff);
+        for (String name : CuttingsAmounts.NAMES) {
+            measures(name, s -> new CuttingsAmounts(book(s), this, cases).of(name, s));
+        }
     }
 
     @SuppressWarnings("ReferenceEquality") // one plan has one world; comparing its parts is slow
@@ -36,29 +62,118 @@ public final class CuttingsAdvisor implements Advisor {
         if (now == null || world != s.world()) {
             now = new LotBook(s.world().state(), s.world().crops(), s.world().stages());
             book = now;
-            facts = null;
             world = s.world();
         }
         return now;
     }
 
-    private CuttingsFacts facts(Situation s) {
-        LotBook now = book(s);
-        CuttingsFacts of = facts;
-        if (of == null) {
-            of = new CuttingsFacts(now);
-            facts = of;
+    private void lot(String name, Function<Forecast, Fact> fact) {
+        knows(name, s -> forecast(s, found -> fact.apply(found).from(sources(found.course()))));
+    }
+
+    private Fact forecast(Situation s, Function<Forecast, Fact> fact) {
+        Optional<LotState> lot =
+                s.subject() instanceof Subject.Lot subject ? Optional.of(subject.state()) : Optional.empty();
+        return lot.flatMap(book(s)::forecast)
+                .map(fact)
+                .orElseGet(() -> Fact.unknown("no dates are known for cuttings of this crop and method"));
+    }
+
+    private static Fact setInPlace(boolean inPlace) {
+        return Fact.yes(inPlace, inPlace ? "set at once where it stays" : "lifted and planted out later");
+    }
+
+    private static Fact day(LikelyDay day, String words) {
+        return Fact.day(day.date(), words + ": " + day.date());
+    }
+
+    static List<String> sources(Course course) {
+        Set<String> sources = new LinkedHashSet<>();
+        for (Method.PhaseFigures pair : course.method().phases().values()) {
+            sources.addAll(pair.rate().sources());
         }
-        return of;
+        return List.copyOf(sources);
     }
 
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation s) {
-        return facts(s).of(name, of, s);
+    private Fact strike(Optional<String> method, Situation s, Function<StrikeWindow, LikelyDay> end) {
+        return s.subject().plants().stream()
+                .findFirst()
+                .map(PlantState::plant)
+                .flatMap(plant ->
+                        book(s).strikeWindow(plant.crop(), plant.form(), method.orElse("hardwood"), s.season()))
+                .map(window -> day(end.apply(window), end.apply(window).words()).from(window.sources()))
+                .orElseGet(() -> Fact.unknown("no time is known for cuttings of this crop and method"));
     }
 
-    @Override
-    public Optional<Amount> amount(String name, Situation s) {
-        return new CuttingsAmounts(book(s), facts(s), cases).of(name, s);
+    private Fact parentFit(Situation s) {
+        boolean any = s.subject().plants().isEmpty() || !fitParents(s).isEmpty();
+        return Fact.yes(any, any ? "a bush is fit to take cuttings from" : whyNone(s));
+    }
+
+    private String whyNone(Situation s) {
+        String first = warnings(s).stream()
+                .findFirst()
+                .map(words -> words.endsWith(".") ? words.substring(0, words.length() - 1) : words)
+                .orElse("buy certified stock");
+        return "no bush here is fit to take cuttings from; " + first;
+    }
+
+    List<PlantState> fitParents(Situation s) {
+        return s.subject().plants().stream().filter(plant -> isFit(plant, s)).toList();
+    }
+
+    private boolean isFit(PlantState plant, Situation s) {
+        return book(s).health(plant).map(ParentHealth::fit).orElse(true);
+    }
+
+    List<String> warnings(Situation s) {
+        return s.subject().plants().stream()
+                .flatMap(plant -> book(s).health(plant).map(ParentHealth::warnings).orElse(List.of()).stream()
+                        .map(it -> plant.plant().id() + ": " + it.words()))
+                .distinct()
+                .limit(3)
+                .toList();
+    }
+
+    /** The course on which a plant was planted: that of its lot, or the default of its form. */
+    private Optional<Course> course(Situation s) {
+        if (s.subject().plants().isEmpty()) {
+            return Optional.empty();
+        }
+        Plant plant = s.subject().plants().get(0).plant();
+        Optional<LotState> lot = plant.lot().map(id -> s.world().state().lots().get(id));
+        return lot.isPresent()
+                ? lot.flatMap(book(s)::course)
+                : book(s).course(plant.crop(), plant.form(), Optional.empty(), Optional.empty());
+    }
+
+    private Fact plantingCut(Situation s) {
+        return course(s)
+                .map(course -> Fact.text(
+                                course.cut().id(),
+                                "the plant is to be " + course.cut().words())
+                        .from(course.cut().sources()))
+                .orElseGet(() -> Fact.unknown("no cut at planting is known"));
+    }
+
+    private Fact flowersOff(Situation s) {
+        return course(s)
+                .map(course -> flowersOff(
+                        course.cut(), s.subject().plants().get(0).plant().seasonsOld(s.season())))
+                .orElseGet(() -> Fact.unknown("nothing is known of the first flowers"));
+    }
+
+    private static Fact flowersOff(PlantingOut.Cut cut, int age) {
+        Optional<Figure> seasons = cut.flowersOff();
+        boolean off = age >= 1 && age <= seasons.map(Figure::is).orElse(0.0);
+        return Fact.yes(
+                        off,
+                        "in season %s after planting; flowers come off in %s for plants %s"
+                                .formatted(
+                                        age,
+                                        seasons.map(it -> "the first " + it.inWords())
+                                                .orElse("none"),
+                                        cut.words()))
+                .from(seasons.map(Figure::sources).orElse(List.of()));
     }
 }

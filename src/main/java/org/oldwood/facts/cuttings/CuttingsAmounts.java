@@ -37,10 +37,10 @@ final class CuttingsAmounts {
             List.of("cuttings-to-take", LAYERS, "lot-expected", "lot-water", "lift", "plant-out");
 
     private final LotBook book;
-    private final CuttingsFacts facts;
+    private final CuttingsAdvisor facts;
     private final PruningCases cases;
 
-    CuttingsAmounts(LotBook book, CuttingsFacts facts, PruningCases cases) {
+    CuttingsAmounts(LotBook book, CuttingsAdvisor facts, PruningCases cases) {
         this.book = book;
         this.facts = facts;
         this.cases = cases;
@@ -92,7 +92,7 @@ final class CuttingsAmounts {
                         first == 1 ? "cutting" : "cuttings",
                         "for each plant you want, fewer for several: " + String.join(", ", each),
                         arithmetic(course, survival),
-                        List.of(CuttingsFacts.sources(course)))
+                        CuttingsAdvisor.sources(course))
                 .withLines(lines));
     }
 
@@ -165,7 +165,7 @@ final class CuttingsAmounts {
                                                 : "none counted yet",
                                         Words.one(forecast.rooted().mean())),
                         chain(lot, forecast),
-                        List.of(CuttingsFacts.sources(forecast.course())))
+                        CuttingsAdvisor.sources(forecast.course()))
                 .withLines(outlook(forecast));
     }
 
@@ -180,7 +180,7 @@ final class CuttingsAmounts {
                                         ? ", counted " + Dates.shortDay(counts.countedOn())
                                         : " at most; never counted"),
                         chain(lot, forecast),
-                        List.of(CuttingsFacts.sources(forecast.course())))
+                        CuttingsAdvisor.sources(forecast.course()))
                 .withLines(outlook(forecast));
     }
 

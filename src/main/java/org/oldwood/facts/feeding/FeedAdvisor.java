@@ -7,8 +7,8 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.FeedPlan;
@@ -34,10 +34,7 @@ import org.oldwood.words.Words;
  * day for the nitrogen of the next dressing. Amounts: {@code feed-first}, {@code feed-second} and, for tubs,
  * {@code feed-tub}.
  */
-public final class FeedAdvisor implements Advisor {
-    private static final List<String> DRESSINGS = List.of("feed-first", "feed-second");
-    private static final String IN_TUB = "feed-tub";
-
+public final class FeedAdvisor extends Advisor {
     /** The plan weighs a stand as it is beside what it was and will be: more than that is not asked of again. */
     private static final int MOST_KEPT = 8;
 
@@ -63,67 +60,47 @@ public final class FeedAdvisor implements Advisor {
 
     public FeedAdvisor(SharedBooks books) {
         this.books = books;
+        knows("feed-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::sum)));
+        knows("nitrogen-due", s -> fact(s, of -> due(s, of.stand(), Nutrients::n)));
+        knows("latest-feed", s -> fact(s, of -> latest(s, of)));
+        measures("feed-first", s -> dressing(s, 0));
+        measures("feed-second", s -> dressing(s, 1));
+        measures("feed-tub", s -> stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(0))));
     }
 
-    @Override
-    public List<String> facts() {
-        return List.of("feed-due", "nitrogen-due", "latest-feed");
+    private Fact fact(Situation s, Function<Found, Fact> fact) {
+        return stand(s).map(fact).orElseGet(() -> Fact.unknown("no figures of its food are known"));
     }
 
-    @Override
-    public List<String> amounts() {
-        return Stream.concat(DRESSINGS.stream(), Stream.of(IN_TUB)).toList();
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation s) {
-        Optional<Found> stand = stand(s);
-        if (stand.isEmpty()) {
-            return Fact.unknown(name, "no figures of its food are known");
-        }
-        return name.equals("latest-feed")
-                ? latest(name, s, stand.get())
-                : due(name, s, stand.get().stand());
-    }
-
-    private static Fact due(String name, Situation s, StandFeed stand) {
+    private static Fact due(Situation s, StandFeed stand, ToDoubleFunction<Nutrients> part) {
         Nutrients need = stand.need().gPerM2();
         Nutrients counting = stand.counting().all();
         Nutrients due = need.minus(counting).atLeastZero();
-        return new Fact(
-                name,
-                OptionalDouble.of(name.equals("nitrogen-due") ? due.n() : due.sum()),
-                Optional.empty(),
-                Optional.empty(),
-                "needs %s g/m² in season %s; %s counts already; due %s"
-                        .formatted(
-                                FeedPlan.inWords(need),
-                                s.season().label(),
-                                FeedPlan.inWords(counting),
-                                FeedPlan.inWords(due)),
-                stand.need().sources());
+        return Fact.number(
+                        part.applyAsDouble(due),
+                        "needs %s g/m² in season %s; %s counts already; due %s"
+                                .formatted(
+                                        FeedPlan.inWords(need),
+                                        s.season().label(),
+                                        FeedPlan.inWords(counting),
+                                        FeedPlan.inWords(due)))
+                .from(stand.need().sources());
     }
 
-    private Fact latest(String name, Situation s, Found of) {
+    private Fact latest(Situation s, Found of) {
         StandFeed stand = of.stand();
         Budget budget = of.from(stand.begun(books(s), s.season()) ? 1 : 0);
         Optional<LocalDate> byNitrogen = budget.next().flatMap(budget::latest).map(day -> s.season()
                 .day(day.getMonthValue(), day.getDayOfMonth()));
         Optional<LocalDate> byManure = byManure(s, stand, budget);
         if (byManure.isPresent() && byNitrogen.map(byManure.get()::isBefore).orElse(true)) {
-            return Fact.day(
-                    name,
-                    byManure.get(),
-                    "the last day for raw manure before picking, " + byManure.get(),
-                    books(s).tables().limits().manure().hanging().sources().toArray(String[]::new));
+            return Fact.day(byManure.get(), "the last day for raw manure before picking, " + byManure.get())
+                    .from(books(s).tables().limits().manure().hanging().sources());
         }
         return byNitrogen
-                .map(day -> Fact.day(
-                        name,
-                        day,
-                        "the last good day for the nitrogen in it, " + day,
-                        budget.timing().sources().toArray(String[]::new)))
-                .orElseGet(() -> Fact.unknown(name, "it brings no nitrogen, so any day will do"));
+                .map(day -> Fact.day(day, "the last good day for the nitrogen in it, " + day)
+                        .from(budget.timing().sources()))
+                .orElseGet(() -> Fact.unknown("it brings no nitrogen, so any day will do"));
     }
 
     /** Raw manure must lie long before the first fruit is picked; bushes hold theirs off the soil. */
@@ -136,12 +113,7 @@ public final class FeedAdvisor implements Advisor {
         return Optional.of(books(s).tables().limits().manure().latest(picking, false));
     }
 
-    @Override
-    public Optional<Amount> amount(String name, Situation s) {
-        if (name.equals(IN_TUB)) {
-            return stand(s).flatMap(of -> amount(books(s), s, of.stand(), of.from(0)));
-        }
-        int number = DRESSINGS.indexOf(name);
+    private Optional<Amount> dressing(Situation s, int number) {
         return stand(s).filter(of -> of.from(number)
                         .next()
                         .map(next -> next.number() == number)

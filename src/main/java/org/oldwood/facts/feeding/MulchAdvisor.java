@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
@@ -20,32 +21,24 @@ import org.oldwood.words.Words;
  * the last note less settling and decay), {@code mulch-due} (yes where the layer has shrunk enough to be topped up).
  * Amount: {@code mulch}.
  */
-public final class MulchAdvisor implements Advisor {
+public final class MulchAdvisor extends Advisor {
 
     private final SharedBooks books;
 
     public MulchAdvisor(SharedBooks books) {
         this.books = books;
+        knows("mulch-depth", s -> fact(s, (mulch, words) -> Fact.number(mulch.depthNow(), words)));
+        knows("mulch-due", s -> fact(s, (mulch, words) -> Fact.yes(mulch.topUpDue(), words)));
+        measures("mulch", this::amount);
     }
 
-    @Override
-    public List<String> facts() {
-        return List.of("mulch-depth", "mulch-due");
-    }
-
-    @Override
-    public List<String> amounts() {
-        return List.of("mulch");
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation s) {
+    private Fact fact(Situation s, BiFunction<BedMulch, String, Fact> fact) {
         if (s.subject().bed().isEmpty()) {
-            return Fact.unknown(name, "it lies in no bed");
+            return Fact.unknown("it lies in no bed");
         }
         BedMulch mulch = BedMulch.of(books(s), s);
         if (mulch.layer().isEmpty()) {
-            return Fact.unknown(name, "no mulch was noted; note mulched with its depth");
+            return Fact.unknown("no mulch was noted; note mulched with its depth");
         }
         String words = "about %s cm of mulch by %s (%s, %s cm on %s)"
                 .formatted(
@@ -54,13 +47,10 @@ public final class MulchAdvisor implements Advisor {
                         mulch.layer().get().mulch().name(),
                         Words.amount(mulch.layer().get().laidCm()),
                         mulch.layer().get().laid());
-        return name.equals("mulch-depth")
-                ? Fact.number(name, mulch.depthNow(), words)
-                : Fact.yes(name, mulch.topUpDue(), words);
+        return fact.apply(mulch, words);
     }
 
-    @Override
-    public Optional<Amount> amount(String name, Situation s) {
+    private Optional<Amount> amount(Situation s) {
         if (s.subject().bed().isEmpty()) {
             return Optional.empty();
         }

@@ -3,7 +3,6 @@ package org.oldwood.facts.feeding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.oldwood.craft.feeding.FeedingProfile;
 import org.oldwood.craft.feeding.Household;
 import org.oldwood.craft.feeding.Portion;
@@ -19,77 +18,64 @@ import org.oldwood.words.Words;
  * Tells the rules how far a bed's pH lies from what its crops want, and how much lime or sulphur the next dose takes.
  * Facts: {@code target-ph}, {@code ph-gap} (target less measured). Amounts: {@code lime} and {@code acidify}.
  */
-public final class SoilAdvisor implements Advisor {
+public final class SoilAdvisor extends Advisor {
     private final SharedBooks books;
 
     public SoilAdvisor(SharedBooks books) {
         this.books = books;
+        knows("tub-litres", SoilAdvisor::tub);
+        knows("target-ph", s -> fact(s, false));
+        knows("ph-gap", s -> fact(s, true));
+        measures("lime", s -> amount(s, true));
+        measures("acidify", s -> amount(s, false));
     }
 
-    @Override
-    public List<String> facts() {
-        return List.of("target-ph", "ph-gap", "tub-litres");
+    private static Fact tub(Situation s) {
+        double litres =
+                s.subject().bed().map(bed -> bed.bed().tubLitres().orElse(0)).orElse(0.0);
+        return Fact.number(litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
     }
 
-    @Override
-    public List<String> amounts() {
-        return List.of("lime", "acidify");
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation s) {
-        if (name.equals("tub-litres")) {
-            double litres = s.subject()
-                    .bed()
-                    .map(bed -> bed.bed().tubLitres().orElse(0))
-                    .orElse(0.0);
-            return Fact.number(
-                    name, litres, litres > 0 ? "tubs hold %s l of mix".formatted(Words.amount(litres)) : "no tub");
-        }
+    private Fact fact(Situation s, boolean gapOfIt) {
         Optional<FeedingProfile> profile = s.subject().bed().flatMap(bed -> BedAcidity.mostAcid(books(s), s, bed));
         if (profile.isEmpty()) {
-            return Fact.unknown(name, "the pH that these crops want is not known");
+            return Fact.unknown("the pH that these crops want is not known");
         }
         Figure enough =
                 BedAcidity.enoughPh(books(s), s.subject().bed().orElseThrow().bed(), profile.get());
-        if (name.equals("target-ph")) {
+        if (!gapOfIt) {
             return Fact.number(
-                    name,
                     enough.is(),
                     "these crops want pH %s%s"
                             .formatted(Words.amount(enough.is()), enough.seen().beside()));
         }
         Optional<SoilRecord.Ph> ph = s.subject().bed().flatMap(SoilRecord::ph);
         if (ph.isEmpty()) {
-            return Fact.unknown(name, "the pH was never measured; note soil-test with its pH");
+            return Fact.unknown("the pH was never measured; note soil-test with its pH");
         }
         double most = Math.max(
                 enough.is(), Math.min(profile.get().targetPh().is(), ph.get().ph()));
         double gap = Math.round((most - ph.get().ph()) * 100) / 100.0;
-        return new Fact(
-                name,
-                OptionalDouble.of(gap),
-                Optional.empty(),
-                Optional.empty(),
-                "pH %s on %s, %s, wanted %s%s: %s%s"
-                        .formatted(
-                                Words.amount(ph.get().ph()),
-                                ph.get().date(),
-                                SoilRecord.age(ph.get().date(), s.day()),
-                                Words.amount(most),
-                                enough.seen().beside(),
-                                Words.amount(Math.abs(gap)),
-                                gap >= 0 ? " too low" : " too high"),
-                enough.sources());
+        return Fact.number(
+                        gap,
+                        "pH %s on %s, %s, wanted %s%s: %s%s"
+                                .formatted(
+                                        Words.amount(ph.get().ph()),
+                                        ph.get().date(),
+                                        SoilRecord.age(ph.get().date(), s.day()),
+                                        Words.amount(most),
+                                        enough.seen().beside(),
+                                        Words.amount(Math.abs(gap)),
+                                        gap >= 0 ? " too low" : " too high"))
+                .from(enough.sources());
     }
 
-    @Override
-    public Optional<Amount> amount(String name, Situation s) {
+    private Optional<Amount> amount(Situation s, boolean lime) {
         if (s.subject().bed().isEmpty()) {
             return Optional.empty();
         }
         BedAcidity soil = BedAcidity.of(books(s), s);
-        BedAcidity.Way way = name.equals("lime") ? soil.lime() : soil.sulphur();
+        BedAcidity.Way way = lime ? soil.lime() : soil.sulphur();
         return amount(s, way.plan(), way.stuff());
     }
 

@@ -12,7 +12,6 @@ import org.oldwood.crop.Range;
 import org.oldwood.crop.Yield;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.PlantState;
@@ -23,30 +22,15 @@ import org.oldwood.words.Words;
  * What a stand should bear in a season: the crop of a mature plant, times the share of its age, times that of its wood
  * where the stems were counted. See {@code docs/method-pruning.md}, Outlook.
  */
-public final class CropAdvisor implements Advisor {
+public final class CropAdvisor extends Advisor {
     private final PruningCases cases;
 
     public CropAdvisor(PruningCases cases) {
         this.cases = cases;
+        measures("crop", this::amount);
     }
 
-    @Override
-    public List<String> facts() {
-        return List.of();
-    }
-
-    @Override
-    public List<String> amounts() {
-        return List.of("crop");
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
-        return Fact.unknown(name, "nothing here tells \"" + name + "\"");
-    }
-
-    @Override
-    public Optional<Amount> amount(String name, Situation s) {
+    private Optional<Amount> amount(Situation s) {
         Optional<Crop> crop = s.subject().crop();
         Optional<Yield> yield = crop.flatMap(Yield::read);
         if (crop.isEmpty() || yield.isEmpty()) {

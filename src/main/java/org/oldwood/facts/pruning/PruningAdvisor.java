@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.CaneSchool;
@@ -20,14 +21,13 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.words.Words;
 
 /** What the pruning craft tells the rules. */
-public final class PruningAdvisor implements Advisor {
+public final class PruningAdvisor extends Advisor {
     private static final String COUNT = "the stems were not counted; note counted with the stems by age";
-    private static final String GRUB = "grub";
     /** The time of year whose steps go with each amount, in the order in which they are offered. */
     private static final Map<String, String> TIMES =
             times("winter-cut winter, renovation-cut renovation, leader-cut winter, spur-cut-winter winter,"
                     + " spur-cut-summer summer, planting-cut planting, canes-out canes, canes-kept canes,"
-                    + " canes-thin winter, canes-down winter, grub winter");
+                    + " canes-thin winter, canes-down winter");
 
     private static Map<String, String> times(String pairs) {
         Map<String, String> times = new LinkedHashMap<>();
@@ -46,41 +46,21 @@ public final class PruningAdvisor implements Advisor {
 
     public PruningAdvisor(PruningCases cases) {
         this.cases = cases;
+        knows("spent-stems", s -> fact(s, PruningAdvisor::spent));
+        knows("stems-out", s -> fact(s, PruningAdvisor::stemsOut));
+        knows("all-sick", s -> fact(s, PruningAdvisor::allSick));
+        knows("life-stage", s -> fact(s, PruningAdvisor::lifeStage));
+        knows("past-life", s -> fact(s, PruningAdvisor::pastLife));
+        knows("surplus-canes", s -> fact(s, PruningAdvisor::surplus));
+        TIMES.forEach((name, time) -> measures(
+                name, s -> first(s).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, s))));
+        measures("grub", s -> Optional.of(grub(s)));
     }
 
-    @Override
-    public List<String> facts() {
-        return List.of("spent-stems", "stems-out", "all-sick", "life-stage", "past-life", "surplus-canes");
-    }
-
-    @Override
-    public List<String> amounts() {
-        return List.copyOf(TIMES.keySet());
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
-        Optional<PruningCase> one = first(situation);
-        if (one.isEmpty()) {
-            return Fact.unknown(name, "no pruning figures are known for this crop in this form");
-        }
-        return switch (name) {
-            case "spent-stems" -> spent(one.get());
-            case "stems-out" -> stemsOut(one.get());
-            case "all-sick" -> allSick(one.get());
-            case "life-stage" -> lifeStage(one.get());
-            case "past-life" -> pastLife(one.get());
-            default -> surplus(one.get());
-        };
-    }
-
-    @Override
-    public Optional<Amount> amount(String name, Situation situation) {
-        if (name.equals(GRUB)) {
-            return Optional.of(grub(situation));
-        }
-        String time = TIMES.getOrDefault(name, "winter");
-        return first(situation).filter(one -> isDoneBy(one, name)).map(one -> amount(name, time, one, situation));
+    private Fact fact(Situation situation, Function<PruningCase, Fact> fact) {
+        return first(situation)
+                .map(fact)
+                .orElseGet(() -> Fact.unknown("no pruning figures are known for this crop in this form"));
     }
 
     private Amount amount(String name, String time, PruningCase one, Situation situation) {
@@ -145,41 +125,42 @@ public final class PruningAdvisor implements Advisor {
 
     private static Fact spent(PruningCase one) {
         if (one.bush().isEmpty()) {
-            return Fact.unknown("spent-stems", COUNT);
+            return Fact.unknown(COUNT);
         }
         Cut cut = one.cut();
         int spent = cut.of(Why.SPENT) + cut.of(Why.OLDEST) + cut.heldBack();
         return Fact.number(
-                "spent-stems",
-                spent,
-                "%s spent %s among %s"
-                        .formatted(spent, one.form().counted(), one.bush().get().stems()),
-                sources(one));
+                        spent,
+                        "%s spent %s among %s"
+                                .formatted(
+                                        spent,
+                                        one.form().counted(),
+                                        one.bush().get().stems()))
+                .from(sources(one));
     }
 
     /** Stems or branches of two years and more that come out, whatever for. */
     private static Fact stemsOut(PruningCase one) {
         if (one.bush().isEmpty()) {
-            return Fact.unknown("stems-out", COUNT);
+            return Fact.unknown(COUNT);
         }
         int out = one.cut().number() - one.cut().of(1);
-        return Fact.number(
-                "stems-out", out, CutWords.taken(one.cut(), one.form().counted()), sources(one));
+        return Fact.number(out, CutWords.taken(one.cut(), one.form().counted())).from(sources(one));
     }
 
     private static Fact allSick(PruningCase one) {
         if (one.bush().isEmpty()) {
-            return Fact.unknown("all-sick", COUNT);
+            return Fact.unknown(COUNT);
         }
         Bush bush = one.bush().get();
         int all = bush.stems().total();
         boolean sick = all > 0 && bush.sick().total() == all;
         String words = sick ? "all " + all + " are noted as dead or diseased" : "not all are noted as dead or diseased";
-        return Fact.yes("all-sick", sick, words);
+        return Fact.yes(sick, words);
     }
 
-    private static String[] sources(PruningCase one) {
-        return one.school().teaching().sources().toArray(String[]::new);
+    private static List<String> sources(PruningCase one) {
+        return one.school().teaching().sources();
     }
 
     private static Fact lifeStage(PruningCase one) {
@@ -189,36 +170,33 @@ public final class PruningAdvisor implements Advisor {
         if (bearing && one.pastLife()) {
             life = StageOfLife.AGEING;
         } else if (bearing && one.bush().isEmpty()) {
-            return Fact.unknown("life-stage", COUNT);
+            return Fact.unknown(COUNT);
         }
         if (life == StageOfLife.NEGLECTED) {
             String words = cut.staged().map(StagedWords::inShort).orElse("more spent wood than can go in one winter");
-            return Fact.text("life-stage", life.words(), words, sources(one));
+            return Fact.text(life.words(), words).from(sources(one));
         }
-        return Fact.text("life-stage", life.words(), "by its age and wood it is " + life.words(), sources(one));
+        return Fact.text(life.words(), "by its age and wood it is " + life.words())
+                .from(sources(one));
     }
 
     private static Fact pastLife(PruningCase one) {
         return one.life()
                 .map(life -> Fact.yes(
-                        "past-life",
-                        one.pastLife(),
-                        "%s seasons completed; a productive life is about %s"
-                                .formatted(one.blank().seasons().orElse(0), life.inWords()),
-                        life.sources().toArray(String[]::new)))
-                .orElseGet(() -> Fact.unknown("past-life", "no figure for the crop's productive life is known"));
+                                one.pastLife(),
+                                "%s seasons completed; a productive life is about %s"
+                                        .formatted(one.blank().seasons().orElse(0), life.inWords()))
+                        .from(life.sources()))
+                .orElseGet(() -> Fact.unknown("no figure for the crop's productive life is known"));
     }
 
     private static Fact surplus(PruningCase one) {
         if (one.bush().isEmpty() || !one.bush().get().stems().knows(1)) {
-            return Fact.unknown("surplus-canes", "the canes were not counted; note canes");
+            return Fact.unknown("the canes were not counted; note canes");
         }
         Cut cut = one.cut();
         int surplus = cut.of(Why.CROWDED) + cut.of(Why.WEAK);
-        return Fact.number(
-                "surplus-canes",
-                surplus,
-                cut.before().at(1) + " new canes, " + cut.youngToLeave() + " may stand",
-                sources(one));
+        return Fact.number(surplus, cut.before().at(1) + " new canes, " + cut.youngToLeave() + " may stand")
+                .from(sources(one));
     }
 }

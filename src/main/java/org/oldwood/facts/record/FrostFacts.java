@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Stage;
 import org.oldwood.facts.Advisor;
-import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.GardenStages;
 import org.oldwood.facts.Situation;
@@ -22,53 +22,36 @@ import org.oldwood.season.SeasonMethods;
 import org.oldwood.season.StageDate;
 
 /** What the season engine knows of frost: its mean dates, and how often it harms a crop in flower. */
-public final class FrostFacts implements Advisor {
-    private static final String BLOOM = "bloom-frost";
-    private static final String ENDS = "bloom-frost-ends-date";
-
+public final class FrostFacts extends Advisor {
     private final Map<String, Optional<CropFrost>> frosts = new HashMap<>();
     private OptionalLong tenderDays = OptionalLong.empty();
 
-    @Override
-    public List<String> facts() {
-        return List.of(BLOOM, ENDS);
+    public FrostFacts() {
+        knows("bloom-frost", s -> ofCrop(s, crop -> bloom(crop, s)));
+        knows("bloom-frost-ends-date", s -> ofCrop(s, crop -> ends(crop, s)));
     }
 
-    @Override
-    public List<String> amounts() {
-        return List.of();
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
-        return name.equals(BLOOM) ? bloom(situation) : ends(situation);
-    }
-
-    @Override
-    public Optional<Amount> amount(String name, Situation situation) {
-        return Optional.empty();
+    private static Fact ofCrop(Situation s, Function<Crop, Fact> fact) {
+        return s.subject()
+                .crop()
+                .map(fact)
+                .orElseGet(() -> Fact.unknown("frost in flower can be told of one crop only"));
     }
 
     /** In how many years of 100 a night harms the flowers. */
-    private Fact bloom(Situation situation) {
-        Optional<Crop> crop = situation.subject().crop();
-        if (crop.isEmpty()) {
-            return Fact.unknown(BLOOM, "frost in flower can be told of one crop only");
-        }
-        Optional<CropFrost> frost = frost(crop.get(), situation);
+    private Fact bloom(Crop crop, Situation situation) {
+        Optional<CropFrost> frost = frost(crop, situation);
         if (frost.isEmpty()) {
-            return Fact.unknown(
-                    BLOOM,
-                    "how often frost harms %s in flower here is not known: %s%s"
-                            .formatted(crop.get().plural(), GardenStages.lackingClimate(), harm(crop.get())));
+            return Fact.unknown("how often frost harms %s in flower here is not known: %s%s"
+                    .formatted(crop.plural(), GardenStages.lackingClimate(), harm(crop)));
         }
         return frost.get()
                 .bloomRisk()
-                .map(risk -> Fact.number(BLOOM, 100 * risk, words(crop.get(), frost.get(), risk), sources(frost.get())))
+                .map(risk ->
+                        Fact.number(100 * risk, words(crop, frost.get(), risk)).from(sources(frost.get())))
                 .orElseGet(() -> Fact.unknown(
-                        BLOOM,
                         "what cold the flowers of %s stand is not known; note the least temperature of a night that harmed them"
-                                .formatted(crop.get().plural())));
+                                .formatted(crop.plural())));
     }
 
     private static String words(Crop crop, CropFrost frost, double risk) {
@@ -98,34 +81,27 @@ public final class FrostFacts implements Advisor {
         return all.isEmpty() ? "" : "; harm begins at " + String.join(", ", all);
     }
 
-    private static String[] sources(CropFrost frost) {
+    private static List<String> sources(CropFrost frost) {
         return frost.inFlower().stream()
                 .flatMap(each -> each.harm().sources().stream())
                 .distinct()
-                .toArray(String[]::new);
+                .toList();
     }
 
     /**
      * The last day to watch for frost: as long as young fruit is tender, or until harm has become rare. Without a
      * climate the plant's time alone decides.
      */
-    private Fact ends(Situation situation) {
-        Optional<Crop> crop = situation.subject().crop();
-        if (crop.isEmpty()) {
-            return Fact.unknown(ENDS, "frost in flower can be told of one crop only");
-        }
-        StageDate petalFall = situation.world().stages().date(crop.get(), situation.season(), Stage.PETAL_FALL);
+    private Fact ends(Crop crop, Situation situation) {
+        StageDate petalFall = situation.world().stages().date(crop, situation.season(), Stage.PETAL_FALL);
         long tender = tenderDays(situation.world());
         LocalDate latest = petalFall.date().plusDays(tender);
-        Optional<LocalDate> rare = frost(crop.get(), situation).flatMap(CropFrost::lastToWatch);
+        Optional<LocalDate> rare = frost(crop, situation).flatMap(CropFrost::lastToWatch);
         if (rare.isPresent() && rare.get().isBefore(latest)) {
-            return Fact.day(ENDS, rare.get(), "on " + rare.get() + ", after which harm by frost is rare here");
+            return Fact.day(rare.get(), "on " + rare.get() + ", after which harm by frost is rare here");
         }
-        return Fact.day(
-                ENDS,
-                latest,
-                tender + " days after " + crop.get().name() + ": " + petalFall.inWords(),
-                petalFall.sources().toArray(String[]::new));
+        return Fact.day(latest, tender + " days after " + crop.name() + ": " + petalFall.inWords())
+                .from(petalFall.sources());
     }
 
     private Optional<CropFrost> frost(Crop crop, Situation situation) {

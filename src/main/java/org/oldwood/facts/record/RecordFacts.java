@@ -1,15 +1,11 @@
 package org.oldwood.facts.record;
 
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import org.oldwood.facts.Advisor;
-import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -17,103 +13,56 @@ import org.oldwood.garden.Entries;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.LotState;
-import org.oldwood.garden.PlantState;
-import org.oldwood.season.Season;
 import org.oldwood.store.Json;
+import org.oldwood.words.Words;
 
 /** The facts that stand in the record itself, without any craft. */
-public final class RecordFacts implements Advisor {
-    private final Map<String, BiFunction<Optional<String>, Situation, Fact>> facts = new LinkedHashMap<>();
-    private final Map<Integer, Fact> ages = new HashMap<>();
-
+public final class RecordFacts extends Advisor {
     public RecordFacts() {
-        facts.put("age", (of, s) -> age(s.subject().plants(), s.season()));
-        facts.put("bushes", (of, s) -> bushes(s));
-        facts.put("days-since", RecordFacts::daysSince);
-        facts.put("ever", RecordFacts::ever);
-        facts.put("this-season", RecordFacts::thisSeason);
-        facts.put("crops-in-bed", (of, s) -> cropsInBed(s));
-        facts.put("ph", (of, s) -> lastField(s, EntryKind.SOIL_TEST, "ph", "ph"));
-        facts.put("soil-test-age", (of, s) -> since("soil-test-age", EntryKind.SOIL_TEST, s));
-        facts.put("moisture", (of, s) -> lastField(s, EntryKind.MOISTURE, "feel", "moisture"));
-        facts.put("origin-own-cutting", (of, s) -> origin(s));
-        facts.put("finding", (of, s) -> lastField(s, EntryKind.INSPECTED, "finding", "finding"));
-        facts.put(
-                "method",
-                (of, s) -> lot(
-                        s,
-                        "method",
-                        l -> Fact.text(
-                                "method",
-                                l.state().method(),
-                                "made as " + l.state().method())));
-        facts.put(
+        knows("age", s -> age(s));
+        knows("bushes", s -> bushes(s));
+        knows("days-since", (of, s) -> ofKind(of, kind -> since(kind, s)));
+        knows("ever", (of, s) -> ofKind(of, kind -> happened(last(s, kind), kind.key(), "")));
+        knows("this-season", RecordFacts::thisSeason);
+        knows("crops-in-bed", s -> cropsInBed(s));
+        knows("ph", s -> lastField(s, EntryKind.SOIL_TEST, "ph"));
+        knows("soil-test-age", s -> since(EntryKind.SOIL_TEST, s));
+        knows("moisture", s -> lastField(s, EntryKind.MOISTURE, "feel"));
+        knows("origin-own-cutting", s -> origin(s));
+        knows("finding", s -> lastField(s, EntryKind.INSPECTED, "finding"));
+        knows("method", s -> lot(s, lot -> Fact.text(lot.method(), "made as " + lot.method())));
+        knows(
                 "struck",
-                (of, s) -> lot(
+                s -> lot(
                         s,
-                        "struck",
-                        l -> Fact.number(
-                                "struck",
-                                l.state().struck(),
-                                l.state().struck()
-                                        + " were struck on "
-                                        + l.state().struckOn())));
-        facts.put("alive", (of, s) -> lastField(s, EntryKind.CHECKED, "alive", "alive"));
-        facts.put("lifted", (of, s) -> happened(s, EntryKind.LIFTED, "lifted"));
-        facts.put("planted-out", (of, s) -> happened(s, EntryKind.PLANTED_OUT, "planted-out"));
+                        lot -> Fact.number(
+                                lot.struck(), "%s were struck on %s".formatted(lot.struck(), lot.struckOn()))));
+        knows("alive", s -> lastField(s, EntryKind.CHECKED, "alive"));
+        knows("lifted", s -> happened(last(s, EntryKind.LIFTED), EntryKind.LIFTED.key(), ""));
+        knows("planted-out", s -> happened(last(s, EntryKind.PLANTED_OUT), EntryKind.PLANTED_OUT.key(), ""));
     }
 
-    @Override
-    public List<String> facts() {
-        return List.copyOf(facts.keySet());
-    }
-
-    @Override
-    public List<String> amounts() {
-        return List.of();
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
-        var found = facts.get(name);
-        if (found == null) {
-            throw new IllegalArgumentException("no fact " + name);
-        }
-        return found.apply(of, situation);
-    }
-
-    @Override
-    public Optional<Amount> amount(String name, Situation situation) {
-        return Optional.empty();
-    }
-
-    /** Of the oldest. Most plants of a garden share a few ages, so each is put in words once. */
-    private Fact age(List<PlantState> plants, Season season) {
-        if (plants.isEmpty()) {
-            return Fact.unknown("age", "no plant stands here; note planted");
-        }
-        int oldest = Integer.MIN_VALUE;
-        for (PlantState plant : plants) {
-            oldest = Math.max(oldest, plant.plant().seasonsOld(season));
-        }
-        Fact known = ages.get(oldest);
-        if (known == null) {
-            String words = "in season " + oldest + " after planting (the planting season is 1)";
-            known = Fact.number("age", oldest, words);
-            ages.put(oldest, known);
-        }
-        return known;
+    /** Of the oldest. */
+    private static Fact age(Situation s) {
+        OptionalInt oldest = s.subject().plants().stream()
+                .mapToInt(plant -> plant.plant().seasonsOld(s.season()))
+                .max();
+        return oldest.isEmpty()
+                ? Fact.unknown("no plant stands here; note planted")
+                : Fact.number(
+                        oldest.getAsInt(),
+                        "in season " + oldest.getAsInt() + " after planting (the planting season is 1)");
     }
 
     private static Fact bushes(Situation s) {
         int bushes = s.subject().plants().stream()
                 .mapToInt(plant -> plant.plant().bushes())
                 .sum();
-        return Fact.number("bushes", bushes, bushes + (bushes == 1 ? " plant" : " plants"));
+        return Fact.number(bushes, Words.count(bushes, "plant", "plants"));
     }
 
-    private static Optional<EntryKind> kind(Optional<String> of) {
-        return of.flatMap(EntryKind::find);
+    private static Fact ofKind(Optional<String> of, Function<EntryKind, Fact> fact) {
+        return of.flatMap(EntryKind::find).map(fact).orElseGet(() -> Fact.unknown("no such entry kind"));
     }
 
     private static Optional<Entry> last(Situation s, EntryKind kind) {
@@ -136,61 +85,41 @@ public final class RecordFacts implements Advisor {
                 : ofBed.or(() -> own);
     }
 
-    private static Fact daysSince(Optional<String> of, Situation s) {
-        return kind(of).map(kind -> since("days-since", kind, s))
-                .orElse(Fact.unknown("days-since", "no such entry kind"));
-    }
-
-    private static Fact since(String name, EntryKind kind, Situation s) {
+    private static Fact since(EntryKind kind, Situation s) {
         Optional<Entry> last = last(s, kind);
-        return last.map(entry -> {
-                    long days = ChronoUnit.DAYS.between(entry.date(), s.day());
-                    return Fact.number(
-                            name,
-                            (double) days,
-                            "\"%s\" was last noted %s days before %s (%s)"
-                                    .formatted(kind.key(), days, s.day(), entry.date()));
-                })
-                .orElseGet(() -> Fact.unknown(
-                        name,
-                        "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning())));
+        if (last.isEmpty()) {
+            return Fact.unknown(
+                    "no \"%s\" is noted yet (%s); note one when it is done".formatted(kind.key(), kind.meaning()));
+        }
+        long days = ChronoUnit.DAYS.between(last.get().date(), s.day());
+        return Fact.number(
+                days,
+                "\"%s\" was last noted %s days before %s (%s)"
+                        .formatted(kind.key(), days, s.day(), last.get().date()));
     }
 
-    private static Fact ever(Optional<String> of, Situation s) {
-        return kind(of).map(kind -> happened(s, kind, "ever")).orElse(Fact.unknown("ever", "no such entry kind"));
-    }
-
-    private static Fact happened(Situation s, EntryKind kind, String name) {
-        Optional<Entry> last = last(s, kind);
+    private static Fact happened(Optional<Entry> last, String kind, String when) {
         return Fact.yes(
-                name,
                 last.isPresent(),
-                last.map(entry -> "\"%s\" was noted on %s".formatted(kind.key(), entry.date()))
-                        .orElse("no \"%s\" was noted".formatted(kind.key())));
+                last.map(entry -> "\"%s\" was noted on %s".formatted(kind, entry.date()))
+                        .orElse("no \"%s\" %s".formatted(kind, when.isEmpty() ? "was noted" : when)));
     }
 
     private static Fact thisSeason(Optional<String> of, Situation s) {
-        Optional<Entry> last = kind(of).flatMap(kind -> last(s, kind))
+        Optional<Entry> last = of.flatMap(EntryKind::find)
+                .flatMap(kind -> last(s, kind))
                 .filter(entry -> s.season().contains(entry.date()));
-        return Fact.yes(
-                "this-season",
-                last.isPresent(),
-                last.map(entry -> "\"%s\" was noted on %s".formatted(of.orElse(""), entry.date()))
-                        .orElse("no \"%s\" in season %s"
-                                .formatted(of.orElse(""), s.season().label())));
+        return happened(last, of.orElse(""), "in season " + s.season().label());
     }
 
-    private static Fact lastField(Situation s, EntryKind kind, String key, String name) {
+    private static Fact lastField(Situation s, EntryKind kind, String key) {
         Optional<Entry> last = later(s, entries -> lastWith(entries, kind, key));
         if (last.isPresent() && last.get().values().get(key) instanceof Json.Num num) {
-            return Fact.number(name, num.value(), told(key, num.written(), last.get()));
+            return Fact.number(num.value(), told(key, num.written(), last.get()));
         }
-        if (last.isPresent()) {
-            String text = last.get().needed(key);
-            return Fact.text(name, text, told(key, text, last.get()));
-        }
-        return Fact.unknown(
-                name, "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning()));
+        return last.map(entry -> Fact.text(entry.needed(key), told(key, entry.needed(key), entry)))
+                .orElseGet(() -> Fact.unknown(
+                        "\"%s\" is in no \"%s\" yet (%s); note it there".formatted(key, kind.key(), kind.meaning())));
     }
 
     private static String told(String key, String value, Entry entry) {
@@ -215,7 +144,7 @@ public final class RecordFacts implements Advisor {
                 .map(plant -> plant.plant().crop())
                 .distinct()
                 .count();
-        return Fact.number("crops-in-bed", (double) crops, crops + " crops");
+        return Fact.number(crops, crops + " crops");
     }
 
     private static Fact origin(Situation s) {
@@ -223,7 +152,6 @@ public final class RecordFacts implements Advisor {
                 .flatMap(plant -> plant.plant().lot().stream())
                 .findFirst();
         return Fact.yes(
-                "origin-own-cutting",
                 lot.isPresent(),
                 lot.map(id -> "raised from own cuttings, " + id + parent(id, s))
                         .orElse("not raised from own cuttings"));
@@ -236,7 +164,7 @@ public final class RecordFacts implements Advisor {
                 .orElse("");
     }
 
-    private static Fact lot(Situation s, String name, Function<Subject.Lot, Fact> ask) {
-        return s.subject() instanceof Subject.Lot lot ? ask.apply(lot) : Fact.unknown(name, "these are no cuttings");
+    private static Fact lot(Situation s, Function<LotState, Fact> ask) {
+        return s.subject() instanceof Subject.Lot lot ? ask.apply(lot.state()) : Fact.unknown("these are no cuttings");
     }
 }

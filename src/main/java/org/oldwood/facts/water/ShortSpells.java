@@ -1,6 +1,7 @@
 package org.oldwood.facts.water;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.facts.Fact;
 import org.oldwood.facts.Situation;
@@ -52,38 +53,38 @@ final class ShortSpells {
     }
 
     /** One of these days as a fact. */
-    public Fact day(String name, Optional<LocalDate> day, String verb) {
-        return day.map(date ->
-                        Fact.day(name, date, bed() + verb + date + " in mean weather, if nobody waters", sources()))
-                .orElseGet(() -> never(name));
+    public Fact day(Optional<LocalDate> day, String verb) {
+        return day.map(date -> Fact.day(date, bed() + verb + date + " in mean weather, if nobody waters")
+                        .from(sources()))
+                .orElseGet(() -> never());
     }
 
-    private Fact never(String name) {
-        return Fact.unknown(name, "in mean weather " + bed() + " does not run short while its plants grow");
+    private Fact never() {
+        return Fact.unknown("in mean weather " + bed() + " does not run short while its plants grow");
     }
 
     /** How far ahead of today one of these days lies; below 0 where it is past. */
-    public Fact ahead(String name, Optional<LocalDate> day, String verb) {
+    public Fact ahead(Optional<LocalDate> day, String verb) {
         LocalDate today = situation.world().today();
-        return day.map(date -> Fact.number(
-                        name, (double) (date.toEpochDay() - today.toEpochDay()), bed() + verb + date, sources()))
-                .orElseGet(() -> never(name));
+        return day.map(date -> Fact.number((double) (date.toEpochDay() - today.toEpochDay()), bed() + verb + date)
+                        .from(sources()))
+                .orElseGet(() -> never());
     }
 
-    public Fact runsShort(String name) {
+    public Fact runsShort() {
         Optional<LocalDate> first =
                 from().isAfter(growing.to()) ? Optional.empty() : account.firstShort(from(), growing.to());
         String words = first.map(date -> " runs short about %s and is short on %s days until %s if nobody waters"
                         .formatted(date, daysShort(), growing.to()))
                 .orElse(" does not run short from " + from());
-        return Fact.yes(name, first.isPresent(), "in mean weather " + bed() + words, sources());
+        return Fact.yes(first.isPresent(), "in mean weather " + bed() + words).from(sources());
     }
 
     private String bed() {
         return account.state().bed().name();
     }
 
-    private String[] sources() {
-        return account.soil().sources().toArray(String[]::new);
+    private List<String> sources() {
+        return account.soil().sources();
     }
 }

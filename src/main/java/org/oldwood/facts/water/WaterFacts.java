@@ -11,7 +11,7 @@ import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 
 /** What the water craft tells the rules of a bed. Built anew for each plan. */
-public final class WaterFacts implements Advisor {
+public final class WaterFacts extends Advisor {
     private static final String HELD = "water-held";
     private static final String SHORT = "would-run-short";
     private static final String DAYS = "days-to-watering";
@@ -21,45 +21,39 @@ public final class WaterFacts implements Advisor {
     private static final String NEXT = "next-short-date";
     private static final String AHEAD = "next-short-in";
     private static final String BEGINS_IN = "short-begins-in";
-    private static final String WATER = "water";
-    private static final String NEW = "water-new";
+    private static final List<String> NAMES = List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD, BEGINS_IN);
 
     private @Nullable GardenWater known;
 
-    @Override
-    public List<String> facts() {
-        return List.of(HELD, SHORT, DAYS, ACCOUNT, FROM, UNTIL, NEXT, AHEAD, BEGINS_IN);
+    public WaterFacts() {
+        NAMES.forEach(name -> knows(name, s -> fact(name, s)));
+        measures("water", s -> dose(s, false));
+        measures("water-new", s -> dose(s, true));
     }
 
-    @Override
-    public List<String> amounts() {
-        return List.of(WATER, NEW);
-    }
-
-    @Override
-    public Fact fact(String name, Optional<String> of, Situation situation) {
+    private Fact fact(String name, Situation situation) {
         GardenWater water = water(situation.world());
         if (name.equals(ACCOUNT)) {
             return water.lacking()
-                    .map(words -> Fact.yes(name, false, "no account of the water: " + words))
-                    .orElseGet(() -> Fact.yes(name, true, "an account of the water is kept"));
+                    .map(words -> Fact.yes(false, "no account of the water: " + words))
+                    .orElseGet(() -> Fact.yes(true, "an account of the water is kept"));
         }
         if (water.lacking().isPresent()) {
-            return Fact.unknown(name, water.lacking().get());
+            return Fact.unknown(water.lacking().get());
         }
         Optional<BedAccount> account = account(water, name, situation);
         if (account.isEmpty()) {
-            return Fact.unknown(name, "no plant stands in the bed; note planted");
+            return Fact.unknown("no plant stands in the bed; note planted");
         }
         ShortSpells spells = new ShortSpells(water, account.get(), situation);
         return switch (name) {
             case HELD -> held(account.get(), situation.day());
-            case SHORT -> spells.runsShort(name);
-            case FROM -> spells.day(name, spells.first(), " runs short about ");
-            case UNTIL -> spells.day(name, spells.last(), " is short until about ");
-            case NEXT -> spells.day(name, spells.next(), " runs short next about ");
-            case AHEAD -> spells.ahead(name, spells.next(), " runs short next about ");
-            case BEGINS_IN -> spells.ahead(name, spells.first(), " runs short first about ");
+            case SHORT -> spells.runsShort();
+            case FROM -> spells.day(spells.first(), " runs short about ");
+            case UNTIL -> spells.day(spells.last(), " is short until about ");
+            case NEXT -> spells.day(spells.next(), " runs short next about ");
+            case AHEAD -> spells.ahead(spells.next(), " runs short next about ");
+            case BEGINS_IN -> spells.ahead(spells.first(), " runs short first about ");
             default -> days(account.get(), situation.day());
         };
     }
@@ -106,23 +100,20 @@ public final class WaterFacts implements Advisor {
     private static Fact held(BedAccount account, LocalDate day) {
         double share = account.days().heldShare(account.index(day));
         return Fact.number(
-                HELD,
-                share,
-                "about " + Math.round(100 * share) + " % of the water that the roots can draw is held on " + day,
-                account.soil().sources().toArray(String[]::new));
+                        share,
+                        "about " + Math.round(100 * share) + " % of the water that the roots can draw is held on "
+                                + day)
+                .from(account.soil().sources());
     }
 
     private static Fact days(BedAccount account, LocalDate day) {
         Optional<LocalDate> first = account.firstShort(day, day.plusDays(180));
         return first.map(date -> Fact.number(
-                        DAYS,
-                        account.index(date) - account.index(day),
-                        "runs short about " + date + " in mean weather"))
-                .orElseGet(() -> Fact.number(DAYS, 180, "in mean weather does not run short within 180 days"));
+                        account.index(date) - account.index(day), "runs short about " + date + " in mean weather"))
+                .orElseGet(() -> Fact.number(180, "in mean weather does not run short within 180 days"));
     }
 
-    @Override
-    public Optional<Amount> amount(String name, Situation situation) {
+    private Optional<Amount> dose(Situation situation, boolean young) {
         GardenWater water = water(situation.world());
         Optional<BedState> bed = situation.subject().bed();
         Optional<BedSoil> soil = bed.flatMap(in -> water.soil(in, situation.season()));
@@ -130,7 +121,7 @@ public final class WaterFacts implements Advisor {
             return Optional.empty();
         }
         return Optional.of(
-                name.equals(NEW)
+                young
                         ? WaterDoses.newPlants(water, situation)
                         : WaterDoses.refill(bed.get(), soil.get(), water, situation));
     }
