@@ -6,10 +6,7 @@ import java.util.List;
 /**
  * What a calendar's user said of an item, to be recorded once they agree.
  *
- * @param identity of the item
  * @param tasks the ids of the tasks that it stood for when it was written
- * @param title as the plan has it
- * @param what was said
  * @param day when, in the garden's zone
  * @param percent how much of it is done, from 0 to 100
  * @param basis how the day is known

@@ -29,7 +29,6 @@ import org.oldwood.store.Text;
  * What was written to a garden's calendars so far: one JSON object a line, one line an item, in {@value #FILE} in the
  * garden's folder. Derived: without it the same UIDs are written again, and only the revision numbers start anew.
  *
- * @param items by identity
  * @param adopted UIDs taken over from an older file, by {@link Uids#name}
  */
 public record CalendarState(Map<String, Remembered> items, Map<String, String> adopted) {

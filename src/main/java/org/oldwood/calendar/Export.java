@@ -29,7 +29,6 @@ public final class Export {
      * Whose calendars these are.
      *
      * @param id the garden's random id; two gardens of one name never share a UID
-     * @param name as people know it
      * @param zone where its days begin
      * @param folder where {@code calendar-state.jsonl} is kept
      * @param done the ids of all tasks that the journal has as done, also of those that no plan has any more

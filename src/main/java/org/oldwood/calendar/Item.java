@@ -11,9 +11,7 @@ import org.oldwood.calendar.format.Hygiene;
  * @param identity what makes it the same for ever, as a round's or a task's id; never dates, titles or names
  * @param parent the round of a task that has a to-do of its own, which has no event; empty otherwise
  * @param tasks the ids of the tasks that are settled when it is ticked off; empty where it is one itself
- * @param words what people read
  * @param bed the bed's id, by which calendars can be split; empty where it goes to none or several
- * @param days its window
  * @param plusMinusDays how sure the window is, in days to either side
  * @param progress how far it has come
  */

@@ -11,7 +11,6 @@ import java.util.Optional;
  * @param isCompletedGiven whether there is a COMPLETED at all, be it readable or not
  * @param percent PERCENT-COMPLETE, 0 if not said
  * @param modified the local day of LAST-MODIFIED
- * @param title SUMMARY
  * @param start DTSTART as it stands; may be empty
  * @param end DTEND or DUE as it stands; may be empty
  */

@@ -18,7 +18,6 @@ import org.oldwood.store.Nearest;
  * @param id {@code blackcurrant}
  * @param name for one plant, {@code blackcurrant}
  * @param plural for several, {@code blackcurrants}
- * @param latin botanical name
  * @param group botanical group, {@code ribes}, {@code rubus}, {@code vaccinium} or {@code lonicera}
  * @param like the crops whose sections serve where this crop has none of its own, nearest first; their rules too
  * @param ownRules true where its rules all name it, and those of the crops it is like do not hold for it

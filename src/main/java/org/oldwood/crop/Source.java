@@ -5,12 +5,10 @@ package org.oldwood.crop;
  *
  * @param key short name, unique: {@code fao-56}
  * @param by authors or publisher
- * @param title title
  * @param year year, or empty where unknown
  * @param address where it can be found; may be empty
  * @param grade A university, research or government; B society, handbook, press; C other; empty for grounds that are no
  *     publication
- * @param seen how it was seen
  * @param note what it was used for, or what to know about it; may be empty
  */
 public record Source(

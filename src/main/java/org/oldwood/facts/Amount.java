@@ -6,14 +6,12 @@ import java.util.Optional;
 /**
  * How much of a task to do.
  *
- * @param value the amount
  * @param unit its unit: {@code stems}, {@code g}, {@code l}, {@code cuttings}
  * @param worth what it is worth, by which a part of it is told from the whole; the value where nothing else is known
  * @param due the same with all that is to follow it
  * @param words the amount for people, {@code 3 of the 4+ class and 1 weak one}
  * @param lines further lines for the task's text; may be empty
  * @param arithmetic how it was worked out, step by step
- * @param sources source keys
  * @param cautions caution ids beyond the rule's own
  * @param tags of the material, for keep-apart
  * @param minutes how long it should take, where figures say

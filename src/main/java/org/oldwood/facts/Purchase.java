@@ -8,9 +8,6 @@ import org.oldwood.words.Words;
 /**
  * So much of a material that a task will use.
  *
- * @param material the material's id
- * @param name for people
- * @param amount how much
  * @param unit {@code g}, {@code l} or {@code sheets}
  * @param pack the usual pack; empty where it is not sold in packs, or none is told
  * @param notRead figures behind the amount that were never read in print, each with its mark

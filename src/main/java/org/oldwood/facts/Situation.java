@@ -17,14 +17,7 @@ import org.oldwood.store.Documents;
  */
 public record Situation(World world, Subject subject, Season season, LocalDate day) {
 
-    /**
-     * What is the same for all subjects of one plan.
-     *
-     * @param state the garden today
-     * @param stages its stage dates
-     * @param crops the crops
-     * @param documents the data
-     */
+    /** What is the same for all subjects of one plan. */
     public record World(GardenState state, Stages stages, Crops crops, Documents documents) {
         public LocalDate today() {
             return state.date();

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
  * A piece of ground with plants on it.
  *
  * @param id unique among the beds
- * @param name for people
  * @param areaM2 area, m²
  * @param texture soil texture by name, {@code sandy-loam} for example; empty where not known
  * @param rootableDepthCm depth that roots can use, cm

@@ -6,7 +6,6 @@ import java.util.List;
 /**
  * A bed on a day.
  *
- * @param bed what it is
  * @param plants the plants that stand in it, in the order of planting
  * @param entries all that was noted of the bed, oldest first; not what was noted of single plants
  */

@@ -14,7 +14,6 @@ import org.oldwood.store.Place;
  *
  * @param id unique in the journal
  * @param date the day it happened, in the garden's own time zone
- * @param kind what happened
  * @param values what it says, by key; the values have been checked against the kind's fields
  * @param note free words; may be empty
  * @param place where it stands

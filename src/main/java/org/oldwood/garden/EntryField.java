@@ -9,13 +9,11 @@ import org.oldwood.store.Fields;
  * One thing that a journal entry of some kind says.
  *
  * @param key its key in the file and, with {@code --} before it, on the command line
- * @param type what its value is
  * @param required whether the entry cannot do without it
  * @param least the least number allowed, included; meaningless for texts
  * @param most the greatest number allowed, included
  * @param words the words allowed, for {@link Holds#WORD}
  * @param of the field that it is a part of, and so no more than; empty for none
- * @param whole what that one counts, in words
  * @param help what it means, with the unit
  */
 public record EntryField(

@@ -13,7 +13,6 @@ import org.oldwood.store.Json;
 /**
  * What is declared of a holding in {@code garden.json}.
  *
- * @param name for people
  * @param id random, never changed: the tasks' identities are made from it
  * @param since the day from which on its work was recorded, where it is declared
  * @param site where it lies
@@ -21,7 +20,6 @@ import org.oldwood.store.Json;
  * @param beds the beds, in the order of the file
  * @param workDays the days of the week on which one works; never empty
  * @param minutesPerDay how long one works on such a day at most; 0 for no limit
- * @param materials the materials one keeps, by id
  * @param wishes what the grower wants of the program
  * @param choices named schools and variants chosen for the whole garden, {@code renewal → gentle} for example
  */

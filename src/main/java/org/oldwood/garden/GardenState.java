@@ -11,7 +11,6 @@ import org.oldwood.season.Season;
 /**
  * A garden on a day: the journal added up to that day, included. Always derived, never stored.
  *
- * @param garden what is declared
  * @param date the day
  * @param plants by id, in the order of planting; those that are gone stay, marked so
  * @param beds by id, in the order of {@code garden.json}

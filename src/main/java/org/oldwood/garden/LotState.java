@@ -8,10 +8,8 @@ import java.util.Optional;
  * A lot of cuttings on a day.
  *
  * @param id unique among the lots
- * @param crop the crop's id
  * @param parent the bush they came from, where it is the garden's own
  * @param method how they were made
- * @param struck how many
  * @param struckOn the day
  * @param bed where they stand, if said
  * @param entries all that was noted of the lot, oldest first; the strike is the first

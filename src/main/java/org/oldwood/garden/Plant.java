@@ -9,10 +9,7 @@ import org.oldwood.season.Season;
  * One bush, or one row of canes.
  *
  * @param id unique among the plants
- * @param crop the crop's id
- * @param form how it is grown
  * @param cultivar the variety, where known
- * @param bed the bed's id
  * @param bushes how many alike bushes this record stands for; 1 for most
  * @param lengthM length of a row, m
  * @param planted the day it was planted

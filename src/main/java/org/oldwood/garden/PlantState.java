@@ -6,7 +6,6 @@ import java.util.Optional;
 /**
  * A plant on a day.
  *
- * @param plant what it is
  * @param stems its stems by the season they grew in; unknown where never counted
  * @param entries all that was noted of it alone, oldest first
  * @param gone the entry that ended it, if it is no more

@@ -47,7 +47,6 @@ public final class RecordFiles {
     /**
      * Stops where something that stands must not be replaced.
      *
-     * @param folder the garden's folder
      * @param file what is to be written, calendar, sheet or archive
      * @param allowed whether what stands there was written for this garden, or the person said that it may go
      * @throws RecordException where it is part of the record, or not allowed

@@ -13,7 +13,6 @@ import org.oldwood.store.Json;
  * fall after it. The oldest class may be open ({@code 4+}: four seasons or more). A class that is absent was not
  * counted; one with 0 was counted and empty.
  *
- * @param counts by age
  * @param openFrom the age from which on the classes were lumped together, if they were; then the last key
  */
 public record StemAges(SortedMap<Integer, Integer> counts, OptionalInt openFrom) {

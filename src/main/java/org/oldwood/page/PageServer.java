@@ -67,7 +67,6 @@ public final class PageServer implements AutoCloseable {
     /**
      * Opens the page.
      *
-     * @param address one address of this machine
      * @param port the port; 0 for any that is free
      * @throws IOException where the address is not this machine's, or the port is taken
      */

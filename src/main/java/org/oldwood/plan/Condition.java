@@ -11,7 +11,6 @@ import org.oldwood.words.Words;
 /**
  * Something that must hold of a subject, and that can say why it does or does not.
  *
- * @param fact the fact's name
  * @param of the fact's argument, if it takes one
  * @param atLeast the least number allowed, included
  * @param atMost the greatest number allowed, included

@@ -14,7 +14,6 @@ import org.oldwood.store.Fields;
  * @param until the latest good day, where it is still good
  * @param instead the rule whose work makes up for it
  * @param words what missing it changes, and what to do; a sentence, may be empty
- * @param seen how that was seen
  */
 public record IfMissed(
         Then then, int harm, Optional<WindowEnd> until, Optional<String> instead, String words, Seen seen) {

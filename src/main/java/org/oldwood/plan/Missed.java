@@ -14,11 +14,7 @@ import org.oldwood.words.Dates;
 /**
  * A job whose time is past, and that was neither noted as done nor skipped.
  *
- * @param task its id
  * @param rule the job's rule
- * @param title for people
- * @param subject what it was to be done to
- * @param bed the bed it lies in
  * @param last the last day on which it was good
  * @param then what is to be done about it; a sentence
  */

@@ -38,9 +38,7 @@ public record ShoppingList(LocalDate from, LocalDate until, List<Item> items, Li
     /**
      * What one task takes.
      *
-     * @param task the task's id
      * @param day its day
-     * @param bed the bed's name
      * @param amount how much, in the unit of the total
      */
     public record Use(String task, LocalDate day, String bed, double amount) {}

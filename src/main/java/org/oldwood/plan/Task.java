@@ -17,9 +17,6 @@ import org.oldwood.season.Season;
  *
  * @param id {@code winter-cut@bc-1@2027}: rule, subject, season, and {@code #n} where a rule repeats. The same task has
  *     the same id for ever
- * @param rule the rule
- * @param subject what it is done to
- * @param season the season it belongs to
  * @param ordinal 1, or the place among the repeats
  * @param title for people, without amount or date
  * @param window the first and last good day
@@ -27,7 +24,6 @@ import org.oldwood.season.Season;
  * @param amount how much; empty where the rule asks for none
  * @param reasons what made it fire
  * @param cautions what to beware of, the gravest first
- * @param sources source keys, each once
  * @param settled how far it has come, share by share
  */
 public record Task(

@@ -37,7 +37,6 @@ final class TaskMaker {
     /**
      * The task of a part of the answer's window.
      *
-     * @param window that part
      * @param ordinal 1, or its place among the repeats
      * @param settled how far it has come
      */

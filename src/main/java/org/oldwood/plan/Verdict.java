@@ -8,7 +8,6 @@ import org.oldwood.facts.Situation;
 /**
  * What came of holding a rule against a subject in a season: a window or none, and every reason for or against.
  *
- * @param rule the rule
  * @param situation the subject and season
  * @param window the window, where its ends could be found
  * @param reasons the conditions' answers, in the rule's order; all of them must hold. A plan, which only asks whether

@@ -20,7 +20,6 @@ public final class Window {
      * How a day, or the ends of a window, were found.
      *
      * @param plusMinusDays how sure it is, days to either side
-     * @param words how it was found
      */
     record How(int plusMinusDays, String words) {}
 

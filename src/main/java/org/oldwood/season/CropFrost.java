@@ -30,7 +30,6 @@ public final class CropFrost {
     /**
      * One stage's frost.
      *
-     * @param stage the stage
      * @param harm the temperature at which its harm begins, °C, in the air about the plant
      * @param from the stage's day
      * @param to the day before the next stage of which it is known; after petal fall a number of days

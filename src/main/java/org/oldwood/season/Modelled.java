@@ -10,8 +10,6 @@ import java.util.List;
  * @param plusMinus one standard deviation, days
  * @param own the part of it that is the stage's own, without that of the stage it follows
  * @param basis modelled, or calendar where no model holds there
- * @param words how it was come by
- * @param sources source keys
  */
 record Modelled(LocalDate date, double plusMinus, double own, Basis basis, String words, List<String> sources) {
     Modelled {

@@ -6,9 +6,7 @@ import org.oldwood.crop.Stage;
 /**
  * A stage that a grower saw a crop reach.
  *
- * @param crop the crop's id
  * @param stage the stage; dormancy is seen as the leaf fall before it
- * @param season the season it belongs to
  * @param date the day
  */
 public record Sighting(String crop, Stage stage, Season season, LocalDate date) {

@@ -8,9 +8,7 @@ import java.util.List;
  *
  * @param date the likeliest day
  * @param plusMinusDays days to either side within which it should lie; 0 when it was seen
- * @param basis how it is known
  * @param words one sentence on what it was made from
- * @param sources source keys
  */
 public record StageDate(LocalDate date, int plusMinusDays, Basis basis, String words, List<String> sources) {
     public StageDate {

@@ -8,8 +8,6 @@ import org.oldwood.words.Dates;
 /**
  * One bed: its ground, what was given, what is due, the water it holds.
  *
- * @param name the bed's name
- * @param id the bed's id
  * @param facts area, soil and what else is declared
  * @param tests the last soil tests, the newest first
  * @param given what was given this season and last, the newest first
@@ -35,8 +33,6 @@ record BedCard(
      * A day and what was or is to be.
      *
      * @param day year-month-day
-     * @param dayWords the same for people
-     * @param words what
      */
     record Line(String day, String dayWords, String words) {
         static Line of(LocalDate day, String words) {
@@ -47,7 +43,6 @@ record BedCard(
     /**
      * The food of one stand.
      *
-     * @param stand the crop
      * @param nutrients what is due of what is needed, nutrient by nutrient
      */
     record Food(String stand, List<Nutrient> nutrients) {}

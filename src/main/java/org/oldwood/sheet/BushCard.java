@@ -6,7 +6,6 @@ import java.util.Optional;
 /**
  * What one bush bears in the coming seasons, or several that are alike.
  *
- * @param title the crop
  * @param who the plants' ids, with their varieties
  * @param facts where, since when, how grown
  * @param outlook the six coming seasons, those alike that follow each other in one

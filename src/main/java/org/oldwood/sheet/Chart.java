@@ -22,9 +22,7 @@ record Chart(
      *
      * @param key what the row is of, for programs; the same row has the same key
      * @param sign the sign before the label; empty for none
-     * @param label what it is
      * @param text the same as the marks, in words
-     * @param marks what is drawn
      */
     record Row(String key, String sign, String label, String text, List<Mark> marks) {}
 

@@ -15,8 +15,6 @@ import org.oldwood.season.Stages;
  * @param world the garden on the day, its stage dates, its crops and the data
  * @param plan the year's tasks
  * @param subjects what tasks are done to
- * @param water the beds' water
- * @param sources the publications
  */
 public record Ground(Situation.World world, Plan plan, Subjects subjects, GardenWater water, Sources sources) {
 

@@ -4,7 +4,6 @@ package org.oldwood.sheet;
  * A label for a bush.
  *
  * @param id the bush's id, which is all that its code holds
- * @param words its name
  * @param side of the code with its margin, in modules
  * @param code its dark modules as an SVG path
  */

@@ -5,12 +5,7 @@ import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Plan;
 import org.oldwood.plan.Task;
 
-/**
- * What of the garden a sheet shows: all of it, or a smaller sheet to pin to one place.
- *
- * @param bed this bed alone, by its id
- * @param plant this plant alone, by its id
- */
+/** What of the garden a sheet shows: all of it, or a smaller sheet to pin to one place. */
 public record Scope(Optional<String> bed, Optional<String> plant) {
     /** The tasks of this part of the garden, those that were missed too. */
     public Plan part(Plan plan) {

@@ -10,7 +10,6 @@ import org.oldwood.crop.Source;
  * @param years the year's charts, season by season
  * @param bushes what the plants bear in the coming seasons
  * @param outlookWords what the outlooks rest on, where it was not read in print
- * @param beds the beds
  * @param waterLacking what must be known before the beds' water can be told; empty for nothing
  * @param questions what to clear up
  * @param sources where the figures come from

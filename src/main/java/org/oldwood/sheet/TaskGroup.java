@@ -15,7 +15,6 @@ import org.oldwood.report.TaskWords;
 /**
  * Tasks of one rule in one bed: one job to the reader, even where it is done to forty bushes.
  *
- * @param rule the rule
  * @param bed the bed's id; empty for the whole garden
  * @param tasks by day, at least one
  */

@@ -24,7 +24,6 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
     /**
      * One line.
      *
-     * @param place its place in the file
      * @param cells by column; blank ones are left out
      */
     public record Row(Place place, Map<String, String> cells) {

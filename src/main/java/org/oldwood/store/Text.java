@@ -30,7 +30,6 @@ public final class Text {
     /**
      * The text of a table.
      *
-     * @param file its name, for a message
      * @throws RecordException where it is not in UTF-8, with the line
      */
     public static String of(byte[] octets, String file) {

@@ -127,7 +127,6 @@ record Measure(String name, String written, double base, List<Scale> imperial, L
     /**
      * A scale of measuring.
      *
-     * @param unit its name
      * @param per how much of the metric unit one of it is
      * @param below up to how much, in the metric unit, one measures on it
      */

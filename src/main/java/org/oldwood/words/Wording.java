@@ -7,7 +7,6 @@ import java.util.regex.Pattern;
  * How amounts and days are told to a person. Texts are made in metric units with the day before the month; what a
  * person reads passes here last.
  *
- * @param units their units
  * @param monthFirst {@code Nov 28, 2026} for {@code 28 Nov 2026}
  */
 public record Wording(Units units, boolean monthFirst) {

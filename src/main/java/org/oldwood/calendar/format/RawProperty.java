@@ -7,7 +7,6 @@ import java.util.Locale;
  * can be handed back as it was.
  *
  * @param name in upper case; names do not differ by case (RFC 5545, 2)
- * @param line the whole line
  * @param valueAt where the value begins
  */
 public record RawProperty(String name, String line, int valueAt) {

@@ -24,7 +24,6 @@ import org.oldwood.plan.round.Rounds;
  * @param items the rounds that are wanted, and their tasks where each is to have a to-do of its own
  * @param known the rounds and all their tasks, which a calendar of before may hold one by one
  * @param leftOut what optional rounds that were not asked for would do
- * @param of the garden as it is declared
  */
 record CalendarItems(
         Export.Garden garden,

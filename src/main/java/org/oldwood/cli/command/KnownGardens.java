@@ -25,7 +25,6 @@ import org.oldwood.store.RecordException;
  * with it.
  *
  * @param usual the name of the one meant where none is given
- * @param folders the folders by name
  */
 public record KnownGardens(Optional<String> usual, Map<String, Path> folders) {
     private static final KnownGardens NONE = new KnownGardens(Optional.empty(), Map.of());

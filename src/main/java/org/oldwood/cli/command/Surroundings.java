@@ -10,7 +10,6 @@ import java.util.Optional;
  * What a run of the program finds around it. Tests give their own.
  *
  * @param folder the current folder; relative names on the command line start here
- * @param environment the environment variables
  * @param in standard input
  * @param out standard output
  * @param err standard error

@@ -11,7 +11,6 @@ import org.oldwood.garden.GardenState;
 /**
  * What a forecast or a plan is made from, with a garden or without.
  *
- * @param crop the crop
  * @param course how it is raised and planted
  * @param survival the rates, after the garden's own lots
  * @param setting where and when

@@ -18,8 +18,6 @@ import org.oldwood.report.LotJson;
 /**
  * How many cuttings to strike, the room they take, and whether the garden's bushes can give them.
  *
- * @param want what is wanted
- * @param plan how many, and when
  * @param room the ground they take, where the distances are known
  * @param parents the garden's bushes; empty without a garden
  * @param ground what it was made from

@@ -20,8 +20,6 @@ import org.oldwood.words.Words;
 /**
  * What the food of one piece of ground comes to, for people and as JSON.
  *
- * @param title what it is about
- * @param of what it is of
  * @param budget need, what counts, and the dressings still to give
  * @param when when its dressings are given, where that is not the usual time
  * @param arithmetic how the need was reckoned, a line for each step

@@ -16,12 +16,9 @@ import org.oldwood.words.Words;
  * What mulch for one piece of ground comes to, for people and as JSON.
  *
  * @param tables what a barrow and a bag hold
- * @param title what it is about
- * @param bed the bed's id, in a garden
  * @param facts what is known: what lies there and since when; a line each
  * @param plan depth, volume and weight
  * @param underlay what to lay under it; empty for nothing
- * @param notes what to know
  * @param next when the plan has it, in a garden
  */
 record MulchSheet(

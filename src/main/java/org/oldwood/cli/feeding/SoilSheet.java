@@ -15,10 +15,7 @@ import org.oldwood.words.Words;
 /**
  * What lime or sulphur for one piece of ground comes to, for people and as JSON.
  *
- * @param title what it is about
- * @param bed the bed's id, in a garden
  * @param facts what is known: pH measured and wanted, what was given; a line each
- * @param stuff the material
  * @param plan need and doses
  * @param areaM2 the area, m²
  * @param given what was given since the test, g/m², as limestone or sulphur

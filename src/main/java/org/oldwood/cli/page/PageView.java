@@ -14,7 +14,6 @@ import org.oldwood.sheet.round.Wood;
  * @param bushes all plants in walking order
  * @param materials what can be given, by kind of entry ({@code fed}, {@code mulched})
  * @param feels the classes of soil moisture by the hand, by bed
- * @param stages the stages that can be seen
  * @param findings what can be found on an ill bush
  * @param noted today's entries, the newest first
  */
@@ -42,7 +41,6 @@ record PageView(
     /**
      * One task of a round.
      *
-     * @param task its id
      * @param plant the bush, where it is about one
      * @param kind the kind of entry that usually tells it
      * @param how what to do, line by line

@@ -22,7 +22,6 @@ import org.oldwood.season.sums.HourlySeries;
 /**
  * What a crop wants of chill beside what some winters gave.
  *
- * @param crop the crop
  * @param need what it wants; empty where it is not known
  * @param model the name of the model it is told in
  * @param least the chill of the poorest winter, in that model's unit

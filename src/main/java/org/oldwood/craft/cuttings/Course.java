@@ -6,8 +6,6 @@ import org.oldwood.crop.Crop;
 /**
  * What is chosen for a lot: how it is raised, what is cut at planting, what the plants then bear.
  *
- * @param method how it is raised
- * @param cut what is cut at planting
  * @param crop what a plant bears in each season after planting
  */
 public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {

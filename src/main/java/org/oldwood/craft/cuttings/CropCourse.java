@@ -13,8 +13,6 @@ import org.oldwood.crop.Yield;
  * @param percent percent of a full crop in season 1 (the first it grows where it is to stay), 2 and so on; the last
  *     holds for all that follow
  * @param perPlant the full crop of one plant, kg
- * @param words which course it is
- * @param sources of the percentages
  */
 public record CropCourse(List<Double> percent, Range perPlant, String words, List<String> sources) {
     public CropCourse {

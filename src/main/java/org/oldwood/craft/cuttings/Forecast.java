@@ -18,7 +18,6 @@ import org.oldwood.season.Season;
  * @param rooted how many will have rooted; fixed once that was counted
  * @param plants how many will stand where they are to stay
  * @param kg one season's full crop of them; its tenths are worked out when asked for
- * @param course what is chosen for it
  */
 public record Forecast(
         Timeline line, int alive, LotPosition position, Spread rooted, Spread plants, Kilograms kg, Course course) {

@@ -8,7 +8,6 @@ import org.oldwood.season.StageDate;
  * The growing seasons of a lot, counted from its first.
  *
  * @param first the season in which it first grows leaves of its own
- * @param stages the stage dates of its crop
  */
 record Growth(Season first, StageDates stages) {
 

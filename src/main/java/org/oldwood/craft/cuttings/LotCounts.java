@@ -7,7 +7,6 @@ import java.util.Optional;
  * What was noted of a lot so far.
  *
  * @param struck how many were struck, at least 1
- * @param struckOn when
  * @param alive the last known number alive, from 0 to {@code struck}; {@code struck} where none was counted
  * @param countedOn when it was counted; the day of striking where it never was
  * @param liftedOn when the lot was lifted, if it was

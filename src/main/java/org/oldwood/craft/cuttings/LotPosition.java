@@ -8,7 +8,6 @@ import org.oldwood.crop.Stage;
 /**
  * How far a lot has come: the phase it is in, and the fraction of that phase that is over.
  *
- * @param phase which phase
  * @param fraction from 0 to 1
  */
 public record LotPosition(Phase phase, double fraction) {

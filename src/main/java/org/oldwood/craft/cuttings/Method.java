@@ -18,13 +18,11 @@ import org.oldwood.store.Fields;
  *
  * @param id {@code hardwood}, {@code disbudded}, {@code layer}, {@code tip-layer}, {@code sucker}, {@code root},
  *     {@code softwood} or {@code division}
- * @param name in words
  * @param forms the forms of bush it suits; empty for all
  * @param inPlace whether it is set at once where it is to stay, with no lifting
  * @param from what it is cut from: {@code shoot}, {@code tip}, {@code branch}, {@code root}, {@code sucker} or
  *     {@code crown}
  * @param measures length, depth, buds and distances
- * @param window when to strike
  * @param rooted when it shows what lives, and when rooting is over
  * @param lift from when to when it may be lifted and planted out
  * @param phases the survival of each phase by its sources
@@ -63,7 +61,6 @@ public record Method(
      *
      * @param lengthCm length, cm
      * @param budsKept buds left on the cutting
-     * @param budsAboveSoil buds above the soil
      * @param depthCm how deep it is set, cm
      * @param spacingCm distance in the row, cm
      * @param rowGapCm distance between rows of the nursery bed, cm

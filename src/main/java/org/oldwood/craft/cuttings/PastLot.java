@@ -5,7 +5,6 @@ import java.util.OptionalInt;
 /**
  * What became of an earlier lot of the same crop and method, as far as it was counted.
  *
- * @param struck cuttings struck
  * @param rooted alive when rooting was over, if that was counted
  * @param lifted lifted fit to plant, if that was counted
  * @param plantedOut planted out, if that was noted

@@ -21,7 +21,6 @@ public record PlantingOut(List<Cut> cuts) {
      * A cut at planting.
      *
      * @param id {@code hard}, {@code light} or {@code none}
-     * @param words what is done
      * @param deeperCm how much deeper than in the nursery the plant is set, cm
      * @param flowersOff seasons, from planting out, in which the trade takes the flowers off; absent where it does not
      * @param seasonsAhead by how many seasons the crop comes sooner than the yield series says

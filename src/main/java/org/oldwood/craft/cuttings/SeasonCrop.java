@@ -5,7 +5,6 @@ import org.oldwood.season.Season;
 /**
  * What a lot is expected to bear in one season.
  *
- * @param season which
  * @param share of a full crop, 0 to 1
  * @param expectedKg kg, by the default yield
  * @param lowKg kg; one lot in ten bears less

@@ -10,7 +10,6 @@ import org.oldwood.season.Season;
  * @param first the season in which they first grow leaves of their own
  * @param opens the first day
  * @param closes the last day, included
- * @param sources source keys
  */
 public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List<String> sources) {
     public StrikeWindow {

@@ -11,9 +11,7 @@ import org.oldwood.season.Season;
  * the garden.
  *
  * @param growth its growing seasons
- * @param struckOn when it was struck
  * @param opens when the window for striking opens
- * @param closes when it closes
  * @param tells from when losses show
  * @param rooted when rooting is over
  * @param liftFrom from when it may be lifted; the day itself, ± 0, once it was

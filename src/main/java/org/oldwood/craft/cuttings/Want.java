@@ -9,7 +9,6 @@ import org.oldwood.season.Season;
  *
  * @param plants plants that stand where they are to stay and bear; or
  * @param kg kilograms in that season
- * @param by the season
  * @param sure the chance wanted, above 0 and below 1
  */
 public record Want(OptionalInt plants, OptionalDouble kg, Season by, double sure) {

@@ -17,7 +17,6 @@ import java.util.stream.Stream;
  * counts, what the dressings bring and what stays undone.
  *
  * @param need the need of the season by one school
- * @param counting what counts already
  * @param choice the materials that it may get
  * @param ground how much ground and how many plants
  * @param timing when the year's food is given
@@ -40,7 +39,6 @@ public record Budget(
      *
      * @param left what earlier seasons left
      * @param mulch what the mulch that is still to be laid will bring
-     * @param given what was given in the season
      * @param materials how much of which material was given in the season, g/m²
      */
     public record Counting(Nutrients left, Nutrients mulch, Nutrients given, Map<String, Double> materials) {

@@ -19,7 +19,6 @@ import org.oldwood.words.Words;
  * A material given to feed plants, with what its label or a table says of it.
  *
  * @param id {@code dried-blood}
- * @param name for people
  * @param tags what keep-apart pairs and exclusions look at: {@code ammonium}, {@code nitrate},
  *     {@code organic-nitrogen}, {@code manure}, {@code chloride} …
  * @param analysis nutrients, % by weight; a nutrient that is not named is taken as none

@@ -11,11 +11,9 @@ import org.oldwood.words.Words;
  * A dressing ready to weigh out: how many grams of which material for the whole ground, and what they bring.
  *
  * @param number its place in the year, 0 for the first
- * @param when when it is given, in words
  * @param parts the materials with grams for the whole ground, rounded
  * @param gives what the rounded amounts give in the first year, g/m²
  * @param slow whether slow nitrogen worth a weighing is in it
- * @param ground the ground
  */
 public record FeedPlan(
         int number, String when, List<Recipe.Part> parts, Nutrients gives, boolean slow, NeedCase.Ground ground) {

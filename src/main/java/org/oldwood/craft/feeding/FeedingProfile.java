@@ -21,7 +21,6 @@ import org.oldwood.store.Fields;
  * @param schools published ways to reckon its need; the first is the default
  * @param cultivars tables for cultivars whose names start with given words
  * @param planting tables for the ground before planting
- * @param timing the id of its timing
  * @param chlorideFreeAbove K2O in g/m² above which potash must be free of chloride
  * @param exclude tags of materials that it must not get, with the reason
  */

@@ -14,9 +14,6 @@ import org.oldwood.store.Fields;
  *
  * @param soils which class a texture falls in
  * @param index bounds of the soil index
- * @param targetIndex the index to hold
- * @param tables tables of need by id
- * @param timings timings by id
  * @param vigour factor of the nitrogen need by growth: weak, normal, strong
  * @param young what plants need while young
  * @param limits the single figures

@@ -23,7 +23,6 @@ import org.oldwood.words.Words;
  *
  * @param gPerM2 the need, g/m²
  * @param known the nutrients for which the school gives a need; the others are 0 and not known
- * @param school the school's name
  * @param lines the arithmetic, a line for each step
  * @param sources source keys of all tables used
  */

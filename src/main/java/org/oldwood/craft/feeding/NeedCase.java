@@ -12,7 +12,6 @@ import org.oldwood.store.RecordException;
  *
  * @param soil texture and soil indices
  * @param age seasons since planting, 1 in the first
- * @param cultivar the variety
  * @param growth how strongly the plants grow: weak, normal, strong
  * @param ground how much ground and how many plants
  */
@@ -21,7 +20,6 @@ public record NeedCase(Soil soil, OptionalInt age, Optional<String> cultivar, St
     /**
      * What is known of the soil.
      *
-     * @param texture its texture by name
      * @param phosphorus index of P
      * @param potassium index of K
      * @param magnesium index of Mg

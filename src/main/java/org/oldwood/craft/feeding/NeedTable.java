@@ -16,8 +16,6 @@ import org.oldwood.crop.Seen;
  * @param unit {@code g/m2}, {@code lb/acre}, {@code g/bush} or {@code g/m row}
  * @param values the values by soil class, index or age
  * @param otherwise the value where soil, index or age is not known; absent where none is told
- * @param sources source keys
- * @param seen how it was seen
  * @param note what to know about it
  */
 @Notes({"low", "high"})

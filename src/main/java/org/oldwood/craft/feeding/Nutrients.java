@@ -8,10 +8,8 @@ import org.oldwood.store.Fields;
  * Amounts of the four nutrients in one unit, g/m² for example; the method that gives them says which. An amount may be
  * negative, as a difference is.
  *
- * @param n nitrogen, N
  * @param p2o5 phosphate, P2O5
  * @param k2o potash, K2O
- * @param mgo magnesia, MgO
  */
 public record Nutrients(double n, double p2o5, double k2o, double mgo) {
     public static final Nutrients NONE = new Nutrients(0, 0, 0, 0);

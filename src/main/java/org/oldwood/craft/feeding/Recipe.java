@@ -56,7 +56,6 @@ public record Recipe(List<Part> parts, Nutrients gives) {
     /**
      * The best recipe; without parts where none of the materials helps.
      *
-     * @param due what to meet
      * @param kept the materials at hand, the favourite first
      * @param most the most of a material, in the unit of {@code due}; infinite where nothing limits it
      * @param weight what being short of a gram of nitrogen weighs

@@ -13,7 +13,6 @@ import org.oldwood.crop.Notes;
  * @param onSand the dressings on light sand; none where nothing else is told
  * @param latestQuick last day for quick nitrogen, as in the north
  * @param latestSlow last day for slow organic nitrogen, as in the north
- * @param sources source keys
  * @param note what to know about it
  */
 @Notes("seen")
@@ -30,7 +29,6 @@ public record Timing(
      * One dressing of the year.
      *
      * @param id {@code first} or {@code second}
-     * @param words when, in words
      * @param share its share of the year's need, more than 0 to 1
      */
     public record Dressing(String id, String words, @Key(least = 0.01, most = 1) double share) {}

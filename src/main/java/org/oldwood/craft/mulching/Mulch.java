@@ -12,7 +12,6 @@ import org.oldwood.crop.Seen;
  * A mulching material.
  *
  * @param id {@code straw}
- * @param name for people
  * @param tags what keep-apart pairs and exclusions look at
  * @param depth the depth to hold once settled, cm
  * @param density kg/m³ as laid
@@ -47,7 +46,6 @@ public record Mulch(
      * A bale.
      *
      * @param kg its weight, kg
-     * @param volume its volume, m³
      * @param flakes the layers into which it comes apart by hand
      */
     public record Bale(Figure kg, Figure volume, Figure flakes) {

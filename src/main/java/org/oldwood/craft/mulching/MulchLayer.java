@@ -8,7 +8,6 @@ import java.util.Optional;
  * A layer of mulch as time goes by: it settles within days by the factor of its material, then rots at a steady pace. A
  * rough reckoning, for knowing when to look; a look decides.
  *
- * @param mulch the material
  * @param laidCm how deep it lay when it was laid, cm
  * @param laid the day it was laid
  */

@@ -11,7 +11,6 @@ import org.oldwood.words.Words;
 /**
  * How much mulch a bed needs now.
  *
- * @param mulch the material
  * @param coveredM2 the area to cover: the bed less the bare collars, m²
  * @param depthNowCm the depth that lies there, cm
  * @param depthWantedCm the depth wanted once settled, cm
@@ -41,7 +40,6 @@ public record MulchPlan(
      * What is asked.
      *
      * @param areaM2 area of the bed, m²
-     * @param bushes bushes that stand in it
      * @param gapCm bare ring round each stem, cm
      * @param depthNowCm depth that lies there, cm
      * @param depthWantedCm depth wanted once settled, cm

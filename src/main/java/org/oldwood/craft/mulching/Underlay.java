@@ -11,9 +11,7 @@ import org.oldwood.words.Words;
  * Paper or card laid under a mulch.
  *
  * @param id {@code paper}
- * @param name for people
  * @param layers sheets one on another
- * @param sheetCm how large a sheet is
  * @param overlap how far the sheets lie over each other, cm
  * @param gramsPerM2 weight of a sheet, g/m², where known
  * @param cautions ids of cautions to show

@@ -8,7 +8,6 @@ import org.oldwood.crop.Figure;
  * Minutes that a piece of pruning takes, until the grower's own minutes are known.
  *
  * @param winter the winter cut; also the cane work of a row, where it is done once
- * @param summer the summer cut
  * @param canes taking out fruited canes and tying in new ones
  */
 public record Labour(Optional<Figure> winter, Optional<Figure> summer, Optional<Figure> canes) {

@@ -12,7 +12,6 @@ import org.oldwood.store.Fields;
  * How a crop is pruned, from its {@code pruning} section.
  *
  * @param looks how to tell spent, bearing and new wood
- * @param forms by form
  */
 public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
 

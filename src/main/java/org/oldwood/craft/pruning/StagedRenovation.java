@@ -28,7 +28,6 @@ public record StagedRenovation(
     /**
      * A way of pruning to choose instead.
      *
-     * @param way its id
      * @param words what it does, to follow {@code which}
      */
     public record Instead(String way, String words) {}
@@ -36,7 +35,6 @@ public record StagedRenovation(
     /**
      * What of it falls to one winter.
      *
-     * @param renovation the renovation
      * @param winter 1 in the first winter
      * @param due surplus and spent stems at the beginning of this winter
      * @param now how many of these come out

@@ -17,7 +17,6 @@ import org.oldwood.store.Fields;
  * @param text what to do; {@code {}} stands for the figure
  * @param figure the measure, if there is one
  * @param ownSources where a step without a figure comes from
- * @param ownSeen how that was seen
  */
 public record Step(
         @Key(words = {"planting", "winter", "summer", "canes", "renovation"}) String at,

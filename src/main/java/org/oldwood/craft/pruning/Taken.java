@@ -5,6 +5,5 @@ package org.oldwood.craft.pruning;
  *
  * @param age the class, as in the count
  * @param number at least 1
- * @param why the reason
  */
 public record Taken(int age, int number, Why why) {}

@@ -9,11 +9,7 @@ import org.oldwood.store.Fields;
  * What every published way of pruning has, whatever its craft: a name, its sources and the work in words.
  *
  * @param id short name, {@code half-young}
- * @param words what it does, in one sentence
- * @param sources source keys
- * @param seen how it was seen
  * @param note what to know about it; may be empty
- * @param steps the work in words
  */
 public record Teaching(String id, String words, List<String> sources, Seen seen, String note, List<Step> steps)
         implements Checked {

@@ -8,7 +8,6 @@ import org.oldwood.crop.Seen;
  * How wood of one kind looks.
  *
  * @param of {@code spent}, {@code bearing} or {@code new}
- * @param words what to look for
  */
 public record WoodLook(
         @Key(words = {"spent", "bearing", "new"}) String of, String words, List<String> sources, Seen seen) {}

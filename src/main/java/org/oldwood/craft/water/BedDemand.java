@@ -18,8 +18,6 @@ public final class BedDemand {
     /**
      * Plants of a kind and age in the bed.
      *
-     * @param crop the crop
-     * @param water what it needs
      * @param weight its part of the bed; only the ratio to the others counts; more than 0
      * @param firstSeason the year that names its first season in the bed
      */
@@ -42,7 +40,6 @@ public final class BedDemand {
      *
      * @param curves the crops' coefficients
      * @param plantings what stands in the bed, at least one
-     * @param mulch what mulch does
      * @param laid when it was laid, oldest first
      * @param shadeFactor share of the demand that the bed's light leaves
      */

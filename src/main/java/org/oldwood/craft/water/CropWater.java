@@ -21,10 +21,8 @@ import org.oldwood.store.Fields;
  * @param growth when its coefficient changes
  * @param rootDepth depth of the full-grown plant's roots, m
  * @param yearsToFullRoots seasons until then
- * @param coverByYear how much of the bed is covered
  * @param weeklyNeed the common guide, mm a week
  * @param critical when the crop must not go short
- * @param standsWet how it stands wet feet
  * @param trialDeficit deficit at which a trial watered it, mm
  * @param splits when ripe fruit splits if soaked after drought
  */

@@ -19,7 +19,6 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
     /**
      * Looks ahead.
      *
-     * @param bed the bed
      * @param ahead mean weather from today on
      * @param coefficient the bed's coefficient on each of these days
      * @param start depletion on the evening before the first of these days
@@ -45,7 +44,6 @@ public record NextShort(OptionalInt likely, OptionalInt sooner, OptionalInt late
     /**
      * What is missing on an evening, mm.
      *
-     * @param mm by the account
      * @param driestMm had it rained less than the mean on days whose rain was not measured
      * @param wettestMm had it rained more
      */

@@ -15,7 +15,6 @@ public record Soils(Map<String, Soil> textures, @Key("feel") Map<String, FeelGui
     /**
      * How one kind of soil feels in the hand.
      *
-     * @param soils for which soils it is
      * @param classes the classes, dry first
      */
     public record FeelGuide(String soils, List<Soil.FeelClass> classes) {

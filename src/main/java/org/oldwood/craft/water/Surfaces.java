@@ -16,7 +16,6 @@ public record Surfaces(Map<String, Surface> surfaces, Figure firstFlush) {
     /**
      * A covering.
      *
-     * @param name for people
      * @param coefficient share of the rain that runs off
      */
     public record Surface(String name, Figure coefficient) {}

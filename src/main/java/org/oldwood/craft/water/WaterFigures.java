@@ -39,14 +39,11 @@ public final class WaterFigures {
     /**
      * A group of crops that FAO-56's tables treat alike.
      *
-     * @param name as the tables name it
-     * @param single single crop coefficients
      * @param basal basal crop coefficients: transpiration alone
      * @param heightM height of the full-grown plants
      * @param depletion depletion fraction at a demand of 5 mm a day
      * @param cautiousDepletion another view of it
      * @param rootDepth greatest depth of the roots, another view beside the crop's own
-     * @param sources source keys of the coefficients
      */
     public record Group(
             String name,

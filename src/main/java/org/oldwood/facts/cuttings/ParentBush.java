@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 /**
  * A bush of the garden as a parent of cuttings.
  *
- * @param plant its id
  * @param fit false where its health bars it
  * @param warnings what speaks against it, one sentence each
  * @param cuttings cuttings that its wood gives beside what the bush needs itself; empty where that is not known; 0

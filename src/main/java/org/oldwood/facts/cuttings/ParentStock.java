@@ -41,7 +41,6 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
     /**
      * Bushes of one crop as parents by a method.
      *
-     * @param plants the bushes
      * @param cases each bush as the pruning craft sees it in that season
      * @param season the season that the winter of the strike opens
      */

@@ -45,10 +45,7 @@ public final class Applications {
      *
      * @param date the day
      * @param season the season whose crop it feeds
-     * @param kind what kind of entry it is
-     * @param material the material's id
      * @param name the material's name; its id where it is not known
-     * @param amount how much, in words
      * @param gPerM2 grams a square metre; for mulch the new layer's weight
      * @param areaM2 the ground it was spread on, m²
      * @param plant the plant that alone got it; empty where the whole bed did

@@ -18,7 +18,6 @@ import org.oldwood.season.Season;
  * All that was ever given to one bed: feeds, lime, acidifiers and mulch, with the nutrients that they bring, and the
  * sums by season. A plain record for commands and sheets to show.
  *
- * @param bed the bed
  * @param lines what was given, oldest first
  * @param seasons the sums, oldest first; only seasons in which something counts
  */
@@ -27,7 +26,6 @@ public record BedLedger(Bed bed, List<Applications.Given> lines, List<Sum> seaso
     /**
      * What counts in one season, on the whole area of the bed; what one plant got is spread over it.
      *
-     * @param season the season
      * @param given nutrients of what was given in it, g/m²
      * @param left nutrients that the season before left, g/m²
      * @param limestone lime given, as ground limestone, g/m²

@@ -24,11 +24,9 @@ import org.oldwood.words.Words;
  * @param layer the layer of the last note; absent where none was noted
  * @param depthNow its depth on the situation's day, cm
  * @param plan the new layer
- * @param underlay what to lay under it
  * @param barrowLitres what a barrow holds, l
  * @param topUpAt share of the wanted depth at which to top up
  * @param day the day for which it was reckoned
- * @param notes what to know
  */
 public record BedMulch(
         Optional<MulchLayer> layer,
@@ -110,9 +108,7 @@ public record BedMulch(
         return ordered;
     }
 
-    /**
-     * The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one.
-     */
+    /** The first mulch kept that no crop forbids and that is not too rich; else the first allowed; else the usual one. */
     private static Mulch chosen(FeedingBooks books, Situation s, BedState bed, List<String> notes) {
         List<FeedingProfile> profiles = books.profiles(bed, s.world().crops());
         List<String> kept = lastFirst(bed, s.world().state().garden().materials());

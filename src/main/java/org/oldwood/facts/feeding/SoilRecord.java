@@ -20,9 +20,7 @@ final class SoilRecord {
     /**
      * The last measured pH.
      *
-     * @param ph the pH
      * @param date the day of the test
-     * @param freeLime whether free lime was found
      */
     public record Ph(double ph, LocalDate date, boolean freeLime) {}
 

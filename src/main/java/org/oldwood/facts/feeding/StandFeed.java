@@ -29,12 +29,8 @@ import org.oldwood.season.Season;
 /**
  * The food of one stand in one season: what it needs, what counts of that already, and of what the rest is given.
  *
- * @param crop the crop
- * @param profile what the crop asks for
  * @param school the school by which its need is reckoned
  * @param asked what the need depends on
- * @param need the need of the season
- * @param counting what counts already
  * @param choice the materials that it may get
  * @param tub whether it stands in tubs
  * @param tests when the soil was tested and how old that is; empty where it never was

@@ -12,7 +12,6 @@ import org.oldwood.store.Documents;
  *
  * @param with the tag of the material
  * @param reason why, and what to do; a full sentence
- * @param seen how it was seen
  */
 @Notes({"id", "needs"})
 record Together(String with, String reason, Seen seen) {

@@ -13,7 +13,6 @@ import org.oldwood.garden.Bed;
 /**
  * What is known of a bed's ground, whatever stands in it.
  *
- * @param bed the bed
  * @param soil its texture; the one that {@code soils.json} names where none is recorded
  * @param roof the roof that sheds onto it
  * @param remarks what was taken for granted, for people

@@ -20,7 +20,6 @@ import org.oldwood.season.Season;
 /**
  * What is known of a bed's ground and plants for its water, in one season.
  *
- * @param soil its texture
  * @param water what the account needs
  * @param plantings what stands in it, plants of one crop and age together
  * @param groundM2 ground that the plants' roots hold and that is watered, at most the bed, m²
@@ -28,7 +27,6 @@ import org.oldwood.season.Season;
  * @param each what these are: {@code bush}, {@code metre of row}, {@code m² of rooted ground}
  * @param rootDepthM mean depth of the roots, m
  * @param remarks what was taken for granted, for people
- * @param sources source keys
  */
 public record BedSoil(
         Soil soil,

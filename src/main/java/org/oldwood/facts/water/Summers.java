@@ -37,7 +37,6 @@ public final class Summers {
     /**
      * A bed over the summers.
      *
-     * @param ground its ground
      * @param water what it holds for the crop's roots
      * @param summers how it fared, in the order of the summers
      */
@@ -72,7 +71,6 @@ public final class Summers {
     /**
      * One bed's summer.
      *
-     * @param season which
      * @param daysShort days on which the plants lacked water
      * @param meanHeld mean share of the available water held
      * @param roofLitres litres that a roof shed onto the bed

@@ -25,7 +25,6 @@ import org.oldwood.words.Words;
  *
  * @param id {@code cut@2027.blackcurrant}: kind, season, and what else tells its rounds apart. It outlives changes of
  *     the day, of what is in it and of how far it has come
- * @param kind the kind of work
  * @param day the day on which to go out; of a finished one the first day on which something was done
  * @param tasks those with something left to do, bed by bed in the order of work; none where it is finished
  * @param finished those that are done or skipped

@@ -14,7 +14,6 @@ import org.oldwood.plan.Task;
 /**
  * A kind of outing.
  *
- * @param id its name in the data
  * @param title for people; {@code {crop}} stands for the crop's plural
  * @param saidBy what tells rounds of this kind apart within a season
  * @param start whether it begins with its first task; otherwise it waits until as much as can be is due

@@ -41,7 +41,6 @@ public final class Settling {
     /**
      * How much a craft wants done.
      *
-     * @param now by this task
      * @param due by this task and all that are to follow it: a second dressing is no rest of the first
      */
     public record Wanted(double now, double due) {

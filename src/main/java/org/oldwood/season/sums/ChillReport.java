@@ -42,7 +42,6 @@ public record ChillReport(LocalDate from, LocalDate to, double portions, Optiona
      * What a crop wants, and the winter by the same model.
      *
      * @param model the chill model's key
-     * @param name its name
      * @param total the chill of the winter
      * @param wants what the crop wants, in the model's unit
      */

@@ -8,7 +8,6 @@ import java.util.Optional;
  * What a person says of a weather file that does not say it itself.
  *
  * @param columns the file's names for our columns, by ours
- * @param units what its temperatures are in
  * @param dayFirst whether 03/04/2026 is in April
  */
 public record WeatherHints(Map<String, String> columns, Optional<WeatherUnits> units, Optional<Boolean> dayFirst) {

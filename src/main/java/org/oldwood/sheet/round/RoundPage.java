@@ -7,7 +7,6 @@ import java.util.Optional;
 /**
  * A page of rounds to pin up.
  *
- * @param title what the page is of
  * @param month whether it is of one month, to stand on one sheet of paper
  * @param facts the day, and how much there is to do
  * @param missed what was not done in its time, a line for each kind of work
@@ -17,7 +16,6 @@ import java.util.Optional;
  * @param cards the bushes to cut; those of the next open cuts
  * @param undrawn what is to be cut and not drawn, in words; may be empty
  * @param beds the beds from above, with what is due at each plant
- * @param buy what to have at hand
  * @param next the rounds of the month after, in words; may be empty
  */
 public record RoundPage(
@@ -53,7 +51,6 @@ public record RoundPage(
     /**
      * A round.
      *
-     * @param id its id
      * @param sign the sign of the craft of its first job
      * @param day the day to go out
      * @param until the last good day
@@ -93,9 +90,7 @@ public record RoundPage(
     /**
      * One kind of work of a round.
      *
-     * @param words what is done
      * @param how how; one sentence, or empty
-     * @param boxes what to tick
      * @param amount how much; may be empty
      */
     public record Job(String words, String how, List<Box> boxes, String amount) {}
@@ -106,9 +101,6 @@ public record RoundPage(
     /**
      * What to take from a bush, or from several that are alike.
      *
-     * @param tasks the tasks' ids
-     * @param crop the crop
-     * @param who the plants
      * @param facts where, how grown, when
      * @param wood its stems; absent where they were not counted
      * @param taken what comes out, in the task's own words

@@ -45,7 +45,6 @@ public record Wood(List<Age> ages, int each) {
     /**
      * A stroke.
      *
-     * @param drawing the name of the drawing
      * @param x where it stands, px
      */
     public record Stroke(String drawing, int x) {}

@@ -17,7 +17,6 @@ public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String
      *
      * @param finding as the journal says it: {@code big-bud}
      * @param bars whether no cutting should be taken at all; otherwise it is a warning
-     * @param words why
      */
     public record Sign(String finding, boolean bars, String words, List<String> sources, Seen seen) {}
 }

@@ -5,9 +5,6 @@ import org.oldwood.craft.cuttings.PlantYield;
 /**
  * A crop that is not known for sure: so many plants, each with the same uncertain yield (a garden's soil and hand are
  * shared by all its bushes).
- *
- * @param plants how many plants
- * @param perPlant the crop of one
  */
 public record Kilograms(Spread plants, PlantYield perPlant) {
     private static final int HALVINGS = 40;

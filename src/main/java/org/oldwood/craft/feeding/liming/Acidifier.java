@@ -8,7 +8,6 @@ import org.oldwood.crop.Figure;
  * A material that lowers the pH of a soil.
  *
  * @param id {@code sulphur}
- * @param name for people
  * @param tags what keep-apart pairs and exclusions look at
  * @param timesSulphur its weight that does the work of one weight of elemental sulphur
  * @param density kg per litre, where it was read

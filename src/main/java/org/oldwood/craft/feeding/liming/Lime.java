@@ -10,9 +10,7 @@ import org.oldwood.words.Words;
  * A liming material.
  *
  * @param id {@code ground-limestone}
- * @param name for people
  * @param tags what keep-apart pairs and exclusions look at
- * @param neutralising its neutralising value
  * @param magnesium magnesium (the element), % by weight
  * @param density kg per litre, where it was read
  * @param pack kg in a usual pack

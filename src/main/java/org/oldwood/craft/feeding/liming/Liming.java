@@ -12,12 +12,10 @@ import org.oldwood.store.Fields;
  * The published figures of liming: {@code liming.json}.
  *
  * @param factors t/ha of ground limestone per pH unit, by class of soil
- * @param factorSources source keys of the factors
  * @param gardenPh starting pH values of the American garden table
  * @param gardenTable its g/m² to reach {@code gardenTarget}, by class of soil
  * @param gardenTarget the pH it reaches
  * @param southAfrica a table of lime for one pH unit
- * @param figures the single figures by name
  * @param usualLime the lime to reckon with where the grower names none
  * @param usualAcidifier the acidifier to reckon with where the grower names none
  */

@@ -7,13 +7,11 @@ import java.util.Optional;
  * What to give to change the pH of a piece of ground, dose by dose; or why nothing is given.
  *
  * @param refused why nothing may be given; absent where something may, or where nothing is needed
- * @param material the material's id
  * @param gPerM2 the whole need of this material, g/m²
  * @param dosesGrams the doses for the whole area, g, in order; empty where nothing is needed
  * @param monthsBetween months from one dose to the next, with a new test between
  * @param lines the arithmetic, a line for each step
  * @param notes what to know and to watch
- * @param sources source keys
  */
 public record PhPlan(
         Optional<String> refused,

@@ -21,10 +21,8 @@ import org.oldwood.store.Fields;
  * @param target the pH that the table reaches
  * @param startPh the pH values of its rows; the first is the target itself, which needs nothing
  * @param lbPerAcre its columns by class of soil
- * @param sources source keys
  * @param freeLimeSources source keys of the refusal where free lime is present
  * @param perUnit another school: g/m² for one pH unit, on sand and on heavier soil
- * @param figures the single figures by name
  */
 public record SulphurTable(
         double target,

@@ -7,9 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param tmin lowest temperature, °C
  * @param tmax highest temperature, °C; not below the lowest
- * @param humidity what is known of the humidity
  * @param wind wind at 2 m, m/s, if it is known
- * @param sunshine what is known of the sunshine
  */
 public record DayWeather(double tmin, double tmax, Humidity humidity, OptionalDouble wind, Sunshine sunshine) {
     /** The world's mean wind, taken where none was measured, m/s (FAO-56, p. 63). */

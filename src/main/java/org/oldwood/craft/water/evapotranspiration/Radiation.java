@@ -45,7 +45,6 @@ public final class Radiation {
      * Net long-wave radiation lost (equation 39).
      *
      * @param ea actual vapour pressure, kPa
-     * @param solar solar radiation
      * @param clearSky solar radiation under a clear sky; 0 in the polar night
      */
     public static double netLongwave(double tmin, double tmax, double ea, double solar, double clearSky) {
