@@ -146,4 +146,18 @@ public record Crop(
     private Stream<String> files(String section) {
         return Stream.concat(Stream.of(id), like.stream()).map(crop -> "crops/%s/%s.json".formatted(crop, section));
     }
+
+    /**
+     * How far plants of one form stand apart.
+     *
+     * @param inRow from plant to plant along the row, metres
+     * @param betweenRows from row to row, metres
+     */
+    public record Spacing(Figure inRow, Figure betweenRows) {
+
+        /** Ground that one plant takes, square metres. */
+        public double areaM2() {
+            return inRow.is() * betweenRows.is();
+        }
+    }
 }

@@ -1,7 +1,9 @@
 package org.oldwood.facts;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.oldwood.garden.EntryKind;
 
 /**
  * How much of a task to do.
@@ -121,5 +123,16 @@ public record Amount(
                 otherBuys,
                 lacks,
                 noted);
+    }
+
+    /**
+     * What a journal entry would say of a piece of work that was done as planned.
+     *
+     * @param says its values as one would type them, without the plant or bed: {@code material}, {@code grams}
+     */
+    public record Noted(EntryKind kind, Map<String, String> says) {
+        public Noted {
+            says = Map.copyOf(says);
+        }
     }
 }

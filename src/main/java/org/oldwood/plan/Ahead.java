@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.oldwood.facts.Noted;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entry;
@@ -63,7 +63,7 @@ final class Ahead {
 
     private void add(Task task) {
         int number = 0;
-        for (Noted noted : Booking.of(task)) {
+        for (Amount.Noted noted : Booking.of(task)) {
             if (LASTING.contains(noted.kind())) {
                 number++;
                 add(entry(task.id() + "/" + number, task.day(), noted), task);
@@ -83,7 +83,7 @@ final class Ahead {
         return all.computeIfAbsent(id, any -> new ArrayList<>());
     }
 
-    private static Entry entry(String id, LocalDate day, Noted noted) {
+    private static Entry entry(String id, LocalDate day, Amount.Noted noted) {
         Map<String, Json> values = new LinkedHashMap<>();
         for (EntryField field : noted.kind().fields()) {
             String text = noted.says().get(field.key());

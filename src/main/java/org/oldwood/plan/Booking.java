@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Noted;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
@@ -32,7 +31,7 @@ public final class Booking {
     }
 
     /** The entries of all that is still open of a task, as planned. */
-    public static List<Noted> of(Task task) {
+    public static List<Amount.Noted> of(Task task) {
         return new Booking(task, task.settled().left(), 1).entries();
     }
 
@@ -42,7 +41,7 @@ public final class Booking {
      * @param only the plants; empty for all
      * @param amount how much in all, in the task's unit; empty for as planned
      */
-    public static List<Noted> of(Task task, Collection<String> only, Optional<Double> amount) {
+    public static List<Amount.Noted> of(Task task, Collection<String> only, Optional<Double> amount) {
         List<Share> left = task.settled().left();
         List<Share> chosen = left.stream()
                 .filter(share -> only.isEmpty() || only.contains(share.id()))
@@ -59,9 +58,9 @@ public final class Booking {
                 .anyMatch(entry -> entry.says().keySet().stream().anyMatch(SHARED::contains));
     }
 
-    private List<Noted> entries() {
-        List<Noted> all = new ArrayList<>();
-        for (Noted noted : task.amount().map(Amount::noted).orElse(List.of())) {
+    private List<Amount.Noted> entries() {
+        List<Amount.Noted> all = new ArrayList<>();
+        for (Amount.Noted noted : task.amount().map(Amount::noted).orElse(List.of())) {
             if (!task.rule().doneBy().kinds().contains(noted.kind()) || chosen.isEmpty()) {
                 continue;
             }
@@ -89,21 +88,21 @@ public final class Booking {
     }
 
     /** What is weighed is shared out by bushes; the last share takes what rounding left. */
-    private void byPlant(Noted noted, List<Noted> all) {
+    private void byPlant(Amount.Noted noted, List<Amount.Noted> all) {
         double left = bushes(task.settled().left());
         for (Share share : chosen) {
             all.add(entry(noted, "plant", share.id(), factor * share.bushes() / left));
         }
     }
 
-    private Noted entry(Noted noted, String key, String id, double part) {
+    private Amount.Noted entry(Amount.Noted noted, String key, String id, double part) {
         Map<String, String> says = new LinkedHashMap<>();
         says.put(key, id);
         noted.says().forEach((what, value) -> says.put(what, SHARED.contains(what) ? scaled(value, part) : value));
         for (Map.Entry<String, String> field : task.rule().doneBy().fields().entrySet()) {
             noted.kind().field(field.getKey()).ifPresent(known -> says.putIfAbsent(known.key(), field.getValue()));
         }
-        return new Noted(noted.kind(), says);
+        return new Amount.Noted(noted.kind(), says);
     }
 
     private static String scaled(String value, double part) {

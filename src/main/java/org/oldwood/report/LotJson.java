@@ -9,11 +9,8 @@ import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.Milestone;
-import org.oldwood.craft.cuttings.Milestones;
 import org.oldwood.craft.cuttings.NurseryBed;
-import org.oldwood.craft.cuttings.SeasonCrop;
 import org.oldwood.craft.cuttings.StrikePlan;
-import org.oldwood.craft.cuttings.Want;
 import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.facts.cuttings.LotBook;
 import org.oldwood.garden.LotState;
@@ -60,7 +57,7 @@ public final class LotJson {
     }
 
     private record Crop(String season, double share, double expectedKg, double p10Kg, double p50Kg, double p90Kg) {
-        static Crop of(SeasonCrop crop) {
+        static Crop of(Forecast.SeasonCrop crop) {
             return new Crop(
                     crop.season().label(),
                     Words.rounded(crop.share(), 3),
@@ -101,7 +98,7 @@ public final class LotJson {
                             forecast.plants().quantile(0.9)),
                     forecast.line().firstPick().label(),
                     forecast.line().fullCrop().label(),
-                    Milestones.of(forecast.line(), forecast.course()).stream()
+                    Milestone.of(forecast.line(), forecast.course()).stream()
                             .map(Step::of)
                             .toList(),
                     forecast.crops().stream().map(Crop::of).toList(),
@@ -124,7 +121,7 @@ public final class LotJson {
             Optional<LocalDate> latest,
             Optional<Double> rowM,
             Optional<Double> areaM2) {
-        public static ToStrike of(Want want, StrikePlan plan, Optional<NurseryBed> room) {
+        public static ToStrike of(StrikePlan.Want want, StrikePlan plan, Optional<NurseryBed> room) {
             return new ToStrike(
                     want.plants(),
                     want.kg().stream().boxed().findFirst(),

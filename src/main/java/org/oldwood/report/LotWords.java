@@ -9,11 +9,8 @@ import java.util.Optional;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
-import org.oldwood.craft.cuttings.LotStep;
 import org.oldwood.craft.cuttings.Method;
 import org.oldwood.craft.cuttings.Milestone;
-import org.oldwood.craft.cuttings.Milestones;
-import org.oldwood.craft.cuttings.SeasonCrop;
 import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
@@ -44,8 +41,9 @@ public final class LotWords {
      * to 10 Mar 2028 ± 21 days}.
      */
     public static String next(Forecast forecast, LocalDate day) {
-        return Milestones.of(forecast.line(), forecast.course()).stream()
-                .filter(it -> it.step() != LotStep.STRIKE && !it.to().date().isBefore(day))
+        return Milestone.of(forecast.line(), forecast.course()).stream()
+                .filter(it ->
+                        it.step() != Milestone.Step.STRIKE && !it.to().date().isBefore(day))
                 .findFirst()
                 .map(it -> next(it, day))
                 .orElse("nothing more: it bears its full crop");
@@ -68,7 +66,7 @@ public final class LotWords {
     public static List<List<String>> timeline(Forecast forecast) {
         List<List<String>> rows = new ArrayList<>();
         String last = "";
-        for (Milestone step : Milestones.of(forecast.line(), forecast.course())) {
+        for (Milestone step : Milestone.of(forecast.line(), forecast.course())) {
             String season = step.season().label();
             rows.add(List.of(season.equals(last) ? "" : season, step.step().words(), when(step)));
             last = season;
@@ -80,7 +78,7 @@ public final class LotWords {
     public static List<List<String>> crops(Forecast forecast) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("season", "share", "expected", "10 %", "50 %", "90 %"));
-        for (SeasonCrop crop : forecast.crops()) {
+        for (Forecast.SeasonCrop crop : forecast.crops()) {
             rows.add(List.of(
                     crop.season().label(),
                     Math.round(crop.share() * 100) + " %",

@@ -73,7 +73,7 @@ class YieldTest {
         for (String id : crops.ids()) {
             Crop crop = crops.get(id);
             for (String form : crop.forms()) {
-                Spacing spacing = crop.spacing(form).orElseThrow();
+                Crop.Spacing spacing = crop.spacing(form).orElseThrow();
                 assertThat(spacing.inRow().is())
                         .isLessThanOrEqualTo(spacing.betweenRows().is());
                 assertThat(spacing.areaM2()).as(id + " " + form).isBetween(0.5, 5.5);

@@ -18,7 +18,7 @@ import org.oldwood.craft.feeding.Budget;
 import org.oldwood.craft.feeding.Feed;
 import org.oldwood.craft.feeding.Nutrient;
 import org.oldwood.craft.feeding.Nutrients;
-import org.oldwood.facts.Noted;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -167,7 +167,7 @@ class BedYearLawsTest {
     }
 
     /** Notes an entry, and adds up by the label what it brings the bed. */
-    private void note(SmallGarden garden, LocalDate day, Noted noted) {
+    private void note(SmallGarden garden, LocalDate day, Amount.Noted noted) {
         StringBuilder says = new StringBuilder("'%s'".formatted(noted.kind().key()));
         noted.says()
                 .forEach((key, value) -> says.append(

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.oldwood.facts.Noted;
+import org.oldwood.facts.Amount;
 import org.oldwood.garden.EntryKind;
 
 /** What a task comes to in the journal where it is done. */
@@ -24,7 +24,7 @@ class BookingTest {
         return garden.plan("2027-03-12").find(FEED).orElseThrow();
     }
 
-    private static double grams(List<Noted> entries) {
+    private static double grams(List<Amount.Noted> entries) {
         return entries.stream()
                 .mapToDouble(noted -> Double.parseDouble(noted.says().get("grams")))
                 .sum();
@@ -49,7 +49,7 @@ class BookingTest {
     void beside_another_crop_each_plant_gets_its_share_by_bushes() {
         Task task = feed(garden().note("2018-11-15", "'planted','plant':'g-1','crop':'gooseberry','bed':'a'"));
 
-        List<Noted> entries = Booking.of(task);
+        List<Amount.Noted> entries = Booking.of(task);
         assertThat(entries).extracting(noted -> noted.says().get("plant")).containsExactly("bc-1", "bc-2");
         assertThat(grams(entries.subList(0, 1))).isCloseTo(3 * grams(entries.subList(1, 2)), within(0.1));
         assertThat(grams(entries)).isCloseTo(task.amount().orElseThrow().value(), within(0.1));

@@ -18,7 +18,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Noted;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
@@ -167,7 +166,7 @@ class GrowersYearTest {
 
     private static void note(SmallGarden garden, Task task, LocalDate day, boolean byEntry) {
         LocalDate from = task.window().first().isAfter(day) ? task.window().first() : day;
-        List<Noted> booked = Booking.of(task);
+        List<Amount.Noted> booked = Booking.of(task);
         if (!byEntry || booked.isEmpty()) {
             garden.note(from.toString(), "'done','task':'%s'".formatted(task.id()));
         }
@@ -213,7 +212,7 @@ class GrowersYearTest {
                 .toList();
     }
 
-    static String line(Noted noted) {
+    static String line(Amount.Noted noted) {
         StringBuilder line = new StringBuilder("'" + noted.kind().key() + "'");
         for (EntryField field : noted.kind().fields()) {
             String value = noted.says().get(field.key());

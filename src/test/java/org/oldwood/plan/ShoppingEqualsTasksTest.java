@@ -13,7 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.oldwood.facts.Noted;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.feeding.FeedingBooks;
 import org.oldwood.facts.record.AllCrafts;
@@ -40,7 +40,7 @@ class ShoppingEqualsTasksTest {
         Map<String, Double> noted = new TreeMap<>();
         for (Task task : plan.tasks()) {
             if (task.state() == Task.State.OPEN) {
-                for (Noted entry : Booking.of(task)) {
+                for (Amount.Noted entry : Booking.of(task)) {
                     if (entry.says().containsKey("grams")) {
                         noted.merge(
                                 entry.says().get("material"),

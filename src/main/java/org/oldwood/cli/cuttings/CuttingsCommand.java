@@ -13,7 +13,6 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.StrikePlan;
-import org.oldwood.craft.cuttings.Want;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.cuttings.LotBook;
@@ -178,7 +177,7 @@ public final class CuttingsCommand extends GardenCommand {
         }
         CuttingsGround ground = ground(today());
         Season season = season(ground.setting().hemisphere());
-        Want wanted = new Want(
+        StrikePlan.Want wanted = new StrikePlan.Want(
                 want.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 wantKg.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 season,

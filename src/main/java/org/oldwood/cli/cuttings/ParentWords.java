@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.crop.Crop;
-import org.oldwood.facts.cuttings.ParentBush;
 import org.oldwood.facts.cuttings.ParentStock;
 
 /** Words what a garden's own bushes can give in cuttings, and what speaks against each. */
@@ -24,10 +23,10 @@ final class ParentWords {
         needed.ifPresent(number -> lines.add(enough(stock, number)));
         stock.forTwo().ifPresent(lines::add);
         Map<String, List<String>> told = new LinkedHashMap<>();
-        for (ParentBush bush : stock.bushes()) {
+        for (ParentStock.ParentBush bush : stock.bushes()) {
             tell(told, bush.fit() ? bush.words() : "not fit as a parent", bush);
         }
-        for (ParentBush bush : stock.bushes()) {
+        for (ParentStock.ParentBush bush : stock.bushes()) {
             bush.warnings().forEach(warning -> tell(told, warning, bush));
         }
         told.forEach((words, plants) -> lines.add(String.join(", ", plants) + ": " + words));
@@ -35,7 +34,7 @@ final class ParentWords {
     }
 
     /** What holds of several bushes is said once. */
-    private static void tell(Map<String, List<String>> told, String words, ParentBush bush) {
+    private static void tell(Map<String, List<String>> told, String words, ParentStock.ParentBush bush) {
         told.computeIfAbsent(words, any -> new ArrayList<>()).add(bush.plant());
     }
 
@@ -68,7 +67,7 @@ final class ParentWords {
     }
 
     private record OneBush(String plant, boolean fit, OptionalInt cuttings, String words, List<String> warnings) {
-        static OneBush of(ParentBush bush) {
+        static OneBush of(ParentStock.ParentBush bush) {
             return new OneBush(bush.plant(), bush.fit(), bush.cuttings(), bush.words(), bush.warnings());
         }
     }

@@ -10,7 +10,6 @@ import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.NurseryBed;
 import org.oldwood.craft.cuttings.StrikePlan;
-import org.oldwood.craft.cuttings.Want;
 import org.oldwood.facts.cuttings.ParentStock;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.report.LotJson;
@@ -23,9 +22,13 @@ import org.oldwood.report.LotJson;
  * @param ground what it was made from
  */
 record PlanPage(
-        Want want, StrikePlan plan, Optional<NurseryBed> room, Optional<ParentStock> parents, CuttingsGround ground) {
+        StrikePlan.Want want,
+        StrikePlan plan,
+        Optional<NurseryBed> room,
+        Optional<ParentStock> parents,
+        CuttingsGround ground) {
 
-    static PlanPage of(Want want, CuttingsGround ground) {
+    static PlanPage of(StrikePlan.Want want, CuttingsGround ground) {
         StrikePlan plan = StrikePlan.of(want, ground.course(), ground.survival(), ground.setting());
         Optional<NurseryBed> room = plan.number().isPresent()
                 ? NurseryBed.of(

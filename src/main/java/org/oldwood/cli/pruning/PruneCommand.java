@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.FormPruning;
-import org.oldwood.craft.pruning.Labour;
 import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StemClass;
@@ -123,7 +122,7 @@ public final class PruneCommand extends GardenCommand {
                 stems.isPresent() ? Optional.empty() : Optional.of("keep its branches; cut the side shoots"),
                 ageing ? List.of(PruneSheet.ageing(of, grown)) : List.of(),
                 ageing,
-                grown.labour().of("winter").map(it -> Labour.minutes(it, bush.metres())),
+                grown.labour().of("winter").map(it -> FormPruning.Labour.minutes(it, bush.metres())),
                 futures(grown.newShoots(), new TreeMap<>(), List.of()));
     }
 

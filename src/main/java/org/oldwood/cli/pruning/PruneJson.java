@@ -12,7 +12,6 @@ import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.StagedRenovation;
 import org.oldwood.craft.pruning.Step;
-import org.oldwood.craft.pruning.Taken;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.report.LedgerJson;
@@ -85,7 +84,7 @@ record PruneJson(Stream<OnePlant> plants) {
     }
 
     private record Out(String age, int number, String why) {
-        static Out of(Cut cut, Taken taken) {
+        static Out of(Cut cut, Cut.Taken taken) {
             return new Out(cut.before().label(taken.age()), taken.number(), CutWords.why(taken.why()));
         }
     }

@@ -13,7 +13,6 @@ import org.oldwood.craft.pruning.Pruning;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
-import org.oldwood.craft.pruning.WoodLook;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.crop.Range;
@@ -95,7 +94,7 @@ record PruneSheet(
             CutWords.remarks(cut).forEach(remark -> out.paragraph(2, remark));
         }
         notes.forEach(note -> out.paragraph(2, note));
-        for (WoodLook look : pruning.looks()) {
+        for (Pruning.WoodLook look : pruning.looks()) {
             out.hanging(
                     "  " + sentence(look.of()) + " wood: ",
                     4,

@@ -15,7 +15,6 @@ import org.oldwood.cli.record.Stock.Planting;
 import org.oldwood.cli.record.WishesAsked.Answers;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
-import org.oldwood.crop.Spacing;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryWriter;
 import org.oldwood.garden.GardenFolder;
@@ -62,7 +61,7 @@ final class NewGarden {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         for (Planting planting : plantings) {
             Crop crop = crops.get(planting.crop());
-            Spacing spacing = spacing(crop, planting);
+            Crop.Spacing spacing = spacing(crop, planting);
             double ground = planting.lengthM()
                     .map(length -> spacing.areaM2() * length / spacing.inRow().is())
                     .orElse(spacing.areaM2() * planting.number());
@@ -91,7 +90,7 @@ final class NewGarden {
         return taken ? nextId(crop, numbers, plantings) : id;
     }
 
-    private static Spacing spacing(Crop crop, Planting planting) {
+    private static Crop.Spacing spacing(Crop crop, Planting planting) {
         String form = planting.form().orElse(crop.form());
         return crop.spacing(form)
                 .or(() -> crop.forms().stream()
@@ -100,11 +99,11 @@ final class NewGarden {
                 .orElseThrow(() -> new IllegalStateException(crop.id() + " has no spacing"));
     }
 
-    private static double length(Planting planting, Spacing spacing) {
+    private static double length(Planting planting, Crop.Spacing spacing) {
         return planting.lengthM().orElse(planting.number() * spacing.inRow().is());
     }
 
-    private void note(Planting planting, String id, LocalDate planted, Spacing spacing) {
+    private void note(Planting planting, String id, LocalDate planted, Crop.Spacing spacing) {
         Map<String, Json> values = new LinkedHashMap<>();
         values.put("plant", text(id));
         values.put("crop", text(planting.crop()));

@@ -17,7 +17,6 @@ import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Noted;
 import org.oldwood.facts.Subject;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
@@ -268,7 +267,7 @@ public final class Ticking {
                     "how much of " + task.id() + " was done cannot be said by one amount; note it: oldwood note "
                             + Booking.of(task).get(0).kind().key());
         }
-        for (Noted noted : Booking.of(task, only, tick.amount())) {
+        for (Amount.Noted noted : Booking.of(task, only, tick.amount())) {
             Map<String, Json> values = new LinkedHashMap<>();
             for (EntryField field : noted.kind().fields()) {
                 Optional.ofNullable(noted.says().get(field.key()))

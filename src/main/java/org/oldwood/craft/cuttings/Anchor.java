@@ -19,7 +19,7 @@ record Anchor(
         @Key(least = -200, most = 400, otherwise = 0) int plusDays) {
 
     /** The day, with its ±, for a lot struck on {@code struck} whose seasons are {@code growth}. */
-    LikelyDay day(LocalDate struck, Growth growth, int laterSeasons) {
+    LikelyDay day(LocalDate struck, Timeline.Growth growth, int laterSeasons) {
         return stage.map(
                         s -> LikelyDay.of(growth.date(season + laterSeasons, s)).plusDays(plusDays))
                 .orElseGet(() -> new LikelyDay(struck.plusDays(plusDays), 0, "days after striking"));

@@ -1,7 +1,10 @@
 package org.oldwood.craft.cuttings;
 
+import java.util.List;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Range;
+import org.oldwood.crop.Yield;
 
 /**
  * What is chosen for a lot: how it is raised, what is cut at planting, what the plants then bear.
@@ -46,5 +49,65 @@ public record Course(Method method, PlantingOut.Cut cut, CropCourse crop) {
 
     private int ahead() {
         return (int) Math.round(cut.seasonsAhead().is());
+    }
+
+    /**
+     * How much a plant bears in each season after planting.
+     *
+     * @param percent percent of a full crop in season 1 (the first it grows where it is to stay), 2 and so on; the last
+     *     holds for all that follow
+     * @param perPlant the full crop of one plant, kg
+     */
+    public record CropCourse(List<Double> percent, Range perPlant, String words, List<String> sources) {
+        public CropCourse {
+            percent = List.copyOf(percent);
+            sources = List.copyOf(sources);
+            if (percent.isEmpty()) {
+                throw new IllegalArgumentException("a course needs the percentage of one season");
+            }
+        }
+
+        /** The course of a crop grown in that form; empty where the crop has no yields for it. */
+        public static Optional<CropCourse> of(Crop crop, String form) {
+            Optional<Yield> yield = Yield.read(crop);
+            return yield.flatMap(all -> all.series(form)).flatMap(series -> perPlant(crop, yield.get(), form)
+                    .map(kg -> new CropCourse(series.percent(), kg, series.words(), series.sources())));
+        }
+
+        /** A yield per metre of row is shared out by the distance of the plants. */
+        private static Optional<Range> perPlant(Crop crop, Yield yield, String form) {
+            return Optional.ofNullable(yield.mature().get(form))
+                    .map(figure -> Range.of(figure).times(figure.unit().equals("kg/m") ? inRowM(crop, form) : 1));
+        }
+
+        private static double inRowM(Crop crop, String form) {
+            return crop.spacing(form)
+                    .map(Crop.Spacing::inRow)
+                    .map(figure -> figure.is())
+                    .orElse(1.0);
+        }
+
+        /** The share of a full crop, from 0 to 1, in a season after planting, the first being 1. */
+        public double share(int season) {
+            return season < 1 ? 0 : percent.get(Math.min(season, percent.size()) - 1) / 100;
+        }
+
+        /** The first season after planting in which anything is borne. */
+        public int firstPick() {
+            int season = 1;
+            while (share(season) == 0 && season < percent.size()) {
+                season++;
+            }
+            return season;
+        }
+
+        /** The first season after planting that bears as much as the last of the series. */
+        public int fullCrop() {
+            int season = 1;
+            while (share(season) < share(percent.size())) {
+                season++;
+            }
+            return season;
+        }
     }
 }

@@ -1,5 +1,7 @@
 package org.oldwood.craft.cuttings;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.oldwood.craft.cuttings.survival.Kilograms;
@@ -7,6 +9,7 @@ import org.oldwood.craft.cuttings.survival.Phase;
 import org.oldwood.craft.cuttings.survival.Spread;
 import org.oldwood.craft.cuttings.survival.Survival;
 import org.oldwood.craft.cuttings.survival.SurvivalChain;
+import org.oldwood.crop.Stage;
 import org.oldwood.season.Season;
 
 /**
@@ -20,12 +23,12 @@ import org.oldwood.season.Season;
  * @param kg one season's full crop of them; its tenths are worked out when asked for
  */
 public record Forecast(
-        Timeline line, int alive, LotPosition position, Spread rooted, Spread plants, Kilograms kg, Course course) {
+        Timeline line, int alive, Position position, Spread rooted, Spread plants, Kilograms kg, Course course) {
 
     /** The forecast of a lot, by the survival of its crop and method. */
     public static Forecast of(LotCounts lot, Course course, Survival survival, Setting setting) {
         Timeline line = Timeline.of(lot, course, setting);
-        LotPosition position = LotPosition.of(lot, line);
+        Position position = Position.of(lot, line);
         Spread plants = survival.from(position.phase(), position.fraction()).from(lot.alive());
         return new Forecast(
                 line,
@@ -37,7 +40,7 @@ public record Forecast(
                 course);
     }
 
-    private static Spread rooted(LotCounts lot, Survival survival, LotPosition position) {
+    private static Spread rooted(LotCounts lot, Survival survival, Position position) {
         SurvivalChain rest = new SurvivalChain(
                 position.phase() == Phase.ROOTING
                         ? List.of(survival.rate(Phase.ROOTING).late(position.fraction()))
@@ -79,5 +82,55 @@ public record Forecast(
             crops.add(crop(season, full));
         }
         return List.copyOf(crops);
+    }
+
+    /**
+     * What a lot is expected to bear in one season.
+     *
+     * @param share of a full crop, 0 to 1
+     * @param expectedKg kg, by the default yield
+     * @param lowKg kg; one lot in ten bears less
+     * @param middleKg kg; half bear less
+     * @param highKg kg; one lot in ten bears more
+     */
+    public record SeasonCrop(
+            Season season, double share, double expectedKg, double lowKg, double middleKg, double highKg) {}
+
+    /**
+     * How far a lot has come: the phase it is in, and the fraction of that phase that is over.
+     *
+     * @param fraction from 0 to 1
+     */
+    public record Position(Phase phase, double fraction) {
+
+        /** Where a lot stood when it was last counted. */
+        static Position of(LotCounts lot, Timeline line) {
+            LocalDate day = lot.countedOn();
+            if (lot.plantedOutOn().isPresent()) {
+                LocalDate end = line.growth()
+                        .stages()
+                        .date(line.inPlace(), Stage.LEAF_FALL_BEGINS)
+                        .date();
+                return new Position(
+                        Phase.PLANTING_OUT, fraction(lot.plantedOutOn().get(), day, end));
+            }
+            if (lot.liftedOn().isPresent()) {
+                return new Position(Phase.PLANTING_OUT, 0);
+            }
+            if (day.isBefore(line.rooted().date())) {
+                return new Position(
+                        Phase.ROOTING,
+                        fraction(line.tells().date(), day, line.rooted().date()));
+            }
+            return new Position(
+                    Phase.NURSERY,
+                    fraction(line.rooted().date(), day, line.liftFrom().date()));
+        }
+
+        private static double fraction(LocalDate start, LocalDate day, LocalDate end) {
+            double whole = ChronoUnit.DAYS.between(start, end);
+            double over = ChronoUnit.DAYS.between(start, day);
+            return whole <= 0 ? (over >= 0 ? 1 : 0) : Math.max(0, Math.min(1, over / whole));
+        }
     }
 }

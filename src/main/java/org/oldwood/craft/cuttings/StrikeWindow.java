@@ -18,7 +18,7 @@ public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List
 
     /** The window for a first growing season. */
     public static StrikeWindow of(Course course, Setting setting, Season first) {
-        Growth growth = new Growth(first, setting.stages());
+        Timeline.Growth growth = new Timeline.Growth(first, setting.stages());
         Method.Window window = course.method().window();
         LocalDate struck = first.start();
         return new StrikeWindow(

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.oldwood.crop.Stage;
 import org.oldwood.season.Season;
+import org.oldwood.season.StageDate;
 
 /**
  * The days of one lot, told by stages of growth: they move with the place, the half of the earth and what was seen in
@@ -36,7 +37,7 @@ public record Timeline(
         Season fullCrop) {
 
     public static Timeline of(LotCounts lot, Course course, Setting setting) {
-        StageDates stages = setting.stages();
+        Setting.StageDates stages = setting.stages();
         Growth growth = growth(lot.struckOn(), course.method(), setting.season(lot.struckOn()), stages);
         Method method = course.method();
         Days days = new Days(lot.struckOn(), growth);
@@ -82,7 +83,7 @@ public record Timeline(
     }
 
     /** The season whose window lies nearest to the strike, among those in which the lot can still root after it. */
-    private static Growth growth(LocalDate struck, Method method, Season around, StageDates stages) {
+    private static Growth growth(LocalDate struck, Method method, Season around, Setting.StageDates stages) {
         Growth best = new Growth(around.plus(2), stages);
         for (int season = 1; season >= -1; season--) {
             Growth growth = new Growth(around.plus(season), stages);
@@ -103,7 +104,7 @@ public record Timeline(
     }
 
     /** The first season whose buds burst after the day. */
-    private static Season firstSeasonAfter(LocalDate day, Season from, StageDates stages) {
+    private static Season firstSeasonAfter(LocalDate day, Season from, Setting.StageDates stages) {
         Season season = from;
         while (!stages.date(season, Stage.BUD_BURST).date().isAfter(day)) {
             season = season.plus(1);
@@ -145,5 +146,17 @@ public record Timeline(
     /** The seasons since planting in {@code season}: 1 in the first. */
     public int seasonInPlace(Season season) {
         return season.year() - inPlace.year() + 1;
+    }
+
+    /**
+     * The growing seasons of a lot, counted from its first.
+     *
+     * @param first the season in which it first grows leaves of its own
+     */
+    record Growth(Season first, Setting.StageDates stages) {
+
+        StageDate date(int season, Stage stage) {
+            return stages.date(first.plus(season), stage);
+        }
     }
 }

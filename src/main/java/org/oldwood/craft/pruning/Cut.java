@@ -167,4 +167,12 @@ public record Cut(
             return new Cut(life, before, List.copyOf(taken), left, heldBack, youngToLeave, remarks, staged);
         }
     }
+
+    /**
+     * Stems of one age that come out for one reason.
+     *
+     * @param age the class, as in the count
+     * @param number at least 1
+     */
+    public record Taken(int age, int number, Why why) {}
 }

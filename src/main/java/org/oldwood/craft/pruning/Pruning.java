@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oldwood.crop.Crop;
+import org.oldwood.crop.Key;
 import org.oldwood.crop.RecordReader;
+import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
 /**
@@ -36,4 +38,12 @@ public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
     public List<WoodLook> looks(String of) {
         return looks.stream().filter(look -> look.of().equals(of)).toList();
     }
+
+    /**
+     * How wood of one kind looks.
+     *
+     * @param of {@code spent}, {@code bearing} or {@code new}
+     */
+    public record WoodLook(
+            @Key(words = {"spent", "bearing", "new"}) String of, String words, List<String> sources, Seen seen) {}
 }

@@ -13,7 +13,6 @@ import org.oldwood.craft.cuttings.LotCounts;
 import org.oldwood.craft.cuttings.PastLot;
 import org.oldwood.craft.cuttings.Propagation;
 import org.oldwood.craft.cuttings.Setting;
-import org.oldwood.craft.cuttings.StageDates;
 import org.oldwood.craft.cuttings.StrikePlan;
 import org.oldwood.craft.cuttings.StrikeWindow;
 import org.oldwood.craft.cuttings.Timeline;
@@ -68,7 +67,7 @@ public final class LotBook {
         return settings.computeIfAbsent(cropId, id -> {
             Crop crop = crops.get(id);
             Map<Season, Map<Stage, StageDate>> known = new HashMap<>();
-            StageDates dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
+            Setting.StageDates dates = (season, stage) -> known.computeIfAbsent(season, any -> new HashMap<>())
                     .computeIfAbsent(stage, any -> stages.date(crop, season, stage));
             return new Setting(state.garden().hemisphere(), dates, state.date());
         });

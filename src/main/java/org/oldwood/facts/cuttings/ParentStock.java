@@ -11,7 +11,6 @@ import org.oldwood.craft.cuttings.parent.ParentHealth;
 import org.oldwood.craft.cuttings.parent.ParentWood;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Cut;
-import org.oldwood.craft.pruning.Taken;
 import org.oldwood.craft.pruning.Why;
 import org.oldwood.facts.pruning.PruningCase;
 import org.oldwood.garden.Entries;
@@ -174,7 +173,7 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
         Cut cut = one.cut();
         int each = cut.taken().stream()
                 .filter(taken -> taken.age() == 1 && taken.why() == Why.CROWDED)
-                .mapToInt(Taken::number)
+                .mapToInt(Cut.Taken::number)
                 .sum();
         int number = each * plant.plant().bushes();
         String pruned = Entries.last(plant.entries(), EntryKind.PRUNED)
@@ -186,5 +185,20 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
                 number,
                 "%s of %s one-year shoots come out in this winter's cut; the others are its next stems%s"
                         .formatted(number, cut.before().at(1) * plant.plant().bushes(), pruned));
+    }
+
+    /**
+     * A bush of the garden as a parent of cuttings.
+     *
+     * @param fit false where its health bars it
+     * @param warnings what speaks against it, one sentence each
+     * @param cuttings cuttings that its wood gives beside what the bush needs itself; empty where that is not known; 0
+     *     where the bush is not fit
+     * @param words how that number came about, or what to note so that it is known
+     */
+    public record ParentBush(String plant, boolean fit, List<String> warnings, OptionalInt cuttings, String words) {
+        public ParentBush {
+            warnings = List.copyOf(warnings);
+        }
     }
 }

@@ -20,7 +20,6 @@ import org.oldwood.crop.Stage;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
-import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.facts.Subject;
@@ -154,7 +153,7 @@ public final class FeedAdvisor extends Advisor {
                 .withBuys(
                         plan.parts().stream().map(part -> purchase(books, part)).toList())
                 .withNoted(plan.parts().stream()
-                        .map(part -> new Noted(
+                        .map(part -> new Amount.Noted(
                                 EntryKind.FED,
                                 Map.of("material", part.feed().id(), "grams", Words.fixed(part.amount(), 1))))
                         .toList()));

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.oldwood.craft.feeding.NeedCase;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Crops;
-import org.oldwood.crop.Spacing;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Plant;
 import org.oldwood.garden.PlantState;
@@ -45,10 +44,10 @@ final class Grounds {
 
     private static double room(Plant plant, Crops crops) {
         Crop crop = crops.get(plant.crop());
-        Optional<Spacing> spacing = crop.spacing(plant.form());
+        Optional<Crop.Spacing> spacing = crop.spacing(plant.form());
         return plant.lengthM().isPresent()
                 ? plant.lengthM().getAsDouble()
                         * spacing.map(each -> each.betweenRows().is()).orElse(1.0)
-                : plant.bushes() * spacing.map(Spacing::areaM2).orElse(1.0);
+                : plant.bushes() * spacing.map(Crop.Spacing::areaM2).orElse(1.0);
     }
 }

@@ -10,7 +10,6 @@ import org.oldwood.crop.Figure;
 import org.oldwood.facts.Advisor;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Fact;
-import org.oldwood.facts.Noted;
 import org.oldwood.facts.Purchase;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.EntryKind;
@@ -79,8 +78,8 @@ public final class MulchAdvisor extends Advisor {
     }
 
     /** As deep as it lies once laid: what is there, and the new layer as it settles. */
-    private static Noted noted(BedMulch mulch) {
-        return new Noted(
+    private static Amount.Noted noted(BedMulch mulch) {
+        return new Amount.Noted(
                 EntryKind.MULCHED,
                 Map.of(
                         "material",

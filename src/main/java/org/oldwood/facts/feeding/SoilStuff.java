@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.oldwood.craft.feeding.liming.Acidifier;
 import org.oldwood.craft.feeding.liming.Lime;
 import org.oldwood.crop.Figure;
-import org.oldwood.facts.Noted;
+import org.oldwood.facts.Amount;
 import org.oldwood.facts.Purchase;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.words.Words;
@@ -35,8 +35,8 @@ public record SoilStuff(
         return kind == EntryKind.LIMED ? "lime" : "acidify";
     }
 
-    Noted noted(double grams) {
-        return new Noted(kind, Map.of("material", id, "grams", Words.amount(grams)));
+    Amount.Noted noted(double grams) {
+        return new Amount.Noted(kind, Map.of("material", id, "grams", Words.amount(grams)));
     }
 
     Purchase purchase(double grams) {

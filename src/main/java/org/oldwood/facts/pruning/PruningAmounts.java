@@ -16,7 +16,6 @@ import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Step;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Noted;
 import org.oldwood.garden.EntryKind;
 
 /** Words a plant's cut as the amount of a task. */
@@ -63,13 +62,13 @@ final class PruningAmounts {
     }
 
     /** The stems that come out by age; none where none do. */
-    private static List<Noted> noted(Cut cut) {
+    private static List<Amount.Noted> noted(Cut cut) {
         Map<String, Integer> byAge = new TreeMap<>();
         cut.taken().forEach(one -> byAge.merge(cut.before().label(one.age()), one.number(), Integer::sum));
         String stems = byAge.entrySet().stream()
                 .map(each -> each.getKey() + "=" + each.getValue())
                 .collect(Collectors.joining(","));
-        return List.of(new Noted(EntryKind.PRUNED, byAge.isEmpty() ? Map.of() : Map.of("stems", stems)));
+        return List.of(new Amount.Noted(EntryKind.PRUNED, byAge.isEmpty() ? Map.of() : Map.of("stems", stems)));
     }
 
     private Optional<String> schedule(Bush bush) {
@@ -89,7 +88,7 @@ final class PruningAmounts {
         lines.addAll(looks());
         return amount(cut, time, one.toLeave(), one.form().counted() + " to leave", one.toDo(), lines)
                 .withLines(lines(lines, cut, time))
-                .withNoted(List.of(new Noted(EntryKind.PRUNED, Map.of())));
+                .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, Map.of())));
     }
 
     private Amount kept(Cut cut, String time) {
@@ -105,7 +104,7 @@ final class PruningAmounts {
         Map<String, String> stems = canes && value > 0 ? Map.of("stems", "2=" + (int) value) : Map.of();
         return amount(cut, time, value, unit, said, List.of())
                 .withLines(lines(List.of(), cut, time))
-                .withNoted(List.of(new Noted(EntryKind.PRUNED, stems)));
+                .withNoted(List.of(new Amount.Noted(EntryKind.PRUNED, stems)));
     }
 
     private List<String> looks() {

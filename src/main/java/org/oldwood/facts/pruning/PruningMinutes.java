@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oldwood.craft.pruning.FormPruning;
-import org.oldwood.craft.pruning.Labour;
 import org.oldwood.crop.Crop;
 import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryKind;
@@ -112,7 +111,7 @@ public final class PruningMinutes {
         }
         return form.labour()
                 .of(time)
-                .map(figure -> Labour.minutes(figure, PruningCase.metres(plant, crop)))
+                .map(figure -> FormPruning.Labour.minutes(figure, PruningCase.metres(plant, crop)))
                 .map(each -> each * (plant.plant().lengthM().isPresent() ? 1 : bushes(plant)));
     }
 

@@ -13,7 +13,6 @@ import org.oldwood.craft.water.WaterFigures;
 import org.oldwood.crop.Crop;
 import org.oldwood.crop.Figure;
 import org.oldwood.facts.Amount;
-import org.oldwood.facts.Noted;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.EntryKind;
@@ -162,9 +161,9 @@ public final class WaterDoses {
                 .withNoted(noted(litres));
     }
 
-    private static List<Noted> noted(double litres) {
+    private static List<Amount.Noted> noted(double litres) {
         long whole = Math.max(1, Math.round(litres));
-        return List.of(new Noted(EntryKind.WATERED, Map.of("litres", Long.toString(whole))));
+        return List.of(new Amount.Noted(EntryKind.WATERED, Map.of("litres", Long.toString(whole))));
     }
 
     private static String litres(double litres) {

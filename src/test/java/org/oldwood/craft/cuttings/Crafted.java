@@ -22,7 +22,7 @@ public final class Crafted {
         return Propagation.of(CROPS.get(crop)).orElseThrow();
     }
 
-    public static StageDates stages(String crop) {
+    public static Setting.StageDates stages(String crop) {
         Crop profile = CROPS.get(crop);
         return (season, stage) -> CALENDAR.date(profile, season, stage);
     }
@@ -45,7 +45,7 @@ public final class Crafted {
         return new Course(
                 all.method(method, form).orElseThrow(),
                 chosen,
-                CropCourse.of(CROPS.get(crop), form).orElseThrow());
+                Course.CropCourse.of(CROPS.get(crop), form).orElseThrow());
     }
 
     public static LotCounts lot(int number, String on) {

@@ -26,7 +26,9 @@ class PropagationTest {
         for (String form : Crafted.CROPS.get(crop).forms()) {
             assertThat(all.methodFor(form)).as(form).isPresent();
             assertThat(all.plantingOut().cutsFor(form)).as(form).isNotEmpty();
-            assertThat(CropCourse.of(Crafted.CROPS.get(crop), form)).as(form).isPresent();
+            assertThat(Course.CropCourse.of(Crafted.CROPS.get(crop), form))
+                    .as(form)
+                    .isPresent();
         }
     }
 

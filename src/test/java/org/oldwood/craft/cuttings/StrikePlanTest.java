@@ -25,14 +25,14 @@ class StrikePlanTest {
     private static final Course COURSE = Crafted.course("blackcurrant", "stool", "hardwood", "hard");
     private static final Survival SURVIVAL = Crafted.survival(COURSE);
 
-    private static StrikePlan plan(Want want, String asOf) {
+    private static StrikePlan plan(StrikePlan.Want want, String asOf) {
         return StrikePlan.of(want, COURSE, SURVIVAL, Crafted.north("blackcurrant", asOf));
     }
 
     @Property(tries = 40)
     void backwards_then_forwards_meets_the_wanted_sureness(
             @ForAll @IntRange(min = 1, max = 40) int wanted, @ForAll @DoubleRange(min = 0.5, max = 0.97) double sure) {
-        StrikePlan plan = plan(Want.plants(wanted, Crafted.north(2030), sure), "2026-10-01");
+        StrikePlan plan = plan(StrikePlan.Want.plants(wanted, Crafted.north(2030), sure), "2026-10-01");
 
         int number = plan.number().orElseThrow();
         Forecast forward = forward(number, plan);
@@ -47,7 +47,7 @@ class StrikePlanTest {
             @ForAll @DoubleRange(min = 0.5, max = 40) double kg,
             @ForAll @DoubleRange(min = 0.5, max = 0.9) double sure) {
         Season by = Crafted.north(2030);
-        StrikePlan plan = plan(Want.kilograms(kg, by, sure), "2026-10-01");
+        StrikePlan plan = plan(StrikePlan.Want.kilograms(kg, by, sure), "2026-10-01");
 
         Forecast forward = forward(plan.number().orElseThrow(), plan);
         double below = 1 - sure;
@@ -76,7 +76,7 @@ class StrikePlanTest {
         "2028-03-11, 2031, 2029-03-10"
     })
     void the_latest_strike_date_is_the_end_of_the_last_window_that_bears(String asOf, int by, String latest) {
-        StrikePlan plan = plan(Want.plants(10, Crafted.north(by), 0.9), asOf);
+        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(by), 0.9), asOf);
 
         assertThat(plan.latest().orElseThrow().date()).isEqualTo(LocalDate.parse(latest));
         assertThat(plan.isTooLate()).isFalse();
@@ -84,7 +84,7 @@ class StrikePlanTest {
 
     @Test
     void too_late_says_the_earliest_season() {
-        StrikePlan plan = plan(Want.plants(10, Crafted.north(2030), 0.9), "2028-03-11");
+        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(2030), 0.9), "2028-03-11");
 
         assertThat(plan.isTooLate()).isTrue();
         assertThat(plan.number()).isEmpty();
@@ -94,7 +94,7 @@ class StrikePlanTest {
 
     @Test
     void an_open_window_means_now() {
-        StrikePlan plan = plan(Want.plants(10, Crafted.north(2030), 0.9), "2027-01-15");
+        StrikePlan plan = plan(StrikePlan.Want.plants(10, Crafted.north(2030), 0.9), "2027-01-15");
 
         assertThat(plan.strikeFrom().date()).isEqualTo(LocalDate.parse("2027-01-15"));
         assertThat(plan.strikeBy().date()).isEqualTo(LocalDate.parse("2027-03-10"));
@@ -104,8 +104,8 @@ class StrikePlanTest {
     void in_the_south_the_season_wanted_is_a_summer_over_new_year() {
         Season by = new Season(2030, Hemisphere.SOUTH);
 
-        StrikePlan plan =
-                StrikePlan.of(Want.plants(10, by, 0.9), COURSE, SURVIVAL, Crafted.south("blackcurrant", "2026-06-01"));
+        StrikePlan plan = StrikePlan.of(
+                StrikePlan.Want.plants(10, by, 0.9), COURSE, SURVIVAL, Crafted.south("blackcurrant", "2026-06-01"));
 
         assertThat(by.label()).isEqualTo("2029-30");
         assertThat(plan.earliest().label()).isEqualTo("2028-29");
@@ -128,7 +128,7 @@ class StrikePlanTest {
     @Test
     void what_no_sensible_number_gives_is_not_promised() {
         Course gooseberry = Crafted.course("gooseberry", "leg", "disbudded");
-        Want want = Want.plants(400, Crafted.north(2032), 0.99);
+        StrikePlan.Want want = StrikePlan.Want.plants(400, Crafted.north(2032), 0.99);
 
         StrikePlan plan = StrikePlan.of(
                 want, gooseberry, Crafted.survival(gooseberry), Crafted.north("gooseberry", "2026-10-01"));
@@ -139,7 +139,8 @@ class StrikePlanTest {
 
     @Test
     void a_certainty_cannot_be_wanted() {
-        assertThatThrownBy(() -> Want.plants(10, Crafted.north(2030), 1)).hasMessageContaining("between 0 and 1");
+        assertThatThrownBy(() -> StrikePlan.Want.plants(10, Crafted.north(2030), 1))
+                .hasMessageContaining("between 0 and 1");
     }
 
     @Test

@@ -140,18 +140,18 @@ class TimelineTest {
     void every_step_of_the_life_is_listed_in_order() {
         Timeline line = north(BLACKCURRANT, "blackcurrant", "2026-11-20");
 
-        assertThat(Milestones.of(line, BLACKCURRANT))
+        assertThat(Milestone.of(line, BLACKCURRANT))
                 .extracting(Milestone::step)
                 .containsExactly(
-                        LotStep.STRIKE,
-                        LotStep.KEEP_MOIST,
-                        LotStep.CHECK,
-                        LotStep.LIFT,
-                        LotStep.PLANT_OUT,
-                        LotStep.CUT_BACK,
-                        LotStep.FLOWERS_OFF,
-                        LotStep.FIRST_PICK,
-                        LotStep.FULL_CROP);
+                        Milestone.Step.STRIKE,
+                        Milestone.Step.KEEP_MOIST,
+                        Milestone.Step.CHECK,
+                        Milestone.Step.LIFT,
+                        Milestone.Step.PLANT_OUT,
+                        Milestone.Step.CUT_BACK,
+                        Milestone.Step.FLOWERS_OFF,
+                        Milestone.Step.FIRST_PICK,
+                        Milestone.Step.FULL_CROP);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -46,7 +46,7 @@ class HabitTest {
     void what_was_done_is_told_as_taken_and_leaves_the_rest() {
         Cut cut = Habit.asDone(List.of(Stems.of(2, 1))).cut(Bush.of(Stems.of(8, 5)), 0);
 
-        assertThat(cut.taken()).containsExactly(new Taken(2, 1, Why.OLDEST), new Taken(1, 2, Why.OLDEST));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(2, 1, Why.OLDEST), new Cut.Taken(1, 2, Why.OLDEST));
         assertThat(cut.youngToLeave()).isEqualTo(6);
         assertThat(cut.heldBack()).isZero();
         assertThat(cut.remarks()).isEmpty();

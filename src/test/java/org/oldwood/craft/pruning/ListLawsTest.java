@@ -128,7 +128,7 @@ class ListLawsTest {
                     + cut.of(Why.CROWDED)
                     - cut.taken().stream()
                             .filter(one -> one.age() == 1 && one.why() == Why.CROWDED)
-                            .mapToInt(Taken::number)
+                            .mapToInt(Cut.Taken::number)
                             .sum();
             int cameUp = bush.stems().between(1, 2);
             int aimed = renewal.keep(bush).map(it -> it.between(1, 60)).orElse(Integer.MAX_VALUE);

@@ -88,8 +88,8 @@ class PruningDataTest {
                 .orElseThrow();
         Figure summer = Schools.form("redcurrant", "leg").labour().of("summer").orElseThrow();
 
-        assertThat(Labour.minutes(bush, 3)).isEqualTo(bush.is());
-        assertThat(Labour.minutes(row, 3)).isEqualTo(3 * row.is());
+        assertThat(FormPruning.Labour.minutes(bush, 3)).isEqualTo(bush.is());
+        assertThat(FormPruning.Labour.minutes(row, 3)).isEqualTo(3 * row.is());
         // languedoc-small-fruit: 52 hours a year for 350 bushes, all work but picking
         assertThat(bush.is() + summer.is()).isEqualTo(Math.round(52 * 60 / 350.0));
         assertThat(Schools.form("blackcurrant", "stool").labour().of("summer")).isEmpty();

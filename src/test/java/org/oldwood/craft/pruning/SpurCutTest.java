@@ -60,7 +60,7 @@ class SpurCutTest {
     void a_branch_past_its_age_goes_when_a_young_shoot_can_follow() {
         Stems stems = Stems.of(1, 2, 2, 2, 1, 2);
 
-        assertThat(red.winter(Bush.of(stems)).taken()).containsExactly(new Taken(6, 1, Why.SPENT));
+        assertThat(red.winter(Bush.of(stems)).taken()).containsExactly(new Cut.Taken(6, 1, Why.SPENT));
         Cut without = red.winter(Bush.of(stems.without(1, 1)));
         assertThat(without.taken()).isEmpty();
         assertThat(without.remarks()).contains(Cut.Remark.NO_SUCCESSOR);
@@ -91,7 +91,7 @@ class SpurCutTest {
     void branches_above_the_number_of_the_form_come_out_over_some_winters() {
         Cut cut = goose.winter(Bush.of(StemClass.parse("2+=13")));
 
-        assertThat(cut.taken()).containsExactly(new Taken(2, 2, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(2, 2, Why.CROWDED));
         assertThat(cut.after().from(2)).isEqualTo(11);
     }
 
@@ -100,7 +100,7 @@ class SpurCutTest {
         Cut cut = red.winter(Bush.of(Stems.of(1, 5, 5, 0, 0, 1)));
 
         // ten branches stay, none of them old: the young low shoot has no place
-        assertThat(cut.taken()).containsExactly(new Taken(6, 1, Why.SPENT), new Taken(1, 1, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(6, 1, Why.SPENT), new Cut.Taken(1, 1, Why.CROWDED));
     }
 
     @Test
@@ -142,10 +142,10 @@ class SpurCutTest {
         Cut one = red.winter(Bush.of(Stems.of(1, 2, 1, 1, 0, 4)));
         Cut two = red.winter(Bush.of(Stems.of(2, 2, 1, 1, 0, 4)));
 
-        assertThat(one.taken()).containsExactly(new Taken(6, 1, Why.SPENT));
+        assertThat(one.taken()).containsExactly(new Cut.Taken(6, 1, Why.SPENT));
         assertThat(one.heldBack()).isEqualTo(3);
         assertThat(one.remarks()).containsExactly(Cut.Remark.NO_SUCCESSOR);
-        assertThat(two.taken()).containsExactly(new Taken(6, 2, Why.SPENT));
+        assertThat(two.taken()).containsExactly(new Cut.Taken(6, 2, Why.SPENT));
         assertThat(two.remarks()).containsExactly(Cut.Remark.LIMITED);
     }
 
@@ -159,7 +159,7 @@ class SpurCutTest {
     void a_frame_with_ten_branches_is_not_too_full_and_with_eleven_it_is() {
         // rhs-redcurrant-pruning: eight to ten
         assertThat(red.winter(Bush.of(Stems.of(0, 10))).taken()).isEmpty();
-        assertThat(red.winter(Bush.of(Stems.of(0, 11))).taken()).containsExactly(new Taken(2, 1, Why.CROWDED));
+        assertThat(red.winter(Bush.of(Stems.of(0, 11))).taken()).containsExactly(new Cut.Taken(2, 1, Why.CROWDED));
         assertThat(red.winter(Bush.of(Stems.of(0, 11))).life()).isEqualTo(StageOfLife.BEARING);
         assertThat(red.winter(Bush.of(Stems.of(0, 15))).life()).isEqualTo(StageOfLife.NEGLECTED);
         assertThat(red.winter(Bush.of(Stems.of(0, 15))).remarks()).containsExactly(Cut.Remark.LIMITED);
@@ -188,7 +188,7 @@ class SpurCutTest {
 
         Cut cut = red.winter(bush);
 
-        assertThat(cut.taken()).containsExactly(new Taken(1, 1, Why.SICK), new Taken(6, 2, Why.SPENT));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(1, 1, Why.SICK), new Cut.Taken(6, 2, Why.SPENT));
         assertThat(cut.youngToLeave()).isEqualTo(2);
         assertThat(cut.heldBack()).isEqualTo(2);
     }
@@ -211,7 +211,7 @@ class SpurCutTest {
     void weak_and_low_branches_go_before_old_ones_and_beyond_the_limit() {
         Bush bush = Bush.of(Stems.of(0, 9)).withFaults(Stems.NONE, Stems.of(0, 3));
 
-        assertThat(red.winter(bush).taken()).containsExactly(new Taken(2, 3, Why.WEAK));
+        assertThat(red.winter(bush).taken()).containsExactly(new Cut.Taken(2, 3, Why.WEAK));
     }
 
     @Test
@@ -223,7 +223,7 @@ class SpurCutTest {
             assertThat(cordon.winter(triple).taken()).isEmpty();
             assertThat(cordon.winter(triple.withFaults(Stems.of(0, 1), Stems.NONE))
                             .taken())
-                    .containsExactly(new Taken(2, 1, Why.SICK));
+                    .containsExactly(new Cut.Taken(2, 1, Why.SICK));
         }
     }
 }

@@ -84,7 +84,7 @@ class StagedRenovationTest {
         // 4 spent, 36 - 2 too many of five years: 38 due, 19 go
         Cut cut = six.winter(Bush.of(Stems.of(2, 2, 2, 2, 36, 0, 4)));
 
-        assertThat(cut.taken()).containsExactly(new Taken(7, 4, Why.SPENT), new Taken(5, 15, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(7, 4, Why.SPENT), new Cut.Taken(5, 15, Why.CROWDED));
         assertThat(cut.staged().orElseThrow().later()).containsExactly(7, 6, 6);
     }
 

@@ -124,7 +124,7 @@ class StoolRenewalBoundsTest {
         Cut cut = sixAges.winter(bush);
 
         // four of twelve, where a fifth of the sound ones might go
-        assertThat(cut.taken()).containsExactly(new Taken(3, 2, Why.WEAK), new Taken(2, 2, Why.WEAK));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(3, 2, Why.WEAK), new Cut.Taken(2, 2, Why.WEAK));
     }
 
     @Test
@@ -133,7 +133,7 @@ class StoolRenewalBoundsTest {
 
         Cut cut = sixAges.winter(bush);
 
-        assertThat(cut.taken()).containsExactly(new Taken(7, 2, Why.WEAK), new Taken(7, 2, Why.SPENT));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(7, 2, Why.WEAK), new Cut.Taken(7, 2, Why.SPENT));
         assertThat(cut.remarks()).isEmpty();
     }
 
@@ -143,7 +143,8 @@ class StoolRenewalBoundsTest {
         Bush bush =
                 Bush.of(Stems.of(7, 5)).withFaults(Stems.of(1), Stems.of(0, 2)).after(2);
 
-        assertThat(sixAges.winter(bush).taken()).containsExactly(new Taken(1, 1, Why.SICK), new Taken(2, 2, Why.WEAK));
+        assertThat(sixAges.winter(bush).taken())
+                .containsExactly(new Cut.Taken(1, 1, Why.SICK), new Cut.Taken(2, 2, Why.WEAK));
     }
 
     @Test
@@ -164,7 +165,7 @@ class StoolRenewalBoundsTest {
 
     @Test
     void a_bush_short_of_its_total_loses_its_spent_wood_and_none_of_its_best() {
-        assertThat(cut(halfYoung, "1=1,2=6,3=2,4=2").taken()).containsExactly(new Taken(4, 2, Why.SPENT));
+        assertThat(cut(halfYoung, "1=1,2=6,3=2,4=2").taken()).containsExactly(new Cut.Taken(4, 2, Why.SPENT));
     }
 
     @Test
@@ -172,14 +173,14 @@ class StoolRenewalBoundsTest {
         // omafra-black-currants: ten to twelve stems
         Cut cut = cut(halfYoung, "1=2,2=6,3=4");
 
-        assertThat(cut.taken()).containsExactly(new Taken(3, 1, Why.CROWDED), new Taken(2, 1, Why.CROWDED));
+        assertThat(cut.taken()).containsExactly(new Cut.Taken(3, 1, Why.CROWDED), new Cut.Taken(2, 1, Why.CROWDED));
         assertThat(cut.after().total()).isEqualTo(10);
     }
 
     @Test
     void shoots_that_were_not_counted_are_taken_as_many_as_the_way_keeps() {
         assertThat(cut(halfYoung, "2=6,3=4").taken())
-                .containsExactly(new Taken(3, 1, Why.CROWDED), new Taken(2, 3, Why.CROWDED));
+                .containsExactly(new Cut.Taken(3, 1, Why.CROWDED), new Cut.Taken(2, 3, Why.CROWDED));
     }
 
     @Test
@@ -273,7 +274,7 @@ class StoolRenewalBoundsTest {
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(0))).isTrue();
         assertThat(row.isTooYoung(Bush.of(Stems.of(8)).after(1))).isFalse();
         assertThat(Pruning.read(Schools.CROPS.get("blackcurrant")).orElseThrow().looks("spent"))
-                .extracting(WoodLook::of)
+                .extracting(Pruning.WoodLook::of)
                 .containsOnly("spent");
     }
 
@@ -289,7 +290,7 @@ class StoolRenewalBoundsTest {
         RenewalSchool third = Schools.stool("blackcurrant", "oldest-third");
 
         assertThat(cut(third, "1=13,2=7").taken()).isEmpty();
-        assertThat(cut(third, "1=13,2=6,3=1").taken()).containsExactly(new Taken(3, 1, Why.OLDEST));
+        assertThat(cut(third, "1=13,2=6,3=1").taken()).containsExactly(new Cut.Taken(3, 1, Why.OLDEST));
     }
 
     @Test
@@ -298,7 +299,7 @@ class StoolRenewalBoundsTest {
 
         Cut weak = cut(third, "1=1,2=2,3=5,4+=4");
 
-        assertThat(weak.taken()).containsExactly(new Taken(4, 2, Why.OLDEST));
+        assertThat(weak.taken()).containsExactly(new Cut.Taken(4, 2, Why.OLDEST));
         assertThat(weak.remarks()).containsExactly(Cut.Remark.NO_MORE_THAN_CAME_UP);
     }
 

@@ -99,7 +99,7 @@ class StoolRenewalLawsTest {
         int faulty = cut.of(Why.SICK) + cut.of(Why.WEAK);
         assertThat(faulty)
                 .isGreaterThanOrEqualTo(bush.sick().total() + bush.weak().total() - 2);
-        assertThat(cut.taken()).extracting(Taken::why).isSorted();
+        assertThat(cut.taken()).extracting(Cut.Taken::why).isSorted();
     }
 
     @Property
@@ -130,7 +130,7 @@ class StoolRenewalLawsTest {
     private static int soundOlder(Cut cut) {
         return cut.taken().stream()
                 .filter(taken -> taken.age() >= 2 && taken.why() != Why.SICK && taken.why() != Why.WEAK)
-                .mapToInt(Taken::number)
+                .mapToInt(Cut.Taken::number)
                 .sum();
     }
 

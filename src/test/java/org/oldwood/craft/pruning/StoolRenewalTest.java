@@ -121,10 +121,10 @@ class StoolRenewalTest {
 
         assertThat(cut.taken())
                 .containsExactlyInAnyOrder(
-                        new Taken(2, 1, Why.WEAK),
-                        new Taken(1, 2, Why.WEAK),
-                        new Taken(2, 1, Why.CROWDED),
-                        new Taken(1, 1, Why.CROWDED));
+                        new Cut.Taken(2, 1, Why.WEAK),
+                        new Cut.Taken(1, 2, Why.WEAK),
+                        new Cut.Taken(2, 1, Why.CROWDED),
+                        new Cut.Taken(1, 1, Why.CROWDED));
     }
 
     @Test

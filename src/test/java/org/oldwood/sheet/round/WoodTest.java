@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.oldwood.craft.pruning.Cut;
 import org.oldwood.craft.pruning.StageOfLife;
 import org.oldwood.craft.pruning.Stems;
-import org.oldwood.craft.pruning.Taken;
 import org.oldwood.craft.pruning.Why;
 
 class WoodTest {
@@ -16,7 +15,7 @@ class WoodTest {
         return Wood.of(new Cut(
                 StageOfLife.BEARING,
                 before,
-                List.of(new Taken(age, out, Why.SPENT)),
+                List.of(new Cut.Taken(age, out, Why.SPENT)),
                 before.without(age, out),
                 0,
                 0,

@@ -16,10 +16,8 @@ import org.oldwood.craft.cuttings.Crafted;
 import org.oldwood.craft.cuttings.Forecast;
 import org.oldwood.craft.cuttings.LikelyDay;
 import org.oldwood.craft.cuttings.LotCounts;
-import org.oldwood.craft.cuttings.LotPosition;
 import org.oldwood.craft.cuttings.PastLot;
 import org.oldwood.craft.cuttings.PlantYield;
-import org.oldwood.craft.cuttings.SeasonCrop;
 import org.oldwood.craft.cuttings.Timeline;
 import org.oldwood.crop.Range;
 import org.oldwood.season.Season;
@@ -111,10 +109,10 @@ class CuttingsEdgesTest {
     @Test
     void every_figure_of_a_season_has_its_share_of_the_full_crop() {
         Forecast forecast = forecast(Crafted.lot(12, "2026-11-20"));
-        SeasonCrop full = forecast.fullCrop();
+        Forecast.SeasonCrop full = forecast.fullCrop();
         Season second = Crafted.north(2029);
 
-        SeasonCrop tenth = forecast.crop(second);
+        Forecast.SeasonCrop tenth = forecast.crop(second);
 
         assertThat(tenth.expectedKg()).isCloseTo(full.expectedKg() / 10, within(1e-12));
         assertThat(tenth.lowKg()).isCloseTo(full.lowKg() / 10, within(1e-12));
@@ -163,16 +161,16 @@ class CuttingsEdgesTest {
         LocalDate rooted = line.rooted().date();
         LocalDate lift = line.liftFrom().date();
 
-        assertThat(at(lot, tells.minusDays(9))).isEqualTo(new LotPosition(Phase.ROOTING, 0));
+        assertThat(at(lot, tells.minusDays(9))).isEqualTo(new Forecast.Position(Phase.ROOTING, 0));
         assertThat(at(lot, tells.plusDays(6)))
-                .isEqualTo(new LotPosition(Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
-        assertThat(at(lot, rooted)).isEqualTo(new LotPosition(Phase.NURSERY, 0));
+                .isEqualTo(new Forecast.Position(Phase.ROOTING, 6.0 / ChronoUnit.DAYS.between(tells, rooted)));
+        assertThat(at(lot, rooted)).isEqualTo(new Forecast.Position(Phase.NURSERY, 0));
         assertThat(at(lot, rooted.plusDays(6)))
-                .isEqualTo(new LotPosition(Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
-        assertThat(at(lot, lift.plusDays(6))).isEqualTo(new LotPosition(Phase.NURSERY, 1));
+                .isEqualTo(new Forecast.Position(Phase.NURSERY, 6.0 / ChronoUnit.DAYS.between(rooted, lift)));
+        assertThat(at(lot, lift.plusDays(6))).isEqualTo(new Forecast.Position(Phase.NURSERY, 1));
     }
 
-    private static LotPosition at(LotCounts lot, LocalDate day) {
+    private static Forecast.Position at(LotCounts lot, LocalDate day) {
         return forecast(lot.counted(10, day)).position();
     }
 
