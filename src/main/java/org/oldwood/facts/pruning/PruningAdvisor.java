@@ -39,7 +39,6 @@ public final class PruningAdvisor extends Advisor {
     }
 
     private final PruningCases cases;
-    private final AlikeBushes alike = new AlikeBushes();
 
     private @Nullable PruningMinutes minutes;
     private @Nullable GardenState minutesOf;
@@ -67,8 +66,7 @@ public final class PruningAdvisor extends Advisor {
         List<PlantState> plants = situation.subject().plants();
         int bushes = bushes(plants);
         Optional<Double> together = minutes(situation.world().state()).of(plants, one.crop(), one.form(), time);
-        return alike.amount(
-                name, one, bushes, together, () -> new PruningAmounts(one, bushes, together).of(name, time));
+        return new PruningAmounts(one, bushes, together).of(name, time);
     }
 
     /** Where all canes go in winter none is thinned, tied in or cut out after picking; else none. */
