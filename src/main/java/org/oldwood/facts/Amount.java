@@ -72,57 +72,40 @@ public record Amount(
                 value, unit, one, all, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
     }
 
-    public Amount withLines(List<String> more) {
-        return with(more, cautions, tags, minutes, buys);
+    public Amount withLines(List<String> now) {
+        return new Amount(
+                value, unit, worth, due, words, now, arithmetic, sources, cautions, tags, minutes, buys, lacks, noted);
     }
 
-    public Amount withCautions(List<String> more) {
-        return with(lines, more, tags, minutes, buys);
+    public Amount withCautions(List<String> now) {
+        return new Amount(
+                value, unit, worth, due, words, lines, arithmetic, sources, now, tags, minutes, buys, lacks, noted);
     }
 
-    public Amount withTags(List<String> more) {
-        return with(lines, cautions, more, minutes, buys);
+    public Amount withTags(List<String> now) {
+        return new Amount(
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, now, minutes, buys, lacks, noted);
     }
 
     public Amount withMinutes(double each) {
-        return with(lines, cautions, tags, Optional.of(each), buys);
-    }
-
-    public Amount withBuys(List<Purchase> more) {
-        return with(lines, cautions, tags, minutes, more);
-    }
-
-    public Amount withLacks(List<String> more) {
+        Optional<Double> now = Optional.of(each);
         return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, more, noted);
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, now, buys, lacks, noted);
     }
 
-    public Amount withNoted(List<Noted> more) {
+    public Amount withBuys(List<Purchase> now) {
         return new Amount(
-                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, more);
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, now, lacks, noted);
     }
 
-    private Amount with(
-            List<String> otherLines,
-            List<String> otherCautions,
-            List<String> otherTags,
-            Optional<Double> otherMinutes,
-            List<Purchase> otherBuys) {
+    public Amount withLacks(List<String> now) {
         return new Amount(
-                value,
-                unit,
-                worth,
-                due,
-                words,
-                otherLines,
-                arithmetic,
-                sources,
-                otherCautions,
-                otherTags,
-                otherMinutes,
-                otherBuys,
-                lacks,
-                noted);
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, now, noted);
+    }
+
+    public Amount withNoted(List<Noted> now) {
+        return new Amount(
+                value, unit, worth, due, words, lines, arithmetic, sources, cautions, tags, minutes, buys, lacks, now);
     }
 
     /**

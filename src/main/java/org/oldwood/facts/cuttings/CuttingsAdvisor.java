@@ -51,9 +51,12 @@ public final class CuttingsAdvisor extends Advisor {
         knows("strike-by-date", (of, s) -> strike(of, s, StrikeWindow::closes));
         knows("planting-cut", this::plantingCut);
         knows("flowers-off", this::flowersOff);
-        for (String name : CuttingsAmounts.NAMES) {
-            measures(name, s -> new CuttingsAmounts(book(s), this, cases).of(name, s));
-        }
+        measures("cuttings-to-take", s -> amounts(s).take(s, Optional.empty()));
+        measures("layers-to-take", s -> amounts(s).take(s, Optional.of("layer")));
+        measures("lot-expected", s -> amounts(s).expected(s));
+        measures("lot-water", s -> amounts(s).water(s));
+        measures("lift", s -> amounts(s).standing(s));
+        measures("plant-out", s -> amounts(s).standing(s));
     }
 
     @SuppressWarnings("ReferenceEquality") // one plan has one world; comparing its parts is slow
@@ -65,6 +68,10 @@ public final class CuttingsAdvisor extends Advisor {
             world = s.world();
         }
         return now;
+    }
+
+    private CuttingsAmounts amounts(Situation s) {
+        return new CuttingsAmounts(book(s), this, cases);
     }
 
     private void lot(String name, Function<Forecast, Fact> fact) {

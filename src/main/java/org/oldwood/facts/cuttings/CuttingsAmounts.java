@@ -32,10 +32,6 @@ import org.oldwood.words.Words;
 final class CuttingsAmounts {
     private static final double SURE = 0.9;
     private static final List<Integer> WANTED = List.of(1, 3, 10);
-    private static final String LAYERS = "layers-to-take";
-    static final List<String> NAMES =
-            List.of("cuttings-to-take", LAYERS, "lot-expected", "lot-water", "lift", "plant-out");
-
     private final LotBook book;
     private final CuttingsAdvisor facts;
     private final PruningCases cases;
@@ -46,14 +42,16 @@ final class CuttingsAmounts {
         this.cases = cases;
     }
 
-    Optional<Amount> of(String name, Situation s) {
-        return switch (name) {
-            case "cuttings-to-take" -> take(s, Optional.empty());
-            case LAYERS -> take(s, Optional.of("layer"));
-            case "lot-expected" -> lot(s, this::expected);
-            case "lot-water" -> lot(s, (lot, forecast) -> water(s, forecast));
-            default -> lot(s, this::standing);
-        };
+    Optional<Amount> expected(Situation s) {
+        return lot(s, this::expected);
+    }
+
+    Optional<Amount> water(Situation s) {
+        return lot(s, (lot, forecast) -> water(s, forecast));
+    }
+
+    Optional<Amount> standing(Situation s) {
+        return lot(s, this::standing);
     }
 
     /** Nothing is to be done for a lot of which none is alive. */
@@ -65,7 +63,7 @@ final class CuttingsAmounts {
         return book.forecast(lot.state()).map(forecast -> amount.apply(lot.state(), forecast));
     }
 
-    private Optional<Amount> take(Situation s, Optional<String> method) {
+    Optional<Amount> take(Situation s, Optional<String> method) {
         if (s.subject().crop().isEmpty() || facts.fitParents(s).isEmpty()) {
             return Optional.empty();
         }

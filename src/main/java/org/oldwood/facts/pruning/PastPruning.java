@@ -1,11 +1,9 @@
 package org.oldwood.facts.pruning;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.IntSummaryStatistics;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.oldwood.craft.pruning.Stems;
@@ -29,96 +27,76 @@ import org.oldwood.garden.StemAges;
 public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoots) {
 
     static PastPruning of(PlantState state, Crop crop, LeafFalls falls) {
-        SortedMap<Integer, Map<String, Integer>> noted = new TreeMap<>();
+        SortedMap<Integer, Gone> noted = new TreeMap<>();
         SortedMap<Integer, StemAges> counts = new TreeMap<>();
-        Set<Integer> cutIn = new HashSet<>();
         List<Integer> shoots = new ArrayList<>();
         for (Entry entry : state.entries()) {
             int season = falls.seasonYear(crop.id(), entry.date());
             if (entry.kind() == EntryKind.PRUNED) {
-                cutIn.add(season);
-                add(entry.stems(), noted.computeIfAbsent(season, year -> new TreeMap<>()));
-            } else if (!cutIn.contains(season) && !counts.containsKey(season)) {
+                noted.computeIfAbsent(season, year -> new Gone()).cut(entry.stems());
+            } else if (!noted.containsKey(season) && !counts.containsKey(season)) {
                 if (entry.kind() == EntryKind.COUNTED) {
                     counts.put(season, entry.stems());
-                    Integer young = entry.stems().counts().get(1);
-                    shoots.addAll(young == null ? List.of() : List.of(young));
+                    Optional.ofNullable(entry.stems().counts().get(1)).ifPresent(shoots::add);
                 } else if (entry.kind() == EntryKind.CANES) {
                     counts.put(season, StemAges.NONE);
                     entry.count("fresh").ifPresent(shoots::add);
                 }
             }
         }
+        // where nothing was noted as cut between two counts, the second tells what is missing
+        counts.forEach((season, then) -> {
+            StemAges now = counts.getOrDefault(season + 1, StemAges.NONE);
+            if (!then.isEmpty() && !now.isEmpty() && !noted.containsKey(season)) {
+                noted.put(season, new Gone().between(then, now));
+            }
+        });
         SortedMap<Integer, Stems> taken = new TreeMap<>();
-        missing(counts, cutIn, taken);
-        noted.forEach((season, stems) -> put(stems, season, taken));
+        noted.forEach((season, gone) -> gone.stems().ifPresent(stems -> taken.put(season, stems)));
         return new PastPruning(taken, List.copyOf(shoots));
     }
 
-    private static void put(Map<String, Integer> stems, int season, SortedMap<Integer, Stems> taken) {
-        if (!stems.isEmpty()) {
-            taken.put(season, Stems.from(stems));
-        }
-    }
+    /** Stems of a season that are gone, by age; of those that were lumped differently the youngest lump holds. */
+    private static final class Gone {
+        private final SortedMap<Integer, Integer> byAge = new TreeMap<>();
+        private int lump = Stems.OLDEST_CLASS + 1;
 
-    private static void add(StemAges cut, Map<String, Integer> stems) {
-        cut.counts().forEach((age, number) -> {
-            boolean open = cut.openFrom().isPresent() && cut.openFrom().getAsInt() == age;
-            if (age >= 1 && age <= Stems.OLDEST_CLASS) {
-                stems.merge(age + (open ? "+" : ""), number, Integer::sum);
+        void cut(StemAges cut) {
+            cut.counts().subMap(1, Stems.OLDEST_CLASS + 1).forEach((age, number) -> {
+                byAge.merge(age, number, Integer::sum);
+                lump = cut.openFrom().orElse(0) == age ? Math.min(lump, age) : lump;
+            });
+        }
+
+        Gone between(StemAges then, StemAges now) {
+            int from = Math.min(
+                    then.openFrom().orElse(Stems.OLDEST_CLASS), now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
+            then.counts().forEach((age, number) -> {
+                if (age >= 1 && age < from && now.counts().containsKey(age + 1)) {
+                    byAge.put(age, Math.max(0, number - now.counts().get(age + 1)));
+                }
+            });
+            if (from >= 1 && from < Stems.OLDEST_CLASS && now.counts().lastKey() > from) {
+                lump = from;
+                byAge.put(from, Math.max(0, then.atLeast(from) - now.atLeast(from + 1)));
             }
-        });
-        lump(stems);
-    }
-
-    /** Two cuts of one season may have lumped the old ones differently: the youngest lump holds. */
-    private static void lump(Map<String, Integer> stems) {
-        int from = Stems.OLDEST_CLASS + 1;
-        for (String name : stems.keySet()) {
-            from = name.endsWith("+") ? Math.min(from, age(name)) : from;
+            return this;
         }
-        int lumped = 0;
-        for (String name : List.copyOf(stems.keySet())) {
-            if (age(name) >= from) {
-                lumped += stems.getOrDefault(name, 0);
-                stems.remove(name);
+
+        /** Empty where no number was told. */
+        Optional<Stems> stems() {
+            if (byAge.isEmpty()) {
+                return Optional.empty();
             }
-        }
-        if (from <= Stems.OLDEST_CLASS) {
-            stems.put(from + "+", lumped);
-        }
-    }
-
-    private static int age(String name) {
-        return Integer.parseInt(name.endsWith("+") ? name.substring(0, name.length() - 1) : name);
-    }
-
-    /** Where nothing was noted as cut between two counts, the second tells what is missing. */
-    private static void missing(
-            SortedMap<Integer, StemAges> counts, Set<Integer> cutIn, SortedMap<Integer, Stems> taken) {
-        counts.forEach((season, then) -> {
-            StemAges now = counts.getOrDefault(season + 1, StemAges.NONE);
-            if (!then.isEmpty() && !now.isEmpty() && !cutIn.contains(season)) {
-                put(gone(then, now), season, taken);
+            SortedMap<Integer, Integer> all = new TreeMap<>(byAge.headMap(lump));
+            SortedMap<Integer, Integer> lumped = byAge.tailMap(lump);
+            if (!lumped.isEmpty()) {
+                all.put(
+                        lump,
+                        lumped.values().stream().mapToInt(Integer::intValue).sum());
             }
-        });
-    }
-
-    private static Map<String, Integer> gone(StemAges then, StemAges now) {
-        Map<String, Integer> gone = new TreeMap<>();
-        int lump = Math.min(
-                then.openFrom().orElse(Stems.OLDEST_CLASS), now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
-        for (Map.Entry<Integer, Integer> each : then.counts().entrySet()) {
-            int age = each.getKey();
-            if (age >= 1 && age < lump && now.counts().containsKey(age + 1)) {
-                int left = now.counts().getOrDefault(age + 1, 0);
-                gone.put(Integer.toString(age), Math.max(0, each.getValue() - left));
-            }
+            return Optional.of(Stems.from(all, !lumped.isEmpty()));
         }
-        if (lump >= 1 && lump < Stems.OLDEST_CLASS && now.counts().lastKey() > lump) {
-            gone.put(lump + "+", Math.max(0, then.atLeast(lump) - now.atLeast(lump + 1)));
-        }
-        return gone;
     }
 
     /**
