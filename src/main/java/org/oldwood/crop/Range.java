@@ -3,9 +3,7 @@ package org.oldwood.crop;
 /**
  * A value with the least and the most that print allows. All three in the same unit.
  *
- * @param low the least
  * @param is the expected value, from {@code low} to {@code high}
- * @param high the most
  */
 public record Range(double low, double is, double high) {
     public Range {

@@ -6,9 +6,6 @@ import org.oldwood.store.Fields;
 /**
  * What a stem bears by its age at the winter before, against a stem of the best age. The first number stands for age 1;
  * the last for all older stems.
- *
- * @param least at least
- * @param most at most
  */
 public record WoodAge(
         List<Double> weights, List<Double> least, List<Double> most, List<String> sources, Seen seen, String note)

@@ -83,7 +83,6 @@ public record Yield(
      * Shares of the full crop by year after planting.
      *
      * @param forms the forms that it suits; all where empty
-     * @param words what kind of planting it tells of
      * @param percent per cent of the full crop in years 1, 2, 3 …; the last goes on
      */
     public record Series(

@@ -9,9 +9,6 @@ import java.util.OptionalDouble;
 /**
  * Something known of a subject, or known to be unknown.
  *
- * @param number its value, where it is a number
- * @param text its value, where it is a word
- * @param day its value, where it is a day
  * @param words for people: what it is with its value, or what to note so that it becomes known
  * @param sources source keys, for values that rest on figures
  */

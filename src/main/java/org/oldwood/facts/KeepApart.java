@@ -36,7 +36,6 @@ public final class KeepApart {
     /**
      * Two things that come too close.
      *
-     * @param other what lies too near, for people
      * @param from the next day on which nothing stands in the way
      */
     public record Clash(Pair pair, String other, LocalDate from) {}

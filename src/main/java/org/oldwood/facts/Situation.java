@@ -10,9 +10,6 @@ import org.oldwood.store.Documents;
 /**
  * What a rule looks at: one subject in one season.
  *
- * @param world what is the same for all subjects
- * @param subject what the task would be done to
- * @param season the season the task would belong to
  * @param day the day for which facts are asked: the window's first day, or today if that is later
  */
 public record Situation(World world, Subject subject, Season season, LocalDate day) {

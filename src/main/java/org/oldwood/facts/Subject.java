@@ -17,16 +17,26 @@ public sealed interface Subject {
     String words();
 
     /** {@code plant}, {@code stand}, {@code bed}, {@code lot} or {@code garden}. */
-    String kind();
+    default String kind() {
+        return this instanceof OnePlant
+                ? "plant"
+                : this instanceof Stand
+                        ? "stand"
+                        : this instanceof WholeBed ? "bed" : this instanceof Lot ? "lot" : "garden";
+    }
 
     /** The crop whose stages its windows follow. */
     Optional<Crop> crop();
 
     /** The bed it lies in. */
-    Optional<BedState> bed();
+    default Optional<BedState> bed() {
+        return Optional.empty();
+    }
 
     /** The plants it is made of. */
-    List<PlantState> plants();
+    default List<PlantState> plants() {
+        return List.of();
+    }
 
     /** What was noted of it, oldest first. */
     List<Entry> entries();
@@ -41,11 +51,6 @@ public sealed interface Subject {
         @Override
         public String words() {
             return id().startsWith(of.id()) ? id() : of.name() + " " + id();
-        }
-
-        @Override
-        public String kind() {
-            return "plant";
         }
 
         @Override
@@ -103,11 +108,6 @@ public sealed interface Subject {
         }
 
         @Override
-        public String kind() {
-            return "stand";
-        }
-
-        @Override
         public Optional<Crop> crop() {
             return Optional.of(of);
         }
@@ -128,11 +128,6 @@ public sealed interface Subject {
         @Override
         public String words() {
             return in.bed().name();
-        }
-
-        @Override
-        public String kind() {
-            return "bed";
         }
 
         @Override
@@ -176,18 +171,8 @@ public sealed interface Subject {
         }
 
         @Override
-        public String kind() {
-            return "lot";
-        }
-
-        @Override
         public Optional<Crop> crop() {
             return Optional.of(of);
-        }
-
-        @Override
-        public List<PlantState> plants() {
-            return List.of();
         }
 
         @Override
@@ -207,16 +192,6 @@ public sealed interface Subject {
         @Override
         public String words() {
             return name;
-        }
-
-        @Override
-        public String kind() {
-            return "garden";
-        }
-
-        @Override
-        public Optional<BedState> bed() {
-            return Optional.empty();
         }
     }
 }

@@ -11,9 +11,6 @@ import org.oldwood.garden.GardenState;
 /**
  * What a forecast or a plan is made from, with a garden or without.
  *
- * @param course how it is raised and planted
- * @param survival the rates, after the garden's own lots
- * @param setting where and when
  * @param garden the garden's lots and bushes, where there is one
  */
 record CuttingsGround(Crop crop, Course course, Survival survival, Setting setting, Optional<Own> garden) {

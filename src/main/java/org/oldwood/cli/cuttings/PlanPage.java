@@ -17,9 +17,7 @@ import org.oldwood.report.LotJson;
 /**
  * How many cuttings to strike, the room they take, and whether the garden's bushes can give them.
  *
- * @param room the ground they take, where the distances are known
  * @param parents the garden's bushes; empty without a garden
- * @param ground what it was made from
  */
 record PlanPage(
         StrikePlan.Want want,

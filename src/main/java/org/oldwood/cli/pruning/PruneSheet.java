@@ -26,9 +26,7 @@ import org.oldwood.report.TaskWords;
  *
  * @param bush its stems; none where they were not counted
  * @param uncounted what to do where they were not counted; empty where they were
- * @param notes what else to know
  * @param ageing true where it has stood for its productive life
- * @param minutes how long the winter's work takes
  */
 record PruneSheet(
         String title,

@@ -15,8 +15,6 @@ import org.oldwood.season.Season;
 /**
  * What will become of a lot: its days, how many plants, how much fruit.
  *
- * @param line its days
- * @param alive the last known number alive
  * @param position how far it had come when that was counted
  * @param rooted how many will have rooted; fixed once that was counted
  * @param plants how many will stand where they are to stay
@@ -96,11 +94,7 @@ public record Forecast(
     public record SeasonCrop(
             Season season, double share, double expectedKg, double lowKg, double middleKg, double highKg) {}
 
-    /**
-     * How far a lot has come: the phase it is in, and the fraction of that phase that is over.
-     *
-     * @param fraction from 0 to 1
-     */
+    /** How far a lot has come: the phase it is in, and the fraction of that phase that is over. */
     public record Position(Phase phase, double fraction) {
 
         /** Where a lot stood when it was last counted. */

@@ -6,9 +6,7 @@ import org.oldwood.season.StageDate;
 /**
  * A day that is not known to the day.
  *
- * @param date the likeliest day
  * @param plusMinusDays days to either side within which it should lie, at least 0
- * @param words what it was made from
  */
 public record LikelyDay(LocalDate date, int plusMinusDays, String words) {
 

@@ -9,8 +9,6 @@ import java.util.Optional;
  * @param struck how many were struck, at least 1
  * @param alive the last known number alive, from 0 to {@code struck}; {@code struck} where none was counted
  * @param countedOn when it was counted; the day of striking where it never was
- * @param liftedOn when the lot was lifted, if it was
- * @param plantedOutOn when it was planted out, if it was
  */
 public record LotCounts(
         int struck,

@@ -19,12 +19,9 @@ import org.oldwood.store.Fields;
  * @param id {@code hardwood}, {@code disbudded}, {@code layer}, {@code tip-layer}, {@code sucker}, {@code root},
  *     {@code softwood} or {@code division}
  * @param forms the forms of bush it suits; empty for all
- * @param inPlace whether it is set at once where it is to stay, with no lifting
  * @param from what it is cut from: {@code shoot}, {@code tip}, {@code branch}, {@code root}, {@code sucker} or
  *     {@code crown}
- * @param measures length, depth, buds and distances
  * @param rooted when it shows what lives, and when rooting is over
- * @param lift from when to when it may be lifted and planted out
  * @param phases the survival of each phase by its sources
  * @param steps what to do and look for, one line each
  * @param cautions what to beware of, one line each

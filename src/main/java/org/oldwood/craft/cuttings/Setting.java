@@ -9,8 +9,6 @@ import org.oldwood.season.StageDate;
 /**
  * Where and when a forecast is made.
  *
- * @param hemisphere which half of the earth
- * @param stages the crop's stage dates there
  * @param asOf the day of the forecast: what was not noted by then is still to come
  */
 public record Setting(Hemisphere hemisphere, StageDates stages, LocalDate asOf) {

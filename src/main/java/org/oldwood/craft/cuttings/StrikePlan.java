@@ -12,7 +12,6 @@ import org.oldwood.season.Season;
 /**
  * How many cuttings to strike, and by when, for what is wanted.
  *
- * @param strikeFrom the first day on which they can be struck
  * @param strikeBy the last day of that same window
  * @param latest the last day, in any window, that still bears by the wanted season; empty where it is too late already
  * @param line the days of a lot struck on {@code strikeFrom}
@@ -123,7 +122,6 @@ public record StrikePlan(
      * What a grower wants: so many plants that bear, or so many kilograms, by a season, and how sure.
      *
      * @param plants plants that stand where they are to stay and bear; or
-     * @param kg kilograms in that season
      * @param sure the chance wanted, above 0 and below 1
      */
     public record Want(OptionalInt plants, OptionalDouble kg, Season by, double sure) {

@@ -8,7 +8,6 @@ import org.oldwood.season.Season;
  * When cuttings of a crop are struck by a method, for one growing season.
  *
  * @param first the season in which they first grow leaves of their own
- * @param opens the first day
  * @param closes the last day, included
  */
 public record StrikeWindow(Season first, LikelyDay opens, LikelyDay closes, List<String> sources) {

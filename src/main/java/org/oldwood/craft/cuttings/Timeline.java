@@ -11,13 +11,9 @@ import org.oldwood.season.StageDate;
  * The days of one lot, told by stages of growth: they move with the place, the half of the earth and what was seen in
  * the garden.
  *
- * @param growth its growing seasons
- * @param opens when the window for striking opens
  * @param tells from when losses show
- * @param rooted when rooting is over
  * @param liftFrom from when it may be lifted; the day itself, ± 0, once it was
  * @param liftBy until when it may be lifted
- * @param plantOut when it is planted out; the day itself, ± 0, once it was
  * @param inPlace the first season that the plants grow where they are to stay
  * @param firstPick the first season that bears
  * @param fullCrop the first season that bears a full crop

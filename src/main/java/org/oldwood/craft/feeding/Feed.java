@@ -2,11 +2,14 @@ package org.oldwood.craft.feeding;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.Checked;
 import org.oldwood.crop.Figure;
+import org.oldwood.crop.Key;
+import org.oldwood.crop.Notes;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 import org.oldwood.store.Json;
@@ -30,6 +33,7 @@ import org.oldwood.words.Words;
  * @param yearlyMost the most in a year, g/m², where there is a limit
  * @param cautions ids of cautions to show
  */
+@Notes("lbCaCO3Per100Lb")
 public record Feed(
         String id,
         String name,
@@ -37,27 +41,23 @@ public record Feed(
         Map<Nutrient, Figure> analysis,
         Map<Nutrient, Figure> firstYear,
         Optional<Figure> density,
-        Map<String, Figure> handfuls,
+        @Key("handfulG") Map<String, Figure> handfuls,
         Optional<Figure> pack,
-        Optional<Figure> yearlyMost,
-        List<String> cautions) {
+        @Key("yearlyMostGPerM2") Optional<Figure> yearlyMost,
+        List<String> cautions)
+        implements Checked {
     /** What percentages are of. */
     static final double WHOLE = 100;
 
     static Feed read(Fields fields) {
-        Feed feed = new Feed(
-                fields.text("id"),
-                fields.text("name"),
-                fields.texts("tags"),
-                figures(fields, "analysis", "%", WHOLE),
-                figures(fields, "firstYear", "1", 1),
-                Figure.optional(fields, "density"),
-                handfuls(fields),
-                Figure.optional(fields, "pack"),
-                Figure.optional(fields, "yearlyMostGPerM2"),
-                fields.texts("cautions"));
-        Figure.optional(fields, "lbCaCO3Per100Lb");
-        double sum = feed.percent().sum();
+        Map<Nutrient, Figure> analysis = figures(fields, "analysis", "%", WHOLE);
+        Map<Nutrient, Figure> firstYear = figures(fields, "firstYear", "1", 1);
+        return RecordReader.read(fields, Feed.class, Map.of("analysis", analysis, "firstYear", firstYear));
+    }
+
+    @Override
+    public void check(Fields fields) {
+        double sum = percent().sum();
         if (sum > WHOLE) {
             fields.wrong(
                     "analysis",
@@ -65,8 +65,6 @@ public record Feed(
                     "adds up to " + Math.round(sum) + " %; no material holds more than 100 %",
                     "Copy the percentages of N, P2O5, K2O and MgO from the label.");
         }
-        fields.done();
-        return feed;
     }
 
     /**
@@ -198,12 +196,5 @@ public record Feed(
             inner.wrong(key, "number-out-of-range", "must be from 0 to " + most + " " + unit, "");
         }
         return figure;
-    }
-
-    private static Map<String, Figure> handfuls(Fields fields) {
-        Map<String, Figure> all = new LinkedHashMap<>();
-        fields.object("handfulG")
-                .ifPresent(inner -> inner.keys().forEach(key -> all.put(key, Figure.read(inner, key))));
-        return all;
     }
 }

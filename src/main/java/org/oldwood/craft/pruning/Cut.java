@@ -11,13 +11,9 @@ import java.util.function.Predicate;
  * What comes out of a bush this winter, and what stays.
  *
  * @param life where the bush stands, seen from its wood
- * @param before the stems as counted
- * @param taken what comes out, in the order of taking it
- * @param after the stems that stay
  * @param heldBack spent stems that stay for a later winter
  * @param youngToLeave how many stems of age 1 to leave at most; what the thinning aims at, also where they were not
  *     counted
- * @param remarks what else was decided
  * @param staged this winter's part, where a crowded plant is brought back over some winters
  */
 public record Cut(
@@ -168,11 +164,6 @@ public record Cut(
         }
     }
 
-    /**
-     * Stems of one age that come out for one reason.
-     *
-     * @param age the class, as in the count
-     * @param number at least 1
-     */
+    /** Stems of one age that come out for one reason. */
     public record Taken(int age, int number, Why why) {}
 }

@@ -16,11 +16,8 @@ import org.oldwood.store.Fields;
  * @param form {@code stool}, {@code leg}, {@code cordon}, {@code cane-row}, {@code trained}
  * @param craft {@code renewal}, {@code spur} or {@code canes}
  * @param schools the published ways, the default first
- * @param why why the first is the default
- * @param steps the work in words that all the ways share
  * @param newShoots new stems from the base in a year; on a metre for rows
  * @param regrowth how new shoots go with the cut; empty where as many come every year
- * @param minutes minutes that the work takes
  */
 public record FormPruning(
         String form,

@@ -22,7 +22,6 @@ public record Outlook(List<Winter> winters) {
     /**
      * One winter and the season after it.
      *
-     * @param cut what comes out, with the stems before and after
      * @param bearing stems that bear well in the season after
      * @param bearingShare their share of the stems that stay, 0 to 1
      * @param share crop of the season after, of what a bush in order bears at that age; empty without figures
@@ -42,7 +41,6 @@ public record Outlook(List<Winter> winters) {
      *
      * @param school the way that is followed, or by which a bush that is cut down is built anew
      * @param form the form, whose default way is the bush in order
-     * @param yield the crop's yield figures
      * @param newShoots new stems a year of a bush that is not cut; on a metre for rows
      */
     public record Basis(School school, FormPruning form, Optional<Yield> yield, Figure newShoots) {

@@ -10,11 +10,7 @@ import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Fields;
 
-/**
- * How a crop is pruned, from its {@code pruning} section.
- *
- * @param looks how to tell spent, bearing and new wood
- */
+/** How a crop is pruned, from its {@code pruning} section. */
 public record Pruning(List<WoodLook> looks, Map<String, FormPruning> forms) {
 
     /** The pruning section of a crop, if it has one. */

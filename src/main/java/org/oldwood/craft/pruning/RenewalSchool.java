@@ -14,12 +14,10 @@ import org.oldwood.store.Fields;
  *
  * @param spentAge the age from which a stem is spent; empty where the school does not go by age
  * @param keep stems that stay on a grown bush; empty where the school names none
- * @param seasonLimit the most older wood that may go in one winter
  * @param shares schools that take a share of the oldest: each in turn of what then stands
  * @param buildUp stems that stay after the first, second, third … season
  * @param firstPruning seasons completed before the first winter in which sound wood is cut
  * @param sharesFrom the youngest age of which such a share takes; younger stems are too good to go for their age
- * @param renovation how a neglected bush is brought back
  * @param hard true where the school itself does not keep to the limit of a season
  * @param cutsDown true where the whole bush is cut to the ground at once
  */

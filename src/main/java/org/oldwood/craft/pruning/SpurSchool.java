@@ -9,12 +9,9 @@ import org.oldwood.crop.Key;
  * side shoots are cut to spurs and each summer checked, as the steps of the teaching say. Only branches past their age,
  * or too many, come out.
  *
- * @param branches main branches of a grown plant
  * @param permanent true where the branches are the plant, as the arms of a cordon: none goes but a dead one
  * @param branchLife age at which a branch is replaced; empty where it is never replaced
- * @param limit the most branches that may go in one winter
  * @param buildYears seasons until the frame stands
- * @param renovation how a frame with far too many branches is brought back
  */
 public record SpurSchool(
         @Key(Key.HERE) Teaching teaching,

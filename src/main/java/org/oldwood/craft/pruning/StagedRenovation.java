@@ -14,22 +14,15 @@ import org.oldwood.store.Fields;
  * the limit of a season, so it is named to the grower with what it costs and what may be chosen instead.
  *
  * @param id short name, {@code half-first}
- * @param words what is done, in one sentence
  * @param from from so many surplus and spent stems on
- * @param winters over how many winters
  * @param first share of the surplus that goes in the first of them, over 0 to 1
  * @param meanwhile what it costs, a sentence or two
- * @param instead the ways that may be chosen instead
  */
 public record StagedRenovation(
         String id, String words, Figure from, Figure winters, Figure first, String meanwhile, List<Instead> instead)
         implements Checked {
 
-    /**
-     * A way of pruning to choose instead.
-     *
-     * @param words what it does, to follow {@code which}
-     */
+    /** A way of pruning to choose instead. */
     public record Instead(String way, String words) {}
 
     /**
@@ -37,7 +30,6 @@ public record StagedRenovation(
      *
      * @param winter 1 in the first winter
      * @param due surplus and spent stems at the beginning of this winter
-     * @param now how many of these come out
      * @param later in how many parts the others go in the winters after
      */
     public record Part(StagedRenovation renovation, int winter, int due, int now, List<Integer> later) {

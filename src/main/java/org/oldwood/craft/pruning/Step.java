@@ -15,7 +15,6 @@ import org.oldwood.store.Fields;
  *     {@code renovation}
  * @param lives the stages of life that it is for; all where empty
  * @param text what to do; {@code {}} stands for the figure
- * @param figure the measure, if there is one
  * @param ownSources where a step without a figure comes from
  */
 public record Step(

@@ -41,7 +41,6 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      * Bushes of one crop as parents by a method.
      *
      * @param cases each bush as the pruning craft sees it in that season
-     * @param season the season that the winter of the strike opens
      */
     public static ParentStock of(
             Collection<PlantState> plants,
@@ -191,7 +190,6 @@ public record ParentStock(List<ParentBush> bushes, Optional<String> forTwo) {
      * A bush of the garden as a parent of cuttings.
      *
      * @param fit false where its health bars it
-     * @param warnings what speaks against it, one sentence each
      * @param cuttings cuttings that its wood gives beside what the bush needs itself; empty where that is not known; 0
      *     where the bush is not fit
      * @param words how that number came about, or what to note so that it is known

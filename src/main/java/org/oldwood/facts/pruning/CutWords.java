@@ -11,6 +11,7 @@ import org.oldwood.craft.pruning.FormPruning;
 import org.oldwood.craft.pruning.Outlook;
 import org.oldwood.craft.pruning.School;
 import org.oldwood.craft.pruning.StageOfLife;
+import org.oldwood.craft.pruning.StagedRenovation;
 import org.oldwood.craft.pruning.Stems;
 import org.oldwood.craft.pruning.Why;
 import org.oldwood.words.Texts;
@@ -117,7 +118,7 @@ public final class CutWords {
         for (Cut.Remark remark : cut.remarks()) {
             all.add(remark(remark, cut));
         }
-        cut.staged().ifPresent(part -> all.addAll(StagedWords.of(part)));
+        cut.staged().ifPresent(part -> all.addAll(staged(part)));
         return all;
     }
 
@@ -167,5 +168,49 @@ public final class CutWords {
                     "x".repeat(Math.min(50, goes))));
         }
         return all;
+    }
+
+    /** {@code 45 stems are too many or too old: winter 1 of 4 of the renovation half-first}. */
+    public static String stagedInShort(StagedRenovation.Part part) {
+        StagedRenovation staged = part.renovation();
+        return TEXTS.get("staged", part.due(), staged.from().unit(), part.winter(), staged.number(), staged.id());
+    }
+
+    /** Which renovation, this winter's part, what it costs, what to choose instead. */
+    static List<String> staged(StagedRenovation.Part part) {
+        StagedRenovation staged = part.renovation();
+        List<String> all = new ArrayList<>();
+        all.add(
+                part.winter() == 1
+                        ? TEXTS.get("staged.begins", staged.number(), staged.id(), lower(staged.words()))
+                        : TEXTS.get("staged.goesOn", staged.number(), staged.id()));
+        all.add(TEXTS.get(
+                "staged.now",
+                part.winter(),
+                staged.number(),
+                part.due(),
+                staged.from().unit(),
+                part.now(),
+                part.now() == 1 ? "goes" : "go",
+                part.later().isEmpty()
+                        ? TEXTS.get("staged.last")
+                        : TEXTS.get(
+                                "staged.later",
+                                Words.list(part.later().stream()
+                                        .map(String::valueOf)
+                                        .toList()))));
+        all.add(staged.meanwhile());
+        if (!staged.instead().isEmpty()) {
+            all.add(TEXTS.get(
+                    "staged.instead",
+                    staged.instead().stream()
+                            .map(other -> TEXTS.get("staged.way", other.way(), other.words()))
+                            .collect(Collectors.joining("; or "))));
+        }
+        return all;
+    }
+
+    private static String lower(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 }

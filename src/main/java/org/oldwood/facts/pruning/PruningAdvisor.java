@@ -171,7 +171,8 @@ public final class PruningAdvisor extends Advisor {
             return Fact.unknown(COUNT);
         }
         if (life == StageOfLife.NEGLECTED) {
-            String words = cut.staged().map(StagedWords::inShort).orElse("more spent wood than can go in one winter");
+            String words =
+                    cut.staged().map(CutWords::stagedInShort).orElse("more spent wood than can go in one winter");
             return Fact.text(life.words(), words).from(sources(one));
         }
         return Fact.text(life.words(), "by its age and wood it is " + life.words())

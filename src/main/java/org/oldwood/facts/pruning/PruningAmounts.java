@@ -26,8 +26,6 @@ final class PruningAmounts {
     private final Optional<Double> minutes;
 
     /**
-     * @param bushes how many bushes the task is for
-     * @param minutes how long they take together
      */
     PruningAmounts(PruningCase one, int bushes, Optional<Double> minutes) {
         this.one = one;

@@ -33,8 +33,6 @@ import org.oldwood.words.Words;
  *
  * @param bush its stems at the winter that opens the season; empty where they were never counted
  * @param cut what comes out in that winter; of a plant without stems where they were not counted
- * @param faults what was noted of sick, weak, damaged and low stems
- * @param falls when leaves were seen to fall
  */
 public record PruningCase(
         Crop crop,

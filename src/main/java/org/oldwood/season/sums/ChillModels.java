@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.oldwood.crop.RecordReader;
 import org.oldwood.crop.Seen;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Fields;
@@ -44,24 +45,11 @@ public final class ChillModels {
         ChillModels models = new ChillModels();
         fields.count("format", 1, 1);
         for (Fields each : fields.objects("models")) {
-            ChillModel model = model(each);
+            ChillModel model = RecordReader.read(each, ChillModel.class, Map.of("maker", maker(each)));
             models.byKey.put(model.key(), model);
         }
         fields.done();
         return models;
-    }
-
-    private static ChillModel model(Fields fields) {
-        ChillModel model = new ChillModel(
-                fields.text("key"),
-                fields.text("name"),
-                fields.text("unit"),
-                fields.texts("source"),
-                Seen.parse(fields.oneOf("seen", Seen.keys())),
-                fields.text("note", ""),
-                maker(fields));
-        fields.done();
-        return model;
     }
 
     private static Maker maker(Fields fields) {

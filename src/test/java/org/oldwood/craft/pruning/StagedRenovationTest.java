@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oldwood.crop.Crops;
 import org.oldwood.facts.pruning.CutWords;
-import org.oldwood.facts.pruning.StagedWords;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Problem;
 import org.oldwood.store.Problems;
@@ -178,7 +177,7 @@ class StagedRenovationTest {
                 .startsWith(
                         "The renovation in 4 winters goes on (half-first).",
                         "Winter 4 of 4: 7 canes are too many or too old; 7 go now, and then it is" + " done.");
-        assertThat(StagedWords.inShort(first.staged().orElseThrow()))
+        assertThat(CutWords.stagedInShort(first.staged().orElseThrow()))
                 .isEqualTo("45 canes are too many or too old: winter 1 of 4 of the renovation" + " half-first");
     }
 

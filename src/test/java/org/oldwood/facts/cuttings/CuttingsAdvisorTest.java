@@ -134,7 +134,7 @@ class CuttingsAdvisorTest {
                 north().note("struck", "2025-11-20", LOT).note("checked", "2026-05-20", "'lot': 'a', 'alive': 0");
         Situation s = situation(garden, "2026-06-01", "lot", "a");
 
-        for (String name : CuttingsAmounts.NAMES) {
+        for (String name : advisor.amountNames()) {
             assertThat(advisor.amount(name, s)).as(name).isEmpty();
         }
     }

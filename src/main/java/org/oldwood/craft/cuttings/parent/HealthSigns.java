@@ -8,7 +8,6 @@ import org.oldwood.crop.Seen;
  * What bars a bush from being a parent.
  *
  * @param uninspectedYears age from which a bush that was never inspected calls for a warning, years
- * @param signs what an inspection may have found
  * @param local what local rules to check, one line each
  */
 public record HealthSigns(Figure uninspectedYears, List<Sign> signs, List<String> local) {

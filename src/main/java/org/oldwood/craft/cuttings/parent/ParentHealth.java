@@ -6,7 +6,6 @@ import java.util.List;
 /**
  * Whether a bush is fit to be a parent.
  *
- * @param fit whether cuttings may be taken; false where a finding bars it
  * @param warnings what speaks against it, one sentence each, the gravest first; empty where nothing does
  */
 public record ParentHealth(boolean fit, List<Warning> warnings) {
