@@ -59,8 +59,10 @@ public final class TaskWords {
         return task.minutes().map(TaskWords::minutes);
     }
 
-    /** {@code about 45 min}, and how that is known: no figure of work was read in print. */
+    /** How minutes are known: no figure of work was read in print. */
+    public static final String MINUTES_SEEN = "by your notes, else assumed";
+
     public static String minutes(double minutes) {
-        return "about %s min (by your notes, else assumed)".formatted(Math.round(minutes));
+        return "about %s min (%s)".formatted(Math.round(minutes), MINUTES_SEEN);
     }
 }

@@ -12,6 +12,7 @@ import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.MulchTables;
 import org.oldwood.craft.mulching.Underlay;
+import org.oldwood.crop.Figure;
 import org.oldwood.facts.Subject;
 import org.oldwood.facts.feeding.BedMulch;
 import org.oldwood.facts.feeding.FeedingBooks;
@@ -73,12 +74,14 @@ public final class MulchCommand extends GardenCommand {
     private MulchSheet told(MulchTables tables) {
         Mulch mulch = mulch(tables);
         double ground = area.orElseThrow();
+        Figure ours = tables.collarGap("otherwise");
         MulchPlan plan = MulchPlan.of(
                 mulch,
                 new MulchPlan.Asked(
                         ground,
                         bushes.orElse(0),
-                        gap.orElseGet(() -> tables.collarGap("otherwise").is()),
+                        gap.orElse(ours.is()),
+                        gap.isPresent() ? "" : ours.seen().beside(),
                         now.orElse(0.0),
                         depth.orElseGet(() -> mulch.depth().is())));
         return new MulchSheet(

@@ -15,9 +15,10 @@ import org.oldwood.craft.pruning.Step;
 import org.oldwood.crop.UnprunedBush;
 import org.oldwood.facts.pruning.CutWords;
 import org.oldwood.report.LedgerJson;
+import org.oldwood.report.TaskWords;
 
 /** Plants' cut lists and outlooks as JSON has them; keys are only ever added. */
-record PruneJson(Stream<OnePlant> plants) {
+record PruneJson(String minutesSeen, Stream<OnePlant> plants) {
     private record OnePlant(
             String plant,
             String crop,
@@ -151,6 +152,6 @@ record PruneJson(Stream<OnePlant> plants) {
     }
 
     static PruneJson of(Stream<PruneSheet> sheets, boolean withOutlook) {
-        return new PruneJson(sheets.map(sheet -> OnePlant.of(sheet, withOutlook)));
+        return new PruneJson(TaskWords.MINUTES_SEEN, sheets.map(sheet -> OnePlant.of(sheet, withOutlook)));
     }
 }

@@ -51,7 +51,7 @@ final class ChillLines {
                     need.wants().low(),
                     need.wants().high(),
                     need.wants().unit(),
-                    need.wants().seen().words(),
+                    need.wants().seen().key(),
                     need.wants().sources());
         }
     }

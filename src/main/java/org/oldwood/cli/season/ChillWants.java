@@ -131,7 +131,7 @@ record ChillWants(Crop crop, Optional<ChillNeed> need, String model, double leas
                 wants.map(Figure::is),
                 wants.map(Figure::low),
                 wants.map(Figure::high),
-                wants.map(figure -> figure.seen().words()),
+                wants.map(figure -> figure.seen().key()),
                 wants.map(Figure::sources),
                 wants.map(any -> Math.round(10 * least) / 10.0),
                 winters);

@@ -35,7 +35,7 @@ final class FrostLines {
         return "Frost, %s: harm begins at %s (%s); such a night from %s to %s%s in %s of 100 years."
                 .formatted(
                         each.stage().words(),
-                        each.harm().inWords(),
+                        each.harm().plain(),
                         each.harm().seen().words(),
                         each.from(),
                         each.to(),
@@ -84,7 +84,7 @@ final class FrostLines {
             return new AtStage(
                     each.stage().key(),
                     each.harm().is(),
-                    each.harm().seen().words(),
+                    each.harm().seen().key(),
                     each.from(),
                     each.to(),
                     Words.rounded(100 * each.risk(), 1),

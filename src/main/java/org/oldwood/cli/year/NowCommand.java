@@ -13,6 +13,7 @@ import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.plan.round.Round;
 import org.oldwood.plan.round.Rounds;
 import org.oldwood.report.TaskJson;
+import org.oldwood.report.TaskWords;
 import org.oldwood.words.Dates;
 import org.oldwood.words.Words;
 import picocli.CommandLine.Command;
@@ -33,6 +34,7 @@ public final class NowCommand extends GardenCommand {
 
     private record Told(
             LocalDate until,
+            String minutesSeen,
             List<TaskJson.OneRound> due,
             List<TaskJson.OneRound> possible,
             List<TaskJson.OneRound> next,
@@ -51,6 +53,7 @@ public final class NowCommand extends GardenCommand {
                     (what, on) -> waiting.put(what, on.stream().map(Round::id).toList()));
             out().json(new Told(
                     answer.until,
+                    TaskWords.MINUTES_SEEN,
                     TaskJson.rounds(answer.due),
                     TaskJson.rounds(answer.possible),
                     TaskJson.rounds(answer.next),

@@ -57,7 +57,7 @@ public final class WhyCommand extends GardenCommand {
         if (json) {
             List<TaskJson.OneTask> told =
                     tasks.stream().map(TaskJson.OneTask::of).toList();
-            out().json(told.size() == 1 ? told.get(0) : new Told(told));
+            out().json(told.size() == 1 ? told.get(0) : new Told(TaskWords.MINUTES_SEEN, told));
         } else {
             for (Task task : tasks) {
                 tell(task, folder);
@@ -66,7 +66,7 @@ public final class WhyCommand extends GardenCommand {
         return 0;
     }
 
-    private record Told(List<TaskJson.OneTask> tasks) {}
+    private record Told(String minutesSeen, List<TaskJson.OneTask> tasks) {}
 
     /** The task; of a round, by its number or id, the first task of each rule, since the others are there alike. */
     private List<Task> asked(Plan plan) throws IOException {

@@ -74,13 +74,14 @@ public record Mulch(
      */
     public List<String> notRead() {
         List<String> words = new ArrayList<>();
+        mark("lies ", depth, words);
         mark("weighs ", density, words);
         mark("rots ", decayCmPerYear, words);
         return words;
     }
 
     private static void mark(String what, Figure figure, List<String> words) {
-        if (figure.seen() == Seen.MEMORY || figure.seen() == Seen.ASSUMED) {
+        if (figure.seen() != Seen.READ) {
             words.add(what + figure.inWords());
         }
     }

@@ -41,10 +41,12 @@ public record MulchPlan(
      *
      * @param areaM2 area of the bed, m²
      * @param gapCm bare ring round each stem, cm
+     * @param gapMark how the ring is known, as it stands beside the figure
      * @param depthNowCm depth that lies there, cm
      * @param depthWantedCm depth wanted once settled, cm
      */
-    public record Asked(double areaM2, int bushes, double gapCm, double depthNowCm, double depthWantedCm) {
+    public record Asked(
+            double areaM2, int bushes, double gapCm, String gapMark, double depthNowCm, double depthWantedCm) {
         public Asked {
             if (!(areaM2 > 0) || bushes < 0 || gapCm < 0) {
                 throw wrong(
@@ -89,12 +91,13 @@ public record MulchPlan(
     private static String coveredLine(Asked asked, double covered) {
         return asked.bushes == 0 || asked.gapCm == 0
                 ? Words.amount(asked.areaM2) + " m² to cover"
-                : "%s m² − %s%s%s cm round the stems = %s m² to cover"
+                : "%s m² − %s%s%s cm%s round the stems = %s m² to cover"
                         .formatted(
                                 Words.amount(asked.areaM2),
                                 asked.bushes,
                                 asked.bushes == 1 ? " collar of " : " collars of ",
                                 Words.amount(asked.gapCm),
+                                asked.gapMark,
                                 Words.amount(covered));
     }
 

@@ -3,6 +3,7 @@ package org.oldwood.facts.feeding;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.oldwood.craft.feeding.FeedingProfile;
@@ -11,6 +12,7 @@ import org.oldwood.craft.mulching.Mulch;
 import org.oldwood.craft.mulching.MulchLayer;
 import org.oldwood.craft.mulching.MulchPlan;
 import org.oldwood.craft.mulching.Underlay;
+import org.oldwood.crop.Figure;
 import org.oldwood.facts.Situation;
 import org.oldwood.garden.BedState;
 import org.oldwood.garden.Entries;
@@ -48,12 +50,14 @@ public record BedMulch(
         List<String> notes = new ArrayList<>();
         last.flatMap(Entry::unmeasured).ifPresent(words -> notes.add(Words.capital(words) + "."));
         Mulch mulch = chosen(books, s, bed, notes);
+        Optional<Figure> gap = gap(books, s, bed);
         MulchPlan plan = MulchPlan.of(
                 mulch,
                 new MulchPlan.Asked(
                         bed.bed().areaM2(),
                         bushes(bed),
-                        gap(books, s, bed),
+                        gap.map(Figure::is).orElse(0.0),
+                        gap.map(it -> it.seen().beside()).orElse(""),
                         now,
                         mulch.depth().is()));
         return new BedMulch(
@@ -156,11 +160,10 @@ public record BedMulch(
                 .sum();
     }
 
-    private static double gap(FeedingBooks books, Situation s, BedState bed) {
+    private static Optional<Figure> gap(FeedingBooks books, Situation s, BedState bed) {
         return SharedBed.crops(bed, s.world().crops()).stream()
-                .mapToDouble(crop -> books.mulches().collarGap(crop.group()).is())
-                .max()
-                .orElse(0);
+                .map(crop -> books.mulches().collarGap(crop.group()))
+                .max(Comparator.comparingDouble(Figure::is));
     }
 
     /** Sheets of paper under the new layer; none where mulch still lies there. */

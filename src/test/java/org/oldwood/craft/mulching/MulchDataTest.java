@@ -45,7 +45,7 @@ class MulchDataTest {
     }
 
     private static MulchPlan plan(Mulch mulch, double now, double wanted) {
-        return MulchPlan.of(mulch, new MulchPlan.Asked(4, 0, 0, now, wanted));
+        return MulchPlan.of(mulch, new MulchPlan.Asked(4, 0, 0, "", now, wanted));
     }
 
     @Test

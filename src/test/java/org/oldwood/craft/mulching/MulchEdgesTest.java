@@ -21,7 +21,7 @@ class MulchEdgesTest {
         "4, 0, 0, 12, 7",
     })
     void the_ends_of_the_range_are_in_it(double areaM2, int bushes, double gapCm, double now, double wanted) {
-        assertThat(new MulchPlan.Asked(areaM2, bushes, gapCm, now, wanted).areaM2())
+        assertThat(new MulchPlan.Asked(areaM2, bushes, gapCm, "", now, wanted).areaM2())
                 .isEqualTo(areaM2);
     }
 
@@ -38,7 +38,7 @@ class MulchEdgesTest {
         "4, 0, 0, 0, NaN",
     })
     void what_lies_beyond_is_refused(double areaM2, int bushes, double gapCm, double now, double wanted) {
-        assertThatThrownBy(() -> new MulchPlan.Asked(areaM2, bushes, gapCm, now, wanted))
+        assertThatThrownBy(() -> new MulchPlan.Asked(areaM2, bushes, gapCm, "", now, wanted))
                 .isInstanceOf(RecordException.class);
     }
 
@@ -51,7 +51,7 @@ class MulchEdgesTest {
     /** Numbers of the sum are cut to three digits, and keep what tells them apart. */
     @Test
     void the_sum_shown_has_the_numbers_it_was_made_of() {
-        MulchPlan plan = MulchPlan.of(TABLES.mulches().get(0), new MulchPlan.Asked(123.456, 0, 0, 2.345, 12.34));
+        MulchPlan plan = MulchPlan.of(TABLES.mulches().get(0), new MulchPlan.Asked(123.456, 0, 0, "", 2.345, 12.34));
 
         assertThat(plan.lines().toString()).contains("123 m²", "12.3 cm wanted − 2.35 cm there now");
     }

@@ -96,8 +96,8 @@ class MulchFaultsTest {
 
     @Test
     void what_lies_there_is_not_laid_again() {
-        MulchPlan more = MulchPlan.of(COMPOST, new MulchPlan.Asked(4, 2, 10, 2, 5));
-        MulchPlan enough = MulchPlan.of(COMPOST, new MulchPlan.Asked(4, 1, 10, 6, 5));
+        MulchPlan more = MulchPlan.of(COMPOST, new MulchPlan.Asked(4, 2, 10, "", 2, 5));
+        MulchPlan enough = MulchPlan.of(COMPOST, new MulchPlan.Asked(4, 1, 10, "", 6, 5));
 
         assertThat(more.layCm()).isCloseTo(3 * COMPOST.layFactor().is(), within(1e-9));
         assertThat(more.cubicMetres()).isCloseTo(more.coveredM2() * more.layCm() / 100, within(1e-9));

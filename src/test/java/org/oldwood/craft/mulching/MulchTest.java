@@ -44,7 +44,7 @@ class MulchTest {
     }
 
     private static MulchPlan plan(String mulch, double areaM2, double now, double wanted) {
-        return MulchPlan.of(TABLES.mulch(mulch).orElseThrow(), new MulchPlan.Asked(areaM2, 0, 0, now, wanted));
+        return MulchPlan.of(TABLES.mulch(mulch).orElseThrow(), new MulchPlan.Asked(areaM2, 0, 0, "", now, wanted));
     }
 
     @Test
@@ -101,7 +101,7 @@ class MulchTest {
     @Test
     void collars_are_left_bare() {
         MulchPlan plan =
-                MulchPlan.of(TABLES.mulch("composted-bark").orElseThrow(), new MulchPlan.Asked(10, 4, 10, 0, 7.5));
+                MulchPlan.of(TABLES.mulch("composted-bark").orElseThrow(), new MulchPlan.Asked(10, 4, 10, "", 0, 7.5));
 
         assertThat(plan.coveredM2()).isCloseTo(10 - 4 * Math.PI * 0.01, within(1e-9));
         assertThat(plan.lines().get(0)).contains("4 collars of 10 cm");
@@ -151,7 +151,7 @@ class MulchTest {
 
     @Test
     void a_layer_of_75_cm_is_refused() {
-        assertThatThrownBy(() -> new MulchPlan.Asked(10, 4, 10, 0, 75))
+        assertThatThrownBy(() -> new MulchPlan.Asked(10, 4, 10, "", 0, 75))
                 .isInstanceOf(RecordException.class)
                 .hasMessageContaining("75")
                 .hasMessageContaining("centimetres");
