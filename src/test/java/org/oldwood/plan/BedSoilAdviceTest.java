@@ -121,7 +121,7 @@ class BedSoilAdviceTest {
                         && task.id().contains("@ribes.blackcurrant")
                         && task.id().startsWith("feed-"))
                 .flatMap(task -> task.amount().orElseThrow().buys().stream())
-                .mapToDouble(buy -> buy.amount() / 10 * (buy.material().equals("dried-blood") ? 0.1 : 0.27))
+                .mapToDouble(buy -> buy.amount() / 10 * (buy.material().equals("dried-blood") ? 0.0825 : 0.27))
                 .sum();
     }
 

@@ -87,6 +87,7 @@ class FeedTimingTest {
                 .anyMatch(line -> line.contains("dogs that eat it"))
                 .anyMatch(line -> line.contains("mask"))
                 .noneMatch(line -> line.contains("Raw manure"));
-        assertThat(meal.amount().orElseThrow().lines()).anyMatch(line -> line.contains("(from memory)"));
+        Task mixed = keeping("\"blood-fish-bone\"").task("2026-11-25", "feed-first@ribes.blackcurrant.stool@2027");
+        assertThat(mixed.amount().orElseThrow().lines()).anyMatch(line -> line.contains("(from memory)"));
     }
 }

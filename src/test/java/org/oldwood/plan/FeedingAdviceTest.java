@@ -25,7 +25,8 @@ class FeedingAdviceTest {
     void the_first_dressing_is_half_the_nitrogen_and_all_the_potash() {
         Task task = north().task("2026-11-25", CURRANT_FEED);
 
-        assertThat(task.amount().orElseThrow().arithmetic()).contains("this dressing: N 7, P2O5 1.1, K2O 11.4 g/m²");
+        // 850 g x 12.5 % x 0.66 on 10 m2
+        assertThat(task.amount().orElseThrow().arithmetic()).contains("this dressing: N 7, P2O5 1.3, K2O 11.5 g/m²");
         assertThat(task.amount().orElseThrow().words()).contains("dried blood").contains("sulphate of potash");
         assertThat(task.amount().orElseThrow().tags()).contains("organic-nitrogen");
     }
@@ -36,8 +37,9 @@ class FeedingAdviceTest {
                 north().note("fed", "2027-03-20", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 700");
         Task second = garden.task("2027-05-20", "feed-second@ribes.blackcurrant.stool@2027");
 
-        // 14 needed, 700 g x 12.5 % x 0.8 on 10 m2 = 7 given
-        assertThat(second.amount().orElseThrow().arithmetic()).anyMatch(line -> line.startsWith("this dressing: N 7,"));
+        // 14 needed, 700 g x 12.5 % x 0.66 on 10 m2 = 5.8 given
+        assertThat(second.amount().orElseThrow().arithmetic())
+                .anyMatch(line -> line.startsWith("this dressing: N 8.3,"));
     }
 
     @Test
@@ -173,7 +175,7 @@ class FeedingAdviceTest {
 
         assertThat(chips.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.contains("nitrogen + 2.4 g/m²"))
-                .anyMatch(line -> line.startsWith("this dressing: N 8,"));
+                .anyMatch(line -> line.startsWith("this dressing: N 8.3,"));
         assertThat(straw.task("2026-11-25", CURRANT_FEED).amount().orElseThrow().arithmetic())
                 .anyMatch(line -> line.startsWith("this dressing: N 7,"));
         assertThat(compost.task("2026-11-25", CURRANT_FEED)

@@ -34,12 +34,11 @@ class FeedCommandTest {
         Cli.Result result = feed("--crop", "blackcurrant", "--area", "4", "--material", "dried-blood");
 
         assertThat(result.exit()).isZero();
-        // 10 g N/m2 where the soil is not known, 12.5 % N of which 80 % count: 400 g on 4 m2
+        // 10 g N/m2 where the soil is not known, 12.5 % N of which 66 % count: 485 g on 4 m2
         assertThat(flat(result.out()))
                 .contains("Need N 10, P2O5 4, K2O 12, MgO 5 g/m² a year, by British tables (RB209)")
-                .contains("at bud burst: 200 g of dried blood")
-                .contains("in early June (December in the south): 200 g of dried blood")
-                .contains("80 % of its N counts in the first year (from memory)")
+                .contains("at bud burst: 240 g of dried blood")
+                .contains("in early June (December in the south): 240 g of dried blood")
                 .contains("no material at hand brings more than a trace of potash and magnesia")
                 .contains("no later than 30 June")
                 .contains("Never mix lime or ash with ammonium or animal feeds")
@@ -110,7 +109,7 @@ class FeedCommandTest {
 
         assertThat(json)
                 .contains("\"need\":{\"N\":10,\"P2O5\":4,\"K2O\":12,\"MgO\":5}")
-                .contains("\"material\":\"dried-blood\",\"name\":\"driedblood\",\"grams\":200")
+                .contains("\"material\":\"dried-blood\",\"name\":\"driedblood\",\"grams\":240")
                 .contains("\"assumed\":[")
                 .contains("\"cautions\":[");
     }

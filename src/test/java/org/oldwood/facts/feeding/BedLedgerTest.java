@@ -80,11 +80,12 @@ class BedLedgerTest {
 
     @Test
     void remembered_figures_carry_their_mark_and_unknown_materials_count_for_nothing() {
-        TestGarden garden = north().note("fed", "2027-03-01", "'bed': 'ribes', 'material': 'dried-blood', 'grams': 100")
+        TestGarden garden = north().note(
+                        "fed", "2027-03-01", "'bed': 'ribes', 'material': 'blood-fish-bone', 'grams': 100")
                 .note("fed", "2027-03-02", "'bed': 'ribes', 'material': 'magic-dust', 'grams': 100");
         BedLedger ledger = ledger(garden, "ribes");
 
-        assertThat(ledger.lines().get(0).notRead()).contains("80 % of its N counts in the first year (from memory)");
+        assertThat(ledger.lines().get(0).notRead()).contains("60 % of its N counts in the first year (from memory)");
         assertThat(ledger.lines().get(1).known()).isFalse();
         assertThat(ledger.lines().get(1).now()).isEqualTo(Nutrients.NONE);
     }
