@@ -7,7 +7,6 @@ import java.util.Optional;
  * A plant on a day.
  *
  * @param stems its stems by the season they grew in; unknown where never counted
- * @param entries all that was noted of it alone, oldest first
  * @param gone the entry that ended it, if it is no more
  */
 public record PlantState(Plant plant, StemsBySeason stems, List<Entry> entries, Optional<Entry> gone) {

@@ -8,7 +8,6 @@ import org.oldwood.season.Hemisphere;
  * @param latitude degrees, south negative, -90 to 90
  * @param longitude degrees, west negative, -180 to 180
  * @param heightM height above the sea, m
- * @param zoneName the time zone in which its days are counted, {@code Europe/London} for example
  */
 public record Site(double latitude, double longitude, double heightM, String zoneName) {
     public Hemisphere hemisphere() {

@@ -19,7 +19,6 @@ public interface Desk {
      * Notes all of the rows or none.
      *
      * @param key what the phone calls them: sent again under the same key they are noted once
-     * @param rows what happened, by the keys of journal entries; {@code entry} names the kind
      */
     Reply note(String key, List<Map<String, String>> rows) throws IOException;
 
@@ -30,7 +29,6 @@ public interface Desk {
      * What came of it.
      *
      * @param accepted whether it stands in the journal now
-     * @param said what the program said of it, line by line
      */
     record Reply(boolean accepted, List<String> said) {}
 }

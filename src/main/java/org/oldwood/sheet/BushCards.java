@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.oldwood.craft.pruning.Bush;
 import org.oldwood.craft.pruning.Habit;
 import org.oldwood.craft.pruning.Outlook;
@@ -62,11 +63,9 @@ final class BushCards {
                         .filter(it -> !it.stems().isEmpty() || it.count("fresh").isPresent())
                         .map(it -> it.date()
                                 + it.kind().key()
-                                + it.stems().inWords()
-                                + it.stems("dead").inWords()
-                                + it.stems("weak").inWords()
-                                + it.stems("damaged").inWords()
-                                + it.stems("low").inWords())
+                                + Stream.of("stems", "dead", "weak", "damaged", "low")
+                                        .map(key -> it.stems(key).inWords())
+                                        .toList())
                         .reduce("", String::concat));
     }
 
@@ -157,11 +156,9 @@ final class BushCards {
                             marks.computeIfAbsent(seen, any -> new TreeSet<>()).add(crop.plural()));
         }
         List<String> words = new ArrayList<>();
-        marks.forEach((seen, crops) -> words.add("How much wood of each age bears is "
-                + seen.words()
-                + " for "
-                + String.join(", ", crops)
-                + ": read the range of the crop, not its middle."));
+        marks.forEach((seen, crops) ->
+                words.add("How much wood of each age bears is %s for %s: read the range of the crop, not its middle."
+                        .formatted(seen.words(), String.join(", ", crops))));
         return words;
     }
 }

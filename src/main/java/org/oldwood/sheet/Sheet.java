@@ -6,13 +6,8 @@ import org.oldwood.crop.Source;
 /**
  * The second part of a full sheet, after the rounds and cards.
  *
- * @param stages when the crops reach their stages; no rows for none
- * @param years the year's charts, season by season
- * @param bushes what the plants bear in the coming seasons
  * @param outlookWords what the outlooks rest on, where it was not read in print
  * @param waterLacking what must be known before the beds' water can be told; empty for nothing
- * @param questions what to clear up
- * @param sources where the figures come from
  */
 record Sheet(
         List<Chart> stages,

@@ -35,17 +35,13 @@ public final class AnyPlace {
         Optional<Climate> chosen = climate.map(name -> climate(name, command));
         double latitude = at.map(text -> latitude(text, command))
                 .or(() -> chosen.flatMap(Climate::latitude))
-                .orElseThrow(() -> command.usage("There is no garden here: say where with --at"
-                        + " LAT,LON, 52,-2 for example, or with"
-                        + " --climate NAME"));
+                .orElseThrow(() ->
+                        command.usage("There is no garden here: say where with --at LAT,LON, 52,-2 for example, or with"
+                                + " --climate NAME"));
         chosen.flatMap(Climate::latitude).filter(its -> its * latitude < 0).ifPresent(its -> {
-            throw command.usage("--climate "
-                    + climate.orElse("")
-                    + " lies in the other half of the earth: at latitude "
-                    + its
-                    + ", and --at says "
-                    + latitude
-                    + ". South is negative.");
+            throw command.usage(
+                    "--climate %s lies in the other half of the earth: at latitude %s, and --at says %s. South is negative."
+                            .formatted(climate.orElse(""), its, latitude));
         });
         Stages stages = stages(chosen.or(() -> around(command).map(PlaceClimate::climate)), latitude);
         return new Setting(Hemisphere.of(latitude), (season, stage) -> stages.date(crop, season, stage), day);

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -274,6 +275,16 @@ public abstract class GardenCommand implements Callable<Integer> {
         return givenToday.orElseGet(() -> Today.of(
                 around().environment(),
                 opened.map(folder -> folder.garden().site().zoneName())));
+    }
+
+    /** A paragraph of the answer; every line begins with so many blanks. */
+    public final void say(int indent, String words, Object... said) {
+        out().paragraph(indent, words.formatted(said));
+    }
+
+    /** An id on the command line that is not known: exit code 2, with the nearest or all known. */
+    public final ParameterException notAmong(String what, String id, Collection<String> known) {
+        return usage("there is no %s \"%s\". %s".formatted(what, id, Nearest.hint(id, known)));
     }
 
     /** Exit code 2. */

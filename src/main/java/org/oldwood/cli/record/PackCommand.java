@@ -20,6 +20,7 @@ import org.oldwood.store.Journal;
 import org.oldwood.store.JsonReader;
 import org.oldwood.store.Problems;
 import org.oldwood.store.RecordException;
+import org.oldwood.words.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -109,20 +110,9 @@ public final class PackCommand extends GardenCommand {
     }
 
     private static String about(String name) {
-        return "The record of a garden, "
-                + FileName.of(name)
-                + ", packed by Oldwood. All text is UTF-8.\n\n"
-                + "garden.json     what is declared: place, beds, choices (JSON)\n"
-                + "journal.jsonl   what happened, one JSON object a line, oldest first as noted;\n"
-                + "                \"entry\" says what, \"date\" when (year-month-day), the other keys\n"
-                + "                what, where and how much, with the unit in the key's name\n"
-                + "weather.csv     the days' weather, if there is any: degrees Celsius, mm\n"
-                + "calendar-state.jsonl   what was last written to calendars; can be made again\n"
-                + "calendar-servers.jsonl which entries stood on servers, and which were deleted there\n"
-                + "crops, rules, materials, climates, season, sources   data of the garden's own\n"
-                + Archive.SUMS
-                + "      check sums: sha256sum -c "
-                + Archive.SUMS
-                + "\n\nTo use it again, unpack it into a folder: oldwood check --garden FOLDER\n";
+        return Texts.sections("archive.txt")
+                .getOrDefault("about", "")
+                .formatted(FileName.of(name), Archive.SUMS)
+                .concat("\n");
     }
 }

@@ -165,9 +165,9 @@ public final class StartCommand extends GardenCommand {
         }
         List<String> beds = new ArrayList<>();
         garden.areas().forEach((bed, area) -> beds.add(bed + " " + NewGarden.tenths(area) + " m²"));
-        tell("Areas taken from the plants' usual spacing: "
-                + String.join(", ", beds)
-                + ". Measure the beds and correct areaM2: amounts per m² depend on it.");
+        tell(
+                "Areas taken from the plants' usual spacing: %s. Measure the beds and correct areaM2: amounts per m² depend on it."
+                        .formatted(String.join(", ", beds)));
     }
 
     private void report(Path folder, NewGarden garden, List<Planting> plantings) throws IOException {

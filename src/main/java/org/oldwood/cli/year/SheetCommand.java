@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.GardenPlan;
 import org.oldwood.cli.command.Planning;
@@ -20,7 +21,6 @@ import org.oldwood.sheet.Scope;
 import org.oldwood.sheet.SheetPage;
 import org.oldwood.sheet.round.RoundPage;
 import org.oldwood.sheet.round.RoundPages;
-import org.oldwood.store.Nearest;
 import org.oldwood.store.Output;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,8 +53,8 @@ public final class SheetCommand extends GardenCommand {
     public int run() throws IOException {
         GardenFolder folder = folder();
         GardenState state = state();
-        bed.ifPresent(id -> known("bed", id, List.copyOf(state.beds().keySet())));
-        plant.ifPresent(id -> known("plant", id, List.copyOf(state.plants().keySet())));
+        bed.ifPresent(id -> known("bed", id, state.beds().keySet()));
+        plant.ifPresent(id -> known("plant", id, state.plants().keySet()));
         if (full && month.isPresent()) {
             throw usage("--full is of the whole year; give it or --month, not both");
         }
@@ -93,9 +93,9 @@ public final class SheetCommand extends GardenCommand {
                 Sources.read(folder.documents()));
     }
 
-    private void known(String kind, String id, List<String> ids) {
+    private void known(String kind, String id, Set<String> ids) {
         if (!ids.contains(id)) {
-            throw usage("there is no " + kind + " \"" + id + "\". " + Nearest.hint(id, ids));
+            throw notAmong(kind, id, ids);
         }
     }
 

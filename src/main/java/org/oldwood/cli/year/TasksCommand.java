@@ -197,14 +197,9 @@ public final class TasksCommand extends GardenCommand {
         out().paragraph(0, "%s (%s)".formatted(round.title(), round.id()));
         if (round.open()) {
             String time = round.minutes() == 0 ? "" : ", %s".formatted(TaskWords.minutes(round.minutes()));
-            out().paragraph(
-                            2,
-                            "On %s; good from %s to %s%s."
-                                    .formatted(
-                                            Dates.shortDay(round.day()),
-                                            Dates.shortDay(round.firstGoodDay()),
-                                            Dates.shortDay(round.lastGoodDay()),
-                                            time));
+            String from = Dates.shortDay(round.firstGoodDay());
+            String to = Dates.shortDay(round.lastGoodDay());
+            say(2, "On %s; good from %s to %s%s.", Dates.shortDay(round.day()), from, to, time);
         }
         if (!round.takeAlong().isEmpty()) {
             out().hanging("  Take along: ", 4, String.join(", ", round.takeAlong()) + ".");
@@ -212,10 +207,7 @@ public final class TasksCommand extends GardenCommand {
         List<Cautions.Caution> cautions = round.cautions();
         cautions.stream().limit(MOST_CAUTIONS).forEach(caution -> out().hanging("  Take care: ", 4, caution.line()));
         if (cautions.size() > MOST_CAUTIONS) {
-            out().paragraph(
-                            4,
-                            "%s more on the sheet, and by oldwood why %s."
-                                    .formatted(cautions.size() - MOST_CAUTIONS, round.id()));
+            say(4, "%s more on the sheet, and by oldwood why %s.", cautions.size() - MOST_CAUTIONS, round.id());
         }
         List<Task> later = round.later();
         round.tasks().stream().filter(task -> !later.contains(task)).forEach(task -> tell(task, ""));
@@ -254,10 +246,7 @@ public final class TasksCommand extends GardenCommand {
 
     private void list(Plan plan) {
         if (plan.tasks().isEmpty()) {
-            out().paragraph(
-                            0,
-                            "Nothing is due from %s to %s."
-                                    .formatted(Dates.shortDay(plan.from()), Dates.shortDay(plan.until())));
+            say(0, "Nothing is due from %s to %s.", Dates.shortDay(plan.from()), Dates.shortDay(plan.until()));
         }
         plan.tasks().stream()
                 .collect(Collectors.groupingBy(task -> YearMonth.from(task.day()), TreeMap::new, Collectors.toList()))

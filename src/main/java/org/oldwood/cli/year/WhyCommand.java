@@ -38,6 +38,10 @@ public final class WhyCommand extends GardenCommand {
     @Parameters(arity = "0..2", paramLabel = "TASK")
     List<String> named = List.of();
 
+    private static final String NO_CLIMATE =
+            "The stages are lowland Britain's by the month, moved by what was noted, since no climate is known here."
+                    + " For this garden's own: %s.";
+
     @Option(names = "--not")
     boolean not;
 
@@ -83,45 +87,35 @@ public final class WhyCommand extends GardenCommand {
 
     private RuntimeException unknown(Plan plan) {
         List<String> ids = plan.tasks().stream().map(Task::id).toList();
-        return usage("there is no task \""
-                + named.get(0)
-                + "\" in this plan. "
-                + Nearest.to(named.get(0), ids)
-                        .map(near -> "Did you mean \"" + near + "\"?")
-                        .orElse("oldwood tasks --each lists them; oldwood why --not RULE SUBJECT tells why one is not"
-                                + " there."));
+        String hint = Nearest.to(named.get(0), ids)
+                .map("Did you mean \"%s\"?"::formatted)
+                .orElse("oldwood tasks --each lists them; oldwood why --not RULE SUBJECT tells why one is not there.");
+        return usage("there is no task \"%s\" in this plan. %s".formatted(named.get(0), hint));
     }
 
     private void tell(Task task, GardenFolder folder) throws IOException {
         out().paragraph(0, TaskWords.headline(task));
-        out().paragraph(2, "On " + Dates.shortDay(task.day()) + "; good " + TaskWords.window(task) + ".");
-        out().paragraph(2, "The window " + task.window().words() + ".");
+        say(2, "On %s; good %s.", Dates.shortDay(task.day()), TaskWords.window(task));
+        say(2, "The window %s.", task.window().words());
         if (task.window().plusMinusDays() > 0
                 && Planning.climate(folder, state()).isEmpty()) {
-            out().paragraph(
-                            2,
-                            "The stages are lowland Britain's by the month, moved by what was noted,"
-                                    + " since no climate is known here. For this garden's own: "
-                                    + GardenStages.lackingClimate()
-                                    + ".");
+            say(2, NO_CLIMATE, GardenStages.lackingClimate());
         }
         task.amount().ifPresent(amount -> amount.lines().forEach(line -> out().paragraph(2, line)));
         section("Why", task.reasons().stream().map(Reason::words).distinct().toList());
         section("Arithmetic", task.amount().map(amount -> amount.arithmetic()).orElse(List.of()));
-        section(
-                "How",
-                task.rule().text().isEmpty() ? List.of() : List.of(task.rule().text()));
+        String how = task.rule().text();
+        section("How", how.isEmpty() ? List.of() : List.of(how));
         section("Take care", Cautions.lines(task.cautions()));
         Sources sources = Sources.read(folder.documents());
-        List<String> lines = new ArrayList<>();
-        task.sources()
-                .forEach(key -> lines.add(key
-                        + ": "
-                        + sources.find(key)
-                                .map(source ->
-                                        source.inWords() + " (" + source.seen().words() + ")")
-                                .orElse("?")));
-        section("Sources", lines);
+        section(
+                "Sources",
+                task.sources().stream()
+                        .map(key -> sources.find(key)
+                                .map(it -> "%s: %s (%s)"
+                                        .formatted(key, it.inWords(), it.seen().words()))
+                                .orElse(key + ": ?"))
+                        .toList());
     }
 
     private void section(String title, List<String> lines) {
@@ -137,21 +131,13 @@ public final class WhyCommand extends GardenCommand {
         }
         Rule rule = planner.rules()
                 .find(named.get(0))
-                .orElseThrow(() -> usage("there is no rule \""
-                        + named.get(0)
-                        + "\". "
-                        + Nearest.hint(named.get(0), planner.rules().ids())));
+                .orElseThrow(
+                        () -> notAmong("rule", named.get(0), planner.rules().ids()));
         Optional<Subject> found = planner.subjects().find(named.get(1), rule.subject());
-        Subject subject = found.orElseThrow(() -> usage("there is no "
-                + rule.subject()
-                + " \""
-                + named.get(1)
-                + "\". "
-                + Nearest.hint(
-                        named.get(1),
-                        planner.subjects().ofKind(rule.subject()).stream()
-                                .map(Subject::id)
-                                .toList())));
+        List<String> ids = planner.subjects().ofKind(rule.subject()).stream()
+                .map(Subject::id)
+                .toList();
+        Subject subject = found.orElseThrow(() -> notAmong(rule.subject(), named.get(1), ids));
         List<Verdict> verdicts = planner.explain(rule, subject);
         stopOnProblems(folder);
         if (json) {
@@ -159,15 +145,7 @@ public final class WhyCommand extends GardenCommand {
             return 0;
         }
         if (!rule.concerns(subject)) {
-            out().paragraph(
-                            0,
-                            "The rule "
-                                    + rule.id()
-                                    + " does not concern "
-                                    + subject.words()
-                                    + ": it is for "
-                                    + forWhat(rule)
-                                    + ".");
+            say(0, "The rule %s does not concern %s: it is for %s.", rule.id(), subject.words(), forWhat(rule));
             return 0;
         }
         verdicts.forEach(this::tell);
@@ -183,15 +161,10 @@ public final class WhyCommand extends GardenCommand {
 
     private void tell(Verdict verdict) {
         String when = verdict.window()
-                .map(window -> ", from " + Dates.shortDay(window.first()) + " to " + Dates.shortDay(window.last()))
+                .map(it -> ", from %s to %s".formatted(Dates.shortDay(it.first()), Dates.shortDay(it.last())))
                 .orElse("");
-        out().paragraph(
-                        0,
-                        "Season "
-                                + verdict.situation().season().label()
-                                + when
-                                + ": "
-                                + (verdict.due() ? "it fires." : "it does not fire."));
+        String season = verdict.situation().season().label();
+        say(0, "Season %s%s: it %s.", season, when, verdict.due() ? "fires" : "does not fire");
         if (!verdict.because().isEmpty()) {
             out().hanging("  - ", 4, verdict.because());
         }
