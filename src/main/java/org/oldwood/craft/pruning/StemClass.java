@@ -1,7 +1,7 @@
 package org.oldwood.craft.pruning;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Reads classes of stems as people write them: {@code 1=5,2=4,3=4,4+=3}. */
 public final class StemClass {
@@ -15,37 +15,29 @@ public final class StemClass {
      * @throws IllegalArgumentException with words for the person who wrote it
      */
     public static Stems parse(String line) {
-        Map<String, Integer> byClass = new LinkedHashMap<>();
-        int start = 0;
-        while (start <= line.length()) {
-            int comma = line.indexOf(',', start);
-            int end = comma < 0 ? line.length() : comma;
-            one(line.substring(start, end).trim(), byClass);
-            start = end + 1;
+        SortedMap<Integer, Integer> byAge = new TreeMap<>();
+        int open = 0;
+        for (String part : line.split(",", -1)) {
+            int equals = part.trim().indexOf('=');
+            if (equals < 1) {
+                throw new IllegalArgumentException(
+                        "\"" + part.trim() + "\" is not an age, an equals sign and a number" + REMEDY);
+            }
+            String name = part.trim().substring(0, equals).trim();
+            boolean lumped = name.endsWith("+");
+            int count = whole(part.trim().substring(equals + 1).trim(), 0, 10_000, "the number of stems");
+            int age = whole(
+                    lumped ? name.substring(0, name.length() - 1) : name, 1, Stems.OLDEST_CLASS, "an age of stems");
+            if (byAge.put(age, count) != null) {
+                throw new IllegalArgumentException("age " + name + " is given twice" + REMEDY);
+            }
+            open = lumped ? age : open;
         }
-        return Stems.from(byClass);
-    }
-
-    private static void one(String part, Map<String, Integer> byClass) {
-        int equals = part.indexOf('=');
-        if (equals < 1) {
-            throw new IllegalArgumentException("\"" + part + "\" is not an age, an equals sign and a number" + REMEDY);
+        if (open != 0 && open < byAge.lastKey()) {
+            throw new IllegalArgumentException(
+                    "only the oldest class may be open, but " + open + "+ stands beside age " + byAge.lastKey());
         }
-        String name = part.substring(0, equals).trim();
-        int count = whole(part.substring(equals + 1).trim(), 0, 10_000, "the number of stems");
-        if (byClass.put(name, count) != null) {
-            throw new IllegalArgumentException("age " + name + " is given twice" + REMEDY);
-        }
-    }
-
-    static boolean isOpen(String name) {
-        return name.endsWith("+");
-    }
-
-    /** The age of a class name, {@code 4} of {@code 4+}. */
-    static int age(String name) {
-        String digits = isOpen(name) ? name.substring(0, name.length() - 1) : name;
-        return whole(digits, 1, Stems.OLDEST_CLASS, "an age of stems");
+        return Stems.from(byAge, open != 0);
     }
 
     private static int whole(String digits, int least, int most, String what) {

@@ -1,7 +1,6 @@
 package org.oldwood.craft.pruning;
 
 import java.util.Arrays;
-import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 
@@ -49,30 +48,6 @@ public final class Stems {
     }
 
     /**
-     * Counts by class as the record writes them: {@code 1}, {@code 2}, {@code 4+}. Younger classes that are not named
-     * are unknown.
-     *
-     * @throws IllegalArgumentException when a class is no age, is named twice or the open class is not the oldest; the
-     *     message says which and what to write
-     */
-    public static Stems from(Map<String, Integer> byClass) {
-        int oldest = 0;
-        int openAge = 0;
-        for (String name : byClass.keySet()) {
-            int age = StemClass.age(name);
-            oldest = Math.max(oldest, age);
-            openAge = StemClass.isOpen(name) ? age : openAge;
-        }
-        if (openAge != 0 && openAge < oldest) {
-            throw new IllegalArgumentException(
-                    "only the oldest class may be open, but " + openAge + "+ stands beside age " + oldest);
-        }
-        Stems stems = new Stems(new int[oldest], new boolean[oldest], openAge != 0);
-        byClass.forEach((name, count) -> stems.put(StemClass.age(name), count));
-        return stems;
-    }
-
-    /**
      * Counts by age, from 1. Ages in between that are not named are unknown.
      *
      * @param open whether the oldest stands for its age and all older
@@ -85,9 +60,8 @@ public final class Stems {
     }
 
     private void put(int age, int count) {
-        if (count < 0 || known[age - 1]) {
-            throw new IllegalArgumentException(
-                    count < 0 ? "a count of stems cannot be " + count : "age " + age + " is counted twice");
+        if (count < 0) {
+            throw new IllegalArgumentException("a count of stems cannot be " + count);
         }
         counts[age - 1] = count;
         known[age - 1] = true;

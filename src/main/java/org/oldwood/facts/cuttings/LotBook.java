@@ -39,17 +39,12 @@ public final class LotBook {
     private final GardenState state;
     private final Crops crops;
     private final Stages stages;
-    private final Map<String, Optional<Propagation>> sections = new HashMap<>();
-    private final Map<CourseOf, Optional<Course>> courses = new HashMap<>();
     private final Map<String, Setting> settings = new HashMap<>();
     private final Map<String, Survival> survivals = new HashMap<>();
     private final Map<String, List<ParentHealth.Sick>> sick = new HashMap<>();
     private final ByPlant<Optional<ParentHealth>> health = new ByPlant<>();
-    private final IdentityHashMap<Course, Map<Season, StrikeWindow>> strikeWindows = new IdentityHashMap<>();
     private final IdentityHashMap<LotState, Optional<Forecast>> forecasts = new IdentityHashMap<>();
     private final IdentityHashMap<Survival, Map<Integer, OptionalInt>> numbers = new IdentityHashMap<>();
-
-    private record CourseOf(String crop, String form, Optional<String> method, Optional<String> cut) {}
 
     public LotBook(GardenState state, Crops crops, Stages stages) {
         this.state = state;
@@ -59,7 +54,7 @@ public final class LotBook {
 
     /** How a crop is raised; empty where it has no section for it. */
     public Optional<Propagation> propagation(String crop) {
-        return sections.computeIfAbsent(crop, id -> Propagation.of(crops.get(id)));
+        return Propagation.of(crops.get(crop));
     }
 
     /** The stage dates of a crop here, and the day. */
@@ -98,8 +93,7 @@ public final class LotBook {
      * @param cut the cut's id; empty for the default of the form
      */
     public Optional<Course> course(String crop, String form, Optional<String> method, Optional<String> cut) {
-        return courses.computeIfAbsent(
-                new CourseOf(crop, form, method, cut), key -> Course.of(crops.get(crop), form, method, cut));
+        return Course.of(crops.get(crop), form, method, cut);
     }
 
     /** The course that a lot is on. A cut that its form does not know leaves the default. */
@@ -182,8 +176,7 @@ public final class LotBook {
 
     /** When cuttings are struck, in the window that opens in a season; empty as for a course. */
     public Optional<StrikeWindow> strikeWindow(String crop, String form, String method, Season season) {
-        return course(crop, form, Optional.of(method), Optional.empty()).map(course -> strikeWindows
-                .computeIfAbsent(course, any -> new HashMap<>())
-                .computeIfAbsent(season, in -> StrikeWindow.opensIn(in, course, setting(crop))));
+        return course(crop, form, Optional.of(method), Optional.empty())
+                .map(course -> StrikeWindow.opensIn(season, course, setting(crop)));
     }
 }

@@ -3,7 +3,6 @@ package org.oldwood.craft.pruning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +22,7 @@ class StemsTest {
 
     @Test
     void a_class_that_is_not_named_is_unknown_and_not_none() {
-        Stems stems = Stems.from(Map.of("2", 4, "3", 0));
+        Stems stems = StemClass.parse("2=4,3=0");
 
         assertThat(stems.knows(1)).isFalse();
         assertThat(stems.knows(3)).isTrue();
