@@ -18,7 +18,6 @@ import org.oldwood.cli.command.Planning;
 import org.oldwood.cli.command.ShownList;
 import org.oldwood.facts.Amount;
 import org.oldwood.facts.Subject;
-import org.oldwood.garden.Entry;
 import org.oldwood.garden.EntryField;
 import org.oldwood.garden.EntryKind;
 import org.oldwood.garden.EntryText;
@@ -211,13 +210,10 @@ public final class Ticking {
     /** What was skipped is planned anew, so that the tick books it. */
     private List<Draft> doneAfterAll(Task skipped, Tick tick, Place place) {
         List<Draft> all = new ArrayList<>();
-        for (Entry entry : skipped.shares().stream()
+        skipped.shares().stream()
                 .flatMap(share -> share.by().stream())
-                .distinct()
-                .toList()) {
-            setAside.add(entry.id());
-            all.add(Draft.withdrawal(tick.day(), entry.id(), place));
-        }
+                .filter(entry -> entry.kind() == EntryKind.SKIPPED && setAside.add(entry.id()))
+                .forEach(entry -> all.add(Draft.withdrawal(tick.day(), entry.id(), place)));
         plans.clear();
         all.addAll(drafts(tick, place));
         return all;

@@ -350,6 +350,12 @@ class TickingTest {
         assertThat(journal("fed")).isNotEmpty().allMatch(line -> line.contains("\"planned\":true"));
         assertThat(ok("ledger", "blackcurrant-bed", "--today=2027-03-22")).contains("as planned, not measured");
 
+        // so it is where the skip itself was said of work that was done
+        ok("note", "skipped", FEED, "--today=2027-03-22");
+        ok("note", "done", FEED, "--today=2027-03-22");
+        assertThat(journal("done")).hasSize(2);
+        assertThat(journal("withdrawn")).hasSize(2);
+
         // and a second tick books nothing twice, and says so
         int fed = journal("fed").size();
         assertThat(run("note", "done", FEED, "--today=2027-03-23").err().replaceAll("\\s+", " "))
