@@ -100,13 +100,13 @@ public record Budget(
     }
 
     private static Recipe recipe(FeedingTables tables, FeedLimits limits, Nutrients due, List<Feed> kept) {
-        return tables.recipes()
-                .best(
-                        limits.worthGiving(due),
-                        kept,
-                        limits::left,
-                        tables.limits().nitrogenWeight().is(),
-                        tables.limits().smallest().p2o5());
+        FeedingTables.Limits all = tables.limits();
+        return Recipe.best(
+                limits.worthGiving(due),
+                kept,
+                limits::left,
+                all.nitrogenWeight().is(),
+                all.smallest().p2o5());
     }
 
     private static Set<Feed> materials(List<FeedPlan> dressings) {

@@ -22,7 +22,6 @@ import org.oldwood.store.Fields;
  * @param doubts when an entry is questioned
  * @param humus what ground rich in humus needs less
  * @param tub what plants in tubs get
- * @param recipes the recipes found so far by these tables
  */
 public record FeedingTables(
         @Key("soilClasses") SoilClasses soils,
@@ -37,8 +36,7 @@ public record FeedingTables(
         Winter winter,
         @Key("doubt") Doubts doubts,
         Humus humus,
-        Tub tub,
-        Recipe.Found recipes) {
+        Tub tub) {
 
     /**
      * Feeds to reckon with where the grower names none.
@@ -110,10 +108,7 @@ public record FeedingTables(
         fields.count("format", 1, 1);
         Map<String, NeedTable> tables = RecordReader.byId(fields, "tables", NeedTable.class, NeedTable::id);
         Map<String, Timing> timings = RecordReader.byId(fields, "timings", Timing.class, Timing::id);
-        return RecordReader.read(
-                fields,
-                FeedingTables.class,
-                Map.of("tables", tables, "timings", timings, "recipes", new Recipe.Found()));
+        return RecordReader.read(fields, FeedingTables.class, Map.of("tables", tables, "timings", timings));
     }
 
     /** Seasons for which a plant counts as young, and the factor of the nitrogen need while it does. */
