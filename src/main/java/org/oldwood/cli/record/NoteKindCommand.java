@@ -162,6 +162,9 @@ final class NoteKindCommand extends GardenCommand {
     private Json days(String until) {
         try {
             long days = ChronoUnit.DAYS.between(date.orElseGet(this::today), LocalDate.parse(until));
+            if (days < 1) {
+                throw usage("--until must be a later day than the one it is put off on, but is " + until);
+            }
             return new Json.Num(PLACE.at("days"), days, Long.toString(days));
         } catch (DateTimeParseException e) {
             throw usage("--until must be a day, year-month-day, but is \"%s\"".formatted(until));

@@ -87,6 +87,16 @@ class NoteTest {
     }
 
     @Test
+    void work_is_put_off_to_a_later_day() throws IOException {
+        int lines = journal().size();
+        Cli.Result result = run("note", "later", "soil-test@blackcurrant-bed@2027", "--until=2026-11-25", DAY);
+
+        assertThat(result.exit()).isEqualTo(2);
+        assertThat(result.err().replaceAll("\\s+", " ")).contains("--until must be a later day");
+        assertThat(journal()).hasSize(lines);
+    }
+
+    @Test
     void a_new_garden_has_nothing_to_complain_of() {
         Cli.Result result = run("check", DAY);
 
