@@ -81,7 +81,7 @@ class SeenDoubtTest {
     }
 
     private Cli.Result seen(String stage, String day) {
-        return Cli.in(folder).run("note", "seen", "--crop", "blackcurrant", "--stage", stage, "--today", day);
+        return Cli.in(folder).run("note", "seen", "blackcurrant", "--stage", stage, "--today", day);
     }
 
     private String dates(String today) {

@@ -95,9 +95,14 @@ public final class AnyPlace {
         double longitude = parts.length > 1 ? number(parts[1], 180) : Double.NaN;
         double heightM = parts.length > 2 ? number(parts[2], 6000) : 0;
         if (parts.length > 3 || Double.isNaN(latitude + longitude + heightM)) {
-            throw command.usage(("--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a"
-                            + " comma and the height in metres, but is \"%s\". Write for example: --at 52.1,-2.3,78")
-                    .formatted(text));
+            boolean turned = parts.length > 1 && !Double.isNaN(number(parts[0], 180) + number(parts[1], 90));
+            throw command.usage(
+                    "--at must be latitude -90 to 90, a comma, longitude -180 to 180, and if you like a comma and the height in metres, but is \"%s\". %s"
+                            .formatted(
+                                    text,
+                                    turned
+                                            ? "Are latitude and longitude swapped?"
+                                            : "Write for example: --at 52.1,-2.3,78"));
         }
         return new Spot(latitude, longitude, heightM);
     }

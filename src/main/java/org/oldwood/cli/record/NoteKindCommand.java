@@ -1,7 +1,6 @@
 package org.oldwood.cli.record;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
@@ -187,7 +186,7 @@ final class NoteKindCommand extends GardenCommand {
 
     private void takeSubject(Map<String, Json> values) throws IOException {
         if (which.isPresent()) {
-            EntryField field = subject().orElseGet(this::bedOrPlant);
+            EntryField field = subject().isPresent() ? subject().get() : byName(which.get());
             if (values.containsKey(field.key())) {
                 throw usage("give " + which.get() + " or --" + field.key() + ", not both");
             }
@@ -204,10 +203,13 @@ final class NoteKindCommand extends GardenCommand {
         }
     }
 
-    /** Of a kind that may be about either, by what the garden has under that name. */
-    private EntryField bedOrPlant() {
-        String id = which.orElseThrow();
-        GardenState garden = garden();
+    /** Of a kind that may be about several, by what the garden has under that name. */
+    private EntryField byName(String id) throws IOException {
+        GardenState garden = folder().on(today());
+        Optional<EntryField> crop = kind.field("crop");
+        if (crop.isPresent() && garden.plant(id).isEmpty() && folder().crops().ids().contains(id)) {
+            return crop.get();
+        }
         boolean either = kind.field("plant").isPresent() && kind.field("bed").isPresent();
         if (either && garden.plant(id).isEmpty() && garden.bed(id).isEmpty()) {
             List<String> known = new ArrayList<>(garden.beds().keySet());
@@ -218,21 +220,13 @@ final class NoteKindCommand extends GardenCommand {
         return kind.field(plant ? "plant" : "bed")
                 .or(() -> kind.field("plant"))
                 .orElseThrow(
-                        () -> usage("what \"" + which.orElseThrow() + "\" is cannot be told; give it with its option"));
-    }
-
-    private GardenState garden() {
-        try {
-            return folder().on(today());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+                        () -> usage("what \"" + id + "\" is cannot be told; give it with its option"));
     }
 
     /** Notes nothing, but shows how each class feels in that bed. */
     private int feel() throws IOException {
         String id = which.or(() -> given("bed")).orElse("");
-        BedState bed = garden().bed(id)
+        BedState bed = folder().on(today()).bed(id)
                 .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));
         FeelWords.of(out(), bed, folder());
         return 0;

@@ -97,16 +97,10 @@ public final class WaterCommand extends GardenCommand {
                     each.plant().lengthM().orElse(each.plant().bushes()),
                     Double::sum);
         }
-        String most = "";
-        for (Map.Entry<String, Double> each : plants.entrySet()) {
-            if (most.isEmpty() || each.getValue() > plants.getOrDefault(most, 0.0)) {
-                most = each.getKey();
-            }
-        }
-        if (most.isEmpty()) {
-            throw usage("no plant stands in the garden: name a crop, --crop blackcurrant");
-        }
-        return most;
+        return plants.entrySet().stream()
+                .reduce((most, each) -> each.getValue() > most.getValue() ? each : most)
+                .map(Map.Entry::getKey)
+                .orElseThrow(() -> usage("no plant stands in the garden: name a crop, --crop blackcurrant"));
     }
 
     private void known(String id, GardenState state) {

@@ -1,7 +1,9 @@
 package org.oldwood.facts.water;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.oldwood.craft.water.EffectiveRain;
 import org.oldwood.craft.water.WeatherSeries;
 import org.oldwood.craft.water.evapotranspiration.DayWeather;
@@ -45,61 +47,30 @@ public final class MeanWeather {
      */
     public WeatherSeries days(LocalDate first, LocalDate last, Weather measured, double wind) {
         int count = Math.toIntExact(last.toEpochDay() - first.toEpochDay()) + 1;
-        Filled days = new Filled(count);
-        LocalDate date = first;
-        for (int i = 0; i < count; i++) {
-            int month = date.getMonthValue();
-            double length = date.lengthOfMonth();
-            days.tmin[i] = lowest.on(SeasonDays.normalDay(date));
-            days.tmax[i] = highest.on(SeasonDays.normalDay(date));
-            days.rain[i] = rain.in(month) / length;
-            days.soaked[i] = EffectiveRain.monthly(rain.in(month)) / length;
-            date = date.plusDays(1);
-        }
-        for (WeatherDay day : measured.between(first, last)) {
-            days.measured(Math.toIntExact(day.date().toEpochDay() - first.toEpochDay()), day);
-        }
         double[] et0 = new double[count];
-        for (int i = 0; i < count; i++) {
-            DayWeather day = new DayWeather(
-                    days.tmin[i], days.tmax[i], Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown());
-            int dayOfYear = first.plusDays(i).getDayOfYear();
-            et0[i] = EvapotranspirationDay.of(site.latitude(), site.heightM(), dayOfYear, day, 0)
+        double[] rains = new double[count];
+        double[] soaked = new double[count];
+        LocalDate date = first;
+        for (int i = 0; i < count; i++, date = date.plusDays(1)) {
+            int normal = SeasonDays.normalDay(date);
+            Optional<WeatherDay> day = measured.on(date);
+            double tmin = known(day, WeatherDay::minC).orElse(lowest.on(normal));
+            double tmax = Math.max(tmin, known(day, WeatherDay::maxC).orElse(highest.on(normal)));
+            DayWeather weather =
+                    new DayWeather(tmin, tmax, Humidity.unknown(), OptionalDouble.of(wind), Sunshine.unknown());
+            et0[i] = EvapotranspirationDay.of(site.latitude(), site.heightM(), date.getDayOfYear(), weather, 0)
                     .penmanMonteith();
+            OptionalDouble fell = known(day, WeatherDay::rainMm);
+            double month = rain.in(date.getMonthValue());
+            rains[i] = fell.orElse(month / date.lengthOfMonth());
+            soaked[i] = fell.isPresent()
+                    ? EffectiveRain.daily(rains[i], et0[i])
+                    : EffectiveRain.monthly(month) / date.lengthOfMonth();
         }
-        days.soak(et0);
-        return new WeatherSeries(first, et0, days.rain, days.soaked);
+        return new WeatherSeries(first, et0, rains, soaked);
     }
 
-    /** The series while they are filled. */
-    private static final class Filled {
-        final double[] tmin;
-        final double[] tmax;
-        final double[] rain;
-        final double[] soaked;
-        final boolean[] rainMeasured;
-
-        Filled(int count) {
-            tmin = new double[count];
-            tmax = new double[count];
-            rain = new double[count];
-            soaked = new double[count];
-            rainMeasured = new boolean[count];
-        }
-
-        void measured(int i, WeatherDay day) {
-            tmin[i] = day.minC().orElse(tmin[i]);
-            tmax[i] = Math.max(tmin[i], day.maxC().orElse(tmax[i]));
-            rainMeasured[i] = day.rainMm().isPresent();
-            rain[i] = day.rainMm().orElse(rain[i]);
-        }
-
-        void soak(double[] et0) {
-            for (int i = 0; i < et0.length; i++) {
-                if (rainMeasured[i]) {
-                    soaked[i] = EffectiveRain.daily(rain[i], et0[i]);
-                }
-            }
-        }
+    private static OptionalDouble known(Optional<WeatherDay> day, Function<WeatherDay, OptionalDouble> value) {
+        return day.map(value).orElse(OptionalDouble.empty());
     }
 }

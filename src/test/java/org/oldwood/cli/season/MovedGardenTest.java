@@ -35,6 +35,14 @@ class MovedGardenTest {
         assertThat(told("tasks")).isEqualTo(tasks);
     }
 
+    @Test
+    void a_longitude_given_first_is_asked_about() {
+        Cli.Result run = Cli.in(folder).run("suits", "blackcurrant", "--at=174.8,-41.3");
+
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("swapped?");
+    }
+
     private void at(double latitude, double longitude) throws IOException {
         Files.writeString(
                 folder.resolve("garden.json"),
