@@ -207,7 +207,9 @@ final class NoteKindCommand extends GardenCommand {
     private EntryField byName(String id) throws IOException {
         GardenState garden = folder().on(today());
         Optional<EntryField> crop = kind.field("crop");
-        if (crop.isPresent() && garden.plant(id).isEmpty() && folder().crops().ids().contains(id)) {
+        if (crop.isPresent()
+                && garden.plant(id).isEmpty()
+                && folder().crops().ids().contains(id)) {
             return crop.get();
         }
         boolean either = kind.field("plant").isPresent() && kind.field("bed").isPresent();
@@ -219,14 +221,14 @@ final class NoteKindCommand extends GardenCommand {
         boolean plant = kind.field("plant").isPresent() && garden.plant(id).isPresent();
         return kind.field(plant ? "plant" : "bed")
                 .or(() -> kind.field("plant"))
-                .orElseThrow(
-                        () -> usage("what \"" + id + "\" is cannot be told; give it with its option"));
+                .orElseThrow(() -> usage("what \"" + id + "\" is cannot be told; give it with its option"));
     }
 
     /** Notes nothing, but shows how each class feels in that bed. */
     private int feel() throws IOException {
         String id = which.or(() -> given("bed")).orElse("");
-        BedState bed = folder().on(today()).bed(id)
+        BedState bed = folder().on(today())
+                .bed(id)
                 .orElseThrow(() -> usage(id.isEmpty() ? "say which bed: --bed ID" : "there is no bed \"" + id + "\""));
         FeelWords.of(out(), bed, folder());
         return 0;

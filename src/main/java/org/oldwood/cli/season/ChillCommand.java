@@ -32,7 +32,11 @@ public final class ChillCommand extends SumCommand {
     @Override
     void beside(HourlySeries series, List<Line> lines, GardenFolder folder) {
         if (wholeSeasons()) {
-            wants = ChillWants.of(folder, folder.on(today()), series, lines);
+            wants = ChillWants.of(
+                    folder,
+                    folder.on(today()),
+                    series,
+                    lines.stream().map(line -> line.stretch().days()).toList());
             stopOnProblems(folder);
         }
     }
