@@ -21,13 +21,6 @@ public final class Safe {
         return STEERING.matcher(text).replaceAll(SHOWN);
     }
 
-    private static boolean steers(char c) {
-        return (c < ' ' && c != '\n' && c != '\t')
-                || (c >= '\u007F' && c <= '\u009F')
-                || (c >= '\u202A' && c <= '\u202E')
-                || (c >= '\u2066' && c <= '\u2069');
-    }
-
     /**
      * For JSON: such a character can only stand inside a text there, and is written as its number ({@code \u009b}), so
      * that a program reads it as it was. Closing only flushes.
@@ -43,29 +36,18 @@ public final class Safe {
 
         @Override
         public void write(int c) throws IOException {
-            if (steers((char) c)) {
-                out.write(String.format("\\u%04x", c & 0xFFFF));
-            } else {
-                out.write(c);
-            }
+            write(Character.toString(c), 0, 1);
         }
 
         @Override
         public void write(char[] text, int from, int length) throws IOException {
-            int start = from;
-            for (int i = from; i < from + length; i++) {
-                if (steers(text[i])) {
-                    out.write(text, start, i - start);
-                    write(text[i]);
-                    start = i + 1;
-                }
-            }
-            out.write(text, start, from + length - start);
+            write(new String(text, from, length), 0, length);
         }
 
         @Override
         public void write(String text, int from, int length) throws IOException {
-            write(text.substring(from, from + length).toCharArray(), 0, length);
+            out.write(STEERING.matcher(text.substring(from, from + length)).replaceAll(found -> "\\\\u%04x"
+                    .formatted((int) found.group().charAt(0))));
         }
 
         @Override
