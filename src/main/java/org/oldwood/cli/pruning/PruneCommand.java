@@ -3,6 +3,8 @@ package org.oldwood.cli.pruning;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +30,7 @@ import org.oldwood.garden.GardenFolder;
 import org.oldwood.garden.GardenState;
 import org.oldwood.garden.PlantState;
 import org.oldwood.plan.Cautions;
+import org.oldwood.report.TaskWords;
 import org.oldwood.season.Season;
 import org.oldwood.store.Documents;
 import org.oldwood.store.Nearest;
@@ -82,13 +85,28 @@ public final class PruneCommand extends GardenCommand {
             out().json(PruneJson.of(sheets, outlook));
             return 0;
         }
-        PrunedSheets told = new PrunedSheets();
+        Map<String, Crop> crops = new LinkedHashMap<>();
+        DoubleSummaryStatistics minutes = new DoubleSummaryStatistics();
+        // the sheets are let go one by one: those of a large garden would take more room than its record
         sheets.forEach(sheet -> {
             sheet.print(out(), outlook);
-            told.add(sheet);
+            crops.put(sheet.crop().id(), sheet.crop());
+            minutes.accept(sheet.minutes().orElse(0.0));
         });
-        told.total().ifPresent(all -> out().paragraph(0, all));
-        Cautions.lines(told.cautions(Cautions.read(documents()))).forEach(line -> tell("Take care: " + line));
+        if (minutes.getCount() > 1 && minutes.getSum() > 0) {
+            out().paragraph(
+                            0,
+                            "The winter's work on all %s takes %s; tasks spreads it over the days you work."
+                                    .formatted(minutes.getCount(), TaskWords.minutes(minutes.getSum())));
+        }
+        Cautions.Job job = new Cautions.Job(
+                List.of("prune"),
+                List.of("blade", "saw"),
+                List.of(),
+                crops.values(),
+                Optional.empty(),
+                Optional.empty());
+        Cautions.lines(Cautions.read(documents()).of(job)).forEach(line -> tell("Take care: " + line));
         return 0;
     }
 

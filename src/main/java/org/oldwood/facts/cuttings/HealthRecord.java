@@ -23,18 +23,18 @@ final class HealthRecord {
      */
     static ParentHealth of(PlantState plant, HealthSigns signs, LocalDate day) {
         List<Entry> inspections = Entries.all(plant.entries(), EntryKind.INSPECTED);
+        double age = years(plant.plant().planted(), day);
         if (inspections.isEmpty()) {
-            double age = years(plant.plant().planted(), day);
             return ParentHealth.of(signs, List.of(), age, age);
         }
+        Entry last = inspections.get(inspections.size() - 1);
         List<String> found = inspections.stream()
                 .map(entry -> entry.text("finding").orElse(""))
-                .filter(finding -> bars(signs, finding) || isLast(inspections, finding))
+                .filter(finding -> bars(signs, finding)
+                        || last.text("finding").filter(finding::equals).isPresent())
                 .distinct()
                 .toList();
-        double age = years(plant.plant().planted(), day);
-        double seen = years(inspections.get(inspections.size() - 1).date(), day);
-        return ParentHealth.of(signs, found, seen, age);
+        return ParentHealth.of(signs, found, years(last.date(), day), age);
     }
 
     private static double years(LocalDate from, LocalDate day) {
@@ -43,27 +43,16 @@ final class HealthRecord {
 
     /** The first finding on a bush that bars it; empty where nothing does. */
     static Optional<ParentHealth.Sick> barring(PlantState plant, HealthSigns signs) {
-        for (Entry inspection : Entries.all(plant.entries(), EntryKind.INSPECTED)) {
-            String finding = inspection.text("finding").orElse("");
-            for (HealthSigns.Sign sign : signs.signs()) {
-                if (sign.bars() && sign.finding().equals(finding)) {
-                    return Optional.of(new ParentHealth.Sick(plant.plant().id(), finding, sign.sources()));
-                }
-            }
-        }
-        return Optional.empty();
+        return Entries.all(plant.entries(), EntryKind.INSPECTED).stream()
+                .flatMap(inspection -> inspection.text("finding").stream())
+                .flatMap(finding -> signs.signs().stream()
+                        .filter(sign -> sign.bars() && sign.finding().equals(finding))
+                        .map(sign -> new ParentHealth.Sick(plant.plant().id(), finding, sign.sources())))
+                .findFirst();
     }
 
     private static boolean bars(HealthSigns signs, String finding) {
         return signs.signs().stream()
                 .anyMatch(sign -> sign.bars() && sign.finding().equals(finding));
-    }
-
-    private static boolean isLast(List<Entry> inspections, String finding) {
-        return inspections
-                .get(inspections.size() - 1)
-                .text("finding")
-                .map(finding::equals)
-                .orElse(false);
     }
 }
