@@ -15,7 +15,6 @@ import org.oldwood.cli.command.Measured;
 import org.oldwood.cli.command.Out;
 import org.oldwood.cli.command.Settings;
 import org.oldwood.cli.command.Surroundings;
-import org.oldwood.cli.command.Terminal;
 import org.oldwood.cli.year.NowCommand;
 import org.oldwood.garden.GardenFolder;
 import org.oldwood.store.Nearest;
@@ -44,7 +43,7 @@ public final class Main {
                 System.in,
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
-                new Terminal());
+                Surroundings.Hidden.TERMINAL);
     }
 
     /** Runs one command line and returns its exit code. */

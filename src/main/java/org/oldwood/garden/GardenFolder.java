@@ -61,15 +61,11 @@ public final class GardenFolder {
         return new GardenFolder(folder);
     }
 
-    private void unreadable(String file) {
-        problems.tell("unreadable-file", Place.of(file));
-    }
-
     private Optional<Garden> readGarden() {
         try (InputStream in = Files.newInputStream(folder.resolve(GARDEN_FILE))) {
             return JsonReader.read(in, GARDEN_FILE, problems).flatMap(json -> GardenReader.read(json, problems));
         } catch (IOException e) {
-            unreadable(GARDEN_FILE);
+            problems.tell("unreadable-file", Place.of(GARDEN_FILE));
             return Optional.empty();
         }
     }
@@ -78,7 +74,7 @@ public final class GardenFolder {
         try {
             return new Journal(journalPath()).read();
         } catch (IOException e) {
-            unreadable(JOURNAL_FILE);
+            problems.tell("unreadable-file", Place.of(JOURNAL_FILE));
             return new Journal.Contents(List.of(), Optional.empty());
         }
     }

@@ -31,7 +31,7 @@ public final class SheetPage {
                 "pages", pages,
                 "garden", ground.state().garden().name(),
                 "title", title,
-                "more", full.map(scope -> new SheetMaker(ground, scope).make()),
+                "more", full.map(scope -> Sheet.of(ground, scope)),
                 "style", resource(SheetPage.class, "sheet.css"),
                 "maker", mark(ground.state().garden()));
         return withoutEmptyLines(Safe.text(render("pages.jte", said)));

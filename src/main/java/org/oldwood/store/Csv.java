@@ -93,11 +93,17 @@ public record Csv(List<String> columns, List<Row> rows, boolean semicolons) {
      * The text of a table for a spreadsheet, with the mark by which it knows UTF-8. A text that a spreadsheet would
      * take for a formula has an apostrophe before it, which {@link #read} takes away.
      *
+     * @param rows their keys, in the order in which they come, name the columns
      * @param semicolons whether semicolons part the cells and commas stand in decimal numbers
      */
-    public static String text(List<String> columns, List<List<String>> rows, boolean semicolons) {
+    public static String text(List<Map<String, String>> rows, boolean semicolons) {
+        List<String> columns =
+                rows.stream().flatMap(row -> row.keySet().stream()).distinct().toList();
+        Stream<List<String>> cells = rows.stream().map(row -> columns.stream()
+                .map(column -> row.getOrDefault(column, ""))
+                .toList());
         StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
-        Stream.concat(Stream.of(columns), rows.stream())
+        Stream.concat(Stream.of(columns), cells)
                 .map(row -> row.stream().map(cell -> cell(cell, semicolons)))
                 .forEach(row -> text.append(row.collect(Collectors.joining(semicolons ? ";" : ",")))
                         .append('\n'));

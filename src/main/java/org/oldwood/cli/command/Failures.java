@@ -31,7 +31,7 @@ public final class Failures {
     public int wrongUsage(ParameterException e, String[] args) {
         CommandLine line = e.getCommandLine();
         String name = line.getCommandSpec().qualifiedName();
-        err.hanging("", 2, name + ": " + firstLine(e) + suggestion(e));
+        say(name + ": " + firstLine(e) + suggestion(e));
         String synopsis = line.getHelp().synopsis(line.getHelp().synopsisHeadingLength());
         err.write("Usage: " + synopsis.replace("\r\n", "\n"));
         err.line("Try: " + name + " --help");
@@ -66,6 +66,10 @@ public final class Failures {
                 .orElse("");
     }
 
+    private void say(String text) {
+        err.hanging("", 2, text);
+    }
+
     /** What a command let through. */
     public int thrown(Exception thrown, GardenCommand command) {
         if (thrown instanceof RecordException records) {
@@ -76,7 +80,7 @@ public final class Failures {
             return wrongUsage(usage, new String[0]);
         }
         if (thrown instanceof TypeConversionException) {
-            err.hanging("", 2, "oldwood: " + thrown.getMessage());
+            say("oldwood: " + thrown.getMessage());
             return WRONG_USAGE;
         }
         return unexpected(thrown);
@@ -86,13 +90,10 @@ public final class Failures {
         if (thrown instanceof IOException || thrown instanceof UncheckedIOException) {
             return disk(thrown);
         }
-        err.hanging("", 2, "oldwood: this is a fault of the program, not of your records: " + thrown);
+        say("oldwood: this is a fault of the program, not of your records: " + thrown);
         StackTraceElement[] trace = thrown.getStackTrace();
-        err.hanging(
-                "",
-                2,
-                "Please report it with the command you gave, the text above and this place: "
-                        + (trace.length == 0 ? "unknown" : trace[0]));
+        say("Please report it with the command you gave, the text above and this place: %s"
+                .formatted(trace.length == 0 ? "unknown" : trace[0]));
         return UNEXPECTED;
     }
 
@@ -102,12 +103,9 @@ public final class Failures {
         if (message.contains("Broken pipe")) {
             return 0;
         }
-        err.hanging(
-                "",
-                2,
-                "oldwood: a file could not be read or written: "
-                        + message
-                        + ". Check that the folder is there, that you may write in it, and that the disk is not full.");
+        say(
+                "oldwood: a file could not be read or written: %s. Check that the folder is there, that you may write in it, and that the disk is not full."
+                        .formatted(message));
         return UNEXPECTED;
     }
 }

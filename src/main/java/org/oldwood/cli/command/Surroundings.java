@@ -28,6 +28,21 @@ public record Surroundings(
         /** Nobody is there to be asked. */
         Hidden NOBODY = question -> Optional.empty();
 
+        /** The person at the terminal, if there is one. */
+        Hidden TERMINAL = new Hidden() {
+            @Override
+            public boolean isThere() {
+                return Optional.ofNullable(System.console()).isPresent();
+            }
+
+            @Override
+            public Optional<String> answerTo(String question) {
+                return Optional.ofNullable(System.console())
+                        .map(console -> console.readPassword(question))
+                        .map(String::new);
+            }
+        };
+
         /** The word; empty where there is nobody to ask, or no answer. */
         Optional<String> answerTo(String question);
 

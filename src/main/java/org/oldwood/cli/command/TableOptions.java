@@ -1,9 +1,7 @@
 package org.oldwood.cli.command;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.oldwood.store.Csv;
 import picocli.CommandLine.Option;
 
@@ -21,16 +19,6 @@ public final class TableOptions {
 
     /** Prints rows; their keys, in the order in which they come, name the columns. */
     public void print(GardenCommand command, List<Map<String, String>> rows) {
-        Set<String> columns = new LinkedHashSet<>();
-        rows.forEach(row -> columns.addAll(row.keySet()));
-        command.out()
-                .write(Csv.text(
-                        List.copyOf(columns),
-                        rows.stream()
-                                .map(row -> columns.stream()
-                                        .map(column -> row.getOrDefault(column, ""))
-                                        .toList())
-                                .toList(),
-                        decimalComma));
+        command.out().write(Csv.text(rows, decimalComma));
     }
 }

@@ -9,10 +9,8 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.oldwood.cli.Main;
 import org.oldwood.cli.command.GardenCommand;
 import org.oldwood.cli.command.Surroundings;
@@ -83,7 +81,7 @@ final class GardenDesk implements Desk {
 
     @Override
     public Reply note(String key, List<Map<String, String>> rows) throws IOException {
-        Ran ran = run(table(rows), List.of("note", "--csv", "-", "--once", key));
+        Ran ran = run(Csv.text(rows, false), List.of("note", "--csv", "-", "--once", key));
         return new Reply(ran.code == 0, ran.said);
     }
 
@@ -91,20 +89,6 @@ final class GardenDesk implements Desk {
     public Reply takeBack(String key, String entry) throws IOException {
         Ran ran = run("", List.of("undo", entry));
         return new Reply(ran.code == 0, ran.said);
-    }
-
-    /** Rows as the table that many notes at once are read from. */
-    private static String table(List<Map<String, String>> rows) {
-        Set<String> columns = new LinkedHashSet<>();
-        rows.forEach(row -> columns.addAll(row.keySet()));
-        return Csv.text(
-                List.copyOf(columns),
-                rows.stream()
-                        .map(row -> columns.stream()
-                                .map(name -> row.getOrDefault(name, ""))
-                                .toList())
-                        .toList(),
-                false);
     }
 
     private record Ran(int code, List<String> said) {}
