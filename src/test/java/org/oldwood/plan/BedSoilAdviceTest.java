@@ -155,6 +155,16 @@ class BedSoilAdviceTest {
                         && said.contains("Calcium ammonium nitrate may follow"));
     }
 
+    /** Ash drives ammonia off like lime: spread in March, it keeps blood away past its last day, the nitrate not. */
+    @ParameterizedTest
+    @CsvSource({"52, 2027-03-14, 2027-03-12", "-41, 2026-09-14, 2026-09-12"})
+    void after_late_ash_too_a_nitrate_takes_over(double latitude, String day, String spread) {
+        TestGarden both = keeping(latitude, "dried-blood", "calcium-ammonium-nitrate")
+                .note("fed", spread, "'bed': 'ribes', 'material': 'wood-ash', 'grams': 100");
+
+        assertThat(nitrogen(both, day)).isGreaterThan(12);
+    }
+
     /** Limed in February: the first dressing has no day, the second takes all that one may hold. */
     @ParameterizedTest
     @CsvSource({"52, 2027-02-22, 2027-02-20", "-41, 2026-08-22, 2026-08-20"})

@@ -111,8 +111,11 @@ public record StandFeed(
         MonthDay latest = books.tables().timing(profile.timing()).latestSlow();
         LocalDate last = s.season().day(latest.getMonthValue(), latest.getDayOfMonth());
         boolean limed = bed.entries().stream()
+                .filter(entry -> entry.date().isAfter(s.season().plus(-1).start()))
                 .anyMatch(entry -> entry.kind() == EntryKind.LIMED
-                        && entry.date().isAfter(s.season().plus(-1).start()));
+                        || entry.text("material")
+                                .filter(id -> books.materials().tags(id).contains("ash"))
+                                .isPresent());
         if (!limed || s.day().isAfter(last)) {
             return choice;
         }
