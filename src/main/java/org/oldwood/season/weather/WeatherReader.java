@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.oldwood.season.weather.WeatherDates.Moment;
 import org.oldwood.season.weather.WeatherTable.Row;
 import org.oldwood.store.Place;
@@ -139,7 +140,11 @@ public final class WeatherReader {
         if (style.isEmpty() || units.isEmpty()) {
             return "";
         }
-        rows.units(units.get(), rainUnits(columns, units.get()));
+        rows.units(
+                units.get(),
+                columns.unit("rain")
+                        .map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C)
+                        .orElse(units.get()));
         rows.decimalCommas(table.separator() != ',');
         boolean hours = isHourly(style.get(), texts);
         int last = table.rows().size() - 1;
@@ -155,27 +160,24 @@ public final class WeatherReader {
             }
         }
         rows.finish();
-        String words = columns.unit("rain").isPresent() && units.get() == WeatherUnits.F
-                ? "°F"
-                : units.get().words();
-        return (hours ? "hours folded to days by the file's own clock" : String.join(",", ours(columns))) + " in "
-                + words + notUsed(columns);
+        return told(columns, units.get(), hours);
+    }
+
+    private static String told(WeatherColumns columns, WeatherUnits units, boolean hours) {
+        String format = hours
+                ? "hours folded to days by the file's own clock"
+                : WeatherColumns.OURS.stream()
+                        .filter(each -> columns.at().containsKey(each) && !each.equals("station"))
+                        .collect(Collectors.joining(","));
+        boolean rainApart = columns.unit("rain").isPresent() && units == WeatherUnits.F;
+        String others = String.join(", ", columns.notUsed());
+        return "%s in %s%s"
+                .formatted(format, rainApart ? "°F" : units.words(), others.isEmpty() ? "" : "; not used: " + others);
     }
 
     /** A closing line that tells of the file. */
     private static boolean isWords(Row row) {
         return row.cell(0).matches("\\p{L}.*") && row.cells().stream().skip(1).allMatch(String::isEmpty);
-    }
-
-    private static List<String> ours(WeatherColumns columns) {
-        return WeatherColumns.OURS.stream()
-                .filter(each -> columns.at().containsKey(each) && !each.equals("station"))
-                .toList();
-    }
-
-    private static String notUsed(WeatherColumns columns) {
-        List<String> others = columns.notUsed();
-        return others.isEmpty() ? "" : "; not used: " + String.join(", ", others);
     }
 
     private void take(WeatherColumns columns, Row row, Moment moment, boolean hours) {
@@ -248,12 +250,6 @@ public final class WeatherReader {
         return table.rows().stream()
                 .flatMap(row -> of.stream().map(each -> columns.value(row.cells(), each)))
                 .toList();
-    }
-
-    private static WeatherUnits rainUnits(WeatherColumns columns, WeatherUnits temperatures) {
-        return columns.unit("rain")
-                .map(unit -> unit == 'i' ? WeatherUnits.F : WeatherUnits.C)
-                .orElse(temperatures);
     }
 
     /** A decimal comma among commas makes two cells of one value, and all that follow are wrong. */
