@@ -25,6 +25,7 @@ public final class Training {
             List.of("chill"),
             List.of("cuttings"),
             List.of("stages"),
+            List.of("suits", "--at", "52.1,-2.3"),
             List.of("prune", "--bed", "upper-terrace"),
             List.of("sources"),
             List.of("note", "vigour", "--bed", "upper-terrace", "--growth", "normal"),
