@@ -98,7 +98,8 @@ class BedYearLawsTest {
     @ParameterizedTest
     @MethodSource("gardens")
     void need_is_what_was_left_given_and_told_to_be_missing(int seed) {
-        random = new Random(seed);
+        // small seeds next to each other begin alike: all of them in the south
+        random = new Random(seed * 0x9E3779B97F4A7C15L);
         south = random.nextBoolean();
         SmallGarden garden = garden(4 + random.nextInt(17));
         String begin = south ? "2026-08-01" : "2026-02-01";
