@@ -73,7 +73,7 @@ public record PastPruning(SortedMap<Integer, Stems> taken, List<Integer> newShoo
                     then.openFrom().orElse(Stems.OLDEST_CLASS), now.openFrom().orElse(Stems.OLDEST_CLASS) - 1);
             then.counts().forEach((age, number) -> {
                 if (age >= 1 && age < from && now.counts().containsKey(age + 1)) {
-                    byAge.put(age, Math.max(0, number - now.counts().get(age + 1)));
+                    byAge.put(age, Math.max(0, number - now.counts().getOrDefault(age + 1, 0)));
                 }
             });
             if (from >= 1 && from < Stems.OLDEST_CLASS && now.counts().lastKey() > from) {
