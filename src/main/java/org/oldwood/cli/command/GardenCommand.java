@@ -278,6 +278,7 @@ public abstract class GardenCommand implements Callable<Integer> {
     }
 
     /** A paragraph of the answer; every line begins with so many blanks. */
+    @SuppressWarnings("AnnotateFormatMethod") // its annotation would be a library for this alone
     public final void say(int indent, String words, Object... said) {
         out().paragraph(indent, words.formatted(said));
     }

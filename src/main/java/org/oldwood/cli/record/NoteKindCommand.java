@@ -98,7 +98,7 @@ final class NoteKindCommand extends GardenCommand {
     private String example() {
         StringBuilder lines = new StringBuilder();
         StringBuilder line = new StringBuilder("  oldwood note ").append(kind.key());
-        for (String option : kind.example().split(" (?=--)")) {
+        for (String option : kind.example().split(" (?=--)", -1)) {
             if (line.length() + option.length() + 1 > Out.WIDTH - 3) {
                 lines.append(line).append(" \\%n");
                 line = new StringBuilder("     ");

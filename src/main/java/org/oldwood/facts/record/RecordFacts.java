@@ -93,7 +93,7 @@ public final class RecordFacts extends Advisor {
         }
         long days = ChronoUnit.DAYS.between(last.get().date(), s.day());
         return Fact.number(
-                days,
+                (double) days,
                 "\"%s\" was last noted %s days before %s (%s)"
                         .formatted(kind.key(), days, s.day(), last.get().date()));
     }
@@ -144,7 +144,7 @@ public final class RecordFacts extends Advisor {
                 .map(plant -> plant.plant().crop())
                 .distinct()
                 .count();
-        return Fact.number(crops, crops + " crops");
+        return Fact.number((double) crops, crops + " crops");
     }
 
     private static Fact origin(Situation s) {
